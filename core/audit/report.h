@@ -1,0 +1,73 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/floor/plan.h"
+#include "core/geometry/point.h"
+#include "core/layout/layout.h"
+
+// The one result that window, table, JSON, poster and tests read. Lengths in metres where the name ends in `_m`.
+namespace stopwalk::audit {
+
+enum class Severity { Fail, Warn, Note };
+enum class BasisKind { Published, CommonPractice, HouseRule };
+
+struct Basis {
+  BasisKind kind = BasisKind::CommonPractice;
+  std::string reference;  // printed; empty where there is no source that was seen
+};
+
+struct Finding {
+  std::string rule;
+  Severity severity = Severity::Fail;
+  std::string subject;  // id, such as `saw-2/operator`
+  std::string room;     // id, or empty
+  std::optional<double> measured;
+  std::optional<double> limit;
+  std::string unit;  // "m", "s", "%", "" for a count
+  std::string text;  // a whole sentence that a shop manager can act on
+  Basis basis;
+};
+
+enum class Status { AtHand, Walk, Narrow, Unreachable, None, Unmeasured };
+
+// A station's nearest stop or phone. For None, Unreachable and Unmeasured everything but `status` is absent.
+struct Nearest {
+  Status status = Status::None;
+  std::string device;
+  std::string kind;  // of a stop
+  std::optional<double> walk_m;
+  std::optional<double> clear_width_m;
+  std::optional<double> run_down_s;
+  std::optional<double> seconds;
+  std::vector<geometry::Point> path_m;
+};
+
+enum class Verdict { Meets, Warns, Fails };
+
+struct StationReport {
+  std::string id;
+  std::string machine;
+  layout::Role role = layout::Role::Operator;
+  std::string room;
+  geometry::Point at_m;
+  Nearest stop;
+  Nearest phone;
+  Verdict verdict = Verdict::Meets;
+};
+
+struct Report {
+  std::string layout_name;
+  std::optional<int> revision;
+  std::string profile;
+  floor::Hours hours = floor::Hours::Open;
+  std::vector<StationReport> stations;  // in the order of the file
+  std::vector<Finding> findings;        // worst first, then by room, subject, rule
+  std::size_t machines = 0;
+  std::size_t devices = 0;  // stops, guarded starts and cut-offs; phones are not counted
+  std::size_t count(Severity severity) const;
+};
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,72 @@
+#pragma once
+
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/floor/plan.h"
+#include "core/floor/walks.h"
+#include "core/layout/device_kind.h"
+#include "core/layout/layout.h"
+
+namespace stopwalk::floor {
+
+// 5th percentile female forward grip reach 655 mm (Pheasant, Bodyspace, 1996, as tabulated); 650 mm in EN 859:2007 cl. 5.2.2 b).
+inline constexpr double kHandReach_mm = 650;
+inline constexpr double kFootReach_mm = 500;      // common practice
+inline constexpr double kHandStanding_mm = 450;   // common practice
+inline constexpr double kFootStanding_mm = 300;   // common practice
+
+// A device or phone placed in the plan.
+struct PlacedDevice {
+  Point at;
+  double faces = 0;                    // degrees, world
+  std::optional<double> length;        // bars and cords
+  std::optional<double> height;
+  bool foot = false;
+  std::optional<std::size_t> machine;  // the machine it is on; none: on a wall or post
+};
+
+// Where the users of a device stand, and whether it can be walked to at all.
+struct Standing {
+  Place place;         // empty: blocked
+  std::string reason;  // of being blocked: a clause, such as "a bench stands between"
+  std::optional<std::size_t> room;
+};
+
+// Answers about straight lines over one floor: who stands where, what stands between, what is at hand, what is in sight.
+// Keeps a reference to neither argument. Cost of a question: what lies near the line.
+class Surroundings {
+ public:
+  Surroundings(const layout::Layout& layout, const Plan& plan);
+  ~Surroundings();
+  Surroundings(Surroundings&&) noexcept;
+  Surroundings& operator=(Surroundings&&) noexcept;
+
+  PlacedDevice placed(const layout::Device& device, const layout::DeviceKind& kind, std::optional<std::size_t> machine) const;
+  PlacedDevice placed(const layout::Phone& phone) const;
+
+  Standing standing(const PlacedDevice& device) const;
+
+  // Horizontal distance in mm if the device is at hand from `station`: within reach, nothing between, and for hand devices
+  // no machine's hazard outline on the line.
+  std::optional<double> atHand(Point station, const PlacedDevice& device) const;
+  // Straight distance to the actuator (a bar or cord: its nearest point), whatever stands between.
+  static double straightDistance(Point station, const PlacedDevice& device);
+
+  // No wall, and no solid of unknown height or higher than `eye_height_mm`, on the line; the device's own machine does not hide it.
+  bool inSight(Point eye, const PlacedDevice& device, double eye_height_mm = 1500) const;
+
+  // The room the point is in (boundary included), the first in file order; none outside all rooms.
+  std::optional<std::size_t> roomAt(Point p) const;
+  // The open passage the point stands in, as an index into layout.doors.
+  std::optional<std::size_t> passageAt(Point p) const;
+
+ private:
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,81 @@
+#pragma once
+
+#include <cstddef>
+#include <limits>
+#include <memory>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/floor/plan.h"
+#include "core/geometry/point.h"
+
+namespace stopwalk::floor {
+
+// NFPA 101 sec. 7.6.1, as quoted: "curving around corners and obstructions with 1 ft (305 mm) clearance".
+inline constexpr double kMeasuringClearance_mm = 305;
+// Half of the traditional 22 in exit unit: from memory.
+inline constexpr double kBodyHalfWidth_mm = 280;
+
+// Where a walk may start or end: points, or whole lines of points (a bar or cord has a standing place for each of its points).
+struct Place {
+  std::vector<Point> points;
+  std::vector<Segment> lines;
+  bool empty() const { return points.empty() && lines.empty(); }
+};
+
+enum class WalkStatus {
+  Walk,         // at the clearance asked for
+  Narrow,       // only at less
+  Unreachable,  // no way at any clearance a body passes
+  Unmeasured,   // an end is not on the floor
+};
+
+struct Walk {
+  WalkStatus status = WalkStatus::Unreachable;
+  double length_mm = std::numeric_limits<double>::infinity();
+  double clearance_mm = 0;   // what it was measured at
+  std::vector<Point> path;   // for drawing: arcs as chords of 5 degrees or finer; starts and ends at the places themselves
+  bool found() const { return status == WalkStatus::Walk || status == WalkStatus::Narrow; }
+};
+
+// The nearest of several places.
+struct Nearest {
+  std::optional<std::size_t> index;  // into the places asked for; none: no way to any
+  Walk walk;
+};
+
+// Exact shortest walks over one floor: straight pieces and true arcs of the clearance's radius, by the definitions of
+// docs/measuring.md. Immutable from outside; remembers what it built, so asking again is cheap. One thread at a time.
+// Lengths agree with the closed form to 0.001 mm.
+class Walks {
+ public:
+  // `clearance_mm` >= 0. Where there is no way at it, the largest whole millimetre from 304 (or below `clearance_mm`) down to
+  // 280 with a way is used; below 280 there is no such fallback.
+  explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm);
+  ~Walks();
+  Walks(Walks&&) noexcept;
+  Walks& operator=(Walks&&) noexcept;
+
+  // On the floor (rooms and passages, boundary included) and not inside a solid.
+  bool onFloor(Point p) const;
+
+  Walk between(const Place& from, const Place& to) const;
+  Walk between(Point from, Point to) const;
+
+  // The nearest of `to` from one point; equal lengths go to the lower index. Ways longer than `at_most_mm` need not be found.
+  Nearest nearest(Point from, std::span<const Place> to,
+                  double at_most_mm = std::numeric_limits<double>::infinity()) const;
+
+  // For each of `from`, the nearest of `to`: one pass over the floor for all. Same answers as `nearest`.
+  std::vector<Nearest> nearestForAll(std::span<const Point> from, std::span<const Place> to) const;
+
+  // Whether two points are joined at exactly this clearance, steps included, with no fallback.
+  bool joined(Point a, Point b, double clearance_mm) const;
+
+ private:
+  struct Inside;
+  std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace stopwalk::floor
