@@ -1,0 +1,17 @@
+#!/bin/sh
+# Builds Stopwalk and runs it with the arguments given; without any, it audits the sample workshop.
+set -eu
+root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd -P)
+. "$root/app/packages.sh"
+
+# shellcheck disable=SC2086  # a list of words
+install_missing $run_packages
+(cd "$root" && build release build/release)
+program="$root/build/release/app/command_line/stopwalk"
+
+[ $# -gt 0 ] && exec "$program" "$@"
+
+cd "$root"
+say "auditing sample-layouts/tram-depot.layout.yaml"
+# Status 1 says that rules are broken, and in the sample some are, on purpose.
+"$program" audit sample-layouts/tram-depot.layout.yaml || [ $? -eq 1 ]
