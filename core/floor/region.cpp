@@ -1,0 +1,247 @@
+#include "core/floor/region.h"
+
+#include <cmath>
+#include <numbers>
+#include <numeric>
+#include <unordered_map>
+
+#include "core/floor/covered.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+using std::numbers::pi;
+
+// Ends of pieces nearer than this are one place of the boundary.
+constexpr double kSame_mm = 0.01;
+constexpr double kLeastPiece_mm = 1e-6;
+constexpr double kLeastArc_rad = 1e-8;
+
+Point unitAt(double angle) { return {std::cos(angle), std::sin(angle)}; }
+
+std::uint64_t cellKey(std::int64_t x, std::int64_t y) {
+  return static_cast<std::uint64_t>(x) * 0x9e3779b97f4a7c15ULL ^ static_cast<std::uint64_t>(y);
+}
+
+std::int64_t cellOf(double v) { return static_cast<std::int64_t>(std::floor(v / (2 * kSame_mm))); }
+
+struct Sets {
+  std::vector<Mesh::Index> parent;
+  explicit Sets(std::size_t n) : parent(n) { std::iota(parent.begin(), parent.end(), 0); }
+  Mesh::Index find(Mesh::Index i) {
+    while (parent[i] != i) i = parent[i] = parent[parent[i]];
+    return i;
+  }
+  void unite(Mesh::Index i, Mesh::Index j) {
+    i = find(i);
+    j = find(j);
+    if (i != j) parent[std::max(i, j)] = std::min(i, j);
+  }
+};
+
+}  // namespace
+
+double builtAt(double clearance) { return std::max(clearance - kBuildLess_mm, kBuildLess_mm); }
+
+Region::Region(const Mesh& mesh, const WallGrid& grid, double clearance)
+    : mesh_(&mesh), grid_(&grid), radius_(builtAt(clearance)) {
+  const auto& walls = mesh.walls();
+  wall_first_.reserve(walls.size() + 1);
+  for (std::size_t i = 0; i < walls.size(); ++i) {
+    wall_first_.push_back(static_cast<Index>(pieces_.size()));
+    if (walls[i].left) addAlong(static_cast<Index>(i), walls[i].a, walls[i].b);
+    if (walls[i].right) addAlong(static_cast<Index>(i), walls[i].b, walls[i].a);
+  }
+  wall_first_.push_back(static_cast<Index>(pieces_.size()));
+  corner_first_.reserve(mesh.corners().size() + 1);
+  for (std::size_t i = 0; i < mesh.corners().size(); ++i) {
+    corner_first_.push_back(static_cast<Index>(pieces_.size()));
+    addRound(static_cast<Index>(i));
+  }
+  corner_first_.push_back(static_cast<Index>(pieces_.size()));
+  link();
+  join();
+}
+
+// The line at the region's radius to the left of the wall from a to b, less what other walls come near to.
+void Region::addAlong(Index wall, Index a, Index b) {
+  const auto& pts = mesh_->corners();
+  const double size = distance(pts[a], pts[b]);
+  if (size == 0) return;
+  const Point d = (1 / size) * (pts[b] - pts[a]);
+  const Point o = pts[a] + radius_ * leftOf(d);
+  std::vector<Interval> covered;
+  grid_->wallsNear(o, o + size * d, radius_, [&](Index w) {
+    if (w == wall) return;
+    const auto& other = mesh_->walls()[w];
+    const Interval near = nearSegment(o, d, pts[other.a], pts[other.b], radius_);
+    if (!near.empty() && near.to > 0 && near.from < size) covered.push_back(near);
+  });
+  for (const Interval& free : uncovered(0, size, covered, kLeastPiece_mm)) {
+    Piece piece;
+    piece.corner = a;
+    piece.other = b;
+    piece.from = o + free.from * d;
+    piece.to = o + free.to * d;
+    pieces_.push_back(piece);
+  }
+}
+
+// The circle of the region's radius about a corner, less what the corner's own and other walls come near to.
+void Region::addRound(Index corner) {
+  if (!mesh_->isObstacle(corner)) return;
+  const auto& pts = mesh_->corners();
+  const Point v = pts[corner];
+  std::vector<Interval> covered;
+  for (Index spoke : mesh_->wallsAt(corner)) {
+    const auto& w = mesh_->walls()[spoke];
+    const Point far = pts[w.a == corner ? w.b : w.a] - v;
+    const double at = std::atan2(far.y, far.x);
+    covered.push_back({at - pi / 2, at + pi / 2});
+  }
+  const auto freeOf = [&](std::vector<Interval>& all) {
+    // Unrolled over two turns, so that a gap across the seam is whole.
+    const double start = all.front().to;
+    for (Interval& c : all) {
+      const double from = start + std::fmod(std::fmod(c.from - start, 2 * pi) + 2 * pi, 2 * pi);
+      c = {from, from + (c.to - c.from)};
+    }
+    const std::size_t n = all.size();
+    for (std::size_t i = 0; i < n; ++i) all.push_back({all[i].from - 2 * pi, all[i].to - 2 * pi});
+    std::vector<Interval> gaps = uncovered(start, start + 2 * pi, all, kLeastArc_rad);
+    all.resize(n);
+    return gaps;
+  };
+  const auto onFloor = [&](const Interval& gap) {
+    const Index t = mesh_->triangleToward(corner, unitAt((gap.from + gap.to) / 2));
+    return t != kNone && mesh_->isFloor(t);
+  };
+  std::vector<Interval> own = covered;
+  std::vector<Interval> gaps = freeOf(own);
+  if (std::none_of(gaps.begin(), gaps.end(), onFloor)) return;
+  grid_->wallsNear(v, v, 2 * radius_, [&](Index w) {
+    const auto& other = mesh_->walls()[w];
+    if (other.a == corner || other.b == corner) return;
+    const Interval near = nearSegmentRound(v, pts[other.a], pts[other.b], radius_);
+    if (!near.empty()) covered.push_back(near);
+  });
+  own = covered;
+  for (const Interval& gap : freeOf(own)) {
+    if (!onFloor(gap)) continue;
+    Piece piece;
+    piece.arc = true;
+    piece.corner = corner;
+    piece.from = unitAt(gap.from);
+    piece.to = unitAt(gap.to);
+    piece.angle = gap.to - gap.from;
+    pieces_.push_back(piece);
+  }
+}
+
+Point Region::beginOf(const Piece& p) const { return p.arc ? mesh_->corners()[p.corner] + radius_ * p.to : p.from; }
+Point Region::endOf(const Piece& p) const { return p.arc ? mesh_->corners()[p.corner] + radius_ * p.from : p.to; }
+
+void Region::link() {
+  std::unordered_multimap<std::uint64_t, Index> begins;
+  begins.reserve(pieces_.size());
+  for (std::size_t i = 0; i < pieces_.size(); ++i) {
+    const Point p = beginOf(pieces_[i]);
+    begins.emplace(cellKey(cellOf(p.x), cellOf(p.y)), static_cast<Index>(i));
+  }
+  for (Piece& piece : pieces_) {
+    const Point end = endOf(piece);
+    double nearest = kSame_mm * kSame_mm;
+    for (std::int64_t dx : {-1, 0, 1}) {
+      for (std::int64_t dy : {-1, 0, 1}) {
+        const auto [first, last] = begins.equal_range(cellKey(cellOf(end.x) + dx, cellOf(end.y) + dy));
+        for (auto it = first; it != last; ++it) {
+          const double d = squaredLength(beginOf(pieces_[it->second]) - end);
+          if (d < nearest || (d == nearest && it->second < piece.next)) {
+            nearest = d;
+            piece.next = it->second;
+          }
+        }
+      }
+    }
+  }
+}
+
+// Numbers the connected parts. Each loop round a solid has a lowest point on an arc that faces down; the boundary straight
+// below it belongs to the same part.
+void Region::join() {
+  Sets sets(pieces_.size());
+  for (std::size_t i = 0; i < pieces_.size(); ++i)
+    if (pieces_[i].next != kNone) sets.unite(static_cast<Index>(i), pieces_[i].next);
+  const Point down{0, -1};
+  for (std::size_t i = 0; i < pieces_.size(); ++i) {
+    const Piece& p = pieces_[i];
+    if (!p.arc || cross(p.from, down) < -1e-9 || cross(down, p.to) < -1e-9) continue;
+    if (dot(p.from, down) < 0 && dot(p.to, down) < 0) continue;
+    const Index below = pieceBelow(mesh_->corners()[p.corner] + radius_ * down);
+    if (below != kNone) sets.unite(static_cast<Index>(i), below);
+  }
+  std::vector<Index> number(pieces_.size(), kNone);
+  for (std::size_t i = 0; i < pieces_.size(); ++i) {
+    Index& n = number[sets.find(static_cast<Index>(i))];
+    if (n == kNone) n = parts_++;
+    pieces_[i].part = n;
+  }
+}
+
+// The piece of boundary that a ray from `p` straight down meets first.
+Region::Index Region::pieceBelow(Point p) const {
+  const auto& pts = mesh_->corners();
+  const Point down{0, -1};
+  double hit = 1e300;
+  for (int row = grid_->rowAt(p.y + radius_); row >= 0; --row) {
+    if (p.y - grid_->topOfRow(row) > hit + radius_) break;
+    grid_->wallsInRow(row, p.x - radius_, p.x + radius_, [&](Index w) {
+      const auto& wall = mesh_->walls()[w];
+      const Interval near = nearSegment(p, down, pts[wall.a], pts[wall.b], radius_);
+      // What only touches at the start is left behind.
+      if (near.empty() || near.to < 1e-4 || near.to - near.from < 1e-4) return;
+      hit = std::min(hit, std::max(near.from, 0.0));
+    });
+  }
+  return hit < 1e300 ? pieceAt(p + hit * down) : kNone;
+}
+
+// The piece of boundary nearest to a point of the boundary.
+Region::Index Region::pieceAt(Point hit) const {
+  const auto& pts = mesh_->corners();
+  Index best = kNone;
+  double nearest = 1e300;
+  const auto consider = [&](Index i) {
+    const Piece& p = pieces_[i];
+    double off = 0;
+    if (!p.arc) {
+      off = distanceToSegment(hit, p.from, p.to);
+    } else {
+      const Point u = hit - pts[p.corner];
+      const bool within = cross(p.from, u) >= 0 && cross(u, p.to) >= 0 && dot(u, p.from + p.to) >= -1e-9 * length(u);
+      off = within ? std::abs(length(u) - radius_) : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
+    }
+    if (off < nearest) {
+      nearest = off;
+      best = i;
+    }
+  };
+  grid_->wallsNear(hit, hit, radius_ + 1e-3, [&](Index w) {
+    const auto& wall = mesh_->walls()[w];
+    for (const Range r : {alongWall(w), roundCorner(wall.a), roundCorner(wall.b)})
+      for (Index i = r.first; i < r.last; ++i) consider(i);
+  });
+  return best;
+}
+
+bool Region::holds(Point p) const {
+  return mesh_->floorTriangle(p) != kNone && grid_->clearance(p, radius_) >= radius_ - kRounding_mm;
+}
+
+Region::Index Region::partAt(Point p) const {
+  const Index piece = pieceBelow(p);
+  return piece == kNone ? kNone : pieces_[piece].part;
+}
+
+}  // namespace stopwalk::floor

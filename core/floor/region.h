@@ -1,0 +1,73 @@
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "core/floor/mesh.h"
+#include "core/floor/wall_grid.h"
+
+namespace stopwalk::floor {
+
+// Built this much smaller than asked, so that a gap of exactly twice the clearance, or a thousandth of a millimetre less, is
+// open; lengths are measured at the clearance asked for.
+inline constexpr double kBuildLess_mm = 0.0005;
+// What rounding may take from a distance: far below kBuildLess_mm, far above double precision at 10 km.
+inline constexpr double kRounding_mm = 1e-5;
+
+// The clearance that a region for `clearance` is built with; never zero, so that touching things stay shut.
+double builtAt(double clearance);
+
+// W(c): the points of the floor at least c from every wall, jamb and solid; its boundary as straight pieces and true arcs.
+// Local coordinates of the mesh. Cost n log n. The mesh and grid must outlive it.
+class Region {
+ public:
+  using Index = Mesh::Index;
+  static constexpr Index kNone = -1;
+
+  struct Piece {
+    bool arc = false;
+    Index corner = kNone;  // arc: its centre; straight: the wall's end where it begins
+    Index other = kNone;   // straight: the wall's other end
+    // Arc: unit vectors from the centre, counter-clockwise from `from` to `to`, under half a turn. It is travelled, with the
+    // region on the left, from `to` to `from`. Straight: the ends of the piece.
+    Point from, to;
+    double angle = 0;      // of an arc
+    Index next = kNone;    // the piece that follows along the boundary
+    Index part = kNone;    // of the region: pieces of one connected part have one number
+  };
+
+  Region(const Mesh& mesh, const WallGrid& grid, double clearance);
+
+  double radius() const { return radius_; }
+  const std::vector<Piece>& pieces() const { return pieces_; }
+  Index parts() const { return parts_; }
+
+  // Whether the point lies in the region (closed).
+  bool holds(Point p) const;
+  // The connected part that a point of the region lies in; kNone if it is alone (no boundary below it).
+  Index partAt(Point p) const;
+  // Where a piece ends and begins, as points.
+  Point beginOf(const Piece& piece) const;
+  Point endOf(const Piece& piece) const;
+  // Pieces along the wall, or round the corner.
+  struct Range { Index first, last; };
+  Range alongWall(Index wall) const { return {wall_first_[wall], wall_first_[wall + 1]}; }
+  Range roundCorner(Index corner) const { return {corner_first_[corner], corner_first_[corner + 1]}; }
+
+ private:
+  void addAlong(Index wall, Index a, Index b);
+  void addRound(Index corner);
+  void link();
+  void join();
+  Index pieceBelow(Point p) const;
+  Index pieceAt(Point hit) const;
+
+  const Mesh* mesh_;
+  const WallGrid* grid_;
+  double radius_;
+  std::vector<Piece> pieces_;
+  std::vector<Index> wall_first_, corner_first_;
+  Index parts_ = 0;
+};
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,474 @@
+#include "core/floor/route_search.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/geometry/lattice.h"
+
+namespace stopwalk::floor {
+
+using geometry::after;
+using geometry::before;
+
+namespace {
+
+// Directions nearer than this are one: under a millionth of a millimetre over a kilometre.
+constexpr double kAngle = 1e-12;
+constexpr double kSameLength_mm = 1e-6;
+// With more targets than this and the straight distance to the nearest of them costs more than it saves.
+constexpr std::size_t kFewTargets = 4;
+
+bool between(Point right, Point d, Point left) {
+  return cross(right, d) >= -kAngle && cross(d, left) >= -kAngle && dot(d, right) + dot(d, left) > 0;
+}
+
+bool onArc(Point from, Point u, Point to) {
+  return cross(from, u) >= -1e-9 && cross(u, to) >= -1e-9 && dot(u, from) + dot(u, to) >= -1e-9;
+}
+
+// Where in [0, 1] a function with one valley is least, by golden section; an end where that is as low.
+template <class Cost>
+double leastOn01(Cost cost) {
+  constexpr double kGolden = 0.6180339887498949;
+  double x0 = 0, x3 = 1, x1 = 1 - kGolden, x2 = kGolden;
+  double f1 = cost(x1), f2 = cost(x2);
+  for (int i = 0; i < 48; ++i) {
+    if (f1 <= f2) {
+      x3 = x2;
+      x2 = x1;
+      f2 = f1;
+      x1 = x3 - kGolden * (x3 - x0);
+      f1 = cost(x1);
+    } else {
+      x0 = x1;
+      x1 = x2;
+      f1 = f2;
+      x2 = x0 + kGolden * (x3 - x0);
+      f2 = cost(x2);
+    }
+  }
+  double best = (x0 + x3) / 2;
+  for (double end : {0.0, 1.0})
+    if (cost(end) <= cost(best)) best = end;
+  return best;
+}
+
+double turnBetween(Point from, Point to) { return std::atan2(cross(from, to), dot(from, to)); }
+
+}  // namespace
+
+Point Landing::entry(double s) const {
+  switch (kind) {
+    case Kind::Inside: return place(s);
+    case Kind::Straight: return from + s * (to - from);
+    case Kind::Round: return centre + radius * unit(place(s) - centre);
+  }
+  return a;
+}
+
+RouteSearch::RouteSearch(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns)
+    : mesh_(&mesh), grid_(&grid), region_(&region), turns_(&turns), radius_(region.radius()) {
+  target_first_.assign(mesh.triangles().size(), Mesh::kNone);
+  state_first_.assign(2 * region.pieces().size(), Mesh::kNone);
+}
+
+void RouteSearch::clear() {
+  for (Index t : touched_triangles_) target_first_[t] = Mesh::kNone;
+  for (Index s : touched_states_) state_first_[s] = Mesh::kNone;
+  touched_triangles_.clear();
+  touched_states_.clear();
+  sources_.clear();
+  targets_.clear();
+  target_next_.clear();
+  target_of_.clear();
+  states_.clear();
+  heap_.clear();
+}
+
+void RouteSearch::addSource(Point p, double offset, int label) {
+  p = geometry::onLattice(p);
+  const Index t = mesh_->floorTriangle(p);
+  if (t == Mesh::kNone) return;
+  const auto& tri = mesh_->triangles()[t];
+  const Point centre =
+      (1.0 / 3) * (mesh_->corners()[tri.corner[0]] + mesh_->corners()[tri.corner[1]] + mesh_->corners()[tri.corner[2]]);
+  // Where openings meet, a corner stands free: start beside it.
+  for (Index c : tri.corner)
+    if (distance(mesh_->corners()[c], p) < 1e-4) p = geometry::onLattice(p + 1e-3 * unit(centre - p));
+  sources_.push_back({p, offset, label, t});
+}
+
+void RouteSearch::addTarget(Point p, double offset, int label) {
+  p = geometry::onLattice(p);
+  const Index t = mesh_->floorTriangle(p);
+  if (t == Mesh::kNone) return;
+  const auto index = static_cast<Index>(targets_.size());
+  targets_.push_back({p, offset, label, false, {}});
+  const auto note = [&](Index triangle) {
+    target_next_.push_back(target_first_[triangle]);
+    target_of_.push_back(index);
+    target_first_[triangle] = static_cast<Index>(target_of_.size()) - 1;
+    touched_triangles_.push_back(triangle);
+  };
+  note(t);
+  // On an edge it belongs to both sides.
+  const auto& tri = mesh_->triangles()[t];
+  for (int e = 0; e < 3; ++e) {
+    const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
+    if (tri.neighbour[e] != Mesh::kNone && std::abs(cross(b - a, p - a)) <= 1e-5 * distance(a, b)) note(tri.neighbour[e]);
+  }
+}
+
+void RouteSearch::addLanding(const Landing& landing, int label) {
+  // Cut by the triangles that the points of entry lie in: walked through from one end to the other.
+  const Point p = geometry::onLattice(landing.entry(0)), q = geometry::onLattice(landing.entry(1));
+  const auto index = static_cast<Index>(targets_.size());
+  targets_.push_back({p, 0, label, true, landing});
+  std::vector<Index> seen;
+  const int steps = std::max(1, static_cast<int>(std::ceil(distance(p, q) / 50)));
+  const auto note = [&](Index triangle) {
+    if (triangle == Mesh::kNone || std::find(seen.begin(), seen.end(), triangle) != seen.end()) return;
+    seen.push_back(triangle);
+    target_next_.push_back(target_first_[triangle]);
+    target_of_.push_back(index);
+    target_first_[triangle] = static_cast<Index>(target_of_.size()) - 1;
+    touched_triangles_.push_back(triangle);
+  };
+  // Spread over triangles that touch the line of entries.
+  for (int i = 0; i <= steps; ++i) note(mesh_->floorTriangle(geometry::onLattice(landing.entry(double(i) / steps))));
+  for (std::size_t next = 0; next < seen.size(); ++next) {
+    const auto& tri = mesh_->triangles()[seen[next]];
+    for (int e = 0; e < 3; ++e) {
+      if (tri.neighbour[e] == Mesh::kNone) continue;
+      const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
+      bool meets = false;
+      for (int i = 0; i < steps && !meets; ++i) {
+        const Point c = landing.entry(double(i) / steps), d = landing.entry(double(i + 1) / steps);
+        const double tolerance = 1e-3 * distance(a, b);
+        meets = std::min(cross(b - a, c - a), cross(b - a, d - a)) <= tolerance &&
+                std::max(cross(b - a, c - a), cross(b - a, d - a)) >= -tolerance &&
+                std::min(cross(d - c, a - c), cross(d - c, b - c)) <= 1e-3 * distance(c, d) &&
+                std::max(cross(d - c, a - c), cross(d - c, b - c)) >= -1e-3 * distance(c, d);
+      }
+      if (meets) note(tri.neighbour[e]);
+    }
+  }
+}
+
+double RouteSearch::estimate(Point p) const {
+  if (!informed_) return 0;
+  double least = std::numeric_limits<double>::infinity();
+  for (const Target& t : targets_) {
+    const double d = t.line ? distanceToSegment(p, t.landing.a, t.landing.b) : distance(p, t.at) + t.offset;
+    least = std::min(least, d);
+  }
+  return least;
+}
+
+RouteSearch::Disk RouteSearch::diskOf(Index from) const {
+  if (from < 0) return {sources_[~from].at, 0};
+  const State& s = states_[from];
+  return {mesh_->corners()[region_->pieces()[s.arc].corner], s.sense * radius_};
+}
+
+// The direction of the line that leaves the source tangentially and passes `p` with it `offset` to the left; `run` is the
+// length from the source to beside `p`. False if there is none.
+bool RouteSearch::through(Point p, double offset, Point& direction, double& run) const {
+  const Point d = p - disk_.centre;
+  const double k = offset - disk_.radius, size = squaredLength(d);
+  double square = size - k * k;
+  if (square < 0) {
+    if (size == 0 || square < -4 * kRounding_mm * std::abs(k)) return false;
+    square = 0;
+  }
+  run = std::sqrt(square);
+  direction = (1 / size) * (run * d - k * leftOf(d));
+  if (square == 0) direction = unit(direction);
+  return true;
+}
+
+// The walk so far, turned along the source's arc into `direction`.
+double RouteSearch::lengthAlong(Point direction) const {
+  if (disk_.radius == 0) return from_length_;
+  const double turn = turnBetween(from_direction_, direction) * (disk_.radius > 0 ? 1 : -1);
+  return from_length_ + radius_ * std::max(turn, 0.0);
+}
+
+// Whether a walk known already is there sooner, or as soon from a source that goes first.
+bool RouteSearch::dominated(Index arc, int sense, double length, Point direction, int label) const {
+  for (Index i = state_first_[2 * arc + (sense > 0)]; i != Mesh::kNone; i = states_[i].same) {
+    const double turn = sense * turnBetween(states_[i].direction, direction);
+    if (turn < -1e-9) continue;
+    const double behind = length - (states_[i].length + radius_ * turn);
+    if (behind > kSameLength_mm || (behind >= -kSameLength_mm && states_[i].label <= label)) return true;
+  }
+  return false;
+}
+
+int RouteSearch::labelOf(Index from) const { return from < 0 ? sources_[~from].label : states_[from].label; }
+
+void RouteSearch::push(double length, double ahead, Point direction, double at, Index to) {
+  heap_.push_back({length + ahead, length, direction, at, from_, to});
+  std::push_heap(heap_.begin(), heap_.end(), [](const Leg& a, const Leg& b) { return a.key > b.key; });
+}
+
+void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
+  const Region::Piece& piece = region_->pieces()[span.arc];
+  if (piece.corner == from_corner_) return;
+  const Point w = mesh_->corners()[piece.corner];
+  for (int sense : {1, -1}) {
+    Point d;
+    double run = 0;
+    if (!through(w, sense * radius_, d, run) || !between(cone.right, d, cone.left)) continue;
+    const Point normal = -sense * leftOf(d);
+    if (!onArc(span.from, normal, span.to)) continue;
+    const Point last = sense > 0 ? piece.to : piece.from;
+    if (sense * cross(normal, last) < 1e-9 && dot(normal, last) > 0) continue;  // nothing left to turn
+    const double length = lengthAlong(d) + run;
+    if (dominated(span.arc, sense, length, d, labelOf(from_))) continue;
+    push(length, estimate(w + radius_ * normal), d, 0, 2 * span.arc + (sense > 0));
+  }
+}
+
+void RouteSearch::seePoint(Index target, const Cone& cone) {
+  const Target& t = targets_[target];
+  Point d;
+  double run = 0;
+  if (squaredLength(t.at - disk_.centre) < 1e-12 && disk_.radius == 0) {
+    push(from_length_ + t.offset, 0, cone.right, 0, ~target);
+    return;
+  }
+  if (!through(t.at, 0, d, run) || !between(cone.right, d, cone.left)) return;
+  push(lengthAlong(d) + run + t.offset, 0, d, 0, ~target);
+}
+
+// The shortest way on from the source to a stretch of places: one minimum, found by golden section. If the cone does not show
+// it, another source or cone does.
+void RouteSearch::seeLanding(Index target, const Cone& cone) {
+  const Landing& landing = targets_[target].landing;
+  const auto cost = [&](double s) {
+    Point d;
+    double run = 0;
+    const Point p = landing.entry(s);
+    if (!through(p, 0, d, run)) return 1e300;
+    double turn = 0;
+    if (disk_.radius != 0) turn = turnBetween(from_direction_, d) * (disk_.radius > 0 ? 1 : -1);
+    return from_length_ + radius_ * turn + run + landing.step(s);
+  };
+  const double best = leastOn01(cost);
+  const Point p = landing.entry(best);
+  const auto& tri = mesh_->triangles()[cone.triangle];
+  for (int e = 0; e < 3; ++e) {
+    const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
+    if (cross(b - a, p - a) < -1e-3 * distance(a, b)) return;
+  }
+  Point d;
+  double run = 0;
+  if (disk_.radius == 0 && squaredLength(p - disk_.centre) < 1e-12) {
+    push(from_length_ + landing.step(best), 0, cone.right, best, ~target);
+  } else if (through(p, 0, d, run) && between(cone.right, d, cone.left)) {
+    push(lengthAlong(d) + run + landing.step(best), 0, d, best, ~target);
+  }
+}
+
+void RouteSearch::see(const Cone& cone) {
+  for (const Turns::Span& span : turns_->inTriangle(cone.triangle)) seeArc(span, cone);
+  for (Index i = target_first_[cone.triangle]; i != Mesh::kNone; i = target_next_[i]) {
+    if (targets_[target_of_[i]].line) {
+      seeLanding(target_of_[i], cone);
+    } else {
+      seePoint(target_of_[i], cone);
+    }
+  }
+}
+
+// Cuts the cone to what can pass the edge: no nearer to its ends than the radius. False if nothing can.
+bool RouteSearch::narrow(const Cone& cone, int edge, Point& right, Point& left) const {
+  const auto& tri = mesh_->triangles()[cone.triangle];
+  const Index r = tri.corner[after(edge)], l = tri.corner[before(edge)];
+  Point pr = mesh_->corners()[r], pl = mesh_->corners()[l];
+  const double size = distance(pr, pl), keep = radius_ - kRounding_mm;
+  const double from_r = mesh_->isObstacle(r) ? keep : 0, from_l = mesh_->isObstacle(l) ? keep : 0;
+  if (from_r + from_l > size) return false;
+  const Point along = (1 / size) * (pl - pr);
+  pr = pr + from_r * along;
+  pl = pl - from_l * along;
+  right = cone.right;
+  left = cone.left;
+  const auto sideOf = [&](Point p, Point d) { return dot(p - disk_.centre, leftOf(d)) + disk_.radius; };
+  double run = 0;
+  Point d;
+  if (sideOf(pl, left) < -1e-7) {
+    if (disk_.radius <= 0 && dot(pl - disk_.centre, left) <= 0) return false;
+    if (through(pl, 0, d, run)) left = d;
+  }
+  if (sideOf(pr, right) > 1e-7) {
+    if (disk_.radius >= 0 && dot(pr - disk_.centre, right) <= 0) return false;
+    if (through(pr, 0, d, run)) right = d;
+  }
+  return cross(right, left) >= -1e-10 && dot(right, left) > -0.5;
+}
+
+void RouteSearch::sweep(Cone first) {
+  stack_.clear();
+  stack_.push_back(first);
+  while (!stack_.empty()) {
+    const Cone cone = stack_.back();
+    stack_.pop_back();
+    see(cone);
+    const auto& tri = mesh_->triangles()[cone.triangle];
+    for (int e = 0; e < 3; ++e) {
+      const Index n = tri.neighbour[e];
+      if (e == cone.entered || n == Mesh::kNone) continue;
+      Cone next{n, 0, {}, {}};
+      if (!narrow(cone, e, next.right, next.left)) continue;
+      while (mesh_->triangles()[n].neighbour[next.entered] != cone.triangle) ++next.entered;
+      stack_.push_back(next);
+    }
+  }
+}
+
+void RouteSearch::launch(const Source& source, Index index) {
+  disk_ = {source.at, 0};
+  from_ = ~index;
+  from_corner_ = Mesh::kNone;
+  from_length_ = source.offset;
+  from_direction_ = {1, 0};
+  // Quarter turns all round: each a cone narrow enough for its sides to be told apart.
+  for (int q = 0; q < 4; ++q) {
+    const Point right = q == 0 ? Point{1, 0} : q == 1 ? Point{0, 1} : q == 2 ? Point{-1, 0} : Point{0, -1};
+    sweep({source.triangle, -1, right, leftOf(right)});
+  }
+}
+
+void RouteSearch::expand(Index index) {
+  const State state = states_[index];
+  const Region::Piece& piece = region_->pieces()[state.arc];
+  disk_ = diskOf(index);
+  from_ = index;
+  from_corner_ = piece.corner;
+  from_length_ = state.length;
+  from_direction_ = state.direction;
+  const Point normal = -state.sense * leftOf(state.direction);
+  // A walk that arrived later round the arc, but sooner, serves the rest of it.
+  Point low = state.sense > 0 ? normal : piece.from, high = state.sense > 0 ? piece.to : normal;
+  for (Index i = state.same; i != Mesh::kNone; i = states_[i].same) {
+    const Point other = -state.sense * leftOf(states_[i].direction);
+    const double turn = state.sense * turnBetween(normal, other);
+    if (turn <= 0 || state.length + radius_ * turn < states_[i].length) continue;
+    if (state.sense > 0 ? cross(other, high) > 0 : cross(low, other) > 0) (state.sense > 0 ? high : low) = other;
+  }
+  for (const Turns::Span& span : turns_->ofArc(state.arc)) {
+    // The common part of [low, high] and the span; all lie within half a turn.
+    if (cross(span.to, low) > 0 || cross(high, span.from) > 0) continue;
+    const Point from = cross(span.from, low) > 0 ? low : span.from, to = cross(high, span.to) > 0 ? high : span.to;
+    if (state.sense > 0) {
+      sweep({span.triangle, -1, leftOf(from), leftOf(to)});
+    } else {
+      sweep({span.triangle, -1, -leftOf(from), -leftOf(to)});
+    }
+  }
+}
+
+// Whether the leg keeps the radius from every corner near it. That it crosses no wall, the triangles have shown.
+bool RouteSearch::free(const Leg& leg) const {
+  const Disk disk = diskOf(leg.from);
+  const Point side = leftOf(leg.direction);
+  const Point p = disk.centre - disk.radius * side;
+  Point q;
+  if (leg.to < 0) {
+    const Target& t = targets_[~leg.to];
+    q = t.line ? t.landing.entry(leg.at) : t.at;
+  } else {
+    const double r = (leg.to % 2 ? 1 : -1) * radius_;
+    q = mesh_->corners()[region_->pieces()[leg.to / 2].corner] - r * side;
+  }
+  const double least = (radius_ - kRounding_mm) * (radius_ - kRounding_mm);
+  const Point u = q - p;
+  const double size = squaredLength(u);
+  return grid_->cornersNear(p, q, radius_, [&](Index c) {
+    const Point v = mesh_->corners()[c] - p;
+    const double t = size > 0 ? std::clamp(dot(v, u) / size, 0.0, 1.0) : 0.0;
+    return squaredLength(v - t * u) >= least;
+  });
+}
+
+void RouteSearch::start() {
+  for (Index s : touched_states_) state_first_[s] = Mesh::kNone;
+  touched_states_.clear();
+  states_.clear();
+  heap_.clear();
+  informed_ = targets_.size() <= kFewTargets;
+  for (std::size_t i = 0; i < sources_.size(); ++i) launch(sources_[i], static_cast<Index>(i));
+}
+
+template <class Done>
+void RouteSearch::run(double at_most, Done done) {
+  start();
+  while (!heap_.empty()) {
+    std::pop_heap(heap_.begin(), heap_.end(), [](const Leg& a, const Leg& b) { return a.key > b.key; });
+    const Leg leg = heap_.back();
+    heap_.pop_back();
+    if (leg.key > at_most) return;
+    if (leg.to < 0) {
+      if (free(leg) && done(leg)) return;
+      continue;
+    }
+    const Index arc = leg.to / 2;
+    const int sense = leg.to % 2 ? 1 : -1;
+    const int label = labelOf(leg.from);
+    if (dominated(arc, sense, leg.length, leg.direction, label) || !free(leg)) continue;
+    const auto index = static_cast<Index>(states_.size());
+    if (state_first_[leg.to] == Mesh::kNone) touched_states_.push_back(leg.to);
+    states_.push_back({arc, sense, leg.length, leg.direction, leg.from, state_first_[leg.to], label});
+    state_first_[leg.to] = index;
+    expand(index);
+  }
+}
+
+Route RouteSearch::routeOf(const Leg& leg) const {
+  Route route;
+  const Target& t = targets_[~leg.to];
+  route.target = t.label;
+  route.length = leg.length;
+  route.end = t.line ? t.landing.entry(leg.at) : t.at;
+  route.landing_at = leg.at;
+  Index i = leg.from;
+  for (; i >= 0; i = states_[i].parent) route.turns.push_back({region_->pieces()[states_[i].arc].corner, states_[i].sense});
+  std::reverse(route.turns.begin(), route.turns.end());
+  route.source = sources_[~i].label;
+  route.start = sources_[~i].at;
+  return route;
+}
+
+std::optional<Route> RouteSearch::nearest(double at_most) {
+  std::optional<Leg> best;
+  run(at_most, [&](const Leg& leg) {
+    if (best && leg.key > best->key + kSameLength_mm) return true;
+    if (!best || targets_[~leg.to].label < targets_[~best->to].label) best = leg;
+    return false;
+  });
+  if (!best) return std::nullopt;
+  return routeOf(*best);
+}
+
+std::vector<std::optional<Route>> RouteSearch::all(int labels) {
+  std::vector<std::optional<Route>> routes(labels);
+  int open = labels;
+  double last = 0;
+  run(std::numeric_limits<double>::infinity(), [&](const Leg& leg) {
+    if (open == 0 && leg.key > last + kSameLength_mm) return true;
+    auto& route = routes[targets_[~leg.to].label];
+    if (!route) {
+      --open;
+      last = leg.length;
+    } else if (leg.length > route->length + kSameLength_mm || labelOf(leg.from) >= route->source) {
+      return false;
+    }
+    route = routeOf(leg);
+    return false;
+  });
+  return routes;
+}
+
+}  // namespace stopwalk::floor

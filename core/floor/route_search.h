@@ -1,0 +1,119 @@
+#pragma once
+
+#include <cstdint>
+#include <limits>
+#include <optional>
+#include <vector>
+
+#include "core/floor/turns.h"
+
+namespace stopwalk::floor {
+
+// A stretch of places from which a walk steps in: the place at parameter s in [0, 1] is a + s (b - a), and it is reached
+// from a point of the region's boundary, or is itself in the region.
+struct Landing {
+  enum class Kind { Inside, Straight, Round };
+  Kind kind = Kind::Inside;
+  Point a, b;        // the places
+  Point from, to;    // Straight: the point of the region for a and for b
+  Point centre;      // Round: the arc's
+  double radius = 0;
+  // The point of the region from which the place at s is reached.
+  Point entry(double s) const;
+  Point place(double s) const { return a + s * (b - a); }
+  double step(double s) const { return distance(entry(s), place(s)); }
+};
+
+// A turn of a walk round a corner: `sense` +1 with the corner on the left, -1 on the right.
+struct Turn {
+  Mesh::Index corner = 0;
+  int sense = 1;
+};
+
+// A walk found: from a source to a target, round the corners in between.
+struct Route {
+  int source = 0;
+  int target = 0;
+  double length = 0;  // at the region's radius, offsets of source and target included
+  std::vector<Turn> turns;
+  Point start, end;   // points of the region
+  double landing_at = 0;
+};
+
+// Shortest walks in one region by growing outwards from the sources: from each point or arc that is reached, the cone of
+// directions in which a taut walk can go on is followed through the triangles, and each arc or target seen in it is a
+// candidate, taken up in the order of distance. Every leg is held against the corners near it before it counts.
+class RouteSearch {
+ public:
+  using Index = Mesh::Index;
+
+  RouteSearch(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns);
+
+  // Forget sources and targets.
+  void clear();
+  // `offset` is the length of the step before it (or after it, for targets). `label` is given back.
+  void addSource(Point p, double offset, int label);
+  void addTarget(Point p, double offset, int label);
+  void addLanding(const Landing& landing, int label);
+
+  // The shortest route from any source to any target, if not longer than `at_most`; of equals, the lowest target label.
+  std::optional<Route> nearest(double at_most = std::numeric_limits<double>::infinity());
+  // For each target label its shortest route from any source. Labels count from 0 to below `labels`.
+  std::vector<std::optional<Route>> all(int labels);
+
+ private:
+  struct Source { Point at; double offset; int label; Index triangle; };
+  struct Target { Point at; double offset; int label; bool line; Landing landing; };
+  // Where a walk has arrived: on an arc, turning one way.
+  struct State { Index arc; int sense; double length; Point direction; Index parent; Index same; int label; };
+  // A leg not yet confirmed.
+  struct Leg { double key, length; Point direction; double at; Index from; Index to; };
+  struct Disk { Point centre; double radius; };  // signed: positive on the left of the walk
+  struct Cone { Index triangle; int entered; Point right, left; };
+
+  void start();
+  template <class Done>
+  void run(double at_most, Done done);
+  void expand(Index state);
+  void launch(const Source& source, Index index);
+  void sweep(Cone first);
+  void see(const Cone& cone);
+  void seeArc(const Turns::Span& span, const Cone& cone);
+  void seePoint(Index target, const Cone& cone);
+  void seeLanding(Index target, const Cone& cone);
+  bool narrow(const Cone& cone, int edge, Point& right, Point& left) const;
+  bool through(Point p, double offset, Point& direction, double& run) const;
+  bool free(const Leg& leg) const;
+  double lengthAlong(Point direction) const;
+  void push(double length, double ahead, Point direction, double at, Index to);
+  bool dominated(Index arc, int sense, double length, Point direction, int label) const;
+  int labelOf(Index from) const;
+  double estimate(Point p) const;
+  Route routeOf(const Leg& leg) const;
+  Disk diskOf(Index from) const;
+
+  const Mesh* mesh_;
+  const WallGrid* grid_;
+  const Region* region_;
+  const Turns* turns_;
+  double radius_;
+  std::vector<Source> sources_;
+  std::vector<Target> targets_;
+  std::vector<Index> target_first_, target_next_;       // targets in a triangle
+  std::vector<Index> target_of_;
+  std::vector<State> states_;
+  std::vector<Index> state_first_;                      // by arc and sense
+  std::vector<Index> touched_triangles_;
+  std::vector<Index> touched_states_;
+  std::vector<Leg> heap_;
+  std::vector<Cone> stack_;
+  // The source being expanded.
+  Disk disk_{};
+  Index from_ = 0;
+  Index from_corner_ = 0;
+  double from_length_ = 0;
+  Point from_direction_;
+  bool informed_ = false;  // whether estimate() is used
+};
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,269 @@
+#include "core/floor/steps.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/floor/covered.h"
+#include "core/geometry/lattice.h"
+
+namespace stopwalk::floor {
+
+using Index = Mesh::Index;
+
+namespace {
+
+// Steps that differ by less are equally long.
+constexpr double kEquallyNear_mm = 1e-4;
+// A point nearer to a line than this is on it.
+constexpr double kOnLine_mm = 1e-5;
+// Places this far apart along a bar are asked one by one; between two that step alike, so do all.
+constexpr double kSpacing_mm = 25;
+
+enum Feature { kFoot, kBegin, kEnd, kShadow };
+
+// Adds a stretch, joined to the one before it where both go straight in to one piece of the boundary.
+void append(const PartLanding& l, std::vector<PartLanding>& landings) {
+  const bool straight = l.landing.kind == Landing::Kind::Straight && squaredLength(l.outward) > 0;
+  for (auto it = landings.rbegin(); straight && it != landings.rend(); ++it) {
+    if (it->part != l.part) continue;
+    if (it->piece != l.piece || it->landing.kind != l.landing.kind || it->landing.b != l.landing.a) break;
+    if (squaredLength(it->outward - l.outward) > 1e-18) break;
+    it->landing.b = l.landing.b;
+    it->landing.to = l.landing.to;
+    return;
+  }
+  landings.push_back(l);
+}
+
+}  // namespace
+
+std::vector<Index> Steps::piecesNear(Point p) const {
+  std::vector<Index> pieces;
+  const auto addAll = [&](Region::Range r) {
+    for (Index i = r.first; i < r.last; ++i) pieces.push_back(i);
+  };
+  grid_->wallsNear(p, p, kLongestStep_mm + region_->radius(), [&](Index w) {
+    addAll(region_->alongWall(w));
+    addAll(region_->roundCorner(mesh_->walls()[w].a));
+    addAll(region_->roundCorner(mesh_->walls()[w].b));
+  });
+  std::sort(pieces.begin(), pieces.end());
+  pieces.erase(std::unique(pieces.begin(), pieces.end()), pieces.end());
+  return pieces;
+}
+
+Steps::Candidate Steps::nearestOn(Point p, Index index) const {
+  const Region::Piece& piece = region_->pieces()[index];
+  const Point begin = region_->beginOf(piece), end = region_->endOf(piece);
+  if (piece.arc) {
+    const Point v = mesh_->corners()[piece.corner], u = p - v;
+    const double size = length(u);
+    if (size > 0 && cross(piece.from, u) >= 0 && cross(u, piece.to) >= 0 && dot(u, piece.from) + dot(u, piece.to) >= 0)
+      return {v + (region_->radius() / size) * u, std::abs(size - region_->radius()), index, kFoot};
+  } else {
+    const Point u = end - begin;
+    const double t = dot(p - begin, u) / squaredLength(u);
+    if (t > 0 && t < 1) {
+      const Point foot = begin + t * u;
+      return {foot, distance(p, foot), index, kFoot};
+    }
+  }
+  const double to_begin = distance(p, begin), to_end = distance(p, end);
+  if (to_begin <= to_end) return {begin, to_begin, index, kBegin};
+  return {end, to_end, index, kEnd};
+}
+
+// Where the line of sight past a corner meets the piece: the nearest point seen of a piece may lie on the edge of a shadow.
+void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate>& candidates) const {
+  const Region::Piece& piece = region_->pieces()[index];
+  grid_->cornersNear(p, p, kLongestStep_mm, [&](Index c) {
+    const Point w = mesh_->corners()[c];
+    const double to_corner = distance(p, w);
+    if (to_corner < kOnLine_mm || to_corner > kLongestStep_mm) return true;
+    const Point d = (1 / to_corner) * (w - p);
+    const auto add = [&](double s) {
+      if (s > to_corner && s >= least && s <= kLongestStep_mm)
+        candidates.push_back({p + s * d, s, index, kShadow + static_cast<int>(c)});
+    };
+    if (piece.arc) {
+      const Point v = mesh_->corners()[piece.corner];
+      const double along = dot(v - p, d), off = cross(d, v - p), half = region_->radius() * region_->radius() - off * off;
+      if (half < 0) return true;
+      for (double s : {along - std::sqrt(half), along + std::sqrt(half)}) {
+        const Point u = p + s * d - v;
+        if (cross(piece.from, u) >= 0 && cross(u, piece.to) >= 0 && dot(u, piece.from) + dot(u, piece.to) >= 0) add(s);
+      }
+    } else {
+      const Point u = piece.to - piece.from;
+      const double slant = cross(d, u);
+      if (slant == 0) return true;
+      const double s = cross(piece.from - p, u) / slant, t = cross(piece.from - p, d) / slant;
+      if (t >= 0 && t <= 1) add(s);
+    }
+    return true;
+  });
+}
+
+// Whether the straight line crosses no wall; touching and running along are allowed.
+bool Steps::sees(Point p, Point q) const {
+  const double size = distance(p, q);
+  if (size < kOnLine_mm) return true;
+  const Point d = (1 / size) * (q - p);
+  const auto& pts = mesh_->corners();
+  bool clear = true;
+  grid_->wallsNear(p, q, 1e-3, [&](Index w) {
+    if (!clear) return;
+    const auto& wall = mesh_->walls()[w];
+    const double sa = cross(d, pts[wall.a] - p), sb = cross(d, pts[wall.b] - p);
+    if (std::abs(sa) > kOnLine_mm && std::abs(sb) > kOnLine_mm) {
+      if ((sa > 0) == (sb > 0)) return;
+      const double ta = dot(d, pts[wall.a] - p), tb = dot(d, pts[wall.b] - p);
+      const double t = ta + (tb - ta) * sa / (sa - sb);
+      if (t > kOnLine_mm && t < size - kOnLine_mm) clear = false;
+      return;
+    }
+    // Through a corner: blocked if walls leave it to both sides.
+    for (Index c : {wall.a, wall.b}) {
+      const double t = dot(d, pts[c] - p);
+      if (std::abs(cross(d, pts[c] - p)) > kOnLine_mm || t < kOnLine_mm || t > size - kOnLine_mm) continue;
+      bool left = false, right = false;
+      for (Index s : mesh_->wallsAt(c)) {
+        const auto& spoke = mesh_->walls()[s];
+        const double side = cross(d, pts[spoke.a == c ? spoke.b : spoke.a] - p);
+        left = left || side > kOnLine_mm;
+        right = right || side < -kOnLine_mm;
+      }
+      if (left && right) clear = false;
+    }
+  });
+  return clear;
+}
+
+// Nobody steps through a gap that a body does not pass.
+bool Steps::allowed(Point p, Point q) const {
+  return body_ == nullptr || !body_->holds(p) || body_->partAt(p) == body_->partAt(q);
+}
+
+Exit Steps::exitOf(const Candidate& c) const {
+  const Region::Piece& piece = region_->pieces()[c.piece];
+  Exit exit{c.at, c.step, piece.part, {0, 0}, c.piece, c.feature};
+  if (c.feature != kFoot) return exit;
+  exit.outward = piece.arc ? unit(c.at - mesh_->corners()[piece.corner]) : leftOf(unit(piece.to - piece.from));
+  return exit;
+}
+
+std::vector<Exit> Steps::from(Point p) const {
+  if (region_->holds(p)) return {{p, 0, region_->partAt(p), {0, 0}, Region::kNone, kFoot}};
+  std::vector<Candidate> open;
+  for (Index i : piecesNear(p)) {
+    const Candidate c = nearestOn(p, i);
+    if (c.step <= kLongestStep_mm) open.push_back(c);
+  }
+  const auto nearer = [](const Candidate& a, const Candidate& b) {
+    return a.step < b.step || (a.step == b.step && a.piece < b.piece);
+  };
+  std::sort(open.begin(), open.end(), nearer);
+  std::vector<Exit> exits;
+  std::vector<Index> refused;
+  // Taken nearest first; a piece whose nearest point is hidden is asked for the points at the edges of its shadows.
+  for (std::size_t i = 0; i < open.size(); ++i) {
+    const Candidate c = open[i];
+    const Index part = region_->pieces()[c.piece].part;
+    const auto first = std::find_if(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; });
+    if (first != exits.end() && c.step > first->step + kEquallyNear_mm) continue;
+    if (std::find(refused.begin(), refused.end(), part) != refused.end()) continue;
+    if (sees(p, c.at) && (c.feature < kShadow || region_->holds(geometry::onLattice(c.at)))) {
+      const bool known = std::any_of(exits.begin(), exits.end(), [&](const Exit& e) {
+        return e.part == part && distance(e.at, c.at) < 1e-3;
+      });
+      if (known) continue;
+      if (allowed(p, geometry::onLattice(c.at))) {
+        exits.push_back(exitOf(c));
+      } else {
+        refused.push_back(part);
+      }
+      continue;
+    }
+    if (c.feature >= kShadow) continue;
+    std::vector<Candidate> shadows;
+    addShadows(p, c.piece, c.step, shadows);
+    open.insert(open.end(), shadows.begin(), shadows.end());
+    std::sort(open.begin() + static_cast<std::ptrdiff_t>(i) + 1, open.end(), nearer);
+  }
+  return exits;
+}
+
+// Between two places: one stretch for each part if both step alike, else halved until it is too short to matter.
+void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b, int depth,
+                      std::vector<PartLanding>& landings) const {
+  const bool alike = std::equal(at_a.begin(), at_a.end(), at_b.begin(), at_b.end(), [](const Exit& x, const Exit& y) {
+    return x.part == y.part && x.piece == y.piece && x.feature == y.feature;
+  });
+  if (alike || depth == 0) {
+    for (const Exit& e : at_a) {
+      const auto other = std::find_if(at_b.begin(), at_b.end(), [&](const Exit& x) { return x.part == e.part; });
+      if (other == at_b.end()) continue;
+      PartLanding l;
+      l.part = e.part;
+      l.piece = e.piece;
+      l.landing.a = a;
+      l.landing.b = b;
+      const Region::Piece& piece = region_->pieces()[e.piece];
+      if (alike && piece.arc && e.feature == kFoot) {
+        l.landing.kind = Landing::Kind::Round;
+        l.landing.centre = mesh_->corners()[piece.corner];
+        l.landing.radius = region_->radius();
+      } else {
+        l.landing.kind = Landing::Kind::Straight;
+        l.landing.from = e.at;
+        l.landing.to = alike ? other->at : e.at;
+        l.outward = e.outward;
+      }
+      append(l, landings);
+    }
+    return;
+  }
+  const Point middle = geometry::onLattice(0.5 * (a + b));
+  const std::vector<Exit> at_middle = from(middle);
+  stepAlike(a, middle, at_a, at_middle, depth - 1, landings);
+  stepAlike(middle, b, at_middle, at_b, depth - 1, landings);
+}
+
+std::vector<PartLanding> Steps::fromLine(Point a, Point b) const {
+  const double size = distance(a, b);
+  if (size < kOnLine_mm) return {};
+  const Point d = (1 / size) * (b - a);
+  std::vector<Interval> covered;
+  grid_->wallsNear(a, b, region_->radius(), [&](Index w) {
+    const auto& wall = mesh_->walls()[w];
+    const Interval near =
+        nearSegment(a, d, mesh_->corners()[wall.a], mesh_->corners()[wall.b], region_->radius() - kRounding_mm);
+    if (!near.empty() && near.to > 0 && near.from < size) covered.push_back(near);
+  });
+  std::vector<PartLanding> landings;
+  double at = 0;
+  const auto stepping = [&](double from_s, double to_s) {
+    if (to_s - from_s < kOnLine_mm) return;
+    const int count = std::max(1, static_cast<int>(std::ceil((to_s - from_s) / kSpacing_mm)));
+    Point last = geometry::onLattice(a + from_s * d);
+    std::vector<Exit> at_last = from(last);
+    for (int i = 1; i <= count; ++i) {
+      const Point next = geometry::onLattice(a + (from_s + (to_s - from_s) * i / count) * d);
+      std::vector<Exit> at_next = from(next);
+      stepAlike(last, next, at_last, at_next, 16, landings);
+      last = next;
+      at_last = std::move(at_next);
+    }
+  };
+  for (const Interval& free : uncovered(0, size, covered, kOnLine_mm)) {
+    stepping(at, free.from);
+    const Point from_p = geometry::onLattice(a + free.from * d), to_p = geometry::onLattice(a + free.to * d);
+    const Point middle = geometry::onLattice(0.5 * (from_p + to_p));
+    landings.push_back({{Landing::Kind::Inside, from_p, to_p, {}, {}, {}, 0}, region_->partAt(middle), {0, 0}, Region::kNone});
+    at = free.to;
+  }
+  stepping(at, size);
+  return landings;
+}
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <vector>
+
+#include "core/floor/region.h"
+#include "core/floor/route_search.h"
+
+namespace stopwalk::floor {
+
+// House rule: nobody steps further than this to begin a walk.
+inline constexpr double kLongestStep_mm = 1000;
+
+// A point of the region from which, or to which, one straight step leads; the place itself where that lies in the region.
+struct Exit {
+  Point at;
+  double step = 0;
+  Mesh::Index part = Mesh::kNone;
+  Point outward;   // the way the point moves as the clearance grows; zero where it is not on a single piece
+  // What of the boundary it lies on, so that neighbouring places are known to step alike.
+  Mesh::Index piece = Mesh::kNone;
+  int feature = 0;
+};
+
+struct PartLanding {
+  Landing landing;
+  Mesh::Index part = Mesh::kNone;
+  Point outward;  // Straight only
+  Mesh::Index piece = Mesh::kNone;
+};
+
+// Steps out of what is nearer than the clearance: straight to the nearest point seen of each connected part of the region.
+class Steps {
+ public:
+  // `body` is the region of the body's half-width, or null where the region is at least as wide.
+  Steps(const Mesh& mesh, const WallGrid& grid, const Region& region, const Region* body)
+      : mesh_(&mesh), grid_(&grid), region_(&region), body_(body) {}
+
+  // All that are equally near for each part. `p` on the floor, local, on the lattice.
+  std::vector<Exit> from(Point p) const;
+  // For a line of places on the floor, as stretches that step alike.
+  std::vector<PartLanding> fromLine(Point a, Point b) const;
+
+ private:
+  struct Candidate { Point at; double step; Mesh::Index piece; int feature; };
+  std::vector<Mesh::Index> piecesNear(Point p) const;
+  Candidate nearestOn(Point p, Mesh::Index piece) const;
+  void addShadows(Point p, Mesh::Index piece, double least, std::vector<Candidate>& candidates) const;
+  bool sees(Point p, Point q) const;
+  bool allowed(Point p, Point q) const;
+  Exit exitOf(const Candidate& candidate) const;
+  void stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b, int depth,
+                 std::vector<PartLanding>& landings) const;
+
+  const Mesh* mesh_;
+  const WallGrid* grid_;
+  const Region* region_;
+  const Region* body_;
+};
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,71 @@
+#include "core/floor/turns.h"
+
+#include <cmath>
+#include <numbers>
+
+#include "core/geometry/lattice.h"
+
+namespace stopwalk::floor {
+
+using geometry::after;
+using geometry::before;
+using std::numbers::pi;
+
+Turns::Turns(const Mesh& mesh, const Region& region) {
+  const auto count = static_cast<Index>(region.pieces().size());
+  arc_begin_.reserve(static_cast<std::size_t>(count) + 1);
+  for (Index i = 0; i < count; ++i) {
+    arc_begin_.push_back(static_cast<Index>(spans_.size()));
+    if (region.pieces()[i].arc) follow(mesh, region, i);
+  }
+  arc_begin_.push_back(static_cast<Index>(spans_.size()));
+  triangle_begin_.assign(mesh.triangles().size() + 1, 0);
+  for (const Span& s : spans_) ++triangle_begin_[s.triangle + 1];
+  for (std::size_t t = 0; t + 1 < triangle_begin_.size(); ++t) triangle_begin_[t + 1] += triangle_begin_[t];
+  sorted_.resize(spans_.size());
+  std::vector<Index> next(triangle_begin_.begin(), triangle_begin_.end() - 1);
+  for (const Span& s : spans_) sorted_[next[s.triangle]++] = s;
+}
+
+// Walks along the arc from triangle to triangle.
+void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
+  const Region::Piece& piece = region.pieces()[arc];
+  const auto& pts = mesh.corners();
+  const double r = region.radius();
+  const Point v = pts[piece.corner];
+  double at = std::atan2(piece.from.y, piece.from.x);
+  const double end = at + piece.angle;
+  Index t = mesh.floorTriangle(geometry::onLattice(v + r * piece.from));
+  for (int steps = 0; t != Mesh::kNone && steps < 10000; ++steps) {
+    // Within a triangle the arc leaves through each edge at one angle only.
+    double leave = end;
+    int through = -1;
+    for (int e = 0; e < 3; ++e) {
+      const Point a = pts[mesh.triangles()[t].corner[after(e)]], b = pts[mesh.triangles()[t].corner[before(e)]];
+      const Point out = -leftOf(unit(b - a));
+      const double height = dot(out, a - v);
+      if (std::abs(height) >= r) continue;
+      double ahead = std::fmod(std::atan2(out.y, out.x) - std::acos(height / r) - at, 2 * pi);
+      if (ahead < 0) ahead += 2 * pi;
+      if (ahead > 2 * pi - 1e-9) ahead = 0;
+      if (at + ahead < leave) {
+        leave = at + ahead;
+        through = e;
+      }
+    }
+    const int pieces = std::max(1, static_cast<int>(std::ceil((leave - at) / (pi / 2) - 1e-9)));
+    for (int k = 0; k < pieces; ++k) {
+      const double from = at + (leave - at) * k / pieces, to = at + (leave - at) * (k + 1) / pieces;
+      spans_.push_back({arc, t, {std::cos(from), std::sin(from)}, {std::cos(to), std::sin(to)}});
+    }
+    if (through < 0) break;
+    at = leave;
+    t = mesh.triangles()[t].neighbour[through];
+  }
+  if (arc_begin_.back() < static_cast<Index>(spans_.size())) {
+    spans_[arc_begin_.back()].from = piece.from;
+    spans_.back().to = piece.to;
+  }
+}
+
+}  // namespace stopwalk::floor

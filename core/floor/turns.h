@@ -1,0 +1,35 @@
+#pragma once
+
+#include <vector>
+
+#include "core/floor/region.h"
+
+namespace stopwalk::floor {
+
+// The arcs of a region, which are the only places where a shortest walk turns, by the triangles that they run through.
+class Turns {
+ public:
+  using Index = Mesh::Index;
+
+  // The part of an arc in one triangle: unit normals counter-clockwise from `from` to `to`, at most a quarter turn.
+  struct Span {
+    Index arc = 0;  // into the region's pieces
+    Index triangle = 0;
+    Point from, to;
+  };
+
+  Turns(const Mesh& mesh, const Region& region);
+
+  struct Range { const Span* first; const Span* last; const Span* begin() const { return first; } const Span* end() const { return last; } };
+  // In counter-clockwise order.
+  Range ofArc(Index arc) const { return {spans_.data() + arc_begin_[arc], spans_.data() + arc_begin_[arc + 1]}; }
+  Range inTriangle(Index t) const { return {sorted_.data() + triangle_begin_[t], sorted_.data() + triangle_begin_[t + 1]}; }
+
+ private:
+  void follow(const Mesh& mesh, const Region& region, Index arc);
+
+  std::vector<Span> spans_, sorted_;
+  std::vector<Index> arc_begin_, triangle_begin_;
+};
+
+}  // namespace stopwalk::floor

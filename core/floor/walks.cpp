@@ -1,0 +1,372 @@
+#include "core/floor/walks.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstring>
+#include <map>
+#include <unordered_map>
+
+#include "core/floor/steps.h"
+#include "core/floor/taut.h"
+#include "core/geometry/lattice.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+constexpr double kInfinite = std::numeric_limits<double>::infinity();
+constexpr int kWidestFallback_mm = 304;
+constexpr double kSameLength_mm = 1e-6;
+
+struct SegmentHash {
+  std::size_t operator()(const Segment& s) const {
+    std::size_t h = 0;
+    for (double v : {s.a.x, s.a.y, s.b.x, s.b.y}) {
+      std::uint64_t bits = 0;
+      std::memcpy(&bits, &v, sizeof bits);
+      h = (h ^ bits) * 0x9e3779b97f4a7c15ULL;
+      h ^= h >> 29;
+    }
+    return h;
+  }
+};
+
+// Everything about the ends of walks at one place: the points it steps out to, and for a line, its stretches.
+struct Ends {
+  std::vector<Exit> exits;
+  std::vector<PartLanding> landings;
+  bool has(Mesh::Index part) const {
+    return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; }) ||
+           std::any_of(landings.begin(), landings.end(), [&](const PartLanding& l) { return l.part == part; });
+  }
+  bool joins(const Ends& other) const {
+    return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return other.has(e.part); }) ||
+           std::any_of(landings.begin(), landings.end(), [&](const PartLanding& l) { return other.has(l.part); });
+  }
+};
+
+double straightLineTo(Point p, const Place& place) {
+  double least = kInfinite;
+  for (Point q : place.points) least = std::min(least, distance(p, q));
+  for (const Segment& s : place.lines) least = std::min(least, distanceToSegment(p, s.a, s.b));
+  return least;
+}
+
+}  // namespace
+
+// The walkable region at one clearance, with all that walks in it need, made when first asked for.
+class Layer {
+ public:
+  Layer(const Mesh& mesh, const WallGrid& grid, double clearance, const Region* body)
+      : mesh_(mesh), grid_(grid), clearance_(clearance), region_(mesh, grid, clearance), steps_(mesh, grid, region_, body) {}
+
+  double clearance() const { return clearance_; }
+  const Region& region() const { return region_; }
+
+  const Ends& ends(const Segment& local) {
+    const auto [it, fresh] = ends_.try_emplace(local);
+    if (fresh) {
+      if (local.a == local.b) {
+        it->second.exits = steps_.from(local.a);
+      } else {
+        it->second.landings = steps_.fromLine(local.a, local.b);
+      }
+    }
+    return it->second;
+  }
+
+  RouteSearch& search() {
+    if (!search_) {
+      turns_.emplace(mesh_, region_);
+      search_.emplace(mesh_, grid_, region_, *turns_);
+    }
+    search_->clear();
+    return *search_;
+  }
+
+ private:
+  const Mesh& mesh_;
+  const WallGrid& grid_;
+  double clearance_;
+  Region region_;
+  Steps steps_;
+  std::optional<Turns> turns_;
+  std::optional<RouteSearch> search_;
+  std::unordered_map<Segment, Ends, SegmentHash> ends_;
+};
+
+struct Walks::Inside {
+  Mesh mesh;
+  WallGrid grid;
+  double clearance;
+  std::map<double, Layer> layers;
+  // What the labels of the search in hand stand for.
+  struct End { std::size_t place = 0; Segment local; Exit exit; PartLanding landing; bool line = false; };
+  std::vector<End> from_ends, to_ends;
+
+  Inside(const Plan& plan, double c) : mesh(plan), grid(mesh), clearance(c) {}
+
+  Layer& layer(double c) {
+    const auto it = layers.find(c);
+    if (it != layers.end()) return it->second;
+    const Region* body = c > kBodyHalfWidth_mm ? &layer(kBodyHalfWidth_mm).region() : nullptr;
+    return layers.try_emplace(c, mesh, grid, c, body).first->second;
+  }
+
+  bool onFloor(Point local) const { return mesh.floorTriangle(local) != Mesh::kNone; }
+
+  // The parts of a place as local segments; points are segments of no length. Points off the floor are left out.
+  std::vector<Segment> localParts(const Place& place) const {
+    std::vector<Segment> parts;
+    for (Point p : place.points) {
+      const Point q = mesh.local(p);
+      if (onFloor(q)) parts.push_back({q, q});
+    }
+    for (const Segment& s : place.lines) {
+      const Segment local{mesh.local(s.a), mesh.local(s.b)};
+      parts.push_back(local);
+    }
+    return parts;
+  }
+
+  bool joined(Layer& l, const std::vector<Segment>& from, const std::vector<Segment>& to) {
+    for (const Segment& f : from)
+      for (const Segment& t : to)
+        if (l.ends(f).joins(l.ends(t))) return true;
+    return false;
+  }
+
+  void addSources(Layer& l, RouteSearch& search, const std::vector<Segment>& parts, std::size_t place) {
+    for (const Segment& part : parts) {
+      for (const Exit& e : l.ends(part).exits) {
+        search.addSource(e.at, e.step, static_cast<int>(from_ends.size()));
+        from_ends.push_back({place, part, e, {}, false});
+      }
+    }
+  }
+
+  void addTargets(Layer& l, RouteSearch& search, const std::vector<Segment>& parts, std::size_t place) {
+    for (const Segment& part : parts) {
+      const Ends& ends = l.ends(part);
+      for (const Exit& e : ends.exits) {
+        search.addTarget(e.at, e.step, static_cast<int>(to_ends.size()));
+        to_ends.push_back({place, part, e, {}, false});
+      }
+      for (const PartLanding& landing : ends.landings) {
+        search.addLanding(landing.landing, static_cast<int>(to_ends.size()));
+        to_ends.push_back({place, part, {}, landing, true});
+      }
+    }
+  }
+
+  // The route found at the region's radius, measured at the clearance asked for.
+  Walk measured(const Layer& l, const Route& route) const {
+    const double c = l.clearance(), less = c - l.region().radius();
+    const End& from = from_ends[route.source];
+    const End& to = to_ends[route.target];
+    const Point start = from.exit.at + less * from.exit.outward;
+    Point end, place;
+    if (to.line) {
+      place = to.landing.landing.place(route.landing_at);
+      end = route.end;
+      if (to.landing.landing.kind == Landing::Kind::Round) end = end + less * unit(end - to.landing.landing.centre);
+      if (to.landing.landing.kind == Landing::Kind::Straight) end = end + less * to.landing.outward;
+    } else {
+      place = to.local.a;
+      end = to.exit.at + less * to.exit.outward;
+    }
+    Taut t = taut(mesh, start, route.turns, end, c);
+    Walk walk;
+    walk.status = c == clearance ? WalkStatus::Walk : WalkStatus::Narrow;
+    walk.clearance_mm = c;
+    walk.length_mm = distance(from.local.a, start) + t.length + distance(end, place);
+    if (from.local.a != start) t.path.insert(t.path.begin(), from.local.a);
+    if (place != end) t.path.push_back(place);
+    for (Point p : t.path) {
+      const Point q = mesh.plan(p);
+      if (walk.path.empty() || distance(walk.path.back(), q) > 1e-6) walk.path.push_back(q);
+    }
+    return walk;
+  }
+
+  // The widest whole millimetre below the clearance at which there is a way, if any.
+  std::optional<double> widestWay(const std::vector<Segment>& from, const std::vector<Segment>& to) {
+    if (clearance < kBodyHalfWidth_mm || from.empty() || to.empty()) return std::nullopt;
+    const int least = static_cast<int>(kBodyHalfWidth_mm);
+    int high = std::min(kWidestFallback_mm, static_cast<int>(std::ceil(clearance)) - 1);
+    if (high < least || !joined(layer(least), from, to)) return std::nullopt;
+    // A way at one clearance is a way at every smaller one.
+    int low = least;
+    while (low < high) {
+      const int middle = (low + high + 1) / 2;
+      if (joined(layer(middle), from, to)) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+
+  Walk narrow(const std::vector<Segment>& from, const std::vector<Segment>& to) {
+    const auto c = widestWay(from, to);
+    if (!c) return {};
+    Layer& l = layer(*c);
+    RouteSearch& search = l.search();
+    from_ends.clear();
+    to_ends.clear();
+    addSources(l, search, from, 0);
+    addTargets(l, search, to, 0);
+    const auto route = search.nearest();
+    return route ? measured(l, *route) : Walk{};
+  }
+
+  Nearest nearest(Point from, std::span<const Place> to, double at_most);
+  void narrowToo(Point from, std::span<const Place> to, double at_most, Nearest& best);
+};
+
+// Places not joined at the clearance asked for may yet be nearer, at less.
+void Walks::Inside::narrowToo(Point from, std::span<const Place> to, double at_most, Nearest& best) {
+  const Point p = mesh.local(from);
+  Layer& l = layer(clearance);
+  for (std::size_t i = 0; i < to.size(); ++i) {
+    const double bound = straightLineTo(from, to[i]);
+    if (bound > std::min(at_most, best.walk.length_mm)) continue;
+    const std::vector<Segment> parts = localParts(to[i]);
+    if (parts.empty() || joined(l, {{p, p}}, parts)) continue;
+    const Walk walk = narrow({{p, p}}, parts);
+    if (!walk.found() || walk.length_mm > at_most) continue;
+    const double ahead = best.walk.length_mm - walk.length_mm;
+    if (best.index && (ahead < -kSameLength_mm || (ahead <= kSameLength_mm && *best.index < i))) continue;
+    best = {i, walk};
+  }
+}
+
+Nearest Walks::Inside::nearest(Point from, std::span<const Place> to, double at_most) {
+  const Point p = mesh.local(from);
+  Nearest best;
+  if (!onFloor(p)) {
+    best.walk.status = WalkStatus::Unmeasured;
+    return best;
+  }
+  Layer& l = layer(clearance);
+  const Ends& ends = l.ends({p, p});
+  RouteSearch& search = l.search();
+  from_ends.clear();
+  to_ends.clear();
+  addSources(l, search, {{p, p}}, 0);
+  for (std::size_t i = 0; i < to.size(); ++i) {
+    if (straightLineTo(from, to[i]) > at_most) continue;
+    const std::vector<Segment> parts = localParts(to[i]);
+    for (const Segment& part : parts)
+      if (ends.joins(l.ends(part))) addTargets(l, search, {part}, i);
+  }
+  if (!to_ends.empty()) {
+    if (const auto route = search.nearest(at_most)) best = {to_ends[route->target].place, measured(l, *route)};
+  }
+  narrowToo(from, to, at_most, best);
+  return best;
+}
+
+Walks::Walks(const Plan& plan, double clearance_mm) : inside_(std::make_unique<Inside>(plan, std::max(clearance_mm, 0.0))) {}
+Walks::~Walks() = default;
+Walks::Walks(Walks&&) noexcept = default;
+Walks& Walks::operator=(Walks&&) noexcept = default;
+
+bool Walks::onFloor(Point p) const { return inside_->onFloor(inside_->mesh.local(p)); }
+
+bool Walks::joined(Point a, Point b, double clearance_mm) const {
+  const Point p = inside_->mesh.local(a), q = inside_->mesh.local(b);
+  if (!inside_->onFloor(p) || !inside_->onFloor(q)) return false;
+  return inside_->joined(inside_->layer(clearance_mm), {{p, p}}, {{q, q}});
+}
+
+Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm) const {
+  return inside_->nearest(from, to, at_most_mm);
+}
+
+Walk Walks::between(Point from, Point to) const { return between(Place{{from}, {}}, Place{{to}, {}}); }
+
+Walk Walks::between(const Place& from, const Place& to) const {
+  if (!from.lines.empty() && to.lines.empty()) {
+    Walk back = between(to, from);
+    std::reverse(back.path.begin(), back.path.end());
+    return back;
+  }
+  const auto offFloor = [&](const Place& place) {
+    return place.lines.empty() && !place.points.empty() &&
+           std::none_of(place.points.begin(), place.points.end(), [&](Point p) { return onFloor(p); });
+  };
+  Walk best;
+  if (offFloor(from) || offFloor(to)) best.status = WalkStatus::Unmeasured;
+  const auto tryFrom = [&](Point p) {
+    const Walk walk = inside_->nearest(p, {&to, 1}, kInfinite).walk;
+    if (walk.found() && walk.length_mm < best.length_mm) best = walk;
+    return walk.length_mm;
+  };
+  for (Point p : from.points) tryFrom(p);
+  for (const Segment& s : from.lines) {
+    // Between two lines the length has few valleys: sampled, then the lowest is followed down.
+    constexpr int kSamples = 64;
+    int lowest = 0;
+    double least = kInfinite;
+    for (int i = 0; i <= kSamples; ++i) {
+      const double at = tryFrom(s.a + (double(i) / kSamples) * (s.b - s.a));
+      if (at < least) {
+        least = at;
+        lowest = i;
+      }
+    }
+    double low = std::max(0.0, (lowest - 1.0) / kSamples), high = std::min(1.0, (lowest + 1.0) / kSamples);
+    for (int i = 0; i < 40; ++i) {
+      const double x = low + (high - low) / 3, y = high - (high - low) / 3;
+      if (tryFrom(s.a + x * (s.b - s.a)) <= tryFrom(s.a + y * (s.b - s.a))) {
+        high = y;
+      } else {
+        low = x;
+      }
+    }
+  }
+  return best;
+}
+
+std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span<const Place> to) const {
+  std::vector<Nearest> answers(from.size());
+  if (std::any_of(to.begin(), to.end(), [](const Place& p) { return !p.lines.empty(); })) {
+    for (std::size_t i = 0; i < from.size(); ++i) answers[i] = nearest(from[i], to);
+    return answers;
+  }
+  Inside& in = *inside_;
+  Layer& l = in.layer(in.clearance);
+  RouteSearch& search = l.search();
+  in.from_ends.clear();
+  in.to_ends.clear();
+  // Walks are the same both ways: grown from the places, all points are reached in one pass.
+  for (std::size_t i = 0; i < to.size(); ++i) in.addSources(l, search, in.localParts(to[i]), i);
+  std::vector<int> label_of;
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    const Point p = in.mesh.local(from[i]);
+    if (!in.onFloor(p)) {
+      answers[i].walk.status = WalkStatus::Unmeasured;
+      continue;
+    }
+    for (const Exit& e : l.ends({p, p}).exits) {
+      search.addTarget(e.at, e.step, static_cast<int>(in.to_ends.size()));
+      in.to_ends.push_back({i, {p, p}, e, {}, false});
+    }
+  }
+  for (const auto& route : search.all(static_cast<int>(in.to_ends.size()))) {
+    if (!route) continue;
+    const std::size_t i = in.to_ends[route->target].place;
+    Walk walk = in.measured(l, *route);
+    if (answers[i].index && answers[i].walk.length_mm <= walk.length_mm) continue;
+    std::reverse(walk.path.begin(), walk.path.end());
+    answers[i] = {in.from_ends[route->source].place, std::move(walk)};
+  }
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    if (answers[i].walk.status != WalkStatus::Unmeasured) in.narrowToo(from[i], to, kInfinite, answers[i]);
+  }
+  return answers;
+}
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,98 @@
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <vector>
+
+#include "core/floor/mesh.h"
+
+namespace stopwalk::floor {
+
+// The mesh's walls and obstacle corners by place, on one uniform grid, for questions such as "what is within 305 mm of here".
+class WallGrid {
+ public:
+  using Index = Mesh::Index;
+
+  explicit WallGrid(const Mesh& mesh);
+
+  // Calls `see(wall)` for each wall that may come within `reach` of the segment from `p` to `q`; a wall may be seen more
+  // than once.
+  template <class See>
+  void wallsNear(Point p, Point q, double reach, See see) const {
+    cellsNear(p, q, reach, [&](int cell) {
+      for (std::int32_t i = wall_begin_[cell]; i < wall_begin_[cell + 1]; ++i) see(walls_[i]);
+    });
+  }
+
+  // The same for obstacle corners, each once. Stops when `see` returns false.
+  template <class See>
+  bool cornersNear(Point p, Point q, double reach, See see) const {
+    return cellsNearWhile(p, q, reach, [&](int cell) {
+      for (std::int32_t i = corner_begin_[cell]; i < corner_begin_[cell + 1]; ++i)
+        if (!see(corners_[i])) return false;
+      return true;
+    });
+  }
+
+  // Distance from `p` to the nearest wall if that is under `reach`, else `reach`.
+  double clearance(Point p, double reach) const;
+
+  // Rows of cells downwards from `y`, for rays.
+  int rowAt(double y) const { return std::clamp(static_cast<int>(std::floor((y - low_.y) / cell_)), -1, rows_); }
+  double topOfRow(int row) const { return low_.y + (row + 1) * cell_; }
+  template <class See>
+  void wallsInRow(int row, double from_x, double to_x, See see) const {
+    if (row < 0 || row >= rows_) return;
+    const int first = std::max(column(from_x), 0), last = std::min(column(to_x), columns_ - 1);
+    for (int x = first; x <= last; ++x) {
+      const int cell = row * columns_ + x;
+      for (std::int32_t i = wall_begin_[cell]; i < wall_begin_[cell + 1]; ++i) see(walls_[i]);
+    }
+  }
+
+ private:
+  int column(double x) const { return static_cast<int>(std::floor((x - low_.x) / cell_)); }
+  int row(double y) const { return static_cast<int>(std::floor((y - low_.y) / cell_)); }
+
+  template <class See>
+  void cellsNear(Point p, Point q, double reach, See see) const {
+    cellsNearWhile(p, q, reach, [&](int cell) {
+      see(cell);
+      return true;
+    });
+  }
+
+  // The cells that the segment, widened by `reach`, may touch: row by row, the part of the segment in that row's band.
+  template <class See>
+  bool cellsNearWhile(Point p, Point q, double reach, See see) const {
+    if (p.y > q.y) std::swap(p, q);
+    const int first = std::max(row(p.y - reach), 0), last = std::min(row(q.y + reach), rows_ - 1);
+    const double dy = q.y - p.y;
+    const double slope = dy > 0 ? (q.x - p.x) / dy : 0;
+    const double low_x = std::min(p.x, q.x), high_x = std::max(p.x, q.x);
+    for (int r = first; r <= last; ++r) {
+      double from = low_x, to = high_x;
+      if (dy > cell_) {
+        const double bottom = low_.y + r * cell_ - reach, top = low_.y + (r + 1) * cell_ + reach;
+        const double x0 = p.x + slope * std::clamp(bottom - p.y, 0.0, dy), x1 = p.x + slope * std::clamp(top - p.y, 0.0, dy);
+        from = std::min(x0, x1);
+        to = std::max(x0, x1);
+      }
+      const int c0 = std::max(column(from - reach), 0), c1 = std::min(column(to + reach), columns_ - 1);
+      for (int c = c0; c <= c1; ++c)
+        if (!see(r * columns_ + c)) return false;
+    }
+    return true;
+  }
+
+  const Mesh* mesh_;
+  double cell_ = 1;
+  Point low_;
+  int columns_ = 0, rows_ = 0;
+  std::vector<std::int32_t> wall_begin_, walls_, corner_begin_, corners_;
+};
+
+double distanceToSegment(Point p, Point a, Point b);
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,49 @@
+#include "core/geometry/hilbert.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <utility>
+
+namespace stopwalk::geometry {
+
+namespace {
+
+// Place along the Hilbert curve of a 2^16 by 2^16 grid.
+std::uint32_t alongCurve(std::uint32_t x, std::uint32_t y) {
+  std::uint32_t d = 0;
+  for (std::uint32_t s = 1u << 15; s > 0; s >>= 1) {
+    const std::uint32_t rx = (x & s) != 0, ry = (y & s) != 0;
+    d += s * s * ((3 * rx) ^ ry);
+    if (ry == 0) {
+      if (rx == 1) {
+        x = 0xffff - x;
+        y = 0xffff - y;
+      }
+      std::swap(x, y);
+    }
+  }
+  return d;
+}
+
+}  // namespace
+
+std::vector<std::size_t> hilbertOrder(const std::vector<Point>& points) {
+  if (points.empty()) return {};
+  Point low = points.front(), high = low;
+  for (Point p : points) {
+    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+  }
+  const double size = std::max({high.x - low.x, high.y - low.y, 1e-9});
+  std::vector<std::pair<std::uint32_t, std::size_t>> keyed(points.size());
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const auto cell = [&](double v, double from) { return static_cast<std::uint32_t>((v - from) / size * 65535.0); };
+    keyed[i] = {alongCurve(cell(points[i].x, low.x), cell(points[i].y, low.y)), i};
+  }
+  std::sort(keyed.begin(), keyed.end());
+  std::vector<std::size_t> order(points.size());
+  for (std::size_t i = 0; i < keyed.size(); ++i) order[i] = keyed[i].second;
+  return order;
+}
+
+}  // namespace stopwalk::geometry
