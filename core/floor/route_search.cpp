@@ -295,6 +295,12 @@ bool RouteSearch::narrow(const Cone& cone, int edge, Point& right, Point& left) 
   pl = pl - from_l * along;
   right = cone.right;
   left = cone.left;
+  // Only what goes outwards leaves here; without this, what lies behind the source would pass for ahead.
+  const Point out = -leftOf(along);
+  const double right_out = dot(right, out), left_out = dot(left, out);
+  if (right_out <= 0 && left_out <= 0) return false;
+  if (left_out <= 0) left = along;
+  if (right_out <= 0) right = -along;
   const auto sideOf = [&](Point p, Point d) { return dot(p - disk_.centre, leftOf(d)) + disk_.radius; };
   double run = 0;
   Point d;
