@@ -18,6 +18,19 @@ constexpr double kSameLength_mm = 1e-6;
 // With more targets than this and the straight distance to the nearest of them costs more than it saves.
 constexpr std::size_t kFewTargets = 4;
 
+// How far beyond the nearest candidate cones are followed at once.
+constexpr double kHorizon_mm = 1000;
+
+constexpr auto later = [](const auto& a, const auto& b) { return a.key > b.key; };
+
+// A lower bound of the distance from a gate to a stretch of places.
+double lineToLine(const Landing& landing, const Turns::Gate& gate) {
+  const Point a = landing.a, b = landing.b;
+  if (cross(gate.along, a - gate.right) * cross(gate.along, b - gate.right) <= 0) return 0;
+  return std::min({distanceToSegment(a, gate.right, gate.left), distanceToSegment(b, gate.right, gate.left),
+                   distanceToSegment(gate.right, a, b), distanceToSegment(gate.left, a, b)});
+}
+
 bool between(Point right, Point d, Point left) {
   return cross(right, d) >= -kAngle && cross(d, left) >= -kAngle && dot(d, right) + dot(d, left) > 0;
 }
@@ -202,21 +215,33 @@ bool RouteSearch::dominated(Index arc, int sense, double length, Point direction
     const double behind = length - (states_[i].length + radius_ * turn);
     if (behind > kSameLength_mm || (behind >= -kSameLength_mm && states_[i].label <= label)) return true;
   }
+  // Round the other way to the same point: what is longer there is no shortest walk.
+  const Point normal = -sense * leftOf(direction);
+  for (Index i = state_first_[2 * arc + (sense < 0)]; i != Mesh::kNone; i = states_[i].same) {
+    const double turn = -sense * turnBetween(sense * leftOf(states_[i].direction), normal);
+    if (turn >= 0 && states_[i].length + radius_ * turn < length - kSameLength_mm) return true;
+  }
   return false;
 }
 
 int RouteSearch::labelOf(Index from) const { return from < 0 ? sources_[~from].label : states_[from].label; }
 
 void RouteSearch::push(double length, double ahead, Point direction, double at, Index to) {
-  heap_.push_back({length + ahead, length, direction, at, from_, to});
-  std::push_heap(heap_.begin(), heap_.end(), [](const Leg& a, const Leg& b) { return a.key > b.key; });
+  if (length + ahead > at_most_) return;
+  heap_.push_back({length + ahead, length, direction, at, from_, to, false});
+  std::push_heap(heap_.begin(), heap_.end(), later);
 }
 
 void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   const Region::Piece& piece = region_->pieces()[span.arc];
   if (piece.corner == from_corner_) return;
-  const Point w = mesh_->corners()[piece.corner];
+  const Point w = mesh_->corners()[piece.corner], to = w - disk_.centre;
+  // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the left.
+  const bool falls = dot(cone.right, cone.left) > 0.5 && dot(to, cone.right) > 0 && dot(to, cone.left) > 0;
+  const double most = falls ? cross(cone.right, to) + disk_.radius + 1e-6 : 1e300;
+  const double least = falls ? cross(cone.left, to) + disk_.radius - 1e-6 : -1e300;
   for (int sense : {1, -1}) {
+    if (sense * radius_ > most || sense * radius_ < least) continue;
     Point d;
     double run = 0;
     if (!through(w, sense * radius_, d, run) || !between(cone.right, d, cone.left)) continue;
@@ -282,39 +307,31 @@ void RouteSearch::see(const Cone& cone) {
   }
 }
 
-// Cuts the cone to what can pass the edge: no nearer to its ends than the radius. False if nothing can.
-bool RouteSearch::narrow(const Cone& cone, int edge, Point& right, Point& left) const {
-  const auto& tri = mesh_->triangles()[cone.triangle];
-  const Index r = tri.corner[after(edge)], l = tri.corner[before(edge)];
-  Point pr = mesh_->corners()[r], pl = mesh_->corners()[l];
-  const double size = distance(pr, pl), keep = radius_ - kRounding_mm;
-  const double from_r = mesh_->isObstacle(r) ? keep : 0, from_l = mesh_->isObstacle(l) ? keep : 0;
-  if (from_r + from_l > size) return false;
-  const Point along = (1 / size) * (pl - pr);
-  pr = pr + from_r * along;
-  pl = pl - from_l * along;
+// Cuts the cone to what can pass the gate. False if nothing can.
+bool RouteSearch::narrow(const Cone& cone, const Turns::Gate& gate, Point& right, Point& left) const {
   right = cone.right;
   left = cone.left;
   // Only what goes outwards leaves here; without this, what lies behind the source would pass for ahead.
-  const Point out = -leftOf(along);
+  const Point out = -leftOf(gate.along);
   const double right_out = dot(right, out), left_out = dot(left, out);
   if (right_out <= 0 && left_out <= 0) return false;
-  if (left_out <= 0) left = along;
-  if (right_out <= 0) right = -along;
-  const auto sideOf = [&](Point p, Point d) { return dot(p - disk_.centre, leftOf(d)) + disk_.radius; };
+  if (left_out <= 0) left = gate.along;
+  if (right_out <= 0) right = -gate.along;
+  const auto sideOf = [&](Point p, Point d) { return cross(d, p - disk_.centre) + disk_.radius; };
   double run = 0;
   Point d;
-  if (sideOf(pl, left) < -1e-7) {
-    if (disk_.radius <= 0 && dot(pl - disk_.centre, left) <= 0) return false;
-    if (through(pl, 0, d, run)) left = d;
+  if (sideOf(gate.left, left) < -1e-7) {
+    if (disk_.radius <= 0 && dot(gate.left - disk_.centre, left) <= 0) return false;
+    if (through(gate.left, 0, d, run)) left = d;
   }
-  if (sideOf(pr, right) > 1e-7) {
-    if (disk_.radius >= 0 && dot(pr - disk_.centre, right) <= 0) return false;
-    if (through(pr, 0, d, run)) right = d;
+  if (sideOf(gate.right, right) > 1e-7) {
+    if (disk_.radius >= 0 && dot(gate.right - disk_.centre, right) <= 0) return false;
+    if (through(gate.right, 0, d, run)) right = d;
   }
   return cross(right, left) >= -1e-10 && dot(right, left) > -0.5;
 }
 
+// Follows a cone through the triangles; what lies beyond the horizon is kept for later.
 void RouteSearch::sweep(Cone first) {
   stack_.clear();
   stack_.push_back(first);
@@ -324,22 +341,50 @@ void RouteSearch::sweep(Cone first) {
     see(cone);
     const auto& tri = mesh_->triangles()[cone.triangle];
     for (int e = 0; e < 3; ++e) {
+      if (e == cone.entered) continue;
+      const Turns::Gate& gate = turns_->gate(cone.triangle, e);
+      if (!gate.open) continue;
       const Index n = tri.neighbour[e];
-      if (e == cone.entered || n == Mesh::kNone) continue;
       Cone next{n, 0, {}, {}};
-      if (!narrow(cone, e, next.right, next.left)) continue;
+      if (!narrow(cone, gate, next.right, next.left)) continue;
       while (mesh_->triangles()[n].neighbour[next.entered] != cone.triangle) ++next.entered;
+      if (informed_ && defer(next, gate)) continue;
       stack_.push_back(next);
     }
   }
 }
 
+// Keeps a cone for later if nothing behind its gate can be reached within the horizon.
+bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
+  double ahead = std::numeric_limits<double>::infinity();
+  for (const Target& t : targets_) ahead = std::min(ahead, t.line ? lineToLine(t.landing, gate) : distanceToSegment(t.at, gate.right, gate.left) + t.offset);
+  const double run = std::max(0.0, distanceToSegment(disk_.centre, gate.right, gate.left) - std::abs(disk_.radius));
+  const double key = from_length_ + run + ahead;
+  if (key <= horizon_) return false;
+  if (key > at_most_) return true;
+  kept_.push_back(cone);
+  heap_.push_back({key, 0, {}, 0, from_, static_cast<Index>(kept_.size()) - 1, true});
+  std::push_heap(heap_.begin(), heap_.end(), later);
+  return true;
+}
+
+// Makes the walk that arrived at `from` the one whose cones are followed.
+void RouteSearch::takeUp(Index from) {
+  from_ = from;
+  disk_ = diskOf(from);
+  if (from < 0) {
+    from_corner_ = Mesh::kNone;
+    from_length_ = sources_[~from].offset;
+    from_direction_ = {1, 0};
+  } else {
+    from_corner_ = region_->pieces()[states_[from].arc].corner;
+    from_length_ = states_[from].length;
+    from_direction_ = states_[from].direction;
+  }
+}
+
 void RouteSearch::launch(const Source& source, Index index) {
-  disk_ = {source.at, 0};
-  from_ = ~index;
-  from_corner_ = Mesh::kNone;
-  from_length_ = source.offset;
-  from_direction_ = {1, 0};
+  takeUp(~index);
   // Quarter turns all round: each a cone narrow enough for its sides to be told apart.
   for (int q = 0; q < 4; ++q) {
     const Point right = q == 0 ? Point{1, 0} : q == 1 ? Point{0, 1} : q == 2 ? Point{-1, 0} : Point{0, -1};
@@ -350,11 +395,7 @@ void RouteSearch::launch(const Source& source, Index index) {
 void RouteSearch::expand(Index index) {
   const State state = states_[index];
   const Region::Piece& piece = region_->pieces()[state.arc];
-  disk_ = diskOf(index);
-  from_ = index;
-  from_corner_ = piece.corner;
-  from_length_ = state.length;
-  from_direction_ = state.direction;
+  takeUp(index);
   const Point normal = -state.sense * leftOf(state.direction);
   // A walk that arrived later round the arc, but sooner, serves the rest of it.
   Point low = state.sense > 0 ? normal : piece.from, high = state.sense > 0 ? piece.to : normal;
@@ -404,20 +445,29 @@ void RouteSearch::start() {
   touched_states_.clear();
   states_.clear();
   heap_.clear();
+  kept_.clear();
   informed_ = targets_.size() <= kFewTargets;
   for (std::size_t i = 0; i < sources_.size(); ++i) launch(sources_[i], static_cast<Index>(i));
 }
 
-template <class Done>
-void RouteSearch::run(double at_most, Done done) {
+template <class Found>
+void RouteSearch::run(double at_most, Found found) {
+  at_most_ = at_most;
+  horizon_ = 0;
   start();
   while (!heap_.empty()) {
-    std::pop_heap(heap_.begin(), heap_.end(), [](const Leg& a, const Leg& b) { return a.key > b.key; });
+    std::pop_heap(heap_.begin(), heap_.end(), later);
     const Leg leg = heap_.back();
     heap_.pop_back();
-    if (leg.key > at_most) return;
+    if (leg.key > at_most_) return;
+    horizon_ = std::max(horizon_, leg.key + kHorizon_mm);
+    if (leg.kept) {
+      takeUp(leg.from);
+      sweep(kept_[leg.to]);
+      continue;
+    }
     if (leg.to < 0) {
-      if (free(leg) && done(leg)) return;
+      if (free(leg)) found(leg);
       continue;
     }
     const Index arc = leg.to / 2;
@@ -450,9 +500,8 @@ Route RouteSearch::routeOf(const Leg& leg) const {
 std::optional<Route> RouteSearch::nearest(double at_most) {
   std::optional<Leg> best;
   run(at_most, [&](const Leg& leg) {
-    if (best && leg.key > best->key + kSameLength_mm) return true;
     if (!best || targets_[~leg.to].label < targets_[~best->to].label) best = leg;
-    return false;
+    at_most_ = std::min(at_most_, leg.key + kSameLength_mm);  // only equals may follow
   });
   if (!best) return std::nullopt;
   return routeOf(*best);
@@ -461,18 +510,14 @@ std::optional<Route> RouteSearch::nearest(double at_most) {
 std::vector<std::optional<Route>> RouteSearch::all(int labels) {
   std::vector<std::optional<Route>> routes(labels);
   int open = labels;
-  double last = 0;
   run(std::numeric_limits<double>::infinity(), [&](const Leg& leg) {
-    if (open == 0 && leg.key > last + kSameLength_mm) return true;
     auto& route = routes[targets_[~leg.to].label];
     if (!route) {
-      --open;
-      last = leg.length;
+      if (--open == 0) at_most_ = leg.key + kSameLength_mm;
     } else if (leg.length > route->length + kSameLength_mm || labelOf(leg.from) >= route->source) {
-      return false;
+      return;
     }
     route = routeOf(leg);
-    return false;
   });
   return routes;
 }

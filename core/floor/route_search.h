@@ -66,14 +66,14 @@ class RouteSearch {
   struct Target { Point at; double offset; int label; bool line; Landing landing; };
   // Where a walk has arrived: on an arc, turning one way.
   struct State { Index arc; int sense; double length; Point direction; Index parent; Index same; int label; };
-  // A leg not yet confirmed.
-  struct Leg { double key, length; Point direction; double at; Index from; Index to; };
+  // A leg not yet confirmed; or, `kept`, a cone not yet followed.
+  struct Leg { double key, length; Point direction; double at; Index from; Index to; bool kept; };
   struct Disk { Point centre; double radius; };  // signed: positive on the left of the walk
   struct Cone { Index triangle; int entered; Point right, left; };
 
   void start();
-  template <class Done>
-  void run(double at_most, Done done);
+  template <class Found>
+  void run(double at_most, Found found);
   void expand(Index state);
   void launch(const Source& source, Index index);
   void sweep(Cone first);
@@ -81,7 +81,9 @@ class RouteSearch {
   void seeArc(const Turns::Span& span, const Cone& cone);
   void seePoint(Index target, const Cone& cone);
   void seeLanding(Index target, const Cone& cone);
-  bool narrow(const Cone& cone, int edge, Point& right, Point& left) const;
+  bool narrow(const Cone& cone, const Turns::Gate& gate, Point& right, Point& left) const;
+  bool defer(const Cone& cone, const Turns::Gate& gate);
+  void takeUp(Index from);
   bool through(Point p, double offset, Point& direction, double& run) const;
   bool free(const Leg& leg) const;
   double lengthAlong(Point direction) const;
@@ -106,7 +108,8 @@ class RouteSearch {
   std::vector<Index> touched_triangles_;
   std::vector<Index> touched_states_;
   std::vector<Leg> heap_;
-  std::vector<Cone> stack_;
+  std::vector<Cone> stack_, kept_;
+  double horizon_ = 0, at_most_ = 0;
   // The source being expanded.
   Disk disk_{};
   Index from_ = 0;

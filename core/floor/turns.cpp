@@ -12,6 +12,7 @@ using geometry::before;
 using std::numbers::pi;
 
 Turns::Turns(const Mesh& mesh, const Region& region) {
+  cutGates(mesh, region.radius());
   const auto count = static_cast<Index>(region.pieces().size());
   arc_begin_.reserve(static_cast<std::size_t>(count) + 1);
   for (Index i = 0; i < count; ++i) {
@@ -25,6 +26,24 @@ Turns::Turns(const Mesh& mesh, const Region& region) {
   sorted_.resize(spans_.size());
   std::vector<Index> next(triangle_begin_.begin(), triangle_begin_.end() - 1);
   for (const Span& s : spans_) sorted_[next[s.triangle]++] = s;
+}
+
+void Turns::cutGates(const Mesh& mesh, double radius) {
+  const auto& pts = mesh.corners();
+  const double keep = radius - kRounding_mm;
+  gates_.resize(3 * mesh.triangles().size());
+  for (std::size_t t = 0; t < mesh.triangles().size(); ++t) {
+    const auto& tri = mesh.triangles()[t];
+    for (int e = 0; e < 3; ++e) {
+      if (tri.neighbour[e] == Mesh::kNone) continue;
+      const Index r = tri.corner[after(e)], l = tri.corner[before(e)];
+      const double size = distance(pts[r], pts[l]);
+      const double from_r = mesh.isObstacle(r) ? keep : 0, from_l = mesh.isObstacle(l) ? keep : 0;
+      if (from_r + from_l > size) continue;
+      const Point along = (1 / size) * (pts[l] - pts[r]);
+      gates_[3 * t + e] = {pts[r] + from_r * along, pts[l] - from_l * along, along, true};
+    }
+  }
 }
 
 // Walks along the arc from triangle to triangle.
