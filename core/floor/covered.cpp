@@ -55,13 +55,13 @@ Interval nearSegment(Point o, Point d, Point a, Point b, double r) {
   return hull;
 }
 
-Interval nearSegmentRound(Point v, Point a, Point b, double r) {
+Interval nearSegmentRound(Point v, double circle, Point a, Point b, double r) {
   const double size = distance(a, b);
   if (size == 0) return {};
   const Point t = (1 / size) * (b - a);
   const double along = std::clamp(dot(v - a, t), 0.0, size);
   const Point toward = a + along * t - v;
-  if (squaredLength(toward) >= 4 * r * r) return {};
+  if (squaredLength(toward) >= (circle + r) * (circle + r)) return {};
   const double middle = std::atan2(toward.y, toward.x);
   double low = 0, high = 0;
   const auto reach = [&](double angle) {
@@ -71,19 +71,20 @@ Interval nearSegmentRound(Point v, Point a, Point b, double r) {
   };
   for (Point end : {a, b}) {
     const double d = distance(end, v);
-    if (d >= 2 * r || d == 0) continue;
-    const double at = std::atan2(end.y - v.y, end.x - v.x), half = std::acos(d / (2 * r));
+    const double cosine = (d * d + circle * circle - r * r) / (2 * d * circle);
+    if (d == 0 || std::abs(cosine) >= 1) continue;
+    const double at = std::atan2(end.y - v.y, end.x - v.x), half = std::acos(cosine);
     reach(at - half);
     reach(at + half);
   }
   // The sides of the segment's strip: points of the circle at distance r from the line, beside the segment.
   const double off = cross(t, v - a), line = std::atan2(t.y, t.x);
   for (double side : {r, -r}) {
-    const double sine = (side - off) / r;
+    const double sine = (side - off) / circle;
     if (std::abs(sine) > 1) continue;
     const double lift = std::asin(sine);
     for (double angle : {lift, pi - lift}) {
-      const double foot = dot(v - a, t) + r * std::cos(angle);
+      const double foot = dot(v - a, t) + circle * std::cos(angle);
       if (foot > 0 && foot < size) reach(line + angle);
     }
   }

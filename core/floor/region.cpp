@@ -15,6 +15,8 @@ using std::numbers::pi;
 
 // Ends of pieces nearer than this are one place of the boundary.
 constexpr double kSame_mm = 0.01;
+// What comes nearer than the radius by less only touches: more than the lattice's rounding.
+constexpr double kTouch_mm = 2e-6;
 constexpr double kLeastPiece_mm = 1e-6;
 constexpr double kLeastArc_rad = 1e-8;
 
@@ -75,7 +77,7 @@ void Region::addAlong(Index wall, Index a, Index b) {
   grid_->wallsNear(o, o + size * d, radius_, [&](Index w) {
     if (w == wall) return;
     const auto& other = mesh_->walls()[w];
-    const Interval near = nearSegment(o, d, pts[other.a], pts[other.b], radius_);
+    const Interval near = nearSegment(o, d, pts[other.a], pts[other.b], radius_ - kTouch_mm);
     if (!near.empty() && near.to > 0 && near.from < size) covered.push_back(near);
   });
   for (const Interval& free : uncovered(0, size, covered, kLeastPiece_mm)) {
@@ -123,7 +125,7 @@ void Region::addRound(Index corner) {
   grid_->wallsNear(v, v, 2 * radius_, [&](Index w) {
     const auto& other = mesh_->walls()[w];
     if (other.a == corner || other.b == corner) return;
-    const Interval near = nearSegmentRound(v, pts[other.a], pts[other.b], radius_);
+    const Interval near = nearSegmentRound(v, radius_, pts[other.a], pts[other.b], radius_ - kTouch_mm);
     if (!near.empty()) covered.push_back(near);
   });
   own = covered;

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace stopwalk::floor {
 namespace {
 
@@ -42,6 +44,111 @@ INSTANTIATE_TEST_SUITE_P(
                     Case{"machine", {box(0, 0, 1200, 800)}, {-1000, 200}, {2500, 500}, 3612.643, 3864.325},
                     Case{"jamb", {box(0, -20000, 100, 0), box(0, 900, 100, 20000)}, {-3000, -2000}, {4000, -2000}, 8088.473, 8435.863}),
     [](const auto& i) { return std::string(i.param.name); });
+
+// Two halves of a hall, joined by a gap between two solids.
+Plan hallWithGap(double gap) {
+  return roomWith(box(0, 0, 10000, 6000), {box(4000, 0, 5000, 3000), box(4000, 3000 + gap, 5000, 6000)});
+}
+
+TEST(NarrowWay, GapOfTwiceTheClearanceIsOpen) {
+  const Walk walk = Walks(hallWithGap(610)).between({1000, 3305}, {9000, 3305});
+  EXPECT_EQ(walk.status, WalkStatus::Walk);
+  EXPECT_NEAR(walk.length_mm, 8000, 1e-3);
+  EXPECT_EQ(walk.clearance_mm, 305);
+}
+
+TEST(NarrowWay, GapAThousandthOfAMillimetreLessIsOpen) {
+  EXPECT_EQ(Walks(hallWithGap(609.999)).between({1000, 3300}, {9000, 3300}).status, WalkStatus::Walk);
+  EXPECT_EQ(Walks(hallWithGap(609.9989)).between({1000, 3300}, {9000, 3300}).status, WalkStatus::Narrow);
+}
+
+TEST(NarrowWay, UsesTheWidestWholeMillimetre) {
+  for (double gap : {560.0, 561.0, 577.0, 590.4, 609.0}) {
+    const Walk walk = Walks(hallWithGap(gap)).between({1000, 3000}, {9000, 3000});
+    EXPECT_EQ(walk.status, WalkStatus::Narrow) << gap;
+    EXPECT_EQ(walk.clearance_mm, std::floor(gap / 2)) << gap;
+  }
+}
+
+TEST(NarrowWay, GapNarrowerThanABodyIsNoWay) {
+  const Walk walk = Walks(hallWithGap(559)).between({1000, 3000}, {9000, 3000});
+  EXPECT_EQ(walk.status, WalkStatus::Unreachable);
+  EXPECT_TRUE(std::isinf(walk.length_mm));
+}
+
+TEST(NarrowWay, BelowTheBodyThereIsNoFallback) {
+  EXPECT_EQ(Walks(hallWithGap(500), 260).between({1000, 3000}, {9000, 3000}).status, WalkStatus::Unreachable);
+  EXPECT_EQ(Walks(hallWithGap(520), 260).between({1000, 3000}, {9000, 3000}).status, WalkStatus::Walk);
+}
+
+TEST(NarrowWay, WiderThanMeasuringFallsBackBelowIt) {
+  const Walk walk = Walks(hallWithGap(700), 400).between({1000, 3350}, {9000, 3350});
+  EXPECT_EQ(walk.status, WalkStatus::Narrow);
+  EXPECT_EQ(walk.clearance_mm, 304);
+}
+
+TEST(Step, LeadsStraightOutAndCounts) {
+  // 300 mm from the wall: 5 mm out, along, and at the end none, since that place is clear of the wall.
+  const Walk walk = Walks(roomWith(box(0, 0, 10000, 6000), {})).between({2000, 300}, {5000, 305});
+  EXPECT_NEAR(walk.length_mm, 3005, 1e-3);
+}
+
+TEST(Step, IsNotLongerThanAMetre) {
+  // A dead end 300 wide: its far end is more than a step from where a body fits.
+  const Plan plan = roomWith({{0, 0}, {4000, 0}, {4000, 4000}, {2300, 4000}, {2300, 5600}, {2000, 5600}, {2000, 4000}, {0, 4000}}, {});
+  EXPECT_EQ(Walks(plan).between({2150, 5500}, {1000, 1000}).status, WalkStatus::Unreachable);
+  EXPECT_EQ(Walks(plan).between({2150, 4500}, {1000, 1000}).status, WalkStatus::Walk);
+}
+
+TEST(Step, DoesNotLeadThroughAWall) {
+  // Beside a wall of no thickness: the other side is 300 mm away, but not seen.
+  Plan plan = roomWith(box(0, 0, 10000, 6000), {});
+  plan.walls.push_back({{5000, 0}, {5000, 5000}});
+  const Walk walk = Walks(plan).between({4950, 1000}, {5400, 1000});
+  EXPECT_EQ(walk.status, WalkStatus::Walk);
+  EXPECT_GT(walk.length_mm, 8000);
+}
+
+TEST(Bar, NearestPointOfItsLineCounts) {
+  const Walks walks(roomWith(box(0, 0, 10000, 6000), {}));
+  const Place bar{{}, {{{6000, 2000}, {6000, 4000}}}};
+  EXPECT_NEAR(walks.between(Place{{{1000, 3000}}, {}}, bar).length_mm, 5000, 1e-3);
+  EXPECT_NEAR(walks.between(Place{{{3000, 6000 - 305}}, {}}, bar).length_mm, std::hypot(3000, 1695), 1e-3);
+  EXPECT_NEAR(walks.between(bar, Place{{{1000, 3000}}, {}}).length_mm, 5000, 1e-3);
+}
+
+TEST(Bar, AlongAMachineIsReachedByAStep) {
+  // The bar's line runs 300 mm before a machine's front: 5 mm inside the clearance.
+  const Walks walks(roomWith(box(0, 0, 10000, 6000), {box(3000, 3000, 5000, 4000)}));
+  const Place bar{{}, {{{3100, 2700}, {4900, 2700}}}};
+  EXPECT_NEAR(walks.between(Place{{{4000, 1000}}, {}}, bar).length_mm, 1700, 1e-3);
+  EXPECT_NEAR(walks.between(Place{{{1000, 2695}}, {}}, bar).length_mm, 2100 + 5, 1e-3);
+}
+
+TEST(Walks, OffTheFloorIsUnmeasured) {
+  const Walks walks(roomWith(box(0, 0, 10000, 6000), {box(3000, 3000, 5000, 4000)}));
+  EXPECT_EQ(walks.between({4000, 3500}, {1000, 1000}).status, WalkStatus::Unmeasured);
+  EXPECT_EQ(walks.between({1000, 1000}, {-500, 1000}).status, WalkStatus::Unmeasured);
+  EXPECT_EQ(walks.between({4000, 3000}, {1000, 1000}).status, WalkStatus::Walk);  // on the outline is on the floor
+}
+
+TEST(Nearest, EqualsGoToTheFirst) {
+  const Walks walks(roomWith(box(0, 0, 10000, 6000), {}));
+  const std::vector<Place> both = {{{{8000, 3000}}, {}}, {{{2000, 3000}}, {}}};
+  EXPECT_EQ(walks.nearest({5000, 3000}, both).index, 0u);
+  const std::vector<Point> from = {{5000, 3000}};
+  EXPECT_EQ(walks.nearestForAll(from, both)[0].index, 0u);
+}
+
+TEST(Nearest, ANarrowWayMayBeNearer) {
+  const Walks walks(hallWithGap(600));
+  const std::vector<Place> to = {{{{400, 400}}, {}}, {{{5400, 3300}}, {}}};
+  const Nearest n = walks.nearest({3600, 3300}, to);
+  EXPECT_EQ(n.index, 1u);
+  EXPECT_EQ(n.walk.status, WalkStatus::Narrow);
+  const std::vector<Point> from = {{3600, 3300}};
+  EXPECT_EQ(walks.nearestForAll(from, to)[0].index, 1u);
+}
 
 }  // namespace
 }  // namespace stopwalk::floor
