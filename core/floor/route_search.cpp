@@ -14,6 +14,8 @@ namespace {
 
 // Directions nearer than this are one: under a millionth of a millimetre over a kilometre.
 constexpr double kAngle = 1e-12;
+// How far rounding to the lattice may move a line.
+constexpr double kDrift_mm = 4e-6;
 constexpr double kSameLength_mm = 1e-6;
 // With more targets than this and the straight distance to the nearest of them costs more than it saves.
 constexpr std::size_t kFewTargets = 4;
@@ -31,12 +33,17 @@ double lineToLine(const Landing& landing, const Turns::Gate& gate) {
                    distanceToSegment(gate.right, a, b), distanceToSegment(gate.left, a, b)});
 }
 
-bool between(Point right, Point d, Point left) {
-  return cross(right, d) >= -kAngle && cross(d, left) >= -kAngle && dot(d, right) + dot(d, left) > 0;
+// Points are rounded to the lattice, so the direction of a leg of length `run` is known no better than this.
+double doubt(double run) { return kAngle + kDrift_mm / std::max(run, 100 * kDrift_mm); }
+
+bool between(Point right, Point d, Point left, double run) {
+  const double slack = doubt(run);
+  return cross(right, d) >= -slack && cross(d, left) >= -slack && dot(d, right) + dot(d, left) > 0;
 }
 
-bool onArc(Point from, Point u, Point to) {
-  return cross(from, u) >= -1e-9 && cross(u, to) >= -1e-9 && dot(u, from) + dot(u, to) >= -1e-9;
+bool onArc(Point from, Point u, Point to, double run) {
+  const double slack = 1e-9 + doubt(run);
+  return cross(from, u) >= -slack && cross(u, to) >= -slack && dot(u, from) + dot(u, to) >= -slack;
 }
 
 // Where in [0, 1] a function with one valley is least, by golden section; an end where that is as low.
@@ -238,15 +245,15 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   const Point w = mesh_->corners()[piece.corner], to = w - disk_.centre;
   // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the left.
   const bool falls = dot(cone.right, cone.left) > 0.5 && dot(to, cone.right) > 0 && dot(to, cone.left) > 0;
-  const double most = falls ? cross(cone.right, to) + disk_.radius + 1e-6 : 1e300;
-  const double least = falls ? cross(cone.left, to) + disk_.radius - 1e-6 : -1e300;
+  const double most = falls ? cross(cone.right, to) + disk_.radius + kDrift_mm : 1e300;
+  const double least = falls ? cross(cone.left, to) + disk_.radius - kDrift_mm : -1e300;
   for (int sense : {1, -1}) {
     if (sense * radius_ > most || sense * radius_ < least) continue;
     Point d;
     double run = 0;
-    if (!through(w, sense * radius_, d, run) || !between(cone.right, d, cone.left)) continue;
+    if (!through(w, sense * radius_, d, run) || !between(cone.right, d, cone.left, run)) continue;
     const Point normal = -sense * leftOf(d);
-    if (!onArc(span.from, normal, span.to)) continue;
+    if (!onArc(span.from, normal, span.to, run)) continue;
     const Point last = sense > 0 ? piece.to : piece.from;
     if (sense * cross(normal, last) < 1e-9 && dot(normal, last) > 0) continue;  // nothing left to turn
     const double length = lengthAlong(d) + run;
@@ -263,7 +270,7 @@ void RouteSearch::seePoint(Index target, const Cone& cone) {
     push(from_length_ + t.offset, 0, cone.right, 0, ~target);
     return;
   }
-  if (!through(t.at, 0, d, run) || !between(cone.right, d, cone.left)) return;
+  if (!through(t.at, 0, d, run) || !between(cone.right, d, cone.left, run)) return;
   push(lengthAlong(d) + run + t.offset, 0, d, 0, ~target);
 }
 
@@ -291,7 +298,7 @@ void RouteSearch::seeLanding(Index target, const Cone& cone) {
   double run = 0;
   if (disk_.radius == 0 && squaredLength(p - disk_.centre) < 1e-12) {
     push(from_length_ + landing.step(best), 0, cone.right, best, ~target);
-  } else if (through(p, 0, d, run) && between(cone.right, d, cone.left)) {
+  } else if (through(p, 0, d, run) && between(cone.right, d, cone.left, run)) {
     push(lengthAlong(d) + run + landing.step(best), 0, d, best, ~target);
   }
 }

@@ -179,7 +179,8 @@ struct Walks::Inside {
     Walk walk;
     walk.status = c == clearance ? WalkStatus::Walk : WalkStatus::Narrow;
     walk.clearance_mm = c;
-    walk.length_mm = distance(from.local.a, start) + t.length + distance(end, place);
+    // Rounding must not make it shorter than the straight line.
+    walk.length_mm = std::max(distance(from.local.a, start) + t.length + distance(end, place), distance(from.local.a, place));
     if (from.local.a != start) t.path.insert(t.path.begin(), from.local.a);
     if (place != end) t.path.push_back(place);
     for (Point p : t.path) {

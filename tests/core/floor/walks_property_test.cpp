@@ -1,0 +1,126 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/floor/walks.h"
+#include "tests/support/rough_plan.h"
+#include "tests/support/slow_walks.h"
+
+namespace stopwalk::floor {
+namespace {
+
+using support::Numbers;
+
+Point anyPoint(Numbers& n) { return {n.in(0, 8000), n.in(0, 7000)}; }
+
+class WalksProperty : public testing::TestWithParam<int> {
+ protected:
+  template <class Check>
+  void onPlans(int plans, int most, Check check) {
+    for (int k = 0; k < plans; ++k) {
+      const unsigned seed = static_cast<unsigned>(GetParam() * 1000 + k);
+      SCOPED_TRACE("seed " + std::to_string(seed));
+      Numbers n(seed);
+      const Plan plan = support::roughPlan(n, most);
+      check(n, plan);
+    }
+  }
+};
+
+TEST_P(WalksProperty, SameBothWaysAndNeverShorterThanStraight) {
+  onPlans(40, 30, [](Numbers& n, const Plan& plan) {
+    const Walks walks(plan);
+    for (int q = 0; q < 4; ++q) {
+      const Point a = anyPoint(n), b = anyPoint(n);
+      const Walk there = walks.between(a, b), back = walks.between(b, a);
+      ASSERT_EQ(there.status, back.status) << a.x << "," << a.y << " " << b.x << "," << b.y;
+      if (!there.found()) continue;
+      EXPECT_NEAR(there.length_mm, back.length_mm, 1e-3) << a.x << "," << a.y << " " << b.x << "," << b.y;
+      EXPECT_GE(there.length_mm, distance(a, b) - 1e-6);
+      // The drawing's chords; rounding to the lattice may show.
+      double drawn = 0;
+      for (std::size_t i = 1; i < there.path.size(); ++i) drawn += distance(there.path[i - 1], there.path[i]);
+      EXPECT_LE(drawn, there.length_mm + 1e-3);
+      EXPECT_GE(drawn, 0.999 * there.length_mm - 1);
+    }
+  });
+}
+
+TEST_P(WalksProperty, TurningAndMovingThePlanChangesNothing) {
+  onPlans(25, 12, [](Numbers& n, const Plan& plan) {
+    const double deg = n.in(0, 360);
+    const Point by{n.in(-1e6, 1e6), n.in(-1e6, 1e6)};
+    const Walks here(plan), there(support::movedPlan(plan, deg, by));
+    for (int q = 0; q < 3; ++q) {
+      const Point a = anyPoint(n), b = anyPoint(n);
+      const Walk w = here.between(a, b), v = there.between(support::movedPoint(a, deg, by), support::movedPoint(b, deg, by));
+      ASSERT_EQ(w.status, v.status) << a.x << "," << a.y << " " << b.x << "," << b.y;
+      if (w.found()) {
+        EXPECT_NEAR(w.length_mm, v.length_mm, 1e-2);
+      }
+    }
+  });
+}
+
+TEST_P(WalksProperty, OrderOfTheSolidsChangesNothing) {
+  onPlans(25, 20, [](Numbers& n, const Plan& plan) {
+    Plan other = plan;
+    std::reverse(other.solids.begin(), other.solids.end());
+    std::reverse(other.walls.begin(), other.walls.end());
+    const Walks one(plan), two(other);
+    for (int q = 0; q < 3; ++q) {
+      const Point a = anyPoint(n), b = anyPoint(n);
+      const Walk w = one.between(a, b), v = two.between(a, b);
+      ASSERT_EQ(w.status, v.status);
+      if (w.found()) {
+        EXPECT_NEAR(w.length_mm, v.length_mm, 1e-3);
+      }
+    }
+  });
+}
+
+TEST_P(WalksProperty, TriangleAndClearanceAndObstaclesWhereNoStepIsNeeded) {
+  onPlans(25, 8, [](Numbers& n, const Plan& plan) {
+    Point p[3];
+    for (Point& q : p) {
+      for (int i = 0; i < 100 && support::slowClearance(plan, q = anyPoint(n)) < 320; ++i) {}
+      if (support::slowClearance(plan, q) < 320) return;
+    }
+    const auto at = [](const Walks& w, Point a, Point b) {
+      const Walk walk = w.between(a, b);
+      return walk.status == WalkStatus::Walk ? walk.length_mm : std::numeric_limits<double>::infinity();
+    };
+    const Walks walks(plan);
+    EXPECT_LE(at(walks, p[0], p[1]), at(walks, p[0], p[2]) + at(walks, p[2], p[1]) + 1e-3);
+    EXPECT_LE(at(walks, p[0], p[1]), at(Walks(plan, 320), p[0], p[1]) + 1e-3);
+    EXPECT_LE(at(Walks(plan, 100), p[0], p[1]), at(walks, p[0], p[1]) + 1e-3);
+    Plan fewer = plan;
+    fewer.solids.pop_back();
+    EXPECT_LE(at(Walks(fewer), p[0], p[1]), at(walks, p[0], p[1]) + 1e-3);
+  });
+}
+
+TEST_P(WalksProperty, OnePassForAllGivesTheSameAsOneByOne) {
+  onPlans(15, 20, [](Numbers& n, const Plan& plan) {
+    std::vector<Point> from;
+    std::vector<Place> to;
+    for (int i = 0; i < 6; ++i) from.push_back(anyPoint(n));
+    for (int i = 0; i < 3; ++i) to.push_back({{anyPoint(n)}, {}});
+    const Walks walks(plan);
+    const std::vector<Nearest> all = walks.nearestForAll(from, to);
+    for (std::size_t i = 0; i < from.size(); ++i) {
+      const Nearest one = walks.nearest(from[i], to);
+      EXPECT_EQ(all[i].index, one.index) << i;
+      EXPECT_EQ(all[i].walk.status, one.walk.status) << i;
+      if (one.index) {
+        EXPECT_NEAR(all[i].walk.length_mm, one.walk.length_mm, 1e-3) << i;
+      }
+    }
+  });
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, WalksProperty, testing::Range(0, 6));
+
+}  // namespace
+}  // namespace stopwalk::floor
