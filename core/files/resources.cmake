@@ -1,0 +1,17 @@
+# Compiles the YAML files of resources/ into the library: writes a source file that holds each as a string literal.
+function(stopwalk_embed_resources target)
+  set(root ${PROJECT_SOURCE_DIR}/resources)
+  file(GLOB names RELATIVE ${root} CONFIGURE_DEPENDS ${root}/*.yaml ${root}/profiles/*.yaml)
+  list(SORT names)
+  set(entries "")
+  foreach(name IN LISTS names)
+    set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${root}/${name})
+    file(READ ${root}/${name} text)
+    # The longest literal that every compiler takes is shorter than a long resource: one literal a line.
+    string(REPLACE "\n" "\n)yaml\"\n    R\"yaml(" text "${text}")
+    string(APPEND entries "    {\"${name}\", R\"yaml(${text})yaml\"},\n")
+  endforeach()
+  set(EMBEDDED_RESOURCES "${entries}")
+  configure_file(${PROJECT_SOURCE_DIR}/core/files/resources.cpp.in ${CMAKE_CURRENT_BINARY_DIR}/resources.cpp @ONLY)
+  target_sources(${target} PRIVATE ${CMAKE_CURRENT_BINARY_DIR}/resources.cpp)
+endfunction()
