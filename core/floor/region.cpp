@@ -1,9 +1,9 @@
 #include "core/floor/region.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <numeric>
-#include <unordered_map>
 
 #include "core/floor/covered.h"
 
@@ -21,12 +21,6 @@ constexpr double kLeastPiece_mm = 1e-6;
 constexpr double kLeastArc_rad = 1e-8;
 
 Point unitAt(double angle) { return {std::cos(angle), std::sin(angle)}; }
-
-std::uint64_t cellKey(std::int64_t x, std::int64_t y) {
-  return static_cast<std::uint64_t>(x) * 0x9e3779b97f4a7c15ULL ^ static_cast<std::uint64_t>(y);
-}
-
-std::int64_t cellOf(double v) { return static_cast<std::int64_t>(std::floor(v / (2 * kSame_mm))); }
 
 struct Sets {
   std::vector<Mesh::Index> parent;
@@ -144,26 +138,28 @@ void Region::addRound(Index corner) {
 Point Region::beginOf(const Piece& p) const { return p.arc ? mesh_->corners()[p.corner] + radius_ * p.to : p.from; }
 Point Region::endOf(const Piece& p) const { return p.arc ? mesh_->corners()[p.corner] + radius_ * p.from : p.to; }
 
+// Joins each end to the nearest beginning: both sorted along a slanting line, on which few walls stand in one place, so that
+// only neighbours are compared.
 void Region::link() {
-  std::unordered_multimap<std::uint64_t, Index> begins;
-  begins.reserve(pieces_.size());
-  for (std::size_t i = 0; i < pieces_.size(); ++i) {
-    const Point p = beginOf(pieces_[i]);
-    begins.emplace(cellKey(cellOf(p.x), cellOf(p.y)), static_cast<Index>(i));
-  }
-  for (Piece& piece : pieces_) {
-    const Point end = endOf(piece);
+  struct End { Point at; Index piece; double place; };
+  const Point slant = unitAt(1);
+  const auto sorted = [&](auto at) {
+    std::vector<End> ends(pieces_.size());
+    for (std::size_t i = 0; i < ends.size(); ++i) ends[i] = {at(pieces_[i]), static_cast<Index>(i), dot(slant, at(pieces_[i]))};
+    std::sort(ends.begin(), ends.end(), [](const End& a, const End& b) { return a.place < b.place; });
+    return ends;
+  };
+  const std::vector<End> begins = sorted([&](const Piece& p) { return beginOf(p); });
+  std::size_t first = 0;
+  for (const End& end : sorted([&](const Piece& p) { return endOf(p); })) {
+    while (first < begins.size() && begins[first].place < end.place - kSame_mm) ++first;
     double nearest = kSame_mm * kSame_mm;
-    for (std::int64_t dx : {-1, 0, 1}) {
-      for (std::int64_t dy : {-1, 0, 1}) {
-        const auto [first, last] = begins.equal_range(cellKey(cellOf(end.x) + dx, cellOf(end.y) + dy));
-        for (auto it = first; it != last; ++it) {
-          const double d = squaredLength(beginOf(pieces_[it->second]) - end);
-          if (d < nearest || (d == nearest && it->second < piece.next)) {
-            nearest = d;
-            piece.next = it->second;
-          }
-        }
+    Index& next = pieces_[end.piece].next;
+    for (std::size_t i = first; i < begins.size() && begins[i].place <= end.place + kSame_mm; ++i) {
+      const double d = squaredLength(begins[i].at - end.at);
+      if (d < nearest || (d == nearest && begins[i].piece < next)) {
+        nearest = d;
+        next = begins[i].piece;
       }
     }
   }

@@ -240,9 +240,8 @@ void RouteSearch::push(double length, double ahead, Point direction, double at, 
 }
 
 void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
-  const Region::Piece& piece = region_->pieces()[span.arc];
-  if (piece.corner == from_corner_) return;
-  const Point w = mesh_->corners()[piece.corner], to = w - disk_.centre;
+  if (span.corner == from_corner_) return;
+  const Point w = span.centre, to = w - disk_.centre;
   // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the left.
   const bool falls = dot(cone.right, cone.left) > 0.5 && dot(to, cone.right) > 0 && dot(to, cone.left) > 0;
   const double most = falls ? cross(cone.right, to) + disk_.radius + kDrift_mm : 1e300;
@@ -254,6 +253,7 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
     if (!through(w, sense * radius_, d, run) || !between(cone.right, d, cone.left, run)) continue;
     const Point normal = -sense * leftOf(d);
     if (!onArc(span.from, normal, span.to, run)) continue;
+    const Region::Piece& piece = region_->pieces()[span.arc];
     const Point last = sense > 0 ? piece.to : piece.from;
     if (sense * cross(normal, last) < 1e-9 && dot(normal, last) > 0) continue;  // nothing left to turn
     const double length = lengthAlong(d) + run;
@@ -346,15 +346,12 @@ void RouteSearch::sweep(Cone first) {
     const Cone cone = stack_.back();
     stack_.pop_back();
     see(cone);
-    const auto& tri = mesh_->triangles()[cone.triangle];
     for (int e = 0; e < 3; ++e) {
       if (e == cone.entered) continue;
       const Turns::Gate& gate = turns_->gate(cone.triangle, e);
-      if (!gate.open) continue;
-      const Index n = tri.neighbour[e];
-      Cone next{n, 0, {}, {}};
+      if (gate.beyond == Mesh::kNone) continue;
+      Cone next{gate.beyond, gate.entered, {}, {}};
       if (!narrow(cone, gate, next.right, next.left)) continue;
-      while (mesh_->triangles()[n].neighbour[next.entered] != cone.triangle) ++next.entered;
       if (informed_ && defer(next, gate)) continue;
       stack_.push_back(next);
     }

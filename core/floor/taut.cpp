@@ -42,11 +42,11 @@ Taut taut(const Mesh& mesh, Point start, const std::vector<Turn>& turns, Point e
           std::max(0.0, sense * std::atan2(cross(arriving, leg.direction), dot(arriving, leg.direction)));
       result.length += radius * turn;
       const int chords = static_cast<int>(std::ceil(turn / (5 * std::numbers::pi / 180)));
+      const double a = chords > 1 ? sense * turn / chords : 0, cosine = std::cos(a), sine = std::sin(a);
+      Point spoke = -at_radius * leftOf(arriving);
       for (int c = 1; c < chords; ++c) {
-        const double a = sense * turn * c / chords;
-        const Point normal = -sense * leftOf(arriving);
-        result.path.push_back(at + radius * Point{normal.x * std::cos(a) - normal.y * std::sin(a),
-                                                  normal.x * std::sin(a) + normal.y * std::cos(a)});
+        spoke = {spoke.x * cosine - spoke.y * sine, spoke.x * sine + spoke.y * cosine};
+        result.path.push_back(at + spoke);
       }
       result.path.push_back(at - at_radius * leftOf(leg.direction));
     }

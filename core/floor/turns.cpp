@@ -41,7 +41,10 @@ void Turns::cutGates(const Mesh& mesh, double radius) {
       const double from_r = mesh.isObstacle(r) ? keep : 0, from_l = mesh.isObstacle(l) ? keep : 0;
       if (from_r + from_l > size) continue;
       const Point along = (1 / size) * (pts[l] - pts[r]);
-      gates_[3 * t + e] = {pts[r] + from_r * along, pts[l] - from_l * along, along, true};
+      const Index n = tri.neighbour[e];
+      int entered = 0;
+      while (mesh.triangles()[n].neighbour[entered] != static_cast<Index>(t)) ++entered;
+      gates_[3 * t + e] = {pts[r] + from_r * along, pts[l] - from_l * along, along, n, entered};
     }
   }
 }
@@ -75,7 +78,7 @@ void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
     const int pieces = std::max(1, static_cast<int>(std::ceil((leave - at) / (pi / 2) - 1e-9)));
     for (int k = 0; k < pieces; ++k) {
       const double from = at + (leave - at) * k / pieces, to = at + (leave - at) * (k + 1) / pieces;
-      spans_.push_back({arc, t, {std::cos(from), std::sin(from)}, {std::cos(to), std::sin(to)}});
+      spans_.push_back({arc, t, piece.corner, v, {std::cos(from), std::sin(from)}, {std::cos(to), std::sin(to)}});
     }
     if (through < 0) break;
     at = leave;

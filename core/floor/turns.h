@@ -15,6 +15,8 @@ class Turns {
   struct Span {
     Index arc = 0;  // into the region's pieces
     Index triangle = 0;
+    Index corner = 0;
+    Point centre;  // the corner
     Point from, to;
   };
 
@@ -23,8 +25,9 @@ class Turns {
   // An edge of a triangle cut to what a walk can pass: no nearer to its ends than the radius. Seen from inside looking out.
   struct Gate {
     Point right, left;
-    Point along;        // unit, from right to left
-    bool open = false;  // a walk can pass
+    Point along;                  // unit, from right to left
+    Index beyond = Mesh::kNone;   // the triangle it leads to; kNone if no walk can pass
+    int entered = 0;              // which of that triangle's edges it is
   };
   const Gate& gate(Index triangle, int edge) const { return gates_[3 * static_cast<std::size_t>(triangle) + edge]; }
 
