@@ -120,6 +120,32 @@ TEST_P(WalksProperty, OnePassForAllGivesTheSameAsOneByOne) {
   });
 }
 
+TEST_P(WalksProperty, ABarIsAsNearAsTheNearestOfItsPlaces) {
+  onPlans(12, 6, [](Numbers& n, const Plan& plan) {
+    const Point from = anyPoint(n);
+    if (support::slowClearance(plan, from) < 0) return;
+    const Walks walks(plan);
+    for (int k = 0; k < 3; ++k) {
+      const Point a = anyPoint(n), b = a + n.in(300, 1500) * geometry::direction(n.below(2) ? 90 * n.below(4) : n.in(0, 360));
+      constexpr int kPlaces = 150;
+      std::vector<Place> places;
+      bool on_floor = true;
+      for (int i = 0; i <= kPlaces; ++i) {
+        const Point p = a + (double(i) / kPlaces) * (b - a);
+        on_floor = on_floor && support::slowClearance(plan, p) > 0.01;
+        places.push_back({{p}, {}});
+      }
+      if (!on_floor) continue;
+      const Walk bar = walks.between(Place{{from}, {}}, Place{{}, {{a, b}}});
+      const Nearest sampled = walks.nearest(from, places);
+      ASSERT_EQ(bar.found(), sampled.index.has_value()) << a.x << "," << a.y << " " << b.x << "," << b.y;
+      if (!bar.found() || bar.status != sampled.walk.status) continue;
+      EXPECT_LE(bar.length_mm, sampled.walk.length_mm + 1e-3) << a.x << "," << a.y << " " << b.x << "," << b.y;
+      EXPECT_GE(bar.length_mm, sampled.walk.length_mm - distance(a, b) / kPlaces) << a.x << "," << a.y << " " << b.x << "," << b.y;
+    }
+  });
+}
+
 INSTANTIATE_TEST_SUITE_P(Seeds, WalksProperty, testing::Range(0, 6));
 
 }  // namespace
