@@ -7,11 +7,15 @@
 
 namespace stopwalk::floor {
 
-// The taut walk from `start` round the turns to `end` at a radius, in closed form: tangents and arcs.
-struct Taut {
-  double length = 0;
-  std::vector<Point> path;  // arcs as chords of 5 degrees or finer
+// A taut walk in closed form: from a place, by a step to `start` where that is another point, by tangents and arcs of a radius
+// round the turns to `end`, and by a step in. Local coordinates.
+struct Course {
+  Point from, start;
+  std::vector<Turn> turns;
+  Point end, to;
 };
-Taut taut(const Mesh& mesh, Point start, const std::vector<Turn>& turns, Point end, double radius);
+double lengthOf(const Mesh& mesh, const Course& course, double radius);
+// For drawing, in plan coordinates: arcs as chords of 5 degrees or finer.
+std::vector<Point> pathOf(const Mesh& mesh, const Course& course, double radius);
 
 }  // namespace stopwalk::floor

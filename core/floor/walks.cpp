@@ -164,29 +164,22 @@ struct Walks::Inside {
     const double c = l.clearance(), less = c - l.region().radius();
     const End& from = from_ends[route.source];
     const End& to = to_ends[route.target];
-    const Point start = from.exit.at + less * from.exit.outward;
-    Point end, place;
+    Course course{from.local.a, from.exit.at + less * from.exit.outward, route.turns, {}, {}};
     if (to.line) {
-      place = to.landing.landing.place(route.landing_at);
-      end = route.end;
-      if (to.landing.landing.kind == Landing::Kind::Round) end = end + less * unit(end - to.landing.landing.centre);
-      if (to.landing.landing.kind == Landing::Kind::Straight) end = end + less * to.landing.outward;
+      course.to = to.landing.landing.place(route.landing_at);
+      course.end = route.end;
+      if (to.landing.landing.kind == Landing::Kind::Round)
+        course.end = route.end + less * unit(route.end - to.landing.landing.centre);
+      if (to.landing.landing.kind == Landing::Kind::Straight) course.end = route.end + less * to.landing.outward;
     } else {
-      place = to.local.a;
-      end = to.exit.at + less * to.exit.outward;
+      course.to = to.local.a;
+      course.end = to.exit.at + less * to.exit.outward;
     }
-    Taut t = taut(mesh, start, route.turns, end, c);
     Walk walk;
     walk.status = c == clearance ? WalkStatus::Walk : WalkStatus::Narrow;
     walk.clearance_mm = c;
-    // Rounding must not make it shorter than the straight line.
-    walk.length_mm = std::max(distance(from.local.a, start) + t.length + distance(end, place), distance(from.local.a, place));
-    if (from.local.a != start) t.path.insert(t.path.begin(), from.local.a);
-    if (place != end) t.path.push_back(place);
-    for (Point p : t.path) {
-      const Point q = mesh.plan(p);
-      if (walk.path.empty() || distance(walk.path.back(), q) > 1e-6) walk.path.push_back(q);
-    }
+    walk.length_mm = lengthOf(mesh, course, c);
+    walk.path = pathOf(mesh, course, c);
     return walk;
   }
 
