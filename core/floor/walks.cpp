@@ -99,12 +99,13 @@ struct Walks::Inside {
   Mesh mesh;
   WallGrid grid;
   double clearance;
+  Paths paths;
   std::map<double, Layer> layers;
   // What the labels of the search in hand stand for.
   struct End { std::size_t place = 0; Segment local; Exit exit; PartLanding landing; bool line = false; };
   std::vector<End> from_ends, to_ends;
 
-  Inside(const Plan& plan, double c) : mesh(plan), grid(mesh), clearance(c) {}
+  Inside(const Plan& plan, double c, Paths p) : mesh(plan), grid(mesh), clearance(c), paths(p) {}
 
   Layer& layer(double c) {
     const auto it = layers.find(c);
@@ -179,7 +180,7 @@ struct Walks::Inside {
     walk.status = c == clearance ? WalkStatus::Walk : WalkStatus::Narrow;
     walk.clearance_mm = c;
     walk.length_mm = lengthOf(mesh, course, c);
-    walk.path = pathOf(mesh, course, c);
+    if (paths == Paths::Drawn) walk.path = pathOf(mesh, course, c);
     return walk;
   }
 
@@ -262,7 +263,8 @@ Nearest Walks::Inside::nearest(Point from, std::span<const Place> to, double at_
   return best;
 }
 
-Walks::Walks(const Plan& plan, double clearance_mm) : inside_(std::make_unique<Inside>(plan, std::max(clearance_mm, 0.0))) {}
+Walks::Walks(const Plan& plan, double clearance_mm, Paths paths)
+    : inside_(std::make_unique<Inside>(plan, std::max(clearance_mm, 0.0), paths)) {}
 Walks::~Walks() = default;
 Walks::Walks(Walks&&) noexcept = default;
 Walks& Walks::operator=(Walks&&) noexcept = default;

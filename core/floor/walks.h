@@ -39,6 +39,9 @@ struct Walk {
   bool found() const { return status == WalkStatus::Walk || status == WalkStatus::Narrow; }
 };
 
+// Whether walks come with their paths; of ten thousand walks the paths cost more than the lengths.
+enum class Paths { Drawn, LengthsOnly };
+
 // The nearest of several places.
 struct Nearest {
   std::optional<std::size_t> index;  // into the places asked for; none: no way to any
@@ -52,7 +55,7 @@ class Walks {
  public:
   // `clearance_mm` >= 0. Where there is no way at it, the largest whole millimetre from 304 (or below `clearance_mm`) down to
   // 280 with a way is used; below 280 there is no such fallback.
-  explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm);
+  explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm, Paths paths = Paths::Drawn);
   ~Walks();
   Walks(Walks&&) noexcept;
   Walks& operator=(Walks&&) noexcept;
