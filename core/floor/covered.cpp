@@ -91,9 +91,9 @@ Interval nearSegmentRound(Point v, double circle, Point a, Point b, double r) {
   return {middle + low, middle + high};
 }
 
-std::vector<Interval> uncovered(double from, double to, std::vector<Interval>& covered, double least) {
+void uncovered(double from, double to, std::vector<Interval>& covered, double least, std::vector<Interval>& free) {
   std::sort(covered.begin(), covered.end(), [](const Interval& x, const Interval& y) { return x.from < y.from; });
-  std::vector<Interval> free;
+  free.clear();
   double at = from;
   for (const Interval& c : covered) {
     if (c.empty()) continue;
@@ -101,7 +101,6 @@ std::vector<Interval> uncovered(double from, double to, std::vector<Interval>& c
     at = std::max(at, c.to);
   }
   if (to - at > least) free.push_back({at, to});
-  return free;
 }
 
 }  // namespace stopwalk::floor

@@ -19,7 +19,7 @@ Interval nearSegment(geometry::Point o, geometry::Point d, geometry::Point a, ge
 // (about as large as `r`) is nearer than `r` to the segment ab; ab must not pass through v.
 Interval nearSegmentRound(geometry::Point v, double circle, geometry::Point a, geometry::Point b, double r);
 
-// What of [from, to] no interval covers, in order; pieces shorter than `least` left out. Sorts `covered`.
-std::vector<Interval> uncovered(double from, double to, std::vector<Interval>& covered, double least);
+// Puts into `free` what of [from, to] no interval covers, in order; pieces shorter than `least` left out. Sorts `covered`.
+void uncovered(double from, double to, std::vector<Interval>& covered, double least, std::vector<Interval>& free);
 
 }  // namespace stopwalk::floor

@@ -67,14 +67,15 @@ void Region::addAlong(Index wall, Index a, Index b) {
   if (size == 0) return;
   const Point d = (1 / size) * (pts[b] - pts[a]);
   const Point o = pts[a] + radius_ * leftOf(d);
-  std::vector<Interval> covered;
+  covered_.clear();
   grid_->wallsNear(o, o + size * d, radius_, [&](Index w) {
     if (w == wall) return;
     const auto& other = mesh_->walls()[w];
     const Interval near = nearSegment(o, d, pts[other.a], pts[other.b], radius_ - kTouch_mm);
-    if (!near.empty() && near.to > 0 && near.from < size) covered.push_back(near);
+    if (!near.empty() && near.to > 0 && near.from < size) covered_.push_back(near);
   });
-  for (const Interval& free : uncovered(0, size, covered, kLeastPiece_mm)) {
+  uncovered(0, size, covered_, kLeastPiece_mm, free_);
+  for (const Interval& free : free_) {
     Piece piece;
     piece.corner = a;
     piece.other = b;
@@ -84,47 +85,45 @@ void Region::addAlong(Index wall, Index a, Index b) {
   }
 }
 
+// Puts into free_ the gaps between the covered angles round the corner; whether any of them is on the floor. Unrolled over
+// two turns, so that a gap across the seam is whole.
+bool Region::gapsRound(Index corner) {
+  const double start = covered_.front().to;
+  unrolled_.clear();
+  for (const Interval& c : covered_) {
+    const double from = start + std::fmod(std::fmod(c.from - start, 2 * pi) + 2 * pi, 2 * pi);
+    unrolled_.push_back({from, from + (c.to - c.from)});
+    unrolled_.push_back({from - 2 * pi, from - 2 * pi + (c.to - c.from)});
+  }
+  uncovered(start, start + 2 * pi, unrolled_, kLeastArc_rad, free_);
+  std::erase_if(free_, [&](const Interval& gap) {
+    const Index t = mesh_->triangleToward(corner, unitAt((gap.from + gap.to) / 2));
+    return t == kNone || !mesh_->isFloor(t);
+  });
+  return !free_.empty();
+}
+
 // The circle of the region's radius about a corner, less what the corner's own and other walls come near to.
 void Region::addRound(Index corner) {
   if (!mesh_->isObstacle(corner)) return;
   const auto& pts = mesh_->corners();
   const Point v = pts[corner];
-  std::vector<Interval> covered;
+  covered_.clear();
   for (Index spoke : mesh_->wallsAt(corner)) {
     const auto& w = mesh_->walls()[spoke];
     const Point far = pts[w.a == corner ? w.b : w.a] - v;
     const double at = std::atan2(far.y, far.x);
-    covered.push_back({at - pi / 2, at + pi / 2});
+    covered_.push_back({at - pi / 2, at + pi / 2});
   }
-  const auto freeOf = [&](std::vector<Interval>& all) {
-    // Unrolled over two turns, so that a gap across the seam is whole.
-    const double start = all.front().to;
-    for (Interval& c : all) {
-      const double from = start + std::fmod(std::fmod(c.from - start, 2 * pi) + 2 * pi, 2 * pi);
-      c = {from, from + (c.to - c.from)};
-    }
-    const std::size_t n = all.size();
-    for (std::size_t i = 0; i < n; ++i) all.push_back({all[i].from - 2 * pi, all[i].to - 2 * pi});
-    std::vector<Interval> gaps = uncovered(start, start + 2 * pi, all, kLeastArc_rad);
-    all.resize(n);
-    return gaps;
-  };
-  const auto onFloor = [&](const Interval& gap) {
-    const Index t = mesh_->triangleToward(corner, unitAt((gap.from + gap.to) / 2));
-    return t != kNone && mesh_->isFloor(t);
-  };
-  std::vector<Interval> own = covered;
-  std::vector<Interval> gaps = freeOf(own);
-  if (std::none_of(gaps.begin(), gaps.end(), onFloor)) return;
+  if (!gapsRound(corner)) return;
   grid_->wallsNear(v, v, 2 * radius_, [&](Index w) {
     const auto& other = mesh_->walls()[w];
     if (other.a == corner || other.b == corner) return;
     const Interval near = nearSegmentRound(v, radius_, pts[other.a], pts[other.b], radius_ - kTouch_mm);
-    if (!near.empty()) covered.push_back(near);
+    if (!near.empty()) covered_.push_back(near);
   });
-  own = covered;
-  for (const Interval& gap : freeOf(own)) {
-    if (!onFloor(gap)) continue;
+  if (!gapsRound(corner)) return;
+  for (const Interval& gap : free_) {
     Piece piece;
     piece.arc = true;
     piece.corner = corner;

@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "core/floor/covered.h"
 #include "core/floor/mesh.h"
 #include "core/floor/wall_grid.h"
 
@@ -57,6 +58,7 @@ class Region {
  private:
   void addAlong(Index wall, Index a, Index b);
   void addRound(Index corner);
+  bool gapsRound(Index corner);
   void link();
   void join();
   Index pieceBelow(Point p) const;
@@ -68,6 +70,7 @@ class Region {
   std::vector<Piece> pieces_;
   std::vector<Index> wall_first_, corner_first_;
   Index parts_ = 0;
+  std::vector<Interval> covered_, unrolled_, free_;  // kept between calls only to spare their memory
 };
 
 }  // namespace stopwalk::floor

@@ -141,7 +141,9 @@ bool Steps::sees(Point p, Point q) const {
 
 // Nobody steps through a gap that a body does not pass.
 bool Steps::allowed(Point p, Point q) const {
-  return body_ == nullptr || !body_->holds(p) || body_->partAt(p) == body_->partAt(q);
+  if (!body_) return true;
+  const Region& body = body_();
+  return !body.holds(p) || body.partAt(p) == body.partAt(q);
 }
 
 Exit Steps::exitOf(const Candidate& c) const {
@@ -255,7 +257,9 @@ std::vector<PartLanding> Steps::fromLine(Point a, Point b) const {
       at_last = std::move(at_next);
     }
   };
-  for (const Interval& free : uncovered(0, size, covered, kOnLine_mm)) {
+  std::vector<Interval> open;
+  uncovered(0, size, covered, kOnLine_mm, open);
+  for (const Interval& free : open) {
     stepping(at, free.from);
     const Point from_p = geometry::onLattice(a + free.from * d), to_p = geometry::onLattice(a + free.to * d);
     const Point middle = geometry::onLattice(0.5 * (from_p + to_p));

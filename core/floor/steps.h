@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <vector>
 
 #include "core/floor/region.h"
@@ -31,9 +32,9 @@ struct PartLanding {
 // Steps out of what is nearer than the clearance: straight to the nearest point seen of each connected part of the region.
 class Steps {
  public:
-  // `body` is the region of the body's half-width, or null where the region is at least as wide.
-  Steps(const Mesh& mesh, const WallGrid& grid, const Region& region, const Region* body)
-      : mesh_(&mesh), grid_(&grid), region_(&region), body_(body) {}
+  // `body` gives the region of the body's half-width when it is needed; empty where the region is at least as wide.
+  Steps(const Mesh& mesh, const WallGrid& grid, const Region& region, std::function<const Region&()> body)
+      : mesh_(&mesh), grid_(&grid), region_(&region), body_(std::move(body)) {}
 
   // All that are equally near for each part. `p` on the floor, local, on the lattice.
   std::vector<Exit> from(Point p) const;
@@ -54,7 +55,7 @@ class Steps {
   const Mesh* mesh_;
   const WallGrid* grid_;
   const Region* region_;
-  const Region* body_;
+  std::function<const Region&()> body_;
 };
 
 }  // namespace stopwalk::floor

@@ -57,8 +57,8 @@ double straightLineTo(Point p, const Place& place) {
 // The walkable region at one clearance, with all that walks in it need, made when first asked for.
 class Layer {
  public:
-  Layer(const Mesh& mesh, const WallGrid& grid, double clearance, const Region* body)
-      : mesh_(mesh), grid_(grid), clearance_(clearance), region_(mesh, grid, clearance), steps_(mesh, grid, region_, body) {}
+  Layer(const Mesh& mesh, const WallGrid& grid, double clearance, std::function<const Region&()> body)
+      : mesh_(mesh), grid_(grid), clearance_(clearance), region_(mesh, grid, clearance), steps_(mesh, grid, region_, std::move(body)) {}
 
   double clearance() const { return clearance_; }
   const Region& region() const { return region_; }
@@ -110,7 +110,8 @@ struct Walks::Inside {
   Layer& layer(double c) {
     const auto it = layers.find(c);
     if (it != layers.end()) return it->second;
-    const Region* body = c > kBodyHalfWidth_mm ? &layer(kBodyHalfWidth_mm).region() : nullptr;
+    std::function<const Region&()> body;
+    if (c > kBodyHalfWidth_mm) body = [this]() -> const Region& { return layer(kBodyHalfWidth_mm).region(); };
     return layers.try_emplace(c, mesh, grid, c, body).first->second;
   }
 
