@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/floor/covered.h"
 #include "core/geometry/lattice.h"
@@ -71,6 +72,20 @@ Steps::Candidate Steps::nearestOn(Point p, Index index) const {
   const double to_begin = distance(p, begin), to_end = distance(p, end);
   if (to_begin <= to_end) return {begin, to_begin, index, kBegin};
   return {end, to_end, index, kEnd};
+}
+
+// From the very corner all points of its arc are equally near: one for each degree stands for them, which makes a walk longer
+// by less than a hundredth of a millimetre.
+void Steps::addAllRound(Point p, Index index, std::vector<Candidate>& candidates) const {
+  const Region::Piece& piece = region_->pieces()[index];
+  const Point v = mesh_->corners()[piece.corner];
+  if (!piece.arc || distance(p, v) > kEquallyNear_mm) return;
+  const int degrees = static_cast<int>(piece.angle * 180 / std::numbers::pi);
+  const double start = std::atan2(piece.from.y, piece.from.x);
+  for (int i = 1; i <= degrees; ++i) {
+    const double a = start + piece.angle * i / (degrees + 1);
+    candidates.push_back({v + region_->radius() * Point{std::cos(a), std::sin(a)}, region_->radius(), index, kFoot});
+  }
 }
 
 // Where the line of sight past a corner meets the piece: the nearest point seen of a piece may lie on the edge of a shadow.
@@ -160,6 +175,7 @@ std::vector<Exit> Steps::from(Point p) const {
   for (Index i : piecesNear(p)) {
     const Candidate c = nearestOn(p, i);
     if (c.step <= kLongestStep_mm) open.push_back(c);
+    addAllRound(p, i, open);
   }
   const auto nearer = [](const Candidate& a, const Candidate& b) {
     return a.step < b.step || (a.step == b.step && a.piece < b.piece);

@@ -45,6 +45,7 @@ class Steps {
   struct Candidate { Point at; double step; Mesh::Index piece; int feature; };
   std::vector<Mesh::Index> piecesNear(Point p) const;
   Candidate nearestOn(Point p, Mesh::Index piece) const;
+  void addAllRound(Point p, Mesh::Index piece, std::vector<Candidate>& candidates) const;
   void addShadows(Point p, Mesh::Index piece, double least, std::vector<Candidate>& candidates) const;
   bool sees(Point p, Point q) const;
   bool allowed(Point p, Point q) const;

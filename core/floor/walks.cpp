@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstring>
 #include <map>
+#include <set>
 #include <unordered_map>
 
 #include "core/floor/steps.h"
@@ -185,23 +186,47 @@ struct Walks::Inside {
     return walk;
   }
 
+  // The whole millimetres at which an end of the walk ceases to need a step; between them, a way at one clearance is a way at
+  // every smaller one. (A place that lies in the region takes no step, and may be shut in where a step would have led out.)
+  void addStops(const std::vector<Segment>& parts, std::set<int>& stops) const {
+    for (const Segment& part : parts) {
+      const int pieces = static_cast<int>(distance(part.a, part.b) / 25) + 1;
+      double least = kInfinite, most = 0;
+      for (int i = 0; i <= pieces; ++i) {
+        const double room = grid.clearance(part.a + (double(i) / pieces) * (part.b - part.a), clearance);
+        least = std::min(least, room);
+        most = std::max(most, room);
+      }
+      for (int c = static_cast<int>(least + kBuildLess_mm); c <= static_cast<int>(most + kBuildLess_mm); ++c) stops.insert(c);
+    }
+  }
+
   // The widest whole millimetre below the clearance at which there is a way, if any.
   std::optional<double> widestWay(const std::vector<Segment>& from, const std::vector<Segment>& to) {
-    if (clearance < kBodyHalfWidth_mm || from.empty() || to.empty()) return std::nullopt;
     const int least = static_cast<int>(kBodyHalfWidth_mm);
     int high = std::min(kWidestFallback_mm, static_cast<int>(std::ceil(clearance)) - 1);
-    if (high < least || !joined(layer(least), from, to)) return std::nullopt;
-    // A way at one clearance is a way at every smaller one.
-    int low = least;
-    while (low < high) {
-      const int middle = (low + high + 1) / 2;
-      if (joined(layer(middle), from, to)) {
-        low = middle;
-      } else {
-        high = middle - 1;
+    if (clearance < kBodyHalfWidth_mm || high < least || from.empty() || to.empty()) return std::nullopt;
+    std::set<int> stops;
+    addStops(from, stops);
+    addStops(to, stops);
+    while (high >= least) {
+      // The stretch (stop, high] needs the same steps throughout.
+      const auto above = stops.lower_bound(high);
+      int low = above == stops.begin() ? least : std::max(least, *std::prev(above) + 1);
+      if (joined(layer(low), from, to)) {
+        while (low < high) {
+          const int middle = (low + high + 1) / 2;
+          if (joined(layer(middle), from, to)) {
+            low = middle;
+          } else {
+            high = middle - 1;
+          }
+        }
+        return low;
       }
+      high = low - 1;
     }
-    return low;
+    return std::nullopt;
   }
 
   Walk narrow(const std::vector<Segment>& from, const std::vector<Segment>& to) {

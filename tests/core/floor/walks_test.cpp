@@ -109,6 +109,19 @@ TEST(Step, DoesNotLeadThroughAWall) {
   EXPECT_GT(walk.length_mm, 8000);
 }
 
+TEST(Step, FromTheVeryCornerLeadsTheWayTheWalkGoes) {
+  // The straight line from the corner itself is a way: every point of the arc is one step away.
+  const Walks walks(roomWith(box(0, 0, 10000, 6000), {box(3000, 3000, 5000, 4000)}));
+  for (const Point to : {Point{6000, 1000}, {5800, 2900}, {5100, 1000}})
+    EXPECT_NEAR(walks.between({5000, 3000}, to).length_mm, distance({5000, 3000}, to), 0.01);
+}
+
+TEST(Step, LeadsOutOfANicheTooNarrowToTurnIn) {
+  const Plan plan =
+      roomWith({{0, 0}, {6000, 0}, {6000, 2000}, {3580, 2000}, {3580, 2900}, {3000, 2900}, {3000, 2000}, {0, 2000}}, {});
+  EXPECT_EQ(Walks(plan).between({3290, 2300}, {1000, 1000}).status, WalkStatus::Walk);
+}
+
 TEST(Bar, NearestPointOfItsLineCounts) {
   const Walks walks(roomWith(box(0, 0, 10000, 6000), {}));
   const Place bar{{}, {{{6000, 2000}, {6000, 4000}}}};
