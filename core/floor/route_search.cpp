@@ -12,10 +12,6 @@ using geometry::before;
 
 namespace {
 
-// Directions nearer than this are one: under a millionth of a millimetre over a kilometre.
-constexpr double kAngle = 1e-12;
-// How far rounding to the lattice may move a line.
-constexpr double kDrift_mm = 4e-6;
 constexpr double kSameLength_mm = 1e-6;
 // With more targets than this and the straight distance to the nearest of them costs more than it saves.
 constexpr std::size_t kFewTargets = 4;
@@ -31,14 +27,6 @@ double lineToLine(const Landing& landing, const Turns::Gate& gate) {
   if (cross(gate.along, a - gate.right) * cross(gate.along, b - gate.right) <= 0) return 0;
   return std::min({distanceToSegment(a, gate.right, gate.left), distanceToSegment(b, gate.right, gate.left),
                    distanceToSegment(gate.right, a, b), distanceToSegment(gate.left, a, b)});
-}
-
-// Points are rounded to the lattice, so the direction of a leg of length `run` is known no better than this.
-double doubt(double run) { return kAngle + kDrift_mm / std::max(run, 100 * kDrift_mm); }
-
-bool between(Point right, Point d, Point left, double run) {
-  const double slack = doubt(run);
-  return cross(right, d) >= -slack && cross(d, left) >= -slack && dot(d, right) + dot(d, left) > 0;
 }
 
 bool onArc(Point from, Point u, Point to, double run) {
@@ -76,15 +64,6 @@ double leastOn01(Cost cost) {
 double turnBetween(Point from, Point to) { return std::atan2(cross(from, to), dot(from, to)); }
 
 }  // namespace
-
-Point Landing::entry(double s) const {
-  switch (kind) {
-    case Kind::Inside: return place(s);
-    case Kind::Straight: return from + s * (to - from);
-    case Kind::Round: return centre + radius * unit(place(s) - centre);
-  }
-  return a;
-}
 
 RouteSearch::RouteSearch(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns)
     : mesh_(&mesh), grid_(&grid), region_(&region), turns_(&turns), radius_(region.radius()) {
@@ -185,26 +164,10 @@ double RouteSearch::estimate(Point p) const {
   return least;
 }
 
-RouteSearch::Disk RouteSearch::diskOf(Index from) const {
+Disk RouteSearch::diskOf(Index from) const {
   if (from < 0) return {sources_[~from].at, 0};
   const State& s = states_[from];
   return {mesh_->corners()[region_->pieces()[s.arc].corner], s.sense * radius_};
-}
-
-// The direction of the line that leaves the source tangentially and passes `p` with it `offset` to the left; `run` is the
-// length from the source to beside `p`. False if there is none.
-bool RouteSearch::through(Point p, double offset, Point& direction, double& run) const {
-  const Point d = p - disk_.centre;
-  const double k = offset - disk_.radius, size = squaredLength(d);
-  double square = size - k * k;
-  if (square < 0) {
-    if (size == 0 || square < -4 * kRounding_mm * std::abs(k)) return false;
-    square = 0;
-  }
-  run = std::sqrt(square);
-  direction = (1 / size) * (run * d - k * leftOf(d));
-  if (square == 0) direction = unit(direction);
-  return true;
 }
 
 // The walk so far, turned along the source's arc into `direction`.
@@ -248,30 +211,27 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   const double least = falls ? cross(cone.left, to) + disk_.radius - kDrift_mm : -1e300;
   for (int sense : {1, -1}) {
     if (sense * radius_ > most || sense * radius_ < least) continue;
-    Point d;
-    double run = 0;
-    if (!through(w, sense * radius_, d, run) || !between(cone.right, d, cone.left, run)) continue;
-    const Point normal = -sense * leftOf(d);
-    if (!onArc(span.from, normal, span.to, run)) continue;
+    const auto t = tangent(disk_, {w, sense * radius_}, kRounding_mm);
+    if (!t || !within(cone, *t)) continue;
+    const Point d = t->direction, normal = -sense * leftOf(d);
+    if (!onArc(span.from, normal, span.to, t->run)) continue;
     const Region::Piece& piece = region_->pieces()[span.arc];
     const Point last = sense > 0 ? piece.to : piece.from;
     if (sense * cross(normal, last) < 1e-9 && dot(normal, last) > 0) continue;  // nothing left to turn
-    const double length = lengthAlong(d) + run;
+    const double length = lengthAlong(d) + t->run;
     if (dominated(span.arc, sense, length, d, labelOf(from_))) continue;
     push(length, estimate(w + radius_ * normal), d, 0, 2 * span.arc + (sense > 0));
   }
 }
 
 void RouteSearch::seePoint(Index target, const Cone& cone) {
-  const Target& t = targets_[target];
-  Point d;
-  double run = 0;
-  if (squaredLength(t.at - disk_.centre) < 1e-12 && disk_.radius == 0) {
-    push(from_length_ + t.offset, 0, cone.right, 0, ~target);
+  const Target& goal = targets_[target];
+  if (disk_.radius == 0 && squaredLength(goal.at - disk_.centre) < 1e-12) {
+    push(from_length_ + goal.offset, 0, cone.right, 0, ~target);
     return;
   }
-  if (!through(t.at, 0, d, run) || !between(cone.right, d, cone.left, run)) return;
-  push(lengthAlong(d) + run + t.offset, 0, d, 0, ~target);
+  const auto t = tangent(disk_, {goal.at, 0}, 2 * kRounding_mm);
+  if (t && within(cone, *t)) push(lengthAlong(t->direction) + t->run + goal.offset, 0, t->direction, 0, ~target);
 }
 
 // The shortest way on from the source to a stretch of places: one minimum, found by golden section. If the cone does not show
@@ -279,13 +239,11 @@ void RouteSearch::seePoint(Index target, const Cone& cone) {
 void RouteSearch::seeLanding(Index target, const Cone& cone) {
   const Landing& landing = targets_[target].landing;
   const auto cost = [&](double s) {
-    Point d;
-    double run = 0;
-    const Point p = landing.entry(s);
-    if (!through(p, 0, d, run)) return 1e300;
+    const auto t = tangent(disk_, {landing.entry(s), 0}, 2 * kRounding_mm);
+    if (!t) return disk_.radius == 0 ? from_length_ + landing.step(s) : 1e300;
     double turn = 0;
-    if (disk_.radius != 0) turn = turnBetween(from_direction_, d) * (disk_.radius > 0 ? 1 : -1);
-    return from_length_ + radius_ * turn + run + landing.step(s);
+    if (disk_.radius != 0) turn = turnBetween(from_direction_, t->direction) * (disk_.radius > 0 ? 1 : -1);
+    return from_length_ + radius_ * turn + t->run + landing.step(s);
   };
   const double best = leastOn01(cost);
   const Point p = landing.entry(best);
@@ -294,13 +252,12 @@ void RouteSearch::seeLanding(Index target, const Cone& cone) {
     const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
     if (cross(b - a, p - a) < -1e-3 * distance(a, b)) return;
   }
-  Point d;
-  double run = 0;
   if (disk_.radius == 0 && squaredLength(p - disk_.centre) < 1e-12) {
     push(from_length_ + landing.step(best), 0, cone.right, best, ~target);
-  } else if (through(p, 0, d, run) && between(cone.right, d, cone.left, run)) {
-    push(lengthAlong(d) + run + landing.step(best), 0, d, best, ~target);
+    return;
   }
+  const auto t = tangent(disk_, {p, 0}, 2 * kRounding_mm);
+  if (t && within(cone, *t)) push(lengthAlong(t->direction) + t->run + landing.step(best), 0, t->direction, best, ~target);
 }
 
 void RouteSearch::see(const Cone& cone) {
@@ -312,30 +269,6 @@ void RouteSearch::see(const Cone& cone) {
       seePoint(target_of_[i], cone);
     }
   }
-}
-
-// Cuts the cone to what can pass the gate. False if nothing can.
-bool RouteSearch::narrow(const Cone& cone, const Turns::Gate& gate, Point& right, Point& left) const {
-  right = cone.right;
-  left = cone.left;
-  // Only what goes outwards leaves here; without this, what lies behind the source would pass for ahead.
-  const Point out = -leftOf(gate.along);
-  const double right_out = dot(right, out), left_out = dot(left, out);
-  if (right_out <= 0 && left_out <= 0) return false;
-  if (left_out <= 0) left = gate.along;
-  if (right_out <= 0) right = -gate.along;
-  const auto sideOf = [&](Point p, Point d) { return cross(d, p - disk_.centre) + disk_.radius; };
-  double run = 0;
-  Point d;
-  if (sideOf(gate.left, left) < -1e-7) {
-    if (disk_.radius <= 0 && dot(gate.left - disk_.centre, left) <= 0) return false;
-    if (through(gate.left, 0, d, run)) left = d;
-  }
-  if (sideOf(gate.right, right) > 1e-7) {
-    if (disk_.radius >= 0 && dot(gate.right - disk_.centre, right) <= 0) return false;
-    if (through(gate.right, 0, d, run)) right = d;
-  }
-  return cross(right, left) >= -1e-10 && dot(right, left) > -0.5;
 }
 
 // Follows a cone through the triangles; what lies beyond the horizon is kept for later.
@@ -350,8 +283,8 @@ void RouteSearch::sweep(Cone first) {
       if (e == cone.entered) continue;
       const Turns::Gate& gate = turns_->gate(cone.triangle, e);
       if (gate.beyond == Mesh::kNone) continue;
-      Cone next{gate.beyond, gate.entered, {}, {}};
-      if (!narrow(cone, gate, next.right, next.left)) continue;
+      Cone next;
+      if (!narrow(cone, disk_, gate, next)) continue;
       if (informed_ && defer(next, gate)) continue;
       stack_.push_back(next);
     }
@@ -423,16 +356,14 @@ void RouteSearch::expand(Index index) {
 
 // Whether the leg keeps the radius from every corner near it. That it crosses no wall, the triangles have shown.
 bool RouteSearch::free(const Leg& leg) const {
-  const Disk disk = diskOf(leg.from);
-  const Point side = leftOf(leg.direction);
-  const Point p = disk.centre - disk.radius * side;
+  const Point p = touch(diskOf(leg.from), leg.direction);
   Point q;
   if (leg.to < 0) {
     const Target& t = targets_[~leg.to];
     q = t.line ? t.landing.entry(leg.at) : t.at;
   } else {
     const double r = (leg.to % 2 ? 1 : -1) * radius_;
-    q = mesh_->corners()[region_->pieces()[leg.to / 2].corner] - r * side;
+    q = touch({mesh_->corners()[region_->pieces()[leg.to / 2].corner], r}, leg.direction);
   }
   const double least = (radius_ - kRounding_mm) * (radius_ - kRounding_mm);
   const Point u = q - p;

@@ -5,24 +5,11 @@
 #include <optional>
 #include <vector>
 
+#include "core/floor/cone.h"
+#include "core/floor/landing.h"
 #include "core/floor/turns.h"
 
 namespace stopwalk::floor {
-
-// A stretch of places from which a walk steps in: the place at parameter s in [0, 1] is a + s (b - a), and it is reached
-// from a point of the region's boundary, or is itself in the region.
-struct Landing {
-  enum class Kind { Inside, Straight, Round };
-  Kind kind = Kind::Inside;
-  Point a, b;        // the places
-  Point from, to;    // Straight: the point of the region for a and for b
-  Point centre;      // Round: the arc's
-  double radius = 0;
-  // The point of the region from which the place at s is reached.
-  Point entry(double s) const;
-  Point place(double s) const { return a + s * (b - a); }
-  double step(double s) const { return distance(entry(s), place(s)); }
-};
 
 // A turn of a walk round a corner: `sense` +1 with the corner on the left, -1 on the right.
 struct Turn {
@@ -68,8 +55,6 @@ class RouteSearch {
   struct State { Index arc; int sense; double length; Point direction; Index parent; Index same; int label; };
   // A leg not yet confirmed; or, `kept`, a cone not yet followed.
   struct Leg { double key, length; Point direction; double at; Index from; Index to; bool kept; };
-  struct Disk { Point centre; double radius; };  // signed: positive on the left of the walk
-  struct Cone { Index triangle; int entered; Point right, left; };
 
   void start();
   template <class Found>
@@ -81,10 +66,8 @@ class RouteSearch {
   void seeArc(const Turns::Span& span, const Cone& cone);
   void seePoint(Index target, const Cone& cone);
   void seeLanding(Index target, const Cone& cone);
-  bool narrow(const Cone& cone, const Turns::Gate& gate, Point& right, Point& left) const;
   bool defer(const Cone& cone, const Turns::Gate& gate);
   void takeUp(Index from);
-  bool through(Point p, double offset, Point& direction, double& run) const;
   bool free(const Leg& leg) const;
   double lengthAlong(Point direction) const;
   void push(double length, double ahead, Point direction, double at, Index to);

@@ -4,6 +4,7 @@
 
 #include "core/floor/mesh.h"
 #include "core/floor/route_search.h"
+#include "core/floor/tangent.h"
 
 namespace stopwalk::floor {
 

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "core/geometry/point.h"
+
+namespace stopwalk::floor {
+
+using geometry::Point;
+
+// A corner that a walk turns round at a radius: positive if it lies to the left of the walk, negative to the right. A point
+// is a disk of no radius.
+struct Disk {
+  Point centre;
+  double radius = 0;
+};
+
+// The straight piece of a taut walk from one disk to another: its direction, and its length between the points of touch.
+struct Tangent {
+  Point direction;
+  double run = 0;
+};
+
+// None if the disks overlap so that no such line exists; an overlap of up to `slack` mm counts as touching.
+inline std::optional<Tangent> tangent(const Disk& from, const Disk& to, double slack) {
+  const Point d = to.centre - from.centre;
+  const double k = to.radius - from.radius, size = squaredLength(d);
+  double square = size - k * k;
+  if (square <= 0) {
+    if (size == 0 || square < -2 * slack * std::abs(k)) return std::nullopt;
+    return Tangent{unit(-k * leftOf(d)), 0};
+  }
+  const double run = std::sqrt(square);
+  return Tangent{(1 / size) * (run * d - k * leftOf(d)), run};
+}
+
+// Where the tangent in `direction` touches the disk.
+inline Point touch(const Disk& disk, Point direction) { return disk.centre - disk.radius * leftOf(direction); }
+
+}  // namespace stopwalk::floor
