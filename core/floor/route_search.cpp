@@ -18,6 +18,8 @@ constexpr std::size_t kFewTargets = 4;
 
 // How far beyond the nearest candidate cones are followed at once.
 constexpr double kHorizon_mm = 1000;
+// A walk later than another by more is later, whatever rounding did.
+constexpr double kSureLater_mm = 0.01;
 
 constexpr auto later = [](const auto& a, const auto& b) { return a.key > b.key; };
 
@@ -285,24 +287,67 @@ void RouteSearch::sweep(Cone first) {
       if (gate.beyond == Mesh::kNone) continue;
       Cone next;
       if (!narrow(cone, disk_, gate, next)) continue;
-      if (informed_ && defer(next, gate)) continue;
+      if (informed_ ? defer(next, gate) : far(next, gate, GateEnds::slotOf(cone.triangle, e))) continue;
       stack_.push_back(next);
     }
   }
 }
 
-// Keeps a cone for later if nothing behind its gate can be reached within the horizon.
-bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
-  double ahead = std::numeric_limits<double>::infinity();
-  for (const Target& t : targets_) ahead = std::min(ahead, t.line ? lineToLine(t.landing, gate) : distanceToSegment(t.at, gate.right, gate.left) + t.offset);
-  const double run = std::max(0.0, distanceToSegment(disk_.centre, gate.right, gate.left) - std::abs(disk_.radius));
-  const double key = from_length_ + run + ahead;
-  if (key <= horizon_) return false;
-  if (key > at_most_) return true;
+void RouteSearch::keep(const Cone& cone, double key) {
+  if (key > at_most_) return;
   kept_.push_back(cone);
   heap_.push_back({key, 0, {}, 0, from_, static_cast<Index>(kept_.size()) - 1, true});
   std::push_heap(heap_.begin(), heap_.end(), later);
+}
+
+// Keeps a cone for later if no target behind its gate can be reached within the horizon.
+bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
+  double ahead = std::numeric_limits<double>::infinity();
+  for (const Target& t : targets_) {
+    const double to = t.line ? lineToLine(t.landing, gate) : distanceToSegment(t.at, gate.right, gate.left) + t.offset;
+    ahead = std::min(ahead, to);
+  }
+  const double run = distanceToSegment(from_point_, gate.right, gate.left);
+  const double key = from_length_ + run + ahead;
+  if (key <= horizon_) return false;
+  keep(cone, key);
   return true;
+}
+
+// Without few targets: drops a cone that comes too late to its gate, and keeps it for later if it is beyond the horizon.
+bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
+  // Where the sides of the cone meet the gate.
+  const auto meet = [&](Point direction) {
+    const double slant = cross(gate.along, direction);
+    const double size = dot(gate.left - gate.right, gate.along);
+    if (std::abs(slant) < 1e-9) return -1.0;
+    return std::clamp(cross(touch(disk_, direction) - gate.right, direction) / slant, 0.0, size);
+  };
+  double low = meet(cone.right), high = meet(cone.left);
+  const double size = dot(gate.left - gate.right, gate.along);
+  if (low < 0) low = 0;
+  if (high < 0) high = size;
+  const Point right = gate.right + low * gate.along, left = gate.right + high * gate.along;
+  if (everywhere_) {
+    // The walk to a point of the gate grows no faster from here than from the end of the gate, so the far side decides.
+    if (from_length_ + distance(from_point_, left) > reached_[slot] + high + kSureLater_mm) return true;
+    if (from_length_ + distance(from_point_, right) > reached_[slot + 1] + (size - low) + kSureLater_mm) return true;
+  }
+  const double key = from_length_ + distanceToSegment(from_point_, right, left);
+  if (key <= horizon_) return false;
+  keep(cone, key);
+  return true;
+}
+
+// Notes how soon the ends of gates on the state's arc are reached.
+void RouteSearch::noteReached(const State& state) {
+  const Region::Piece& piece = region_->pieces()[state.arc];
+  const double at = turnBetween(piece.from, -state.sense * leftOf(state.direction));
+  for (const GateEnds::OnArc& end : ends_->ofArc(state.arc)) {
+    const double turn = state.sense * (end.angle - at);
+    if (turn < 0) continue;
+    reached_[end.slot] = std::min(reached_[end.slot], state.length + radius_ * turn);
+  }
 }
 
 // Makes the walk that arrived at `from` the one whose cones are followed.
@@ -318,6 +363,17 @@ void RouteSearch::takeUp(Index from) {
     from_length_ = states_[from].length;
     from_direction_ = states_[from].direction;
   }
+  from_point_ = touch(disk_, from_direction_);
+}
+
+// Takes up a cone that was kept, unless its gate has been reached sooner meanwhile.
+void RouteSearch::follow(const Cone& cone) {
+  if (!informed_) {
+    const Turns::Gate& back = turns_->gate(cone.triangle, cone.entered);
+    const Turns::Gate& gate = turns_->gate(back.beyond, back.entered);
+    if (far(cone, gate, GateEnds::slotOf(back.beyond, back.entered))) return;
+  }
+  sweep(cone);
 }
 
 void RouteSearch::launch(const Source& source, Index index) {
@@ -381,7 +437,11 @@ void RouteSearch::start() {
   states_.clear();
   heap_.clear();
   kept_.clear();
-  informed_ = targets_.size() <= kFewTargets;
+  informed_ = !everywhere_ && targets_.size() <= kFewTargets;
+  if (everywhere_) {
+    if (!ends_) ends_.emplace(*mesh_, *grid_, *region_, *turns_);
+    reached_.assign(6 * mesh_->triangles().size(), std::numeric_limits<double>::infinity());
+  }
   for (std::size_t i = 0; i < sources_.size(); ++i) launch(sources_[i], static_cast<Index>(i));
 }
 
@@ -398,7 +458,7 @@ void RouteSearch::run(double at_most, Found found) {
     horizon_ = std::max(horizon_, leg.key + kHorizon_mm);
     if (leg.kept) {
       takeUp(leg.from);
-      sweep(kept_[leg.to]);
+      follow(kept_[leg.to]);
       continue;
     }
     if (leg.to < 0) {
@@ -413,6 +473,7 @@ void RouteSearch::run(double at_most, Found found) {
     if (state_first_[leg.to] == Mesh::kNone) touched_states_.push_back(leg.to);
     states_.push_back({arc, sense, leg.length, leg.direction, leg.from, state_first_[leg.to], label});
     state_first_[leg.to] = index;
+    if (everywhere_) noteReached(states_[index]);
     expand(index);
   }
 }
@@ -434,6 +495,7 @@ Route RouteSearch::routeOf(const Leg& leg) const {
 
 std::optional<Route> RouteSearch::nearest(double at_most) {
   std::optional<Leg> best;
+  everywhere_ = false;
   run(at_most, [&](const Leg& leg) {
     if (!best || targets_[~leg.to].label < targets_[~best->to].label) best = leg;
     at_most_ = std::min(at_most_, leg.key + kSameLength_mm);  // only equals may follow
@@ -445,6 +507,7 @@ std::optional<Route> RouteSearch::nearest(double at_most) {
 std::vector<std::optional<Route>> RouteSearch::all(int labels) {
   std::vector<std::optional<Route>> routes(labels);
   int open = labels;
+  everywhere_ = true;
   run(std::numeric_limits<double>::infinity(), [&](const Leg& leg) {
     auto& route = routes[targets_[~leg.to].label];
     if (!route) {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/floor/cone.h"
+#include "core/floor/gate_ends.h"
 #include "core/floor/landing.h"
 #include "core/floor/turns.h"
 
@@ -67,6 +68,10 @@ class RouteSearch {
   void seePoint(Index target, const Cone& cone);
   void seeLanding(Index target, const Cone& cone);
   bool defer(const Cone& cone, const Turns::Gate& gate);
+  bool far(const Cone& cone, const Turns::Gate& gate, Index slot);
+  void follow(const Cone& cone);
+  void keep(const Cone& cone, double key);
+  void noteReached(const State& state);
   void takeUp(Index from);
   bool free(const Leg& leg) const;
   double lengthAlong(Point direction) const;
@@ -93,13 +98,18 @@ class RouteSearch {
   std::vector<Leg> heap_;
   std::vector<Cone> stack_, kept_;
   double horizon_ = 0, at_most_ = 0;
+  // For walks to everywhere: how soon each end of a gate is reached.
+  std::optional<GateEnds> ends_;
+  std::vector<double> reached_;
+  Point from_point_;
   // The source being expanded.
   Disk disk_{};
   Index from_ = 0;
   Index from_corner_ = 0;
   double from_length_ = 0;
   Point from_direction_;
-  bool informed_ = false;  // whether estimate() is used
+  bool informed_ = false;    // whether estimate() is used
+  bool everywhere_ = false;  // whether the walks to all targets are wanted
 };
 
 }  // namespace stopwalk::floor

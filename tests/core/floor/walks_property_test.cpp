@@ -37,7 +37,7 @@ TEST_P(WalksProperty, SameBothWaysAndNeverShorterThanStraight) {
       ASSERT_EQ(there.status, back.status) << a.x << "," << a.y << " " << b.x << "," << b.y;
       if (!there.found()) continue;
       EXPECT_NEAR(there.length_mm, back.length_mm, 1e-3) << a.x << "," << a.y << " " << b.x << "," << b.y;
-      EXPECT_GE(there.length_mm, distance(a, b) - 1e-6);
+      EXPECT_GE(there.length_mm, distance(a, b) - 1e-5);
       // The drawing's chords; rounding to the lattice may show.
       double drawn = 0;
       for (std::size_t i = 1; i < there.path.size(); ++i) drawn += distance(there.path[i - 1], there.path[i]);
@@ -105,7 +105,7 @@ TEST_P(WalksProperty, OnePassForAllGivesTheSameAsOneByOne) {
   onPlans(15, 20, [](Numbers& n, const Plan& plan) {
     std::vector<Point> from;
     std::vector<Place> to;
-    for (int i = 0; i < 6; ++i) from.push_back(anyPoint(n));
+    for (int i = 0; i < 25; ++i) from.push_back(anyPoint(n));
     for (int i = 0; i < 3; ++i) to.push_back({{anyPoint(n)}, {}});
     const Walks walks(plan);
     const std::vector<Nearest> all = walks.nearestForAll(from, to);
