@@ -29,8 +29,6 @@ Box boxOf(const Polygon& polygon) {
   return box;
 }
 
-Polygon outlineOf(const Passage& p) { return {p.first.a, p.first.b, p.second.b, p.second.a}; }
-
 Point originOf(const Plan& plan) {
   Box box;
   for (const Polygon& room : plan.rooms)

@@ -25,12 +25,15 @@ struct Solid {
 };
 
 // An open door's way through the wall: the quadrilateral first[0], first[1], second[1], second[0]; without area where the
-// rooms share the wall's line. `first` lies on the first room's wall, `second` on the second's.
+// rooms share the wall's line. `first` lies on the first room's wall, `second` on the second's. A door has one, or several
+// side by side where it meets a wall that bends.
 struct Passage {
   std::size_t door = 0;
   Segment first;
   Segment second;
 };
+
+Polygon outlineOf(const Passage& passage);
 
 // What can be read but not built.
 struct Fault {

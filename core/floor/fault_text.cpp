@@ -1,0 +1,22 @@
+#include "core/floor/fault_text.h"
+
+#include <charconv>
+
+namespace stopwalk::floor {
+
+namespace {
+
+std::string inMetres(double mm) {
+  char text[64];
+  const auto end = std::to_chars(text, text + sizeof text, mm / 1000, std::chars_format::fixed, 3).ptr;
+  std::string number(text, end);
+  return number == "-0.000" ? "0.000" : number;
+}
+
+}  // namespace
+
+std::string metres(double mm) { return inMetres(mm) + " m"; }
+
+std::string place(geometry::Point in_mm) { return "(" + inMetres(in_mm.x) + ", " + inMetres(in_mm.y) + ") m"; }
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,135 @@
+#include "core/floor/faults.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/floor/doorway.h"
+#include "core/floor/fault_text.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+using namespace geometry;
+
+// Enough to name one; a heap of a thousand machines drawn at one place needs no thousand names each.
+constexpr std::size_t kMostNamed = 16;
+
+class Placement {
+ public:
+  Placement(const layout::Layout& layout, const Plan& plan, const FloorIndex& index)
+      : layout_(layout), plan_(plan), index_(index), solid_of_machine_(layout.machines.size(), kNone) {
+    for (std::size_t i = 0; i < plan.solids.size(); ++i)
+      if (plan.solids[i].is_machine) solid_of_machine_[plan.solids[i].index] = i;
+  }
+
+  std::vector<Fault> all() {
+    for (std::size_t i = 0; i < layout_.rooms.size(); ++i) checkRoom(i);
+    for (std::size_t i = 0; i < layout_.machines.size(); ++i) checkMachine(i);
+    for (const layout::Device& d : layout_.devices) checkOnWall(d.id, "Device ", d.at);
+    for (const layout::Phone& p : layout_.phones) checkOnWall(p.id, "Phone ", p.at);
+    return std::move(faults_);
+  }
+
+ private:
+  static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+
+  void add(const std::string& subject, Point where, std::string text) {
+    const auto room = index_.roomAt(where);
+    faults_.push_back({subject, room ? layout_.rooms[*room].id : "", std::move(text)});
+  }
+
+  void checkRoom(std::size_t i) {
+    std::vector<std::string> others;
+    index_.rooms().boxes().any(index_.rooms()[i].box(), [&](std::size_t j) {
+      if (j < i && overlapDeeper(index_.rooms()[j], index_.rooms()[i], kRoomOverlap_mm + kTouch_mm))
+        others.push_back(layout_.rooms[j].id);
+      return others.size() == kMostNamed;
+    });
+    if (others.empty()) return;
+    const layout::Room& room = layout_.rooms[i];
+    faults_.push_back({room.id, room.id,
+                       "Room " + room.id + " with its corner at " + place(room.outline.front()) + " overlaps room " +
+                           *std::min_element(others.begin(), others.end()) + " by more than " + metres(kRoomOverlap_mm) + "."});
+  }
+
+  void checkMachine(std::size_t i) {
+    const layout::Machine& m = layout_.machines[i];
+    if (!index_.roomAt(m.at)) add(m.id, m.at, "Machine " + m.id + " has its origin at " + place(m.at) + ", in no room.");
+    if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
+    for (const layout::Station& s : m.stations) checkStation(m, s);
+  }
+
+  // The smaller of two machines stands in the larger.
+  bool standsIn(std::size_t small, std::size_t large) const {
+    if (!plan_.solids[large].is_machine) return false;
+    const double a = std::abs(signedArea(plan_.solids[small].outline)), b = std::abs(signedArea(plan_.solids[large].outline));
+    if (std::abs(a - b) > kTouch_mm * std::max(a, b)) return a < b;
+    return layout_.machines[plan_.solids[small].index].id < layout_.machines[plan_.solids[large].index].id;
+  }
+
+  void checkOverlap(const layout::Machine& m, std::size_t solid) {
+    std::vector<std::string> others;
+    const IndexedPolygon& outline = index_.solids()[solid];
+    index_.solids().boxes().any(outline.box(), [&](std::size_t j) {
+      if (j != solid && standsIn(solid, j) && overlapDeeper(index_.solids()[j], outline, kMachineOverlap_mm + kTouch_mm))
+        others.push_back(layout_.machines[plan_.solids[j].index].id);
+      return others.size() == kMostNamed;
+    });
+    if (others.empty()) return;
+    add(m.id, m.at, "Machine " + m.id + " at " + place(m.at) + " stands in machine " +
+                        *std::min_element(others.begin(), others.end()) + " by more than " + metres(kMachineOverlap_mm) + ".");
+  }
+
+  void checkStation(const layout::Machine& m, const layout::Station& s) {
+    const Point p = layout::toPlan(m.at, m.turn, s.at);
+    const std::string id = m.id + "/" + s.id;
+    const std::string start = "Station " + id + " at " + place(p);
+    if (!index_.roomAt(p) && !index_.doorAt(p)) {
+      add(id, p, start + " is in no room and no open passage; its distances are unmeasured.");
+    } else if (const auto solid = solidAt(p)) {
+      add(id, p, start + " is inside the footprint of " + *solid + "; its distances are unmeasured.");
+    }
+  }
+
+  // The first, in the order of the file, that has `p` inside; fixtures before machines.
+  std::optional<std::string> solidAt(Point p) const {
+    std::size_t first = kNone;
+    index_.solids().boxes().any(boxOf(p), [&](std::size_t i) {
+      if (i < first && index_.solids()[i].sideOf(p) == Side::Inside) first = i;
+      return false;
+    });
+    if (first == kNone) return std::nullopt;
+    const Solid& s = plan_.solids[first];
+    return s.is_machine ? layout_.machines[s.index].id : layout_.fixtures[s.index].id;
+  }
+
+  void checkOnWall(const std::string& id, const std::string& what, Point p) {
+    const double allowed = kFromRoom_mm + kTouch_mm;
+    const bool near = index_.rooms().boxes().any(boxOf(p).grown(allowed), [&](std::size_t i) {
+      return index_.rooms()[i].distanceTo(p) <= allowed;
+    });
+    if (!near)
+      add(id, p, what + id + " at " + place(p) + " is more than " + metres(kFromRoom_mm) + " from every room.");
+  }
+
+  const layout::Layout& layout_;
+  const Plan& plan_;
+  const FloorIndex& index_;
+  std::vector<std::size_t> solid_of_machine_;
+  std::vector<Fault> faults_;
+};
+
+}  // namespace
+
+std::string outlineTrouble(const Polygon& outline) {
+  if (crossesItself(outline)) return "crosses itself";
+  if (hasNoArea(outline)) return "has no area";
+  return "";
+}
+
+std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index) {
+  return Placement(layout, plan, index).all();
+}
+
+}  // namespace stopwalk::floor

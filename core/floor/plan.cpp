@@ -1,0 +1,107 @@
+#include "core/floor/plan.h"
+
+#include <map>
+#include <variant>
+
+#include "core/floor/blocking_walls.h"
+#include "core/floor/doorway.h"
+#include "core/floor/fault_text.h"
+#include "core/floor/faults.h"
+#include "core/floor/floor_index.h"
+#include "core/floor/room_walls.h"
+#include "core/geometry/polygon.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+using namespace geometry;
+
+bool isOpen(const layout::Door& door, Hours hours) {
+  return door.locked == layout::Locked::Never || (door.locked == layout::Locked::AfterHours && hours == Hours::Open);
+}
+
+// The outline without repeated corners; empty, and the fault told, if it cannot be built.
+Polygon built(const Polygon& outline, bool drawn, const std::string& what, const std::string& id, const std::string& room,
+              std::vector<Fault>& faults) {
+  Polygon clean = withoutRepeats(outline);
+  // A rectangle cannot cross itself.
+  const std::string trouble = drawn ? outlineTrouble(clean) : hasNoArea(clean) ? "has no area" : "";
+  if (trouble.empty()) return clean;
+  faults.push_back({id, room,
+                    "The outline of " + what + " " + id + " with its corner at " + place(outline.front()) + " " + trouble +
+                        "; it is left out of the floor."});
+  return {};
+}
+
+void addRooms(const layout::Layout& layout, Plan& plan) {
+  for (const layout::Room& r : layout.rooms)
+    plan.rooms.push_back(r.outline.empty() ? Polygon{} : built(r.outline, true, "room", r.id, r.id, plan.faults));
+}
+
+template <class Thing>
+void addSolids(const std::vector<Thing>& things, bool machines, const std::string& what, Plan& plan) {
+  for (std::size_t i = 0; i < things.size(); ++i) {
+    const Thing& t = things[i];
+    const Polygon outline = layout::outlineInPlan(t.footprint, t.at, t.turn);
+    if (outline.empty()) continue;
+    const bool drawn = std::holds_alternative<Polygon>(t.footprint);
+    Polygon clean = built(outline, drawn, what, t.id, "", plan.faults);
+    if (!clean.empty()) plan.solids.push_back({std::move(clean), t.height, machines, i});
+  }
+}
+
+// Doors in the order of the file; those that are open at these hours become passages.
+std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& walls, std::vector<Fault>& faults) {
+  std::map<std::string, std::size_t> rooms;
+  for (std::size_t i = 0; i < layout.rooms.size(); ++i)
+    if (!walls.rooms()[i].empty()) rooms.emplace(layout.rooms[i].id, i);
+  const auto room = [&](const std::string& id) {
+    const auto found = rooms.find(id);
+    return found == rooms.end() ? std::nullopt : std::optional(found->second);
+  };
+  std::vector<DoorPlan> doors;
+  for (std::size_t i = 0; i < layout.doors.size(); ++i) {
+    const layout::Door& d = layout.doors[i];
+    doors.push_back(planDoor(layout, i, room(d.first), room(d.second), walls));
+    if (!doors.back().fault.empty()) faults.push_back({d.id, d.first, doors.back().fault});
+  }
+  return doors;
+}
+
+void checkHazards(const layout::Layout& layout, std::vector<Fault>& faults) {
+  for (const layout::Machine& m : layout.machines) {
+    if (m.hazard.empty()) continue;
+    const std::string trouble = outlineTrouble(withoutRepeats(m.hazard));
+    if (!trouble.empty())
+      faults.push_back({m.id, "", "The hazard outline of machine " + m.id + " at " + place(m.at) + " " + trouble + "."});
+  }
+}
+
+}  // namespace
+
+Polygon outlineOf(const Passage& p) { return {p.first.a, p.first.b, p.second.b, p.second.a}; }
+
+Plan buildPlan(const layout::Layout& layout, Hours hours) {
+  Plan plan;
+  addRooms(layout, plan);
+  std::vector<IndexedPolygon> rooms(plan.rooms.begin(), plan.rooms.end());
+  const IndexedPolygons indexed(std::move(rooms));
+  const RoomWalls walls(indexed);
+  const std::vector<DoorPlan> doors = planDoors(layout, walls, plan.faults);
+  std::vector<const Doorway*> open;
+  for (std::size_t i = 0; i < doors.size(); ++i) {
+    if (!doors[i].way || !isOpen(layout.doors[i], hours)) continue;
+    open.push_back(&*doors[i].way);
+    plan.passages.insert(plan.passages.end(), doors[i].way->passages.begin(), doors[i].way->passages.end());
+  }
+  plan.walls = blockingWalls(walls, open);
+  addSolids(layout.fixtures, false, "fixture", plan);
+  addSolids(layout.machines, true, "machine", plan);
+  checkHazards(layout, plan.faults);
+  const FloorIndex index(plan);
+  for (Fault& fault : placementFaults(layout, plan, index)) plan.faults.push_back(std::move(fault));
+  return plan;
+}
+
+}  // namespace stopwalk::floor

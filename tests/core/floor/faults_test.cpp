@@ -1,0 +1,223 @@
+#include "core/floor/faults.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/floor/plan.h"
+#include "tests/support/draw.h"
+
+namespace stopwalk::floor {
+namespace {
+
+using namespace draw;
+using layout::Layout;
+using layout::Locked;
+using Ids = std::vector<std::string>;
+
+Layout twoRooms() {
+  Layout l;
+  l.rooms = {room("wood", box(0, 0, 9000, 7000)), room("metal", box(9200, 0, 15000, 7000))};
+  return l;
+}
+
+Ids subjects(const Plan& plan) {
+  Ids ids;
+  for (const Fault& f : plan.faults) ids.push_back(f.subject);
+  return ids;
+}
+
+// The faults are the same however the plan is turned and moved, and when the things of each list are written backwards.
+Ids faulty(const Layout& l) {
+  const Ids ids = subjects(buildPlan(l, Hours::Open));
+  for (double turn : {13.0, 90.0, 200.5})
+    EXPECT_EQ(subjects(buildPlan(carried(l, turn, {1e6, -1e6}), Hours::Open)), ids) << turn;
+  Layout back = l;
+  std::reverse(back.machines.begin(), back.machines.end());
+  std::reverse(back.fixtures.begin(), back.fixtures.end());
+  std::reverse(back.doors.begin(), back.doors.end());
+  Ids reversed = subjects(buildPlan(back, Hours::Open)), sorted = ids;
+  std::sort(reversed.begin(), reversed.end());
+  std::sort(sorted.begin(), sorted.end());
+  EXPECT_EQ(reversed, sorted);
+  return ids;
+}
+
+std::string onlyText(const Layout& l) {
+  const Plan plan = buildPlan(l, Hours::Open);
+  EXPECT_EQ(plan.faults.size(), 1u);
+  return plan.faults.empty() ? "" : plan.faults[0].text;
+}
+
+TEST(Faults, CrossedOutlineIsLeftOut) {
+  Layout l = twoRooms();
+  l.rooms.push_back(room("knot", {{0, 8000}, {2000, 9000}, {2000, 8000}, {0, 9000}}));
+  l.fixtures = {bench("rack", {1000, 1000}, 10, 10)};
+  l.fixtures[0].footprint = Polygon{{0, 0}, {500, 500}, {500, 0}, {0, 400}};
+  const Plan plan = buildPlan(l, Hours::Open);
+  EXPECT_EQ(faulty(l), (Ids{"knot", "rack"}));
+  EXPECT_TRUE(plan.rooms[2].empty());
+  EXPECT_TRUE(plan.solids.empty());
+  EXPECT_EQ(plan.walls.size(), 8u);
+}
+
+TEST(Faults, OutlineWithoutAreaIsLeftOut) {
+  Layout l = twoRooms();
+  l.rooms.push_back(room("line", {{0, 8000}, {2000, 8000}, {4000, 8000}}));
+  EXPECT_EQ(faulty(l), Ids{"line"});
+  EXPECT_NE(onlyText(l).find("has no area"), std::string::npos);
+  l.rooms.back().outline = {{0, 8000}, {0, 8000}, {0, 8000}};
+  EXPECT_EQ(faulty(l), Ids{"line"});
+}
+
+TEST(Faults, RepeatedCornersTinyEdgesAndSpikesAreNone) {
+  Layout l;
+  l.rooms = {room("a", {{0, 0}, {0, 0}, {5000, 0}, {5000, 0.0001}, {5000, 5000}, {2500, 5000}, {2500, 3000}, {2500, 5000}, {0, 5000}, {0, 0}})};
+  EXPECT_EQ(faulty(l), Ids{});
+}
+
+TEST(Faults, DoorAwayFromItsWall) {
+  Layout l = twoRooms();
+  l.doors = {door("d1", "wood", "metal", {9020, 3500}, 900)};
+  EXPECT_EQ(faulty(l), Ids{});
+  l.doors[0].at = {9020.1, 3500};
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  EXPECT_NE(onlyText(l).find("not on a wall of room wood"), std::string::npos);
+  l.doors[0].locked = Locked::Always;
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  l.doors[0].second = layout::kOutside;
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+}
+
+TEST(Faults, DoorPastTheEndOfItsWall) {
+  Layout l = twoRooms();
+  l.doors = {door("d1", "wood", "metal", {9000, 450}, 900)};
+  EXPECT_EQ(faulty(l), Ids{});
+  l.doors[0].at.y = 449;
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  EXPECT_NE(onlyText(l).find("runs 0.001 m past the end"), std::string::npos);
+  l.doors[0].second = layout::kOutside;
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+}
+
+TEST(Faults, DoorNearACornerTakesTheWallItFits) {
+  Layout l;
+  l.rooms = {room("wood", box(0, 0, 9000, 7000)), room("yard", box(0, 7000, 9000, 9000))};
+  l.doors = {door("d1", "wood", "yard", {8990, 6995}, 10)};  // 5 mm from the top wall, 10 mm from the right one
+  EXPECT_EQ(faulty(l), Ids{});
+  l.doors = {door("d1", "wood", "outside", {9000, 6985}, 30)};
+  EXPECT_EQ(faulty(l), Ids{});
+}
+
+TEST(Faults, DoorThatDoesNotMeetTheSecondRoom) {
+  Layout l = twoRooms();
+  l.rooms[1].outline = box(10000, 0, 15000, 7000);
+  l.doors = {door("d1", "wood", "metal", {9000, 3500}, 900)};
+  EXPECT_EQ(faulty(l), Ids{});
+  l.rooms[1].outline = box(10001, 0, 15000, 7000);
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  EXPECT_TRUE(buildPlan(l, Hours::Open).passages.empty());
+  l.rooms[1].outline = box(9200, 0, 15000, 3900);  // 50 mm of the door's width miss it
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  EXPECT_NE(onlyText(l).find("does not meet room metal"), std::string::npos);
+}
+
+TEST(Faults, DoorWithARoomBetween) {
+  Layout l = twoRooms();
+  l.rooms.push_back(room("duct", box(9050, 3600, 9150, 3700)));
+  l.doors = {door("d1", "wood", "metal", {9000, 3500}, 900)};
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  EXPECT_NE(onlyText(l).find("room duct"), std::string::npos);
+  l.rooms.back().outline = box(9050, 3950, 9150, 4000);  // along the jamb
+  EXPECT_EQ(faulty(l), Ids{});
+  l.rooms.back().outline = box(9000, 0, 9200, 7000);  // fills the wall
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+}
+
+TEST(Faults, DoorWithAnotherWallOfTheSecondRoomBetweenIsMetThere) {
+  Layout l = twoRooms();
+  // The second room comes round to the wall: it is met at 9100, where its own part is.
+  l.rooms[1].outline = {{9100, 3000}, {15000, 3000}, {15000, 7000}, {9300, 7000}, {9300, 4000}, {9100, 4000}};
+  l.doors = {door("d1", "wood", "metal", {9000, 3500}, 900)};
+  EXPECT_EQ(faulty(l), Ids{});
+  EXPECT_EQ(buildPlan(l, Hours::Open).passages[0].second.a.x, 9100);
+}
+
+TEST(Faults, RoomsThatOverlap) {
+  Layout l = twoRooms();
+  l.rooms.push_back(room("cross", box(4000, -1000, 5000, 8000)));  // no corner of one lies in the other
+  EXPECT_EQ(faulty(l), Ids{"cross"});
+  l.rooms.back().outline = l.rooms[0].outline;  // equal
+  EXPECT_EQ(faulty(l), Ids{"cross"});
+  l.rooms.back().outline = box(0, 0, 3000, 7000);  // inside, along its walls
+  EXPECT_EQ(faulty(l), Ids{"cross"});
+  l.rooms.back().outline = box(-3000, 0, 1, 7000);
+  EXPECT_EQ(faulty(l), Ids{});
+}
+
+TEST(Faults, MachineInNoRoom) {
+  Layout l = twoRooms();
+  l.machines = {machine("saw", {9100, 3500}, 500, 500)};
+  EXPECT_EQ(faulty(l), Ids{"saw"});
+  l.machines[0].at.x = 9000;
+  EXPECT_EQ(faulty(l), Ids{});
+}
+
+TEST(Faults, WallThingFarFromEveryRoom) {
+  Layout l = twoRooms();
+  l.devices = {device("stop", "mushroom-button", {-100, 3000}, 0)};
+  l.phones = {phone("phone", {15100, 3000}, 180)};
+  EXPECT_EQ(faulty(l), Ids{});
+  l.devices[0].at.x = -101;
+  l.phones[0].at.x = 15101;
+  EXPECT_EQ(faulty(l), (Ids{"stop", "phone"}));
+}
+
+TEST(Faults, StationOffTheFloor) {
+  Layout l = twoRooms();
+  l.doors = {door("d1", "wood", "metal", {9000, 3500}, 900, Locked::AfterHours)};
+  l.machines = {machine("saw", {8000, 3500}, 500, 500)};
+  l.fixtures = {bench("bench", {7000, 3500}, 600, 600)};
+  const std::vector<std::pair<Point, bool>> cases = {
+      {{0, -250}, true},   // on its own footprint's outline
+      {{0, -249}, false},  // inside it
+      {{-1300, 0}, true},  // on the bench's outline
+      {{-1200, 0}, false}, {{1100, 0}, true}, {{1100, 451}, false}, {{1000, 451}, true}, {{0, 3501}, false}};
+  for (const auto& [at, good] : cases) {
+    l.machines[0].stations = {station("operator", at)};
+    EXPECT_EQ(faulty(l), good ? Ids{} : Ids{"saw/operator"}) << at.x << " " << at.y;
+  }
+  l.machines[0].stations = {station("operator", {1100, 0})};  // in the passage, which is shut after hours
+  EXPECT_EQ(subjects(buildPlan(l, Hours::After)), Ids{"saw/operator"});
+}
+
+TEST(Faults, MachineStandingInAnother) {
+  Layout l = twoRooms();
+  l.machines = {machine("large", {3000, 3000}, 1000, 1000), machine("small", {3700, 3000}, 400, 400)};
+  EXPECT_EQ(faulty(l), Ids{});
+  l.machines[1].at.x = 3699;
+  EXPECT_EQ(faulty(l), Ids{});
+  l.machines[1].at.x = 3698.9;
+  EXPECT_EQ(faulty(l), Ids{"small"});
+  EXPECT_NE(onlyText(l).find("stands in machine large"), std::string::npos);
+  l.machines[1] = machine("twin", {3000, 3000}, 1000, 1000);
+  EXPECT_EQ(faulty(l), Ids{"large"});  // equal ones: the first id stands in the other
+  l.machines[1] = machine("within", {3000, 3000}, 100, 100);
+  EXPECT_EQ(faulty(l), Ids{"within"});
+}
+
+TEST(Faults, HazardOutlineThatCrossesItself) {
+  Layout l = twoRooms();
+  l.machines = {machine("saw", {3000, 3000}, 500, 500)};
+  l.machines[0].hazard = {{0, 0}, {100, 100}, {100, 0}, {0, 90}};
+  EXPECT_EQ(faulty(l), Ids{"saw"});
+}
+
+TEST(Faults, SayWhereInMetres) {
+  Layout l = twoRooms();
+  l.machines = {machine("saw", {-1234.5, 20}, 500, 500)};
+  EXPECT_EQ(onlyText(l), "Machine saw has its origin at (-1.234, 0.020) m, in no room.");
+}
+
+}  // namespace
+}  // namespace stopwalk::floor
