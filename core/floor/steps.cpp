@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <tuple>
 
 #include "core/floor/covered.h"
 #include "core/geometry/lattice.h"
@@ -119,6 +120,24 @@ void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate
   });
 }
 
+// On which sides a straight line in direction `d` can pass the corner that it goes through: those with floor beside it and
+// no wall that leaves the corner to that side.
+Steps::Sides Steps::passable(Index corner, Point d) const {
+  const auto& pts = mesh_->corners();
+  const auto onFloor = [&](Point u) {
+    const Index t = mesh_->triangleToward(corner, u);
+    return t != Mesh::kNone && mesh_->isFloor(t);
+  };
+  Sides sides{onFloor(leftOf(d)), onFloor(-leftOf(d))};
+  for (Index s : mesh_->wallsAt(corner)) {
+    const auto& spoke = mesh_->walls()[s];
+    const double side = cross(d, pts[spoke.a == corner ? spoke.b : spoke.a] - pts[corner]);
+    if (side > kOnLine_mm) sides.left = false;
+    if (side < -kOnLine_mm) sides.right = false;
+  }
+  return sides;
+}
+
 // Whether the straight line crosses no wall; touching and running along are allowed.
 bool Steps::sees(Point p, Point q) const {
   const double size = distance(p, q);
@@ -130,26 +149,20 @@ bool Steps::sees(Point p, Point q) const {
     if (!clear) return;
     const auto& wall = mesh_->walls()[w];
     const double sa = cross(d, pts[wall.a] - p), sb = cross(d, pts[wall.b] - p);
+    const double ta = dot(d, pts[wall.a] - p), tb = dot(d, pts[wall.b] - p);
+    const auto inside = [&](double t) { return t > kOnLine_mm && t < size - kOnLine_mm; };
     if (std::abs(sa) > kOnLine_mm && std::abs(sb) > kOnLine_mm) {
-      if ((sa > 0) == (sb > 0)) return;
-      const double ta = dot(d, pts[wall.a] - p), tb = dot(d, pts[wall.b] - p);
-      const double t = ta + (tb - ta) * sa / (sa - sb);
-      if (t > kOnLine_mm && t < size - kOnLine_mm) clear = false;
+      if ((sa > 0) != (sb > 0) && inside(ta + (tb - ta) * sa / (sa - sb))) clear = false;
       return;
     }
-    // Through a corner: blocked if walls leave it to both sides.
-    for (Index c : {wall.a, wall.b}) {
-      const double t = dot(d, pts[c] - p);
-      if (std::abs(cross(d, pts[c] - p)) > kOnLine_mm || t < kOnLine_mm || t > size - kOnLine_mm) continue;
-      bool left = false, right = false;
-      for (Index s : mesh_->wallsAt(c)) {
-        const auto& spoke = mesh_->walls()[s];
-        const double side = cross(d, pts[spoke.a == c ? spoke.b : spoke.a] - p);
-        left = left || side > kOnLine_mm;
-        right = right || side < -kOnLine_mm;
-      }
-      if (left && right) clear = false;
+    // Through corners: one side must be open, and along a wall the same one at both its ends.
+    Sides sides{true, true};
+    for (const auto& [corner, off, t] : {std::tuple{wall.a, sa, ta}, {wall.b, sb, tb}}) {
+      if (std::abs(off) > kOnLine_mm || !inside(t)) continue;
+      const Sides here = passable(corner, d);
+      sides = {sides.left && here.left, sides.right && here.right};
     }
+    clear = sides.left || sides.right;
   });
   return clear;
 }

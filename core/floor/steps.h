@@ -47,6 +47,8 @@ class Steps {
   Candidate nearestOn(Point p, Mesh::Index piece) const;
   void addAllRound(Point p, Mesh::Index piece, std::vector<Candidate>& candidates) const;
   void addShadows(Point p, Mesh::Index piece, double least, std::vector<Candidate>& candidates) const;
+  struct Sides { bool left, right; };
+  Sides passable(Mesh::Index corner, Point d) const;
   bool sees(Point p, Point q) const;
   bool allowed(Point p, Point q) const;
   Exit exitOf(const Candidate& candidate) const;

@@ -122,6 +122,14 @@ TEST(Step, LeadsOutOfANicheTooNarrowToTurnIn) {
   EXPECT_EQ(Walks(plan).between({3290, 2300}, {1000, 1000}).status, WalkStatus::Walk);
 }
 
+TEST(Step, DoesNotSlipBetweenAMachineAndTheWallItStandsThrough) {
+  // The station is on the machine's front edge; along that edge a wall of no thickness comes out of the machine.
+  Plan plan = roomWith(box(0, 0, 10000, 6000), {box(3000, 2000, 7000, 3000)});
+  plan.walls.push_back({{5000, 0}, {5000, 6000}});
+  EXPECT_EQ(Walks(plan).between({4800, 2000}, {8000, 1000}).status, WalkStatus::Unreachable);
+  EXPECT_EQ(Walks(plan).between({4800, 2000}, {2000, 1000}).status, WalkStatus::Walk);
+}
+
 TEST(Bar, NearestPointOfItsLineCounts) {
   const Walks walks(roomWith(box(0, 0, 10000, 6000), {}));
   const Place bar{{}, {{{6000, 2000}, {6000, 4000}}}};
