@@ -14,8 +14,9 @@ struct Diagnostic {
   std::string file;  // as the user named it; `-` for standard input
   int line = 0;
   int column = 0;
-  std::string text;      // what is wrong, and what would be accepted
-  std::string excerpt;   // the offending line, without its end
+  std::string text;     // what is wrong, and what would be accepted
+  std::string excerpt;  // the offending line, without its end; a long one cut to what stands round the column
+  int caret = 0;        // the column within the excerpt, from 1
   bool operator==(const Diagnostic&) const = default;
 };
 

@@ -6,8 +6,8 @@
 
 namespace stopwalk::files {
 
-// The text of a file of `resources/` as it was compiled in; `name` is its path there, such as `device-kinds.yaml`
-// or `profiles/teaching-shop.yaml`.
+// The text of a file of `resources/` as it was compiled in; `name` is its path there, such as
+// `device-kinds.yaml` or `profiles/teaching-shop.yaml`.
 std::optional<std::string_view> resource(std::string_view name);
 
 // Every name that `resource` knows, sorted.

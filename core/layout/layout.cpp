@@ -2,7 +2,9 @@
 
 namespace stopwalk::layout {
 
-Point toPlan(Point at, double turn, Point in_frame) { return at + geometry::turned(in_frame, turn); }
+Point toPlan(Point at, double turn, Point in_frame) {
+  return at + geometry::turned(in_frame, turn);
+}
 
 geometry::Polygon outlineInPlan(const Footprint& footprint, Point at, double turn) {
   geometry::Polygon corners;

@@ -10,7 +10,8 @@
 #include "core/layout/kept.h"
 
 // The value types of one layout file. Lengths in millimetres, angles in degrees counter-clockwise from +x,
-// times in seconds, whatever unit the file is written in. Things are joined by id. An absent number is unknown, not 0.
+// times in seconds, whatever unit the file is written in. Things are joined by id. An absent number is
+// unknown, not 0.
 namespace stopwalk::layout {
 
 using geometry::Point;
@@ -108,7 +109,8 @@ struct Stops {
 enum class ThrowDirection { Left, Right, Up, Down };
 enum class Pin { Fitted, Missing };
 
-// A stop device, an actuator or a guarded start, on a machine (`at`, `faces` in the machine frame) or on a wall (world).
+// A stop device, an actuator or a guarded start, on a machine (`at`, `faces` in the machine frame) or on a
+// wall (world).
 struct Device {
   std::string id;
   std::string kind;
@@ -116,13 +118,13 @@ struct Device {
   double faces = 270;            // the direction from the device towards the person who uses it
   std::optional<double> length;  // bars and cords: at right angles to `faces`, centred on `at`
   std::optional<double> height;
-  std::optional<Stops> stops;    // absent: the machine it is on; on a wall: nothing
-  std::optional<double> run_down;                              // for every machine stopped
-  std::vector<std::pair<std::string, double>> run_down_each;   // per machine id; wins over `run_down`
-  std::string instruction;                                     // empty: the kind's
-  std::optional<bool> emergency;                               // overrides the kind
+  std::optional<Stops> stops;      // absent: the machine it is on; on a wall: nothing
+  std::optional<double> run_down;  // for every machine stopped
+  std::vector<std::pair<std::string, double>> run_down_each;  // per machine id; wins over `run_down`
+  std::string instruction;                                    // empty: the kind's
+  std::optional<bool> emergency;                              // overrides the kind
   std::optional<ThrowDirection> direction;
-  std::optional<std::vector<std::string>> held_at;             // station ids of this machine
+  std::optional<std::vector<std::string>> held_at;  // station ids of this machine
   std::optional<Pin> pin;
   Kept kept;
   bool operator==(const Device&) const = default;
@@ -196,7 +198,8 @@ struct Layout {
 
 // From the frame of a machine or fixture at `at`, turned by `turn`, to the plan.
 Point toPlan(Point at, double turn, Point in_frame);
-// The footprint's corners in the plan, in the order given (a rectangle: counter-clockwise from its front left).
+// The footprint's corners in the plan, in the order given (a rectangle: counter-clockwise from its front
+// left).
 geometry::Polygon outlineInPlan(const Footprint& footprint, Point at, double turn);
 
 }  // namespace stopwalk::layout

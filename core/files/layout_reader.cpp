@@ -1,0 +1,338 @@
+#include "core/files/layout_reader.h"
+
+#include "core/files/layout_keys.h"
+#include "core/files/nearest.h"
+#include "core/files/references.h"
+#include "core/files/value_reader.h"
+
+namespace stopwalk::files {
+namespace {
+
+using layout::DeviceKinds;
+using layout::Point;
+
+template <class Thing>
+constexpr Names kNames = Names::Other;
+template <>
+constexpr Names kNames<layout::Room> = Names::Room;
+template <>
+constexpr Names kNames<layout::Machine> = Names::Machine;
+template <>
+constexpr Names kNames<layout::Station> = Names::Station;
+template <>
+constexpr Names kNames<layout::Device> = Names::Device;
+template <>
+constexpr Names kNames<layout::Phone> = Names::Phone;
+
+// What all things of one file share while it is read.
+struct Reading {
+  Problems& problems;
+  const DeviceKinds& kinds;
+  ValueReader values;
+  References references;
+  std::vector<std::string_view> kind_keys;
+};
+
+// Fills one thing from its map; the visitor of layout_keys.h.
+class ThingReader {
+ public:
+  ThingReader(Reading& reading, Node node, const char* what, Names names, std::string scope)
+      : reading_(reading), map_(node, reading.problems, what), names_(names), scope_(std::move(scope)) {}
+
+  void finish() { map_.finish(); }
+  bool isMap() const { return map_.isMap(); }
+
+  void format(std::string_view key) {
+    const auto node = map_.required(key);
+    if (!node) return;
+    const auto number = readNumber(*node, reading_.problems);
+    if (number && *number != 1)
+      reading_.problems.error(node->begin(),
+                              "this program reads layouts of format 1, not " + quoted(node->text()));
+  }
+  void unit(std::string_view key, layout::LengthUnit& unit) {
+    const auto node = map_.required(key);
+    const auto read = node ? readChoice(*node, kUnits, reading_.problems) : std::nullopt;
+    reading_.values.setUnit(read);
+    if (read) unit = *read;
+  }
+  void text(std::string_view key, std::string& text, Need need) {
+    set(text, find(key, need), [&](Node n) { return readText(n, reading_.problems); });
+  }
+  void id(std::string_view key, std::string& id) {
+    const auto node = map_.required(key);
+    set(id, node, [&](Node n) { return readId(n, reading_.problems); });
+    const bool known = !id.empty() && reading_.references.define(scope_ + id, names_, node->begin());
+    // What stands on a machine without a usable id is not mistaken for another's.
+    inner_ = (known ? id : "?" + std::to_string(map_.node().begin())) + "/";
+  }
+  void whole(std::string_view key, int& number) {
+    set(number, map_.required(key),
+        [&](Node n) { return readWhole(n, 0, 1'000'000'000, reading_.problems); });
+  }
+  void point(std::string_view key, Point& at) {
+    set(at, map_.required(key), [&](Node n) { return reading_.values.point(n); });
+  }
+  void point(std::string_view key, std::optional<Point>& at) {
+    set(at, map_.optional(key), [&](Node n) { return reading_.values.point(n); });
+  }
+  void size(std::string_view key, double& mm) {
+    set(mm, map_.required(key), [&](Node n) { return reading_.values.size(n); });
+  }
+  void size(std::string_view key, std::optional<double>& mm) {
+    set(mm, map_.optional(key), [&](Node n) { return reading_.values.size(n); });
+  }
+  void distance(std::string_view key, double& mm) {
+    set(mm, map_.required(key), [&](Node n) { return reading_.values.distance(n); });
+  }
+  void angle(std::string_view key, double& deg, Need need) {
+    set(deg, find(key, need), [&](Node n) { return reading_.values.angle(n); });
+  }
+  void seconds(std::string_view key, std::optional<double>& s) {
+    set(s, map_.optional(key), [&](Node n) { return reading_.values.seconds(n); });
+  }
+  void scale(std::string_view key, double& scale) {
+    set(scale, map_.required(key), [&](Node n) { return numberWithin(n, 1e-6, 1e6, "a positive scale"); });
+  }
+  void share(std::string_view key, double& share, double) {
+    set(share, map_.optional(key), [&](Node n) { return numberWithin(n, 0, 1, "a number from 0 to 1"); });
+  }
+  void flag(std::string_view key, bool& flag) {
+    set(flag, map_.optional(key), [&](Node n) { return readFlag(n, reading_.problems); });
+  }
+  void flag(std::string_view key, std::optional<bool>& flag) {
+    set(flag, map_.optional(key), [&](Node n) { return readFlag(n, reading_.problems); });
+  }
+  template <class Enum>
+  void choice(std::string_view key, Enum& value, Enum, const Choices<Enum>& choices) {
+    word(key, value, choices);
+  }
+  template <class Enum>
+  void choice(std::string_view key, std::optional<Enum>& value, const Choices<Enum>& choices) {
+    set(value, map_.optional(key), [&](Node n) { return readChoice(n, choices, reading_.problems); });
+  }
+  template <class Enum>
+  void word(std::string_view key, Enum& value, const Choices<Enum>& choices) {
+    set(value, map_.optional(key), [&](Node n) { return readChoice(n, choices, reading_.problems); });
+  }
+  void outline(std::string_view key, geometry::Polygon& outline, Need need) {
+    set(outline, find(key, need), [&](Node n) { return reading_.values.outline(n); });
+  }
+  void footprint(std::string_view key, layout::Footprint& shape) {
+    set(shape, map_.required(key), [&](Node n) { return reading_.values.footprint(n); });
+  }
+
+  void deviceKind(std::string_view key, std::string& kind) {
+    const auto node = map_.required(key);
+    if (!node) return;
+    if (const auto index = readWord(*node, reading_.kind_keys, reading_.problems))
+      kind = reading_.kind_keys[*index];
+  }
+  void faces(std::string_view key, double& deg) {
+    angle(key, deg, onMachine() ? Need::Optional : Need::Required);
+  }
+  void barLength(std::string_view key, std::optional<double>& mm, const std::string& kind) {
+    const layout::DeviceKind* found = reading_.kinds.find(kind);
+    const auto node = map_.optional(key);
+    if (!node && found != nullptr && found->shape == layout::Shape::Line)
+      reading_.problems.error(map_.node().begin(),
+                              "a device of the kind " + quoted(kind) + " needs the key `length`");
+    set(mm, node, [&](Node n) { return reading_.values.size(n); });
+  }
+  void joins(std::string_view key, std::string& first, std::string& second);
+  void stops(std::string_view key, std::optional<layout::Stops>& stops);
+  void runDown(std::string_view key, std::optional<double>& all,
+               std::vector<std::pair<std::string, double>>& each);
+  void heldAt(std::string_view key, std::optional<std::vector<std::string>>& stations);
+  void place(std::string_view key, std::string& id);
+
+  template <class Thing>
+  void thing(std::string_view key, Thing& thing);
+  template <class Thing>
+  void thing(std::string_view key, std::optional<Thing>& thing);
+  template <class Thing>
+  void list(std::string_view key, std::vector<Thing>& things);
+
+ private:
+  std::optional<Node> find(std::string_view key, Need need) {
+    return need == Need::Required ? map_.required(key) : map_.optional(key);
+  }
+  template <class Value, class Read>
+  void set(Value& value, const std::optional<Node>& node, Read read) {
+    if (!node) return;
+    if (auto got = read(*node)) value = std::move(*got);
+  }
+  std::optional<double> numberWithin(Node node, double least, double most, const char* wanted) {
+    const auto number = readNumber(node, reading_.problems);
+    if (!number || (*number >= least && *number <= most)) return number;
+    reading_.problems.error(node.begin(),
+                            std::string(wanted) + " is expected here, not " + quoted(node.text()));
+    return std::nullopt;
+  }
+  bool onMachine() const { return !scope_.empty(); }
+
+  Reading& reading_;
+  MapReader map_;
+  Names names_;
+  std::string scope_;  // `machine/` for what is on one
+  std::string inner_;  // the scope of what is on this
+};
+
+template <class Thing>
+void readThing(Reading& reading, Node node, Thing& thing, const std::string& scope) {
+  ThingReader reader(reading, node, Manner<Thing>::kName, kNames<Thing>, scope);
+  if (!reader.isMap()) return;
+  describe(reader, thing);
+  reader.finish();
+}
+
+template <class Thing>
+void ThingReader::thing(std::string_view key, Thing& thing) {
+  if (const auto node = map_.required(key)) readThing(reading_, *node, thing, "");
+}
+
+template <class Thing>
+void ThingReader::thing(std::string_view key, std::optional<Thing>& thing) {
+  if (const auto node = map_.optional(key)) readThing(reading_, *node, thing.emplace(), "");
+}
+
+template <class Thing>
+void ThingReader::list(std::string_view key, std::vector<Thing>& things) {
+  const auto node = map_.optional(key);
+  if (!node) return;
+  if (!node->isList()) {
+    reading_.problems.error(
+        node->begin(),
+        "the " + std::string(key) + " are a list: each begins with `- `; write [] where there are none");
+    return;
+  }
+  things.reserve(node->size());
+  for (const Node item : node->items()) readThing(reading_, item, things.emplace_back(), inner_);
+}
+
+void ThingReader::joins(std::string_view key, std::string& first, std::string& second) {
+  const auto node = map_.required(key);
+  if (!node) return;
+  if (!node->isList() || node->size() != 2) {
+    reading_.problems.error(node->begin(),
+                            "two rooms are expected here, or a room and outside: [room, outside]");
+    return;
+  }
+  auto i = node->items().begin();
+  const Node a = *i;
+  ++i;
+  const Node b = *i;
+  set(first, a, [&](Node n) { return readId(n, reading_.problems); });
+  set(second, b, [&](Node n) { return readId(n, reading_.problems); });
+  if (first == layout::kOutside)
+    reading_.problems.error(
+        a.begin(), "the first room carries the door, so it cannot be outside; write [room, outside]");
+  else if (!first.empty())
+    reading_.references.mention(first, {Names::Room}, "room", a.begin());
+  if (!second.empty() && second != layout::kOutside)
+    reading_.references.mention(second, {Names::Room}, "room", b.begin());
+}
+
+void ThingReader::stops(std::string_view key, std::optional<layout::Stops>& stops) {
+  const auto node = map_.optional(key);
+  if (!node) return;
+  if (node->isScalar() && node->text() == layout::kAll) {
+    stops = layout::Stops{true, {}};
+    return;
+  }
+  if (!node->isList()) {
+    const std::string hint =
+        node->isScalar() && isId(node->text()) ? "; write [" + std::string(node->text()) + "]" : "";
+    reading_.problems.error(node->begin(), "all, or a list of machines and rooms, is expected here" + hint);
+    return;
+  }
+  stops.emplace();
+  for (const Node item : node->items()) {
+    const auto id = readId(item, reading_.problems);
+    if (!id) continue;
+    if (*id == layout::kAll) {
+      reading_.problems.error(item.begin(), "`all` stands alone, not in a list: stops: all");
+      continue;
+    }
+    reading_.references.mention(*id, {Names::Machine, Names::Room}, "machine or room", item.begin());
+    stops->ids.push_back(*id);
+  }
+}
+
+void ThingReader::runDown(std::string_view key, std::optional<double>& all,
+                          std::vector<std::pair<std::string, double>>& each) {
+  const auto node = map_.optional(key);
+  if (!node) return;
+  if (!node->isMap()) {
+    set(all, node, [&](Node n) { return reading_.values.seconds(n); });
+    return;
+  }
+  const auto items = node->items();
+  for (auto i = items.begin(); i != items.end(); ++i) {
+    const Node id_node = *i;
+    ++i;
+    const auto id = readId(id_node, reading_.problems);
+    const auto s = reading_.values.seconds(*i);
+    if (id) reading_.references.mention(*id, {Names::Machine}, "machine", id_node.begin());
+    if (id && s) each.emplace_back(*id, *s);
+  }
+}
+
+void ThingReader::heldAt(std::string_view key, std::optional<std::vector<std::string>>& stations) {
+  const auto node = map_.optional(key);
+  if (!node) return;
+  if (!onMachine()) {
+    reading_.problems.error(node->begin(), "only a device on a machine is held at its stations");
+    return;
+  }
+  if (!node->isList()) {
+    reading_.problems.error(node->begin(), "a list of stations of this machine is expected here");
+    return;
+  }
+  stations.emplace();
+  for (const Node item : node->items()) {
+    const auto id = readId(item, reading_.problems);
+    if (!id) continue;
+    reading_.references.mention(scope_ + *id, {Names::Station}, "station on this machine", item.begin(),
+                                scope_.size());
+    stations->push_back(*id);
+  }
+}
+
+void ThingReader::place(std::string_view key, std::string& id) {
+  const auto node = map_.required(key);
+  if (!node) return;
+  const auto text = readText(*node, reading_.problems);
+  if (!text) return;
+  id = *text;
+  const std::size_t slash = text->find('/');
+  const bool well_formed = slash == std::string::npos
+                               ? isId(*text)
+                               : isId(text->substr(0, slash)) && isId(text->substr(slash + 1));
+  if (!well_formed)
+    reading_.problems.error(
+        node->begin(),
+        "the id of a place is expected here, such as machine/station or phone, not " + quoted(*text));
+  else
+    reading_.references.mention(*text, {Names::Station, Names::Device, Names::Phone},
+                                "station, device or phone", node->begin());
+}
+
+}  // namespace
+
+Result<layout::Layout> readLayout(std::string_view text, const std::string& file, const DeviceKinds& kinds) {
+  Problems problems(text, file);
+  layout::Layout plan;
+  if (const auto tree = parseTree(text, problems)) {
+    Reading reading{problems, kinds, ValueReader(problems), References(problems), {}};
+    for (const auto& kind : kinds.all()) reading.kind_keys.push_back(kind.key);
+    readThing(reading, tree->root(), plan, "");
+    reading.references.check();
+    if (!tree->hasEndMarker())
+      problems.warn(tree->endOfDocument(),
+                    "the file does not end with the end marker `...`: it may have been cut short");
+  }
+  return problems.result(std::move(plan));
+}
+
+}  // namespace stopwalk::files

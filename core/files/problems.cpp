@@ -1,0 +1,145 @@
+#include "core/files/problems.h"
+
+#include <algorithm>
+
+namespace stopwalk::files {
+namespace {
+
+constexpr std::size_t kMost = 10000;
+constexpr int kExcerptBefore = 70;  // characters shown before the caret
+constexpr int kExcerptAfter = 30;
+
+bool continues(char c) {
+  return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+}
+
+// The length of the well-formed character at `byte`, or 0.
+std::size_t characterAt(std::string_view text, std::size_t byte) {
+  const auto lead = static_cast<unsigned char>(text[byte]);
+  const std::size_t length = lead < 0x80 ? 1 : lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC2 ? 2 : 0;
+  if (length == 0 || lead > 0xF4 || byte + length > text.size()) return 0;
+  for (std::size_t i = 1; i < length; ++i)
+    if (!continues(text[byte + i])) return 0;
+  return length;
+}
+
+// Safe to print on a terminal: what is no printable character becomes a replacement character.
+std::string printable(std::string_view text) {
+  std::string out;
+  for (std::size_t i = 0; i < text.size();) {
+    const std::size_t length = characterAt(text, i);
+    const auto lead = static_cast<unsigned char>(text[i]);
+    const bool control = (lead < 0x20 && lead != '\t') || lead == 0x7F ||
+                         (lead == 0xC2 && length == 2 && static_cast<unsigned char>(text[i + 1]) < 0xA0);
+    if (length == 0 || control)
+      out += "\uFFFD";
+    else
+      out += text.substr(i, length);
+    i += std::max<std::size_t>(length, 1);
+  }
+  return out;
+}
+
+// Steps through the text once, from problem to problem.
+class Lines {
+ public:
+  explicit Lines(std::string_view text) : text_(text) {
+    if (text_.starts_with("\xEF\xBB\xBF")) at_ = start_ = 3;
+  }
+
+  void place(std::size_t byte, Diagnostic& d) {
+    byte = std::min(byte, text_.size());
+    while (at_ < byte) step();
+    d.line = line_;
+    d.column = column_;
+    excerpt(d);
+  }
+
+ private:
+  void step() {
+    if (const std::size_t length = breakAt(text_, at_); length > 0) {
+      at_ += length;
+      start_ = at_;
+      ++line_;
+      column_ = 1;
+      return;
+    }
+    do ++at_;
+    while (at_ < text_.size() && continues(text_[at_]));
+    ++column_;
+  }
+
+  void excerpt(Diagnostic& d) const {
+    std::size_t from = at_, to = at_;
+    int before = 0;
+    for (; from > start_ && before < kExcerptBefore; ++before) do
+        --from;
+      while (from > start_ && continues(text_[from]));
+    for (int after = 0; to < text_.size() && breakAt(text_, to) == 0 && after < kExcerptAfter; ++after) do
+        ++to;
+      while (to < text_.size() && continues(text_[to]));
+    const bool cut_before = from > start_;
+    const bool cut_after = to < text_.size() && breakAt(text_, to) == 0;
+    d.excerpt = (cut_before ? "…" : "") + printable(text_.substr(from, to - from)) + (cut_after ? "…" : "");
+    d.caret = before + 1 + (cut_before ? 1 : 0);
+  }
+
+  std::string_view text_;
+  std::size_t at_ = 0;
+  std::size_t start_ = 0;
+  int line_ = 1;
+  int column_ = 1;
+};
+
+}  // namespace
+
+std::size_t breakAt(std::string_view text, std::size_t byte) {
+  const std::string_view rest = text.substr(std::min(byte, text.size()), 3);
+  if (rest.empty()) return 0;
+  if (rest[0] == '\n') return 1;
+  if (rest[0] == '\r') return rest.starts_with("\r\n") ? 2 : 1;
+  if (rest.starts_with("\xC2\x85")) return 2;
+  return rest == "\xE2\x80\xA8" || rest == "\xE2\x80\xA9" ? 3 : 0;
+}
+
+std::string quoted(std::string_view piece) {
+  constexpr std::size_t kLongest = 60;
+  if (piece.size() <= kLongest) return "`" + printable(piece) + "`";
+  std::size_t end = kLongest;
+  while (end > 0 && continues(piece[end])) --end;
+  return "`" + printable(piece.substr(0, end)) + "…`";
+}
+
+void Problems::add(Severity severity, std::size_t byte, std::string what) {
+  if (severity == Severity::Error) ++errors_;
+  if (problems_.size() < kMost)
+    problems_.push_back({severity, byte, std::move(what)});
+  else
+    ++left_out_;
+}
+
+std::vector<Diagnostic> Problems::take() {
+  std::stable_sort(problems_.begin(), problems_.end(),
+                   [](const Problem& a, const Problem& b) { return a.byte < b.byte; });
+  std::vector<Diagnostic> diagnostics;
+  diagnostics.reserve(problems_.size());
+  Lines lines(text_);
+  for (Problem& p : problems_) {
+    Diagnostic& d = diagnostics.emplace_back();
+    d.severity = p.severity;
+    d.file = file_;
+    d.text = std::move(p.what);
+    lines.place(p.byte, d);
+  }
+  if (left_out_ > 0) {
+    Diagnostic d = diagnostics.back();
+    d.severity = errors_ > 0 ? Severity::Error : Severity::Warning;
+    d.text = "and " + std::to_string(left_out_) + " more problems, not shown";
+    diagnostics.push_back(std::move(d));
+  }
+  problems_.clear();
+  left_out_ = 0;
+  return diagnostics;
+}
+
+}  // namespace stopwalk::files

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "core/files/problems.h"
+
+namespace stopwalk::files {
+
+// What the ids of one file name, and what other things say of them. An id is unique among all things of the
+// file that are not on a machine; the stations and devices of one machine have ids unique on it, and are
+// `machine/thing` from outside.
+enum class Names { Room, Machine, Station, Device, Phone, Other };
+
+class References {
+ public:
+  explicit References(Problems& problems) : problems_(problems) {}
+
+  // `full` is the id as it is known from outside. False, and reported: it is taken or reserved.
+  bool define(const std::string& full, Names what, std::size_t byte);
+  // To be checked when everything has been read: `full` must name one of `wanted`, described as `a room`.
+  // Messages show the id without its first `hidden` characters.
+  void mention(std::string full, std::vector<Names> wanted, std::string described, std::size_t byte,
+               std::size_t hidden = 0);
+  void check();
+
+ private:
+  struct Mention {
+    std::string full;
+    std::vector<Names> wanted;
+    std::string described;
+    std::size_t byte;
+    std::size_t hidden;
+  };
+  std::string suggestion(const Mention& mention);
+
+  Problems& problems_;
+  std::unordered_map<std::string, Names> defined_;
+  std::vector<std::string> order_;
+  std::vector<Mention> mentions_;
+  int suggestions_left_ = 100;  // each looks at every id
+};
+
+}  // namespace stopwalk::files

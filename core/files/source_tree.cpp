@@ -1,0 +1,42 @@
+#include "core/files/source_tree.h"
+
+namespace stopwalk::files {
+
+NodeKind Node::kind() const {
+  return tree_->nodes_[index_].kind;
+}
+bool Node::isQuoted() const {
+  return tree_->nodes_[index_].quoted;
+}
+bool Node::isFlow() const {
+  return tree_->nodes_[index_].flow;
+}
+std::string_view Node::text() const {
+  return tree_->nodes_[index_].value;
+}
+std::size_t Node::begin() const {
+  return tree_->nodes_[index_].begin;
+}
+std::size_t Node::end() const {
+  return tree_->nodes_[index_].end;
+}
+std::string_view Node::source() const {
+  return tree_->text_.substr(begin(), end() - begin());
+}
+
+std::size_t Node::size() const {
+  const auto& data = tree_->nodes_[index_];
+  return data.kind == NodeKind::Map ? data.count / 2 : data.count;
+}
+
+Node::Items Node::items() const {
+  const std::uint32_t next = tree_->nodes_[index_].next;
+  return {{tree_, index_ + 1}, {tree_, next}};
+}
+
+Node::Items::Iterator& Node::Items::Iterator::operator++() {
+  index_ = tree_->nodes_[index_].next;
+  return *this;
+}
+
+}  // namespace stopwalk::files
