@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/box.h"
+#include "core/geometry/indexed_polygon.h"
 #include "core/geometry/lattice.h"
 
 namespace stopwalk::floor {
@@ -14,23 +16,8 @@ using geometry::before;
 using geometry::orientation;
 using geometry::Triangulation;
 
-struct Box {
-  Point low{1e300, 1e300}, high{-1e300, -1e300};
-  void add(Point p) {
-    low = {std::min(low.x, p.x), std::min(low.y, p.y)};
-    high = {std::max(high.x, p.x), std::max(high.y, p.y)};
-  }
-  bool holds(Point p) const { return p.x >= low.x && p.x <= high.x && p.y >= low.y && p.y <= high.y; }
-};
-
-Box boxOf(const Polygon& polygon) {
-  Box box;
-  for (Point p : polygon) box.add(p);
-  return box;
-}
-
 Point originOf(const Plan& plan) {
-  Box box;
+  geometry::Box box;
   for (const Polygon& room : plan.rooms)
     for (Point p : room) box.add(p);
   for (const Segment& wall : plan.walls) {
@@ -39,7 +26,7 @@ Point originOf(const Plan& plan) {
   }
   for (const Solid& solid : plan.solids)
     for (Point p : solid.outline) box.add(p);
-  if (box.low.x > box.high.x) return {0, 0};
+  if (box.empty()) return {0, 0};
   return {std::round((box.low.x + box.high.x) / 2), std::round((box.low.y + box.high.y) / 2)};
 }
 
@@ -58,57 +45,16 @@ std::vector<Triangulation::Line> linesOf(const Plan& plan, Point origin) {
   return lines;
 }
 
-bool insideEvenOdd(const Polygon& polygon, Point p) {
-  bool inside = false;
-  for (std::size_t i = 0, j = polygon.size() - 1; i < polygon.size(); j = i++) {
-    const Point a = polygon[i], b = polygon[j];
-    if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x)) inside = !inside;
+// The outlines in local coordinates.
+geometry::IndexedPolygons localOutlines(const std::vector<Polygon>& outlines, Point origin) {
+  std::vector<geometry::IndexedPolygon> local;
+  local.reserve(outlines.size());
+  for (Polygon outline : outlines) {
+    for (Point& p : outline) p = p - origin;
+    local.emplace_back(std::move(outline));
   }
-  return inside;
+  return geometry::IndexedPolygons(std::move(local));
 }
-
-// Outlines found by place: each cell of a uniform grid lists the outlines whose boxes meet it.
-class Outlines {
- public:
-  Outlines(const std::vector<Polygon>& outlines, Point origin) {
-    Box all;
-    for (const Polygon& outline : outlines) {
-      Polygon moved;
-      for (Point p : outline) moved.push_back(p - origin);
-      boxes_.push_back(boxOf(moved));
-      for (Point p : moved) all.add(p);
-      outlines_.push_back(std::move(moved));
-    }
-    low_ = all.low;
-    const double area = std::max(1.0, (all.high.x - all.low.x) * (all.high.y - all.low.y));
-    cell_ = std::max(100.0, std::sqrt(area / static_cast<double>(outlines.size() + 1)));
-    columns_ = outlines.empty() ? 0 : static_cast<int>((all.high.x - all.low.x) / cell_) + 1;
-    rows_ = outlines.empty() ? 0 : static_cast<int>((all.high.y - all.low.y) / cell_) + 1;
-    cells_.resize(static_cast<std::size_t>(columns_) * rows_);
-    for (std::size_t i = 0; i < boxes_.size(); ++i) {
-      if (outlines_[i].empty()) continue;
-      for (int y = row(boxes_[i].low.y); y <= row(boxes_[i].high.y); ++y)
-        for (int x = column(boxes_[i].low.x); x <= column(boxes_[i].high.x); ++x) cells_[y * columns_ + x].push_back(i);
-    }
-  }
-  bool anyHolds(Point p) const {
-    const int x = column(p.x), y = row(p.y);
-    if (p.x < low_.x || p.y < low_.y || x >= columns_ || y >= rows_) return false;
-    const auto& cell = cells_[y * columns_ + x];
-    return std::any_of(cell.begin(), cell.end(),
-                       [&](std::size_t i) { return boxes_[i].holds(p) && insideEvenOdd(outlines_[i], p); });
-  }
-
- private:
-  int column(double x) const { return static_cast<int>((x - low_.x) / cell_); }
-  int row(double y) const { return static_cast<int>((y - low_.y) / cell_); }
-  std::vector<Polygon> outlines_;
-  std::vector<Box> boxes_;
-  Point low_;
-  double cell_ = 1;
-  int columns_ = 0, rows_ = 0;
-  std::vector<std::vector<std::size_t>> cells_;
-};
 
 }  // namespace
 
@@ -135,7 +81,7 @@ void Mesh::classify(const Plan& plan) {
   std::vector<Polygon> open = plan.rooms, solid;
   for (const Passage& p : plan.passages) open.push_back(outlineOf(p));
   for (const Solid& s : plan.solids) solid.push_back(s.outline);
-  const Outlines walkable(open, origin_), blocked(solid, origin_);
+  const geometry::IndexedPolygons walkable = localOutlines(open, origin_), blocked = localOutlines(solid, origin_);
   const auto& tris = triangulation_.triangles();
   const auto& pts = triangulation_.corners();
   floor_.assign(tris.size(), 2);
@@ -162,7 +108,7 @@ void Mesh::classify(const Plan& plan) {
         patch.push_back(n);
       }
     }
-    if (walkable.anyHolds(inside) && !blocked.anyHolds(inside))
+    if (walkable.firstHolding(inside) && !blocked.anyInside(inside))
       for (Index t : patch) floor_[t] = 1;
   }
 }
@@ -172,7 +118,7 @@ void Mesh::collect() {
   const auto& pts = triangulation_.corners();
   triangles_.resize(tris.size());
   obstacle_.assign(pts.size(), 0);
-  Box box;
+  geometry::Box box;
   for (std::size_t i = 0; i < tris.size(); ++i) {
     triangles_[i].corner = tris[i].corner;
     for (int e = 0; e < 3; ++e) {
@@ -188,7 +134,7 @@ void Mesh::collect() {
     if (floor_[i])
       for (Index c : tris[i].corner) box.add(pts[c]);
   }
-  if (box.low.x > box.high.x) return;
+  if (box.empty()) return;
   low_ = box.low;
   const double width = box.high.x - box.low.x, depth = box.high.y - box.low.y;
   cell_ = std::max(1.0, std::sqrt(std::max(width * depth, 1.0) / static_cast<double>(tris.size())) * 2);

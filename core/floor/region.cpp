@@ -213,7 +213,7 @@ Region::Index Region::pieceAt(Point hit) const {
     const Piece& p = pieces_[i];
     double off = 0;
     if (!p.arc) {
-      off = distanceToSegment(hit, p.from, p.to);
+      off = distance(Segment{p.from, p.to}, hit);
     } else {
       const Point u = hit - pts[p.corner];
       const bool within = cross(p.from, u) >= 0 && cross(u, p.to) >= 0 && dot(u, p.from + p.to) >= -1e-9 * length(u);

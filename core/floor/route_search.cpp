@@ -27,8 +27,8 @@ constexpr auto later = [](const auto& a, const auto& b) { return a.key > b.key; 
 double lineToLine(const Landing& landing, const Turns::Gate& gate) {
   const Point a = landing.a, b = landing.b;
   if (cross(gate.along, a - gate.right) * cross(gate.along, b - gate.right) <= 0) return 0;
-  return std::min({distanceToSegment(a, gate.right, gate.left), distanceToSegment(b, gate.right, gate.left),
-                   distanceToSegment(gate.right, a, b), distanceToSegment(gate.left, a, b)});
+  return std::min({distance(Segment{gate.right, gate.left}, a), distance(Segment{gate.right, gate.left}, b),
+                   distance(Segment{a, b}, gate.right), distance(Segment{a, b}, gate.left)});
 }
 
 bool onArc(Point from, Point u, Point to, double run) {
@@ -160,7 +160,7 @@ double RouteSearch::estimate(Point p) const {
   if (!informed_) return 0;
   double least = std::numeric_limits<double>::infinity();
   for (const Target& t : targets_) {
-    const double d = t.line ? distanceToSegment(p, t.landing.a, t.landing.b) : distance(p, t.at) + t.offset;
+    const double d = t.line ? distance(Segment{t.landing.a, t.landing.b}, p) : distance(p, t.at) + t.offset;
     least = std::min(least, d);
   }
   return least;
@@ -304,10 +304,10 @@ void RouteSearch::keep(const Cone& cone, double key) {
 bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
   double ahead = std::numeric_limits<double>::infinity();
   for (const Target& t : targets_) {
-    const double to = t.line ? lineToLine(t.landing, gate) : distanceToSegment(t.at, gate.right, gate.left) + t.offset;
+    const double to = t.line ? lineToLine(t.landing, gate) : distance(Segment{gate.right, gate.left}, t.at) + t.offset;
     ahead = std::min(ahead, to);
   }
-  const double run = distanceToSegment(from_point_, gate.right, gate.left);
+  const double run = distance(Segment{gate.right, gate.left}, from_point_);
   const double key = from_length_ + run + ahead;
   if (key <= horizon_) return false;
   keep(cone, key);
@@ -333,7 +333,7 @@ bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
     if (from_length_ + distance(from_point_, left) > reached_[slot] + high + kSureLater_mm) return true;
     if (from_length_ + distance(from_point_, right) > reached_[slot + 1] + (size - low) + kSureLater_mm) return true;
   }
-  const double key = from_length_ + distanceToSegment(from_point_, right, left);
+  const double key = from_length_ + distance(Segment{right, left}, from_point_);
   if (key <= horizon_) return false;
   keep(cone, key);
   return true;

@@ -49,7 +49,7 @@ struct Ends {
 double straightLineTo(Point p, const Place& place) {
   double least = kInfinite;
   for (Point q : place.points) least = std::min(least, distance(p, q));
-  for (const Segment& s : place.lines) least = std::min(least, distanceToSegment(p, s.a, s.b));
+  for (const Segment& s : place.lines) least = std::min(least, distance(Segment{s.a, s.b}, p));
   return least;
 }
 

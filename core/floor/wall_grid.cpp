@@ -17,13 +17,6 @@ void pack(const std::vector<std::pair<std::int32_t, std::int32_t>>& pairs, int c
 
 }  // namespace
 
-double distanceToSegment(Point p, Point a, Point b) {
-  const Point u = b - a;
-  const double size = squaredLength(u);
-  const double t = size > 0 ? std::clamp(dot(p - a, u) / size, 0.0, 1.0) : 0.0;
-  return distance(p, a + t * u);
-}
-
 WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   const auto& pts = mesh.corners();
   Point low{1e300, 1e300}, high{-1e300, -1e300};
@@ -62,7 +55,7 @@ double WallGrid::clearance(Point p, double reach) const {
   const auto& pts = mesh_->corners();
   wallsNear(p, p, reach, [&](std::int32_t w) {
     const Mesh::Wall& wall = mesh_->walls()[w];
-    least = std::min(least, distanceToSegment(p, pts[wall.a], pts[wall.b]));
+    least = std::min(least, distance(Segment{pts[wall.a], pts[wall.b]}, p));
   });
   return least;
 }

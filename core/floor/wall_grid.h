@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/floor/mesh.h"
+#include "core/geometry/segment.h"
 
 namespace stopwalk::floor {
 
@@ -92,7 +93,5 @@ class WallGrid {
   int columns_ = 0, rows_ = 0;
   std::vector<std::int32_t> wall_begin_, walls_, corner_begin_, corners_;
 };
-
-double distanceToSegment(Point p, Point a, Point b);
 
 }  // namespace stopwalk::floor

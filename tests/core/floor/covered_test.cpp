@@ -23,7 +23,7 @@ TEST(NearSegment, AgreesWithSamplingAlongALine) {
     const double r = n.in(1, 400);
     const Interval near = nearSegment(o, d, a, b, r);
     for (double s = -2000; s < 2000; s += 7) {
-      const double off = distanceToSegment(o + s * d, a, b) - r;
+      const double off = distance(Segment{a, b}, o + s * d) - r;
       if (std::abs(off) < 1e-6) continue;
       EXPECT_EQ(off < 0, !near.empty() && s > near.from && s < near.to) << k << " at " << s;
     }
@@ -39,7 +39,7 @@ TEST(NearSegment, AgreesWithSamplingRoundACircle) {
     const Interval near = nearSegmentRound(v, r, a, b, r);
     for (int i = 0; i < 720; ++i) {
       const double angle = near.from + i * std::numbers::pi / 360;
-      const double off = distanceToSegment(v + r * Point{std::cos(angle), std::sin(angle)}, a, b) - r;
+      const double off = distance(Segment{a, b}, v + r * Point{std::cos(angle), std::sin(angle)}) - r;
       if (std::abs(off) < 1e-3) continue;
       EXPECT_EQ(off < 0, !near.empty() && angle < near.to) << k << " at " << angle;
     }
