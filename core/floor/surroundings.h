@@ -19,7 +19,10 @@ inline constexpr double kFootReach_mm = 500;      // common practice
 inline constexpr double kHandStanding_mm = 450;   // common practice
 inline constexpr double kFootStanding_mm = 300;   // common practice
 
-// A device or phone placed in the plan.
+inline constexpr double kMountedOn_mm = 1;        // a device this near to a solid is mounted on it
+inline constexpr double kInWall_mm = 100;         // a device on a wall may be drawn this deep in it
+
+// A device or phone placed in the plan. One that is on no machine hangs on a wall or post.
 struct PlacedDevice {
   Point at;
   double faces = 0;                    // degrees, world
@@ -27,16 +30,20 @@ struct PlacedDevice {
   std::optional<double> height;
   bool foot = false;
   std::optional<std::size_t> machine;  // the machine it is on; none: on a wall or post
+
+  // The line of a bar or cord; elsewhere one point.
+  Segment line() const;
 };
 
 // Where the users of a device stand, and whether it can be walked to at all.
 struct Standing {
   Place place;         // empty: blocked
   std::string reason;  // of being blocked: a clause, such as "a bench stands between"
-  std::optional<std::size_t> room;
+  std::optional<std::size_t> room;  // of the standing place, also if something stands between; else of the nearest wall
 };
 
 // Answers about straight lines over one floor: who stands where, what stands between, what is at hand, what is in sight.
+// Lengths are compared with a touch of 0.001 mm: a stop exactly in reach is in reach, a line that only touches is not crossed.
 // Keeps a reference to neither argument. Cost of a question: what lies near the line.
 class Surroundings {
  public:
@@ -56,7 +63,8 @@ class Surroundings {
   // Straight distance to the actuator (a bar or cord: its nearest point), whatever stands between.
   static double straightDistance(Point station, const PlacedDevice& device);
 
-  // No wall, and no solid of unknown height or higher than `eye_height_mm`, on the line; the device's own machine does not hide it.
+  // No wall, and no solid of unknown height or higher than `eye_height_mm`, on the line; the device's own machine does not hide
+  // it. Of a bar or cord its nearest point, its middle or an end is seen.
   bool inSight(Point eye, const PlacedDevice& device, double eye_height_mm = 1500) const;
 
   // The room the point is in (boundary included), the first in file order; none outside all rooms.

@@ -41,6 +41,13 @@ class IndexedPolygon {
     return false;
   }
 
+  // The same for the edges within `margin` of the line.
+  template <class Found>
+  bool anyEdge(Segment line, double margin, Found&& found) const {
+    if (indexed()) return edges_.any(line, margin, found);
+    return anyEdge(boxOf(line).grown(margin), found);
+  }
+
  private:
   bool indexed() const { return corners_.size() > 16; }
 

@@ -1,0 +1,167 @@
+#include "core/floor/surroundings.h"
+
+#include "core/floor/fault_text.h"
+#include "core/floor/floor_index.h"
+#include "core/floor/obstacles.h"
+#include "core/floor/standing_places.h"
+
+namespace stopwalk::floor {
+
+using namespace geometry;
+
+struct Surroundings::Inside {
+  struct SolidFacts {
+    std::optional<double> height;
+    std::optional<std::size_t> machine;
+    std::string id;
+  };
+  struct Frame {
+    Point at;
+    double turn = 0;
+  };
+
+  Inside(const layout::Layout& layout, const Plan& plan) : index(plan), obstacles(plan) {
+    for (const Solid& s : plan.solids) {
+      const std::string& id = s.is_machine ? layout.machines[s.index].id : layout.fixtures[s.index].id;
+      solids.push_back({s.height, s.is_machine ? std::optional(s.index) : std::nullopt, id});
+    }
+    std::vector<IndexedPolygon> outlines;
+    for (const layout::Machine& m : layout.machines) {
+      machines.push_back({m.at, m.turn});
+      if (!m.hazard.empty()) outlines.emplace_back(layout::outlineInPlan(m.hazard, m.at, m.turn));
+    }
+    hazards = IndexedPolygons(std::move(outlines));
+  }
+
+  bool isOwn(const PlacedDevice& device, std::size_t solid) const {
+    return device.machine && solids[solid].machine == device.machine;
+  }
+
+  // Whether the solid does not stand between the device and its user, wherever the user is.
+  bool isSpared(const PlacedDevice& device, std::size_t solid) const {
+    const SolidFacts& facts = solids[solid];
+    if (isOwn(device, solid) || (facts.height && device.height && *facts.height < *device.height)) return true;
+    return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line());
+  }
+
+  // `line` from the user to the actuator.
+  std::optional<Obstacles::Obstacle> between(Segment line, const PlacedDevice& device) const {
+    return obstacles.on(line, freeEnd(device), index, [&](std::size_t solid) { return isSpared(device, solid); });
+  }
+
+  static double freeEnd(const PlacedDevice& device) { return device.machine ? 0 : kInWall_mm; }
+
+  bool throughHazard(Segment line) const {
+    return hazards.boxes().any(line, kTouch_mm, [&](std::size_t i) { return crosses(line, hazards[i]); });
+  }
+
+  // The room of the nearest outline; of several equally near, the one that the device faces.
+  std::optional<std::size_t> roomOfNearestWall(const PlacedDevice& device) const {
+    const auto away = [&](std::size_t i) { return index.rooms()[i].distanceToOutline(device.at); };
+    const auto least = index.rooms().boxes().least(device.at, away);
+    if (!least) return std::nullopt;
+    const Point before = device.at + (*least + 1) * direction(device.faces);
+    std::optional<std::size_t> best;
+    bool best_faced = false;
+    index.rooms().boxes().any(boxOf(device.at).grown(*least + kTouch_mm), [&](std::size_t i) {
+      if (away(i) > *least + kTouch_mm) return false;
+      const bool faced = index.rooms()[i].holds(before);
+      if (!best || (faced && !best_faced) || (faced == best_faced && i < *best)) {
+        best = i;
+        best_faced = faced;
+      }
+      return false;
+    });
+    return best;
+  }
+
+  std::string reason(const PlacedDevice& device, const StandingPlaces::Found& found) const {
+    if (found.between)
+      return (found.between->solid ? solids[*found.between->solid].id : std::string("a wall")) + " stands between";
+    if (device.foot) return "no free floor to stand on " + metres(kFootStanding_mm) + " before it";
+    if (device.length) return "no free floor to stand on " + metres(kHandStanding_mm) + " before it";
+    return "no free floor to stand on from " + metres(kHandStanding_mm) + " to " + metres(kHandReach_mm) + " before it";
+  }
+
+  FloorIndex index;
+  Obstacles obstacles;
+  std::vector<SolidFacts> solids;
+  std::vector<Frame> machines;
+  IndexedPolygons hazards;
+};
+
+Segment PlacedDevice::line() const {
+  const Point half = (length.value_or(0) / 2) * leftOf(direction(faces));
+  return {at - half, at + half};
+}
+
+Surroundings::Surroundings(const layout::Layout& layout, const Plan& plan) : inside_(std::make_unique<Inside>(layout, plan)) {}
+Surroundings::~Surroundings() = default;
+Surroundings::Surroundings(Surroundings&&) noexcept = default;
+Surroundings& Surroundings::operator=(Surroundings&&) noexcept = default;
+
+PlacedDevice Surroundings::placed(const layout::Device& device, const layout::DeviceKind& kind,
+                                  std::optional<std::size_t> machine) const {
+  PlacedDevice p;
+  const Inside::Frame frame = machine ? inside_->machines[*machine] : Inside::Frame{};
+  p.at = layout::toPlan(frame.at, frame.turn, device.at);
+  p.faces = frame.turn + device.faces;
+  if (kind.shape == layout::Shape::Line) p.length = device.length;
+  p.height = device.height;
+  p.foot = kind.actuated_by == layout::ActuatedBy::Foot;
+  p.machine = machine;
+  return p;
+}
+
+PlacedDevice Surroundings::placed(const layout::Phone& phone) const {
+  PlacedDevice p;
+  p.at = phone.at;
+  p.faces = phone.faces;
+  p.height = phone.height;
+  return p;
+}
+
+Standing Surroundings::standing(const PlacedDevice& device) const {
+  const StandingPlaces places(device, inside_->index, inside_->obstacles,
+                              [&](Segment line) { return inside_->between(line, device); });
+  StandingPlaces::Found found = places.find();
+  Standing standing;
+  if (found.place.empty()) standing.reason = inside_->reason(device, found);
+  if (found.on_floor) standing.room = inside_->index.roomAt(*found.on_floor);
+  if (!standing.room) standing.room = inside_->roomOfNearestWall(device);
+  standing.place = std::move(found.place);
+  return standing;
+}
+
+std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& device) const {
+  const Segment line{station, nearestPoint(device.line(), station)};
+  const double away = distance(line.a, line.b);
+  if (away > (device.foot ? kFootReach_mm : kHandReach_mm) + kTouch_mm) return std::nullopt;
+  const bool on_wall = !device.machine;
+  if (on_wall && dot(station - line.b, direction(device.faces)) <= kOnOutline_mm) return std::nullopt;
+  if (inside_->between(line, device)) return std::nullopt;
+  if (!device.foot && inside_->throughHazard(line)) return std::nullopt;
+  return away;
+}
+
+double Surroundings::straightDistance(Point station, const PlacedDevice& device) {
+  return distance(device.line(), station);
+}
+
+bool Surroundings::inSight(Point eye, const PlacedDevice& device, double eye_height_mm) const {
+  const Segment line = device.line();
+  const auto hides = [&](std::size_t solid) {
+    const auto& height = inside_->solids[solid].height;
+    return !inside_->isOwn(device, solid) && (!height || *height > eye_height_mm);
+  };
+  const auto sees = [&](Point p) {
+    return !inside_->obstacles.on({eye, p}, Inside::freeEnd(device), inside_->index,
+                                  [&](std::size_t solid) { return !hides(solid); });
+  };
+  return sees(nearestPoint(line, eye)) || (device.length && (sees(device.at) || sees(line.a) || sees(line.b)));
+}
+
+std::optional<std::size_t> Surroundings::roomAt(Point p) const { return inside_->index.roomAt(p); }
+std::optional<std::size_t> Surroundings::passageAt(Point p) const { return inside_->index.doorAt(p); }
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,420 @@
+#include "core/floor/surroundings.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/geometry/segment.h"
+#include "tests/support/draw.h"
+
+namespace stopwalk::floor {
+namespace {
+
+using namespace draw;
+using geometry::Segment;
+using layout::Layout;
+
+const layout::DeviceKind kButton = [] {
+  layout::DeviceKind k;
+  k.actuated_by = layout::ActuatedBy::Hand;
+  return k;
+}();
+const layout::DeviceKind kPedal = [] {
+  layout::DeviceKind k;
+  k.actuated_by = layout::ActuatedBy::Foot;
+  return k;
+}();
+const layout::DeviceKind kBar = [] {
+  layout::DeviceKind k = kPedal;
+  k.shape = layout::Shape::Line;
+  return k;
+}();
+const layout::DeviceKind kCord = [] {
+  layout::DeviceKind k = kButton;
+  k.shape = layout::Shape::Line;
+  return k;
+}();
+
+// How a plan is drawn: every answer is the same turned and moved.
+struct View {
+  double turn;
+  Point by;
+  Point operator()(Point p) const { return geometry::turned(p, turn) + by; }
+};
+const View kViews[] = {{0, {0, 0}}, {90, {1e6, -1e6}}, {33.3, {0, 0}}, {201.7, {-1e6, 1e6}}};
+
+Surroundings around(const Layout& l, const View& view = kViews[0], Hours hours = Hours::Open) {
+  const Layout carried = draw::carried(l, view.turn, view.by);
+  return Surroundings(carried, buildPlan(carried, hours));
+}
+
+layout::Device carriedDevice(layout::Device d, const View& view, bool on_machine) {
+  if (on_machine) return d;
+  d.at = view(d.at);
+  d.faces += view.turn;
+  return d;
+}
+
+Standing standingOf(const Layout& l, const layout::Device& d, const layout::DeviceKind& kind, std::optional<std::size_t> machine,
+                    const View& view = kViews[0]) {
+  const Surroundings s = around(l, view);
+  return s.standing(s.placed(carriedDevice(d, view, machine.has_value()), kind, machine));
+}
+
+// Where along its facing the standing place is, the same in every view; empty: blocked.
+std::optional<double> standsAt(const Layout& l, const layout::Device& d, const layout::DeviceKind& kind,
+                               std::optional<std::size_t> machine = {}) {
+  std::vector<std::optional<double>> all;
+  for (const View& view : kViews) {
+    const Layout carried = draw::carried(l, view.turn, view.by);
+    const Surroundings s = around(l, view);
+    const PlacedDevice p = s.placed(carriedDevice(d, view, machine.has_value()), kind, machine);
+    const Standing standing = s.standing(p);
+    EXPECT_EQ(standing.place.empty(), !standing.reason.empty());
+    if (standing.place.points.empty()) {
+      all.emplace_back();
+    } else {
+      all.emplace_back(geometry::distance(p.at, standing.place.points[0]));
+    }
+    EXPECT_EQ(all.back().has_value(), all.front().has_value()) << view.turn;
+    if (all.back() && all.front()) {
+      EXPECT_NEAR(*all.back(), *all.front(), 1e-5) << view.turn;
+    }
+  }
+  return all.front();
+}
+
+std::optional<double> atHand(const Layout& l, Point station, const layout::Device& d, const layout::DeviceKind& kind,
+                             std::optional<std::size_t> machine = {}) {
+  std::vector<std::optional<double>> all;
+  for (const View& view : kViews) {
+    const Surroundings s = around(l, view);
+    all.push_back(s.atHand(view(station), s.placed(carriedDevice(d, view, machine.has_value()), kind, machine)));
+    EXPECT_EQ(all.back().has_value(), all.front().has_value()) << view.turn << " " << station.x << " " << station.y;
+  }
+  return all.front();
+}
+
+bool inSight(const Layout& l, Point eye, const layout::Device& d, std::optional<std::size_t> machine = {}) {
+  std::vector<bool> all;
+  for (const View& view : kViews) {
+    const Surroundings s = around(l, view);
+    all.push_back(s.inSight(view(eye), s.placed(carriedDevice(d, view, machine.has_value()), kButton, machine)));
+    EXPECT_EQ(all.back(), all.front()) << view.turn;
+  }
+  return all.front();
+}
+
+Layout oneRoom() {
+  Layout l;
+  l.rooms = {room("wood", box(0, 0, 10000, 8000))};
+  return l;
+}
+
+// Device on the left wall at (0, 4000), facing into the room.
+layout::Device onWall(std::optional<double> height = {}) { return device("stop", "mushroom-button", {0, 4000}, 0, height); }
+
+TEST(Standing, HandDeviceOnFreeFloorIsUsedFrom450) {
+  EXPECT_NEAR(standsAt(oneRoom(), onWall(), kButton).value(), 450, 1e-6);
+}
+
+TEST(Standing, FootDeviceIsUsedFromExactly300) {
+  Layout l = oneRoom();
+  EXPECT_NEAR(standsAt(l, onWall(), kPedal).value(), 300, 1e-6);
+  l.fixtures = {bench("bench", {300, 4000}, 100, 500, 100)};  // no higher place is sought
+  EXPECT_FALSE(standsAt(l, onWall(200), kPedal).has_value());
+  l.fixtures = {bench("bench", {350, 4000}, 100, 500)};  // its outline is on the floor
+  EXPECT_NEAR(standsAt(l, onWall(), kPedal).value(), 300, 1e-6);
+}
+
+TEST(Standing, ButtonOverALowBenchIsUsedFromBeforeIt) {
+  Layout l = oneRoom();
+  l.fixtures = {bench("bench", {300, 4000}, 600, 2000, 900)};
+  EXPECT_NEAR(standsAt(l, onWall(1200), kButton).value(), 600, 1e-6);
+  l.fixtures[0].footprint = layout::Rectangle{700, 2000};  // front at exactly 650
+  EXPECT_NEAR(standsAt(l, onWall(1200), kButton).value(), 650, 1e-6);
+  l.fixtures[0].footprint = layout::Rectangle{700.01, 2000};
+  EXPECT_FALSE(standsAt(l, onWall(1200), kButton).has_value());
+}
+
+TEST(Standing, WhatIsNotKnownToBeLowerStandsBetween) {
+  Layout l = oneRoom();
+  l.fixtures = {bench("bench", {200, 4000}, 200, 2000, 900)};  // 100 to 300 before the device
+  EXPECT_TRUE(standsAt(l, onWall(901), kButton).has_value());
+  EXPECT_FALSE(standsAt(l, onWall(900), kButton).has_value());
+  EXPECT_FALSE(standsAt(l, onWall(), kButton).has_value());
+  EXPECT_EQ(standingOf(l, onWall(), kButton, {}).reason, "bench stands between");
+  l.fixtures[0].height.reset();
+  EXPECT_FALSE(standsAt(l, onWall(2000), kButton).has_value());
+}
+
+TEST(Standing, WhatTheDeviceIsMountedOnDoesNotStandBetween) {
+  Layout l = oneRoom();
+  l.fixtures = {bench("rack", {101, 4000}, 200, 2000)};  // 1 to 201 before the device: within 1 mm of it
+  EXPECT_TRUE(standsAt(l, onWall(), kButton).has_value());
+  l.fixtures[0].at.x = 101.1;
+  EXPECT_FALSE(standsAt(l, onWall(), kButton).has_value());
+}
+
+TEST(Standing, OwnMachineDoesNotStandBetween) {
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {3000, 4000}, 400, 400)};
+  const auto behind = [](double y) { return device("stop", "mushroom-button", {0, y}); };  // used across the saw
+  EXPECT_NEAR(standsAt(l, behind(240), kButton, 0).value(), 450, 1e-6);
+  EXPECT_NEAR(standsAt(l, behind(300), kButton, 0).value(), 500, 1e-6);  // its front
+  EXPECT_FALSE(standsAt(l, behind(451), kButton, 0).has_value());
+  l.fixtures = {bench("bench", {3000, 4000}, 50, 50)};  // stands in the saw, and is not the saw
+  EXPECT_FALSE(standsAt(l, behind(240), kButton, 0).has_value());
+}
+
+TEST(Standing, NoFloorBeforeTheDevice) {
+  Layout l = oneRoom();
+  const auto outward = device("stop", "mushroom-button", {0, 4000}, 180);
+  EXPECT_FALSE(standsAt(l, outward, kButton).has_value());
+  const Standing s = standingOf(l, outward, kButton, {});
+  EXPECT_EQ(s.reason, "no free floor to stand on from 0.450 m to 0.650 m before it");
+  EXPECT_EQ(s.room, 0u);  // of its nearest wall
+}
+
+TEST(Standing, NobodyStandsInACrackBetweenTwoBenches) {
+  Layout l = oneRoom();
+  l.fixtures = {bench("a", {500, 3500}, 1000, 1000, 100), bench("b", {500, 4500}, 1000, 1000, 100)};
+  EXPECT_FALSE(standsAt(l, onWall(1200), kButton).has_value());
+  l.fixtures = {bench("a", {300, 4000}, 350, 1000, 100), bench("b", {625, 4000}, 300, 1000, 100)};  // they meet at 475
+  EXPECT_FALSE(standsAt(l, onWall(1200), kButton).has_value());
+  l.fixtures[1].at.x = 626;
+  EXPECT_NEAR(standsAt(l, onWall(1200), kButton).value(), 475, 1e-6);
+}
+
+TEST(Standing, WallIsFreeOnlyInTheLastHundredMillimetres) {
+  Layout l = oneRoom();
+  for (const auto& [depth, free] : {std::pair{100.0, true}, {100.1, false}, {0.0, true}}) {
+    EXPECT_EQ(standsAt(l, device("stop", "b", {-depth, 4000}, 0), kButton).has_value(), free) << depth;
+  }
+  l.machines = {machine("saw", {1000, 4000}, 400, 400)};
+  const auto in_wall = device("stop", "b", {-1050, 0}, 0);  // on a machine: no wall is free
+  EXPECT_FALSE(standsAt(l, in_wall, kButton, 0).has_value());
+}
+
+TEST(Standing, WallOfNoThicknessBlocks) {
+  Layout l = oneRoom();
+  l.rooms.push_back(room("metal", box(10000, 0, 12000, 8000)));
+  const auto d = device("stop", "b", {9800, 4000}, 0);  // 200 before the wall, used from 250 behind it
+  EXPECT_FALSE(standsAt(l, d, kButton).has_value());
+  EXPECT_EQ(standingOf(l, d, kButton, {}).reason, "a wall stands between");
+  EXPECT_EQ(standingOf(l, d, kButton, {}).room, 1u);
+  l.doors = {door("d1", "wood", "metal", {10000, 4000}, 900)};
+  EXPECT_TRUE(standsAt(l, d, kButton).has_value());
+}
+
+TEST(Standing, RoomOfADeviceInAThickWallIsTheOneItFaces) {
+  Layout l = oneRoom();
+  l.rooms.push_back(room("metal", box(10200, 0, 12000, 8000)));
+  EXPECT_EQ(standingOf(l, device("stop", "b", {10100, 4000}, 0), kButton, {}).room, 1u);
+  EXPECT_EQ(standingOf(l, device("stop", "b", {10100, 4000}, 180), kButton, {}).room, 0u);
+}
+
+// The stretches of a bar's line from which it is used, in mm from its middle, along the line.
+std::vector<geometry::Stretch> barFrom(const Layout& l, const layout::Device& d, const layout::DeviceKind& kind,
+                                       std::optional<std::size_t> machine, const View& view) {
+  const Surroundings s = around(l, view);
+  const PlacedDevice p = s.placed(carriedDevice(d, view, machine.has_value()), kind, machine);
+  const Point out = geometry::direction(p.faces), along{out.y, -out.x};
+  std::vector<geometry::Stretch> found;
+  for (const Segment& line : s.standing(p).place.lines) {
+    EXPECT_NEAR(dot(out, line.a - p.at), p.foot ? 300 : 450, 1e-6);
+    found.push_back({dot(along, line.a - p.at), dot(along, line.b - p.at)});
+  }
+  return found;
+}
+
+layout::Device bar(Point at, double length, double faces = 270) {
+  layout::Device d = device("bar", "foot-bar", at, faces, 150);
+  d.length = length;
+  return d;
+}
+
+TEST(StandingOfBars, IsTheLineBeforeIt) {
+  Layout l = oneRoom();
+  l.machines = {machine("lathe", {4000, 4000}, 2000, 900)};
+  const auto found = barFrom(l, bar({0, -450}, 1800), kBar, 0, kViews[0]);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_NEAR(found[0].from, -900, 1e-9);
+  EXPECT_NEAR(found[0].to, 900, 1e-9);
+}
+
+TEST(StandingOfBars, IsCutWhereSolidsStandOrStandBetween) {
+  Layout l = oneRoom();
+  l.machines = {machine("lathe", {4000, 4000}, 2000, 900)};
+  // A column between bar and place, and a bench over the place; bar at y = 3550, places at y = 3250.
+  l.fixtures = {bench("column", {3600, 3400}, 200, 100), bench("bench", {4700, 3200}, 300, 200)};
+  for (const View& view : kViews) {
+    const auto found = barFrom(l, bar({0, -450}, 1800), kBar, 0, view);
+    ASSERT_EQ(found.size(), 3u) << view.turn;
+    const double expected[] = {-900, -850, -550, 300, 500, 900};
+    for (int i = 0; i < 3; ++i) {
+      EXPECT_NEAR(found[i].from, expected[2 * i], 1e-5);
+      EXPECT_NEAR(found[i].to, expected[2 * i + 1], 1e-5);
+    }
+  }
+}
+
+TEST(StandingOfBars, IsBlockedWhenNoPointIsLeft) {
+  Layout l = oneRoom();
+  l.machines = {machine("lathe", {4000, 1000}, 2000, 900)};
+  l.fixtures = {bench("bench", {4000, 300}, 3000, 200)};
+  const Standing s = standingOf(l, bar({0, -450}, 1800), kBar, 0);
+  EXPECT_TRUE(s.place.empty());
+  EXPECT_EQ(s.reason, "no free floor to stand on 0.300 m before it");
+  EXPECT_EQ(s.room, 0u);
+}
+
+TEST(StandingOfBars, WhatAnyPointOfItIsMountedOnIsSpared) {
+  Layout l = oneRoom();
+  l.machines = {machine("lathe", {4000, 4000}, 2000, 900)};
+  l.fixtures = {bench("post", {4899, 3450}, 200, 200)};  // touches the bar's end, stands 850..900 of it
+  const auto found = barFrom(l, bar({0, -450}, 1800), kBar, 0, kViews[0]);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_NEAR(found[0].from, -900, 1e-9);
+  l.fixtures[0].at.y = 3448;  // 2 mm below it
+  EXPECT_NEAR(barFrom(l, bar({0, -450}, 1800), kBar, 0, kViews[0])[0].from, -799, 1e-9);
+}
+
+TEST(AtHand, ReachIsInclusive) {
+  const Layout l = oneRoom();
+  EXPECT_NEAR(atHand(l, {650, 4000}, onWall(), kButton).value(), 650, 1e-6);
+  EXPECT_FALSE(atHand(l, {650.01, 4000}, onWall(), kButton).has_value());
+  EXPECT_NEAR(atHand(l, {500, 4000}, onWall(), kPedal).value(), 500, 1e-6);
+  EXPECT_FALSE(atHand(l, {500.01, 4000}, onWall(), kPedal).has_value());
+}
+
+TEST(AtHand, WallDeviceOnlyFromTheSideItFaces) {
+  Layout l = oneRoom();
+  const auto d = device("stop", "b", {5000, 4000}, 0);
+  EXPECT_TRUE(atHand(l, {5001, 4300}, d, kButton).has_value());
+  EXPECT_FALSE(atHand(l, {5000, 4300}, d, kButton).has_value());
+  EXPECT_FALSE(atHand(l, {4700, 4000}, d, kButton).has_value());
+  l.machines = {machine("saw", {5000, 4000}, 200, 200)};
+  EXPECT_TRUE(atHand(l, {4700, 4000}, device("stop", "b", {0, 0}, 0), kButton, 0).has_value());  // on a machine: any side
+}
+
+TEST(AtHand, OnlyTheNearestPointOfABarCounts) {
+  Layout l = oneRoom();
+  l.machines = {machine("lathe", {4000, 4000}, 2000, 900)};
+  EXPECT_NEAR(atHand(l, {4300, 3150}, bar({0, -450}, 1800), kBar, 0).value(), 400, 1e-6);
+  EXPECT_NEAR(atHand(l, {5200, 3150}, bar({0, -450}, 1800), kBar, 0).value(), 500, 1e-6);
+  // A column before the nearest point: the rest of the bar is free, and does not count.
+  l.fixtures = {bench("column", {4300, 3400}, 20, 100)};
+  EXPECT_FALSE(atHand(l, {4300, 3150}, bar({0, -450}, 1800), kBar, 0).has_value());
+}
+
+TEST(AtHand, HazardOutlinesOfAllMachinesStopHandsNotFeet) {
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {4000, 4000}, 800, 800), machine("other", {8000, 4000}, 100, 100)};
+  l.machines[1].hazard = box(-4100, -600, -3900, -500);  // in the plan 3900..4100, 3400..3500
+  const auto d = device("stop", "b", {0, -400});
+  EXPECT_FALSE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  EXPECT_TRUE(atHand(l, {4000, 3200}, d, kPedal, 0).has_value());
+  l.machines[1].hazard = box(-4100, -600, -4000, -500);  // the line runs along its outline
+  EXPECT_TRUE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.machines[1].hazard = box(-4100, -500, -3900, -300);  // the actuator lies in it
+  EXPECT_FALSE(atHand(l, {4000, 3600}, d, kButton, 0).has_value());
+  EXPECT_FALSE(atHand(l, {4000, 3600}, d, kButton, 0).has_value());
+  l.machines[1].hazard = box(-4100, -900, -3900, -750);  // the station stands in it
+  EXPECT_FALSE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  EXPECT_FALSE(atHand(l, {4000, 3200}, device("stop", "b", {0, -800}), kButton, 0).has_value());  // both, at one point
+}
+
+TEST(AtHand, GrazingIsNotCrossing) {
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {4000, 4000}, 800, 800)};
+  const auto d = device("stop", "b", {0, -400});
+  l.fixtures = {bench("bench", {4100, 3400}, 200, 200)};  // its left side along the line
+  EXPECT_TRUE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.fixtures[0].at.x = 4099.9;
+  EXPECT_FALSE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.fixtures[0].at.x = 4100 + 100 * (std::sqrt(2) - 1);  // a corner on the line
+  l.fixtures[0].turn = 45;
+  EXPECT_TRUE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.fixtures[0].at.x -= 0.1;
+  EXPECT_FALSE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+}
+
+TEST(AtHand, NoHandPassesBetweenThingsThatTouch) {
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {4000, 4000}, 800, 800)};
+  const auto d = device("stop", "b", {0, -400});
+  l.fixtures = {bench("left", {3900, 3400}, 200, 200), bench("right", {4100, 3400}, 200, 200)};
+  EXPECT_FALSE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.fixtures[1].at.x = 4101;  // a gap of 1 mm, and the line along the left one
+  EXPECT_TRUE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.fixtures = {bench("left", {3900, 3500}, 200, 100), bench("right", {4100, 3400}, 200, 100)};  // corner to corner
+  EXPECT_FALSE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+  l.fixtures[1].at.y = 3390;  // one after the other
+  EXPECT_TRUE(atHand(l, {4000, 3200}, d, kButton, 0).has_value());
+}
+
+TEST(AtHand, WallsMeetingAtTheLineAreCrossedAndAWallsEndIsNot) {
+  Layout l;
+  // The wall between the rooms has a corner where the line passes.
+  l.rooms = {room("a", {{0, 0}, {5000, 0}, {5000, 4000}, {5000, 8000}, {0, 8000}}), room("b", box(5000, 0, 9000, 8000))};
+  l.machines = {machine("saw", {4900, 4000}, 100, 100)};
+  const auto d = device("stop", "b", {0, 0}, 0);
+  EXPECT_FALSE(atHand(l, {5300, 4000}, d, kButton, 0).has_value());
+  EXPECT_FALSE(atHand(l, {5300, 4200}, d, kButton, 0).has_value());
+  EXPECT_TRUE(atHand(l, {5000, 4200}, d, kButton, 0).has_value());  // stands on the line of the wall
+  l.doors = {door("d1", "a", "b", {5000, 4450}, 900)};              // a jamb exactly on the line
+  EXPECT_TRUE(atHand(l, {5300, 4000}, d, kButton, 0).has_value());
+  l.doors[0].at.y = 4451;
+  EXPECT_FALSE(atHand(l, {5300, 4000}, d, kButton, 0).has_value());
+}
+
+TEST(InSight, OnlyWhatIsHigherThanTheEyeHides) {
+  Layout l = oneRoom();
+  l.fixtures = {bench("rack", {3000, 4000}, 500, 500, 1500)};
+  EXPECT_TRUE(inSight(l, {6000, 4000}, onWall(800)));
+  l.fixtures[0].height = 1501;
+  EXPECT_FALSE(inSight(l, {6000, 4000}, onWall(2000)));
+  l.fixtures[0].height.reset();
+  EXPECT_FALSE(inSight(l, {6000, 4000}, onWall()));
+  EXPECT_TRUE(inSight(l, {6000, 6000}, onWall()));
+}
+
+TEST(InSight, WallsHideAndTheOwnMachineDoesNot) {
+  Layout l = oneRoom();
+  l.rooms.push_back(room("metal", box(10000, 0, 12000, 8000)));
+  EXPECT_FALSE(inSight(l, {11000, 4000}, onWall()));
+  l.doors = {door("d1", "wood", "metal", {10000, 4000}, 900)};
+  EXPECT_TRUE(inSight(l, {11000, 4000}, onWall()));
+  l.machines = {machine("press", {5000, 4000}, 900, 900, 3000)};
+  EXPECT_FALSE(inSight(l, {11000, 4000}, onWall()));
+  EXPECT_TRUE(inSight(l, {11000, 4000}, device("stop", "b", {-500, 0}, 180), 0));
+}
+
+TEST(Surroundings, RoomsAndPassagesIncludeTheirOutlines) {
+  Layout l = oneRoom();
+  l.rooms.push_back(room("metal", box(10200, 0, 12000, 8000)));
+  l.doors = {door("other", "wood", "outside", {0, 4000}, 900), door("d1", "wood", "metal", {10000, 4000}, 900, layout::Locked::AfterHours)};
+  for (const View& view : kViews) {
+    const Surroundings s = around(l, view), after = around(l, view, Hours::After);
+    EXPECT_EQ(s.roomAt(view({10000, 4000})), 0u);
+    EXPECT_EQ(s.roomAt(view({10200, 4000})), 1u);
+    EXPECT_EQ(s.roomAt(view({10100, 4000})), std::nullopt);
+    EXPECT_EQ(s.passageAt(view({10100, 4450})), 1u);
+    EXPECT_EQ(s.passageAt(view({10100, 4450.1})), std::nullopt);
+    EXPECT_EQ(after.passageAt(view({10100, 4000})), std::nullopt);
+    EXPECT_EQ(s.passageAt(view({100, 4000})), std::nullopt);
+  }
+}
+
+TEST(Surroundings, PassageOfNoThicknessIsItsLine) {
+  Layout l = oneRoom();
+  l.rooms.push_back(room("metal", box(10000, 0, 12000, 8000)));
+  l.doors = {door("d1", "wood", "metal", {10000, 4000}, 900)};
+  const Surroundings s = around(l);
+  EXPECT_EQ(s.passageAt({10000, 4000}), 0u);
+  EXPECT_EQ(s.passageAt({10001, 4000}), std::nullopt);
+}
+
+}  // namespace
+}  // namespace stopwalk::floor
