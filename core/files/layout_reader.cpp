@@ -1,5 +1,6 @@
 #include "core/files/layout_reader.h"
 
+#include "core/files/keep.h"
 #include "core/files/layout_keys.h"
 #include "core/files/nearest.h"
 #include "core/files/references.h"
@@ -31,6 +32,7 @@ struct Reading {
   ValueReader values;
   References references;
   std::vector<std::string_view> kind_keys;
+  layout::LengthUnit unit = layout::LengthUnit::Millimetre;
 };
 
 // Fills one thing from its map; the visitor of layout_keys.h.
@@ -54,7 +56,7 @@ class ThingReader {
     const auto node = map_.required(key);
     const auto read = node ? readChoice(*node, kUnits, reading_.problems) : std::nullopt;
     reading_.values.setUnit(read);
-    if (read) unit = *read;
+    if (read) reading_.unit = unit = *read;
   }
   void text(std::string_view key, std::string& text, Need need) {
     set(text, find(key, need), [&](Node n) { return readText(n, reading_.problems); });
@@ -169,6 +171,10 @@ class ThingReader {
                             std::string(wanted) + " is expected here, not " + quoted(node.text()));
     return std::nullopt;
   }
+  // Within braces there are no lines of its own to look for; looking for them again and again would be slow.
+  Standing standing(std::string_view key) const {
+    return {.above = map_.node().isFlow() ? 0 : lineBelow(map_.node().whole(), map_.keyEnd(key))};
+  }
   bool onMachine() const { return !scope_.empty(); }
 
   Reading& reading_;
@@ -179,21 +185,26 @@ class ThingReader {
 };
 
 template <class Thing>
-void readThing(Reading& reading, Node node, Thing& thing, const std::string& scope) {
+void readThing(Reading& reading, Node node, Thing& thing, const std::string& scope,
+               const Standing& standing) {
   ThingReader reader(reading, node, Manner<Thing>::kName, kNames<Thing>, scope);
   if (!reader.isMap()) return;
   describe(reader, thing);
   reader.finish();
+  if (reading.problems.hasErrors()) return;  // there will be no layout
+  FieldTexts texts(reading.unit, !scope.empty());
+  describe(texts, std::as_const(thing));
+  thing.kept = keep(node, texts.fields(), Manner<Thing>::kBlock, reading.unit, standing);
 }
 
 template <class Thing>
 void ThingReader::thing(std::string_view key, Thing& thing) {
-  if (const auto node = map_.required(key)) readThing(reading_, *node, thing, "");
+  if (const auto node = map_.required(key)) readThing(reading_, *node, thing, "", standing(key));
 }
 
 template <class Thing>
 void ThingReader::thing(std::string_view key, std::optional<Thing>& thing) {
-  if (const auto node = map_.optional(key)) readThing(reading_, *node, thing.emplace(), "");
+  if (const auto node = map_.optional(key)) readThing(reading_, *node, thing.emplace(), "", standing(key));
 }
 
 template <class Thing>
@@ -207,7 +218,12 @@ void ThingReader::list(std::string_view key, std::vector<Thing>& things) {
     return;
   }
   things.reserve(node->size());
-  for (const Node item : node->items()) readThing(reading_, item, things.emplace_back(), inner_);
+  Standing place = standing(key);
+  place.is_item = !node->isFlow();
+  for (const Node item : node->items()) {
+    readThing(reading_, item, things.emplace_back(), inner_, place);
+    if (!node->isFlow()) place.above = lineBelow(item);
+  }
 }
 
 void ThingReader::joins(std::string_view key, std::string& first, std::string& second) {
@@ -324,9 +340,9 @@ Result<layout::Layout> readLayout(std::string_view text, const std::string& file
   Problems problems(text, file);
   layout::Layout plan;
   if (const auto tree = parseTree(text, problems)) {
-    Reading reading{problems, kinds, ValueReader(problems), References(problems), {}};
+    Reading reading{problems, kinds, ValueReader(problems), References(problems), {}, {}};
     for (const auto& kind : kinds.all()) reading.kind_keys.push_back(kind.key);
-    readThing(reading, tree->root(), plan, "");
+    readThing(reading, tree->root(), plan, "", {.is_file = true, .below = tree->endOfDocument()});
     reading.references.check();
     if (!tree->hasEndMarker())
       problems.warn(tree->endOfDocument(),

@@ -135,6 +135,12 @@ std::optional<Node> MapReader::required(std::string_view key) {
   return value;
 }
 
+std::size_t MapReader::keyEnd(std::string_view key) const {
+  for (const Entry& entry : entries_)
+    if (entry.key.text() == key) return entry.key.end();
+  return node_.begin();
+}
+
 void MapReader::finish() {
   for (const Entry& entry : entries_) {
     if (entry.asked || std::find(known_.begin(), known_.end(), entry.key.text()) != known_.end()) continue;

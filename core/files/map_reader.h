@@ -51,6 +51,8 @@ class MapReader {
   std::optional<Node> required(std::string_view key);
   void finish();
 
+  // Where a key that the map has ends.
+  std::size_t keyEnd(std::string_view key) const;
   bool isMap() const { return is_map_; }
   Node node() const { return node_; }
   Problems& problems() { return problems_; }

@@ -24,6 +24,10 @@ std::string_view Node::source() const {
   return tree_->text_.substr(begin(), end() - begin());
 }
 
+std::string_view Node::whole() const {
+  return tree_->text_;
+}
+
 std::size_t Node::size() const {
   const auto& data = tree_->nodes_[index_];
   return data.kind == NodeKind::Map ? data.count / 2 : data.count;

@@ -38,6 +38,7 @@ class Node {
   bool isFlow() const;              // a list or map in brackets
   std::string_view text() const;    // a scalar's value
   std::string_view source() const;  // as it stands in the file, comments within it too
+  std::string_view whole() const;   // the text of the file
   std::size_t begin() const;        // bytes of the text
   std::size_t end() const;
   std::size_t size() const;  // items of a list, entries of a map

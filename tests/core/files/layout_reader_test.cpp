@@ -3,26 +3,12 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
-#include <fstream>
-#include <sstream>
 
 #include "core/files/device_kinds_reader.h"
+#include "tests/core/files/texts.h"
 
 namespace stopwalk::files {
 namespace {
-
-std::string textOf(const std::filesystem::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  std::stringstream text;
-  text << in.rdbuf();
-  return text.str();
-}
-
-std::string all(const std::vector<Diagnostic>& diagnostics) {
-  std::string text;
-  for (const Diagnostic& d : diagnostics) text += format(d);
-  return text;
-}
 
 TEST(LayoutReader, ReadsEverySampleWithoutAWarning) {
   int read = 0;
