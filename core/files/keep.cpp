@@ -45,7 +45,8 @@ std::size_t contentEnd(Node node) {
   return end;
 }
 
-// The lines of comments and the empty lines between two places that begin a line, without the indent of the thing below.
+// The lines of comments and the empty lines between two places that begin a line, without the indent of the
+// thing below.
 std::string commentLines(std::string_view text, std::size_t from, std::size_t to) {
   const std::size_t column = std::min(text.find_first_not_of(' ', to), text.size()) - to;
   std::string lines;
@@ -54,7 +55,8 @@ std::string commentLines(std::string_view text, std::size_t from, std::size_t to
     const std::string_view bare = withoutBlanks(line);
     if (!bare.empty() && bare.front() != '#') continue;
     const auto indent = static_cast<std::size_t>(bare.begin() - line.begin());
-    if (!bare.empty()) lines += line.substr(std::min(indent, column), indent - std::min(indent, column) + bare.size());
+    if (!bare.empty())
+      lines += line.substr(std::min(indent, column), indent - std::min(indent, column) + bare.size());
     lines += '\n';
   }
   return lines;

@@ -13,7 +13,7 @@ namespace stopwalk::layout {
 // machine's frame. From resources/machine-templates.yaml or a shop's own file.
 struct MachineTemplate {
   std::string key;
-  std::string name;
+  std::string label;
   Footprint footprint;
   std::optional<double> height;
   std::optional<double> run_down;
