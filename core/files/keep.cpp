@@ -113,10 +113,13 @@ std::string unknownWithin(Node value) {
   for (auto i = items.begin(); i != items.end(); ++i) {
     const std::string_view key = (*i).text();
     ++i;
-    const bool fits = (*i).isFlow() || (*i).isScalar();
+    const std::string_view source = (*i).source();
+    const bool one_line = source.find_first_of("\r\n") == std::string_view::npos;
+    const bool fits = (*i).isFlow() || ((*i).isScalar() && one_line);
     if (key == "width" || key == "depth" || key == "outline" || !fits) continue;
-    extra += ", " + scalarText(key) + ": " +
-             ((*i).isScalar() ? scalarText((*i).text()) : std::string((*i).source()));
+    const bool as_it_is = value.isFlow() || !(*i).isScalar() || (*i).isQuoted() ||
+                          source.find_first_of(",[]{}") == std::string_view::npos;
+    extra += ", " + scalarText(key) + ": " + (as_it_is ? std::string(source) : scalarText((*i).text()));
   }
   return extra;
 }

@@ -44,7 +44,7 @@ std::string plain(std::string_view word) {
 std::string_view nearest(std::string_view word, const std::vector<std::string_view>& known) {
   if (word.empty() || word.size() > kLongest) return {};
   const std::string mine = plain(word);
-  std::size_t best = std::min<std::size_t>(2, (mine.size() + 1) / 3) + 1;
+  std::size_t best = std::min<std::size_t>(2, mine.size() / 3) + 1;
   std::string_view found;
   for (const std::string_view candidate : known) {
     if (candidate.size() > kLongest || candidate.size() > word.size() + 4 ||

@@ -13,7 +13,8 @@ namespace {
 TEST(LayoutReader, ReadsEverySampleWithoutAWarning) {
   int read = 0;
   for (const auto& entry : std::filesystem::directory_iterator(STOPWALK_SOURCE_DIR "/sample-layouts")) {
-    const auto result = readLayout(textOf(entry.path()), entry.path().filename().string(), bundledDeviceKinds());
+    const auto result =
+        readLayout(textOf(entry.path()), entry.path().filename().string(), bundledDeviceKinds());
     EXPECT_TRUE(result.value.has_value());
     EXPECT_EQ(all(result.diagnostics), "");
     ++read;

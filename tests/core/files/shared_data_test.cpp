@@ -26,12 +26,15 @@ TEST(DeviceKinds, AreThoseOfTheTable) {
   };
   using enum layout::Shape;
   using enum layout::ActuatedBy;
-  const Row rows[] = {
-      {"mushroom-button", true, true, false, Point, Hand}, {"foot-bar", true, true, false, Line, Foot},
-      {"horizontal-switch", true, false, false, Point, Hand}, {"trigger", true, false, true, Point, Release},
-      {"guarded-start", false, false, false, Point, Hand}, {"pull-cord", true, true, false, Line, Hand},
-      {"paddle", true, false, false, Point, Hand}, {"room-cut-off", true, true, false, Point, Hand},
-      {"isolator", true, false, false, Point, Hand}};
+  const Row rows[] = {{"mushroom-button", true, true, false, Point, Hand},
+                      {"foot-bar", true, true, false, Line, Foot},
+                      {"horizontal-switch", true, false, false, Point, Hand},
+                      {"trigger", true, false, true, Point, Release},
+                      {"guarded-start", false, false, false, Point, Hand},
+                      {"pull-cord", true, true, false, Line, Hand},
+                      {"paddle", true, false, false, Point, Hand},
+                      {"room-cut-off", true, true, false, Point, Hand},
+                      {"isolator", true, false, false, Point, Hand}};
   EXPECT_EQ(bundledDeviceKinds().all().size(), std::size(rows));
   for (const Row& row : rows) {
     const DeviceKind* kind = bundledDeviceKinds().find(row.key);
@@ -60,15 +63,20 @@ TEST(DeviceKinds, OwnFileReplacesAndAdds) {
 }
 
 TEST(DeviceKinds, EveryMistakeIsNamed) {
-  const auto read = readDeviceKinds("stopwalk_device_kinds: 2\ndevice_kinds:\n  Knob: {actuated_by: hnad, shape: point, lable: x}\n", "own.yaml");
+  const auto read = readDeviceKinds(
+      "stopwalk_device_kinds: 2\ndevice_kinds:\n  Knob: {actuated_by: hnad, shape: point, lable: x}\n",
+      "own.yaml");
   EXPECT_FALSE(read.value);
   const std::string text = all(read.diagnostics);
-  for (const char* piece : {"own.yaml:1:24: error:", "own.yaml:3:3: error: the id `Knob`", "did you mean `hand`?", "did you mean `label`?", "needs the key `counts_as_stop`"})
+  for (const char* piece :
+       {"own.yaml:1:24: error:", "own.yaml:3:3: error: the id `Knob`", "did you mean `hand`?",
+        "did you mean `label`?", "needs the key `counts_as_stop`"})
     EXPECT_NE(text.find(piece), std::string::npos) << piece << "\n" << text;
 }
 
 TEST(MachineTemplates, BundledFileIsReadWithoutAWord) {
-  const auto read = readMachineTemplates(*resource("machine-templates.yaml"), "machine-templates.yaml", bundledDeviceKinds());
+  const auto read = readMachineTemplates(*resource("machine-templates.yaml"), "machine-templates.yaml",
+                                         bundledDeviceKinds());
   EXPECT_EQ(all(read.diagnostics), "");
   ASSERT_TRUE(read.value);
   EXPECT_GE(read.value->all().size(), 16U);
@@ -81,7 +89,8 @@ TEST(MachineTemplates, BundledFileIsReadWithoutAWord) {
 TEST(MachineTemplates, OwnFileMayUseFeet) {
   const auto own = readMachineTemplates(
       "stopwalk_machine_templates: 1\nunits: ft\nmachine_templates:\n"
-      "  jointer: {label: Our jointer, footprint: {width: 6' 2\", depth: 2}, stations: [{id: operator, at: [0, -3]}]}\n...\n",
+      "  jointer: {label: Our jointer, footprint: {width: 6' 2\", depth: 2}, stations: [{id: operator, at: "
+      "[0, -3]}]}\n...\n",
       "own.yaml", bundledDeviceKinds());
   ASSERT_TRUE(own.value) << all(own.diagnostics);
   const auto merged = mergeMachineTemplates(bundledMachineTemplates(), *own.value);
@@ -92,7 +101,8 @@ TEST(MachineTemplates, OwnFileMayUseFeet) {
 TEST(MachineTemplates, UnknownKindOfDeviceIsAnError) {
   const auto own = readMachineTemplates(
       "stopwalk_machine_templates: 1\nunits: mm\nmachine_templates:\n"
-      "  a: {label: A, footprint: {width: 1, depth: 2}, devices: [{id: x, kind: padle, at: [0, 0]}]}\n", "own.yaml", bundledDeviceKinds());
+      "  a: {label: A, footprint: {width: 1, depth: 2}, devices: [{id: x, kind: padle, at: [0, 0]}]}\n",
+      "own.yaml", bundledDeviceKinds());
   EXPECT_FALSE(own.value);
   EXPECT_NE(all(own.diagnostics).find("did you mean `paddle`?"), std::string::npos) << all(own.diagnostics);
 }

@@ -28,9 +28,11 @@ inline std::string difference(const std::string& a, const std::string& b) {
   std::istringstream in_a(a), in_b(b);
   std::string line_a, line_b;
   for (int line = 1; a != b; ++line) {
-    const bool more_a = static_cast<bool>(std::getline(in_a, line_a)), more_b = static_cast<bool>(std::getline(in_b, line_b));
+    const bool more_a = static_cast<bool>(std::getline(in_a, line_a)),
+               more_b = static_cast<bool>(std::getline(in_b, line_b));
     if (more_a != more_b || line_a != line_b || !more_a)
-      return "line " + std::to_string(line) + ":\n" + (more_a ? line_a : "(end)") + "\n" + (more_b ? line_b : "(end)") + "\n";
+      return "line " + std::to_string(line) + ":\n" + (more_a ? line_a : "(end)") + "\n" +
+             (more_b ? line_b : "(end)") + "\n";
   }
   return "";
 }
