@@ -134,9 +134,13 @@ Standing Surroundings::standing(const PlacedDevice& device) const {
 }
 
 std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& device) const {
+  return atHand(station, device, device.foot ? kFootReach_mm : kHandReach_mm);
+}
+
+std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& device, double reach_mm) const {
   const Segment line{station, nearestPoint(device.line(), station)};
   const double away = distance(line.a, line.b);
-  if (away > (device.foot ? kFootReach_mm : kHandReach_mm) + kTouch_mm) return std::nullopt;
+  if (away > reach_mm + kTouch_mm) return std::nullopt;
   const bool on_wall = !device.machine;
   if (on_wall && dot(station - line.b, direction(device.faces)) <= kOnOutline_mm) return std::nullopt;
   if (inside_->between(line, device)) return std::nullopt;

@@ -60,6 +60,8 @@ class Surroundings {
   // Horizontal distance in mm if the device is at hand from `station`: within reach, nothing between, and for hand devices
   // no machine's hazard outline on the line.
   std::optional<double> atHand(Point station, const PlacedDevice& device) const;
+  // The same for a reach of another length.
+  std::optional<double> atHand(Point station, const PlacedDevice& device, double reach_mm) const;
   // Straight distance to the actuator (a bar or cord: its nearest point), whatever stands between.
   static double straightDistance(Point station, const PlacedDevice& device);
 
