@@ -8,7 +8,8 @@
 #include "core/geometry/point.h"
 #include "core/layout/layout.h"
 
-// The one result that window, table, JSON, poster and tests read. Lengths in metres where the name ends in `_m`.
+// The one result that window, table, JSON, poster and tests read. Lengths in metres where the name ends in
+// `_m`.
 namespace stopwalk::audit {
 
 enum class Severity { Fail, Warn, Note };
@@ -17,6 +18,7 @@ enum class BasisKind { Published, CommonPractice, HouseRule };
 struct Basis {
   BasisKind kind = BasisKind::CommonPractice;
   std::string reference;  // printed; empty where there is no source that was seen
+  bool operator==(const Basis&) const = default;
 };
 
 struct Finding {
@@ -37,6 +39,7 @@ enum class Status { AtHand, Walk, Narrow, Unreachable, None, Unmeasured };
 struct Nearest {
   Status status = Status::None;
   std::string device;
+  std::string name;  // as people call it: "its own foot bar"
   std::string kind;  // of a stop
   std::optional<double> walk_m;
   std::optional<double> clear_width_m;
@@ -49,6 +52,7 @@ enum class Verdict { Meets, Warns, Fails };
 
 struct StationReport {
   std::string id;
+  std::string name;  // "Belt sander, operator"
   std::string machine;
   layout::Role role = layout::Role::Operator;
   std::string room;
@@ -67,6 +71,7 @@ struct Report {
   std::vector<Finding> findings;        // worst first, then by room, subject, rule
   std::size_t machines = 0;
   std::size_t devices = 0;  // stops, guarded starts and cut-offs; phones are not counted
+  layout::LengthUnit unit = layout::LengthUnit::Millimetre;  // of the layout: what people there measure in
   std::size_t count(Severity severity) const;
 };
 

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/audit/rule.h"
+
+namespace stopwalk::audit {
+
+inline constexpr const char* kDefaultProfile = "teaching-shop";
+
+// Which rules are on, how severe they are and at which limits.
+struct Profile {
+  std::string id;
+  std::string name;
+  std::string extends;            // id of the profile it started from, or empty
+  std::vector<Setting> settings;  // one for each of rules(), in that order
+
+  const Setting& of(const Rule& rule) const;
+  Setting& of(const Rule& rule);
+  bool operator==(const Profile&) const = default;
+};
+
+// Every rule as it is by itself.
+Profile defaultProfile();
+
+// Applies `RULE=VALUE` or `RULE.NAME=VALUE`; the limit's basis becomes a house rule. Returns what is wrong
+// with it, with the nearest known name; empty when it was applied.
+std::string applyLimit(Profile& profile, std::string_view text);
+
+// Sets one limit, and says what is wrong with the value (empty: nothing).
+std::string setLimit(Setting& setting, const Rule& rule, std::size_t limit, double value);
+
+// The profile as a profile file that says everything.
+std::string profileText(const Profile& profile);
+
+// ": did you mean `x`?", or the known names where none is near.
+std::string nearestName(std::string_view asked, const std::vector<std::string>& known);
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,57 @@
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+bool someoneHasAtHand(const Context& c, std::size_t device) {
+  const floor::PlacedDevice& p = c.placed[device].placed;
+  const double around = floor::kHandReach_mm + p.length.value_or(0) / 2;
+  for (const std::size_t s : c.stationsNear(p.at, around))
+    if (c.stations[s].on_floor && c.atHand_m(s, device)) return true;
+  return false;
+}
+
+Finding blocked(Finding f, const std::string& name, const std::string& reason) {
+  f.text = withCapital(name) + ": nobody can walk to it" + (reason.empty() ? "" : ": " + reason) +
+           "; the rule asks for a free place to stand and nothing between.";
+  return f;
+}
+
+std::vector<Finding> find(const Context& c, const Setting&) {
+  std::vector<Finding> findings;
+  for (std::size_t d = 0; d < c.devices.size(); ++d) {
+    const layout::DeviceKind& kind = *c.devices[d].kind;
+    const floor::Standing& standing = c.placed[d].standing;
+    if (!kind.counts_as_stop || kind.held || !standing.place.empty() || someoneHasAtHand(c, d)) continue;
+    findings.push_back(blocked(c.aboutDevice(d), c.deviceName(d), standing.reason));
+  }
+  for (std::size_t p = 0; p < c.phones.size(); ++p) {
+    const floor::Standing& standing = c.phones[p].standing;
+    if (!standing.place.empty()) continue;
+    findings.push_back(
+        blocked(c.about(c.layout.phones[p].id, standing.room), c.phoneName(p), standing.reason));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& blockedDevice() {
+  static const Rule rule{
+      .id = "blocked-device",
+      .severity = Severity::Fail,
+      .limits = {},
+      .basis = {BasisKind::Published,
+                "NFPA 79 (2021), definition of readily accessible, as quoted; Directive 2006/42/EC, Annex I, "
+                "1.2.4.3"},
+      .finds = "a stop or phone without a free standing place, or with something solid between",
+      .meaning =
+          "Nobody who is not already beside it can use it. A stop that some station has at hand is not "
+          "reported, nor is a "
+          "trigger (nobody walks to it) or a device that stops nothing by its kind.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,70 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/exits.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+// Cut-offs of the room that one finds in it. A machine's own stop is none, though it may stop all there is in
+// the room.
+std::vector<std::size_t> cutOffsInside(const Context& c, std::size_t room) {
+  std::vector<std::size_t> found = c.relation.cutOffs(room);
+  std::erase_if(found, [&](std::size_t d) {
+    return c.devices[d].machine && !c.relation.stopsRooms(d) && c.relation.machinesIn(room).size() == 1;
+  });
+  return found;
+}
+
+bool isNear(const Context& c, std::size_t room, const Exit& exit, const std::vector<std::size_t>& cut_offs,
+            double limit) {
+  return std::ranges::any_of(cut_offs, [&](std::size_t d) {
+    return c.placed[d].standing.room == room &&
+           !over(geometry::distance(exit.opening, c.placed[d].placed.at) / 1000, limit);
+  });
+}
+
+std::vector<Finding> find(const Context& c, const Setting& s) {
+  std::vector<Finding> findings;
+  const std::vector<Exit> exits = exitsOf(c);
+  for (std::size_t r = 0; r < c.layout.rooms.size(); ++r) {
+    const std::vector<std::size_t> cut_offs = cutOffsInside(c, r);
+    if (cut_offs.empty()) continue;
+    std::vector<std::string> far;
+    for (const Exit& exit : exits)
+      if (exit.room == r && !isNear(c, r, exit, cut_offs, s.limit()))
+        far.push_back(c.layout.doors[exit.door].id);
+    if (far.empty()) continue;
+    Finding f = c.aboutRoom(r);
+    f.limit = s.limit();
+    f.unit = "m";
+    f.text = c.roomName(r) + ": the room has a cut-off, but none within " + c.length(s.limit()) +
+             " of the exit door " + listed(far) +
+             "; whoever leaves should be able to cut the power on the way.";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& cutOffAtExit() {
+  static const Rule rule{.id = "cut-off-at-exit",
+                         .severity = Severity::Note,
+                         .limits = {{"limit", "m", 1.5}},
+                         .basis = {BasisKind::Published,
+                                   "at the exit doors: DGUV Sichere Schule (archived), DIN VDE 0100-723; the "
+                                   "distance by analogy: 5 ft in IFC 907.4.2, as quoted"},
+                         .finds = "a room with a cut-off, but none near one of its exit doors",
+                         .meaning =
+                             "Exit doors lead out of the building or to an outdoor room, and are not shut at "
+                             "the hours audited. From the "
+                             "opening to a cut-off whose user stands in the room, in a straight line. A room "
+                             "without such a door is not judged.",
+                         .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,63 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/exits.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+std::vector<std::size_t> indoors(const Context& c) {
+  std::vector<std::size_t> found;
+  for (std::size_t i = 0; i < c.stations.size(); ++i) {
+    const StationEntry& s = c.stations[i];
+    if (s.on_floor && !(s.room && c.layout.rooms[*s.room].outdoors)) found.push_back(i);
+  }
+  return found;
+}
+
+std::vector<Finding> find(const Context& c, const Setting& setting) {
+  const double width_mm = setting.limit() * 1000;
+  std::vector<Place> wide_exits;
+  for (const Exit& e : exitsOf(c))
+    if (!under(c.layout.doors[e.door].width, width_mm)) wide_exits.push_back(Place{{e.inside}, {}});
+  const std::vector<std::size_t> who = indoors(c);
+  std::vector<Point> from;
+  for (const std::size_t i : who) from.push_back(c.stations[i].at);
+  std::vector<floor::Nearest> ways(who.size());
+  if (!wide_exits.empty() && !from.empty())
+    ways = floor::Walks(c.plan, width_mm / 2).nearestForAll(from, wide_exits);
+
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < who.size(); ++i) {
+    if (ways[i].index && ways[i].walk.status == floor::WalkStatus::Walk) continue;
+    Finding f = c.aboutStation(who[i]);
+    f.limit = setting.limit();
+    f.unit = "m";
+    f.text = c.stationName(who[i]) + ": " +
+             (wide_exits.empty() ? "the layout has no way out of the building"
+                                 : "there is no way out of the building") +
+             " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& exitWidth() {
+  static const Rule rule{.id = "exit-width",
+                         .severity = Severity::Warn,
+                         .limits = {{"limit", "m", 0.711}},
+                         .basis = {BasisKind::Published, "29 CFR 1910.36(g)(2)"},
+                         .finds = "a station without a way out of the building of this clear width",
+                         .meaning =
+                             "Out is a door to outside or to an outdoor room, that is not shut at the hours "
+                             "audited and is itself as wide; it may be "
+                             "another room's. A station outdoors is out.",
+                         .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

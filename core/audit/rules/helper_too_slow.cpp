@@ -1,0 +1,103 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+struct Helper {
+  std::size_t station = 0;
+  Way way;
+  double seconds = std::numeric_limits<double>::infinity();
+};
+
+// The first operator is the one caught; on a machine without an operator, whoever is named first.
+std::optional<std::size_t> caughtAt(const Context& c, std::size_t first, std::size_t end) {
+  for (std::size_t i = first; i < end; ++i)
+    if (c.stations[i].station->role == layout::Role::Operator) return i;
+  return first < end ? std::optional<std::size_t>(first) : std::nullopt;
+}
+
+// The other person who brings the machine to rest first. From each station the nearest stop is the one used;
+// a station is asked only while a straight walk from it could still win.
+std::optional<Helper> quickest(const Context& c, std::size_t machine, std::size_t caught,
+                               const std::vector<std::size_t>& stops) {
+  Helper best;
+  const auto worth_m = [&](double run_down_s) {
+    return (best.seconds - secondsFor(0, run_down_s)) * kSpeed_m_s;
+  };
+  double least_run_down = std::numeric_limits<double>::infinity();
+  for (const std::size_t d : stops)
+    least_run_down = std::min(least_run_down, c.relation.runDown(d, machine).value_or(0));
+  for (const std::size_t d : stops) {
+    const floor::PlacedDevice& p = c.placed[d].placed;
+    const double slack_mm = floor::kHandReach_mm + p.length.value_or(0) / 2;
+    c.stationsNearestFirst(p.at, [&](std::size_t s) {
+      if (s != caught && c.stations[s].on_floor) {
+        Way way = c.nearestOf(s, stops, worth_m(least_run_down));
+        const double seconds =
+            way.found() ? secondsFor(way.walk_m, c.relation.runDown(*way.index, machine)) : best.seconds;
+        if (seconds < best.seconds || (seconds == best.seconds && way.found() && s < best.station))
+          best = {s, std::move(way), seconds};
+      }
+      return worth_m(least_run_down) * 1000 + slack_mm;
+    });
+  }
+  return best.way.found() ? std::optional<Helper>(std::move(best)) : std::nullopt;
+}
+
+std::string told(const Context& c, std::size_t machine, const Helper& helper) {
+  const auto run_down = c.relation.runDown(*helper.way.index, machine);
+  const std::string walk =
+      helper.way.status == Status::AtHand ? "at hand" : c.length(helper.way.walk_m) + " to walk";
+  return "the nearest other person (" + c.stationName(helper.station) + ") uses " +
+         c.deviceName(*helper.way.index, machine) + ", " + walk + ", and the machine is at rest after " +
+         secondsText(helper.seconds) + (run_down ? "" : ", not counting a run-down that is unknown");
+}
+
+std::vector<Finding> find(const Context& c, const Setting& setting) {
+  std::vector<Finding> findings;
+  for (std::size_t first = 0, end = 0; first < c.stations.size(); first = end) {
+    const std::size_t machine = c.stations[first].machine;
+    while (end < c.stations.size() && c.stations[end].machine == machine) ++end;
+    const auto caught = caughtAt(c, first, end);
+    const std::vector<std::size_t> stops = c.relation.candidates(machine);
+    if (!caught || stops.empty() || c.layout.machines[machine].hand_held || c.stations.size() < 2) continue;
+    const auto helper = quickest(c, machine, *caught, stops);
+    if (helper && !over(helper->seconds, setting.limit())) continue;
+    Finding f = c.aboutMachine(machine);
+    if (helper) f.measured = helper->seconds;
+    f.limit = setting.limit();
+    f.unit = "s";
+    f.text = c.name(c.layout.machines[machine]) + ": if the operator is caught, " +
+             (helper ? told(c, machine, *helper)
+                     : "nobody at another station can get to anything that stops the machine") +
+             "; the rule allows " + secondsText(setting.limit()) + ".";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& helperTooSlow() {
+  static const Rule rule{
+      .id = "helper-too-slow",
+      .severity = Severity::Warn,
+      .limits = {{"limit", "s", 15}},
+      .basis = {BasisKind::HouseRule,
+                "the case: an OSHA letter of 2011-08-15 after an accident at a university's lathe"},
+      .finds = "a machine whose nearest other station is further, in seconds to rest, than the limit",
+      .meaning =
+          "If the operator is caught, somebody else must stop the machine. From every other station, also a "
+          "helper's at the "
+          "same machine, the time is reaction, walk to the nearest stop of this machine, and its run-down; "
+          "the least counts. "
+          "Hand-held machines, which stop when let go, are exempt; so is the only station of a layout.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,42 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+std::vector<Finding> find(const Context& c, const Setting&) {
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < c.stations.size(); ++i) {
+    const Way& way = c.stop_ways[i];
+    if (!way.found() || c.devices[*way.index].kind->held) continue;
+    if (c.surroundings.inSight(c.stations[i].at, c.placed[*way.index].placed)) continue;
+    Finding f = c.aboutStation(i);
+    f.text = c.stationName(i) + ": " + c.deviceName(*way.index, c.stations[i].machine) +
+             " is the nearest stop, but a wall or something as high as the eye hides it; post a sign that "
+             "can be seen from here.";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& hiddenStop() {
+  static const Rule rule{
+      .id = "hidden-stop",
+      .severity = Severity::Note,
+      .limits = {},
+      .basis = {BasisKind::Published, "NFPA 79 (2021), definition of readily accessible, as quoted"},
+      .finds = "a nearest stop that is not in line of sight from its station",
+      .meaning =
+          "Walls hide, and so do solids higher than 1.5 m or of unknown height, except the machine that "
+          "carries the stop. A "
+          "trigger is in the hand.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,44 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+std::vector<Finding> find(const Context& c, const Setting& s) {
+  std::vector<Finding> findings;
+  for (std::size_t r = 0; r < c.layout.rooms.size(); ++r) {
+    const auto machines = c.relation.machinesIn(r).size();
+    const auto cut_offs = static_cast<double>(c.relation.cutOffs(r).size());
+    if (machines == 0 || !under(cut_offs, s.limit())) continue;
+    Finding f = c.aboutRoom(r);
+    f.measured = cut_offs;
+    f.limit = s.limit();
+    f.text = c.roomName(r) + ": " + (cut_offs == 0 ? "no device" : "only " + decimal(cut_offs) + " device") +
+             " stops every machine in the room (" + std::to_string(machines) + "); the rule asks for " +
+             (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& noRoomCutOff() {
+  static const Rule rule{.id = "no-room-cut-off",
+                         .severity = Severity::Warn,
+                         .limits = {{"limit", "", 1}},
+                         .basis = {BasisKind::Published,
+                                   "34 Pa. Code 29.132(b); BS 4163:2007, as quoted in a public discussion"},
+                         .finds = "a room with machines and no device that stops them all",
+                         .meaning =
+                             "A machine is in the room that holds its origin. The device may hang anywhere, "
+                             "and may name the room, everything, or "
+                             "each machine; a trigger does not count.",
+                         .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,62 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+Finding lost(const Context& c, std::size_t station, const Way& by_day, const Way& after, double limit) {
+  Finding f = c.aboutStation(station);
+  f.limit = limit;
+  f.unit = "m";
+  f.text = c.stationName(station) + ": ";
+  if (after.found()) {
+    f.measured = after.walk_m;
+    f.text += "after hours the nearest phone is " + c.phoneName(*after.index) + ", " +
+              c.length(after.walk_m, limit) + " to walk, by day " + c.length(by_day.walk_m);
+  } else {
+    f.text += "after hours no phone can be walked to, for doors are shut";
+  }
+  f.text += "; the rule allows " + c.length(limit) + ".";
+  return f;
+}
+
+bool someDoorShutsAfterHours(const Context& c) {
+  return std::ranges::any_of(c.layout.doors,
+                             [](const layout::Door& d) { return d.locked == layout::Locked::AfterHours; });
+}
+
+std::vector<Finding> find(const Context& c, const Setting& s) {
+  std::vector<Finding> findings;
+  if (!someDoorShutsAfterHours(c)) return findings;
+  const std::vector<Way> by_day = c.phoneWaysAt(floor::Hours::Open),
+                         after = c.phoneWaysAt(floor::Hours::After);
+  for (std::size_t i = 0; i < c.stations.size(); ++i) {
+    const bool had = by_day[i].found() && !over(by_day[i].walk_m, s.limit());
+    const bool far = after[i].found() && over(after[i].walk_m, s.limit());
+    const bool gone = by_day[i].found() && after[i].status == Status::Unreachable;
+    if (gone || (had && far)) findings.push_back(lost(c, i, by_day[i], after[i], s.limit()));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& phoneAfterHours() {
+  static const Rule rule{
+      .id = "phone-after-hours",
+      .severity = Severity::Fail,
+      .limits = {{"limit", "m", 30}},
+      .basis = {BasisKind::HouseRule, "no published distance"},
+      .finds =
+          "a station that loses its phone, or whose phone gets too far, when the after-hours doors are shut",
+      .meaning =
+          "Whatever hours are audited, both are compared. A phone that is too far by day already is a matter "
+          "of phone-too-far.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

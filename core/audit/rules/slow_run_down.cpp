@@ -1,0 +1,53 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+// Devices of one machine that share a run-down are one finding.
+void findFor(std::vector<Finding>& findings, const Context& c, std::size_t machine, double limit) {
+  std::vector<std::pair<double, std::vector<std::string>>> slow;
+  for (const std::size_t d : c.relation.candidates(machine)) {
+    const auto run_down = c.relation.runDown(d, machine);
+    if (!run_down || !over(*run_down, limit)) continue;
+    auto same = std::ranges::find(slow, *run_down, [](const auto& s) { return s.first; });
+    if (same == slow.end()) same = slow.insert(slow.end(), {*run_down, {}});
+    same->second.push_back(c.deviceName(d, machine));
+  }
+  for (const auto& [seconds, names] : slow) {
+    Finding f = c.aboutMachine(machine);
+    f.measured = seconds;
+    f.limit = limit;
+    f.unit = "s";
+    f.text = c.name(c.layout.machines[machine]) + ": runs on for " + secondsText(seconds) +
+             " after a stop by " + listed(names) + "; the rule allows " + secondsText(limit) + ".";
+    findings.push_back(std::move(f));
+  }
+}
+
+std::vector<Finding> find(const Context& c, const Setting& s) {
+  std::vector<Finding> findings;
+  for (std::size_t m = 0; m < c.layout.machines.size(); ++m) findFor(findings, c, m, s.limit());
+  return findings;
+}
+
+}  // namespace
+
+const Rule& slowRunDown() {
+  static const Rule rule{.id = "slow-run-down",
+                         .severity = Severity::Warn,
+                         .limits = {{"limit", "s", 10}},
+                         .basis = {BasisKind::Published, "HSE Woodworking Information Sheet 38 rev. 1"},
+                         .finds = "a machine and device whose run-down is over the limit",
+                         .meaning =
+                             "For each machine the devices that count as its stops. A run-down recorded for "
+                             "the device, or for the pair, wins over "
+                             "that of the machine; an unknown one is a matter of incomplete-record.",
+                         .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,104 @@
+#include <algorithm>
+#include <limits>
+
+#include "core/audit/context.h"
+#include "core/audit/exits.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+bool somethingBetween(const Context& c, std::size_t a, std::size_t b) {
+  const floor::PlacedDevice other{
+      .at = c.stations[b].at, .faces = 0, .length = {}, .height = {}, .foot = false, .machine = {}};
+  return !c.surroundings.inSight(c.stations[a].at, other, std::numeric_limits<double>::infinity());
+}
+
+// Whoever sets a machine up does it when nobody works at it.
+bool takeTurns(const StationEntry& a, const StationEntry& b) {
+  return a.machine == b.machine &&
+         (a.station->role == layout::Role::Setter) != (b.station->role == layout::Role::Setter);
+}
+
+void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t station, double limit) {
+  for (const std::size_t other : c.stationsNear(c.stations[station].at, limit * 1000)) {
+    if (other <= station || takeTurns(c.stations[station], c.stations[other])) continue;
+    const double apart = geometry::distance(c.stations[station].at, c.stations[other].at) / 1000;
+    if (!under(apart, limit) || somethingBetween(c, station, other)) continue;
+    Finding f = c.aboutStation(station);
+    f.measured = apart;
+    f.limit = limit;
+    f.unit = "m";
+    f.text = c.stationName(station) + ": stands only " + c.length(apart, limit) + " from " +
+             c.stationName(other) + ", so they are in each other's way; the rule asks for " +
+             c.length(limit) + ".";
+    findings.push_back(std::move(f));
+  }
+}
+
+// The quadrilaterals people pass at doors; without area where there is no thickness of wall.
+struct Doorway {
+  std::size_t door = 0;
+  std::vector<geometry::Segment> edges;
+};
+
+std::vector<Doorway> doorways(const Context& c) {
+  std::vector<Doorway> found;
+  for (const floor::Passage& p : c.plan.passages)
+    found.push_back({p.door, {p.first, p.second, {p.first.a, p.second.a}, {p.first.b, p.second.b}}});
+  for (const Exit& e : exitsOf(c))
+    if (c.layout.doors[e.door].second == layout::kOutside) found.push_back({e.door, {e.opening}});
+  return found;
+}
+
+std::vector<Finding> find(const Context& c, const Setting& s) {
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < c.stations.size(); ++i) addCrowding(findings, c, i, s.limit());
+
+  std::vector<std::vector<std::size_t>> in_way(c.stations.size());  // doors
+  for (const Doorway& d : doorways(c)) {
+    const geometry::Segment& e = d.edges.front();
+    double size = geometry::distance(e.a, e.b) + s.limit() * 1000;
+    for (const geometry::Segment& edge : d.edges)
+      size = std::max(size, geometry::distance(e.a, edge.b) + s.limit() * 1000);
+    for (const std::size_t i : c.stationsNear(e.a, size)) {
+      const Point at = c.stations[i].at;
+      const bool near = std::ranges::any_of(
+          d.edges, [&](const auto& edge) { return under(geometry::distance(edge, at), s.limit() * 500); });
+      if (near || (c.surroundings.passageAt(at) == d.door)) in_way[i].push_back(d.door);
+    }
+  }
+  for (std::size_t i = 0; i < in_way.size(); ++i) {
+    if (in_way[i].empty()) continue;
+    Finding f = c.aboutStation(i);
+    f.limit = s.limit();
+    f.unit = "m";
+    f.text = c.stationName(i) + ": stands in the way of the door " + c.layout.doors[in_way[i].front()].id +
+             ", where people pass; the rule asks to keep a circle of " + c.length(s.limit()) +
+             " about the station out of the doorway.";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& standingConflict() {
+  static const Rule rule{
+      .id = "standing-conflict",
+      .severity = Severity::Warn,
+      .limits = {{"limit", "m", 0.6}},
+      .basis = {BasisKind::Published,
+                "operator zone of 600 mm: an Australian school technology page; operators not in aisles: "
+                "former 29 CFR 1910.30(b)(1), superseded"},
+      .finds = "two stations whose standing circles overlap, or one that stands in a doorway",
+      .meaning =
+          "The limit is the circle's diameter. Not reported: stations with a wall or something solid "
+          "between, and a setter with "
+          "the others of the same machine, who take turns. Of a pair, the finding names the first in the "
+          "file.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

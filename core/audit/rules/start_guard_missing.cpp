@@ -1,0 +1,35 @@
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+std::vector<Finding> find(const Context& c, const Setting&) {
+  std::vector<Finding> findings;
+  for (std::size_t d = 0; d < c.devices.size(); ++d) {
+    if (c.devices[d].device->pin != layout::Pin::Missing) continue;
+    Finding f = c.aboutDevice(d);
+    f.text = withCapital(c.deviceName(d)) +
+             ": its pin is recorded missing, so the machine can be started by accident; the rule asks for "
+             "the pin to be fitted.";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& startGuardMissing() {
+  static const Rule rule{
+      .id = "start-guard-missing",
+      .severity = Severity::Fail,
+      .limits = {},
+      .basis = {BasisKind::CommonPractice, ""},
+      .finds = "a guarded start whose pin is recorded missing",
+      .meaning =
+          "The pin prevents a start; it stops nothing. A start whose pin is not recorded is not reported.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,95 @@
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+// The straight distance to a stop of this machine that the station has at hand at the rule's reach; the least
+// of them.
+std::optional<double> reached(const Context& c, std::size_t station, const std::vector<std::size_t>& stops,
+                              double hand_m, double foot_m) {
+  std::optional<double> least;
+  for (const std::size_t d : stops)
+    if (const auto m = c.atHand_m(station, d, hand_m, foot_m); m && (!least || *m < *least)) least = m;
+  return least;
+}
+
+// A stop within the reach as the crow flies, which something prevents from being at hand.
+std::optional<std::size_t> prevented(const Context& c, std::size_t station,
+                                     const std::vector<std::size_t>& stops, double hand_m, double foot_m) {
+  for (const std::size_t d : stops)
+    if (c.mayUse(station, d) && !over(c.straight_m(station, d), c.placed[d].placed.foot ? foot_m : hand_m))
+      return d;
+  return std::nullopt;
+}
+
+std::string situation(const Context& c, std::size_t station, Finding& f) {
+  const Way& way = c.stop_ways[station];
+  const std::size_t machine = c.stations[station].machine;
+  switch (way.status) {
+    case Status::None:
+      return "there is no stop for this station at all";
+    case Status::Unreachable:
+      return "there is no way to any of its stops";
+    case Status::AtHand:
+      f.measured = c.straight_m(station, *way.index);
+      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(*f.measured) + " away";
+    default:
+      f.measured = way.walk_m;
+      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(way.walk_m) +
+             " to walk";
+  }
+}
+
+Finding about(const Context& c, std::size_t station, const std::vector<std::size_t>& stops, double hand_m,
+              double foot_m) {
+  Finding f = c.aboutStation(station);
+  const bool foot = c.stop_ways[station].found() && c.placed[*c.stop_ways[station].index].placed.foot;
+  f.limit = foot ? foot_m : hand_m;
+  f.unit = "m";
+  f.text = c.stationName(station) + ": " + situation(c, station, f);
+  if (const auto d = prevented(c, station, stops, hand_m, foot_m))
+    f.text += "; " + c.deviceName(*d, c.stations[station].machine) + " is only " +
+              c.length(c.straight_m(station, *d)) +
+              " away, but the reach to it crosses a hazard outline, a wall or something that stands between";
+  f.text += "; the rule asks for one at hand (" + c.length(*f.limit) + ").";
+  return f;
+}
+
+std::vector<Finding> find(const Context& c, const Setting& s) {
+  const double hand_m = s.limits[0], foot_m = s.limits[1];
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < c.stations.size(); ++i) {
+    const StationEntry& station = c.stations[i];
+    if (station.station->role != layout::Role::Operator || !station.on_floor) continue;
+    const std::vector<std::size_t> stops = c.relation.candidates(station.machine);
+    if (!reached(c, i, stops, hand_m, foot_m)) findings.push_back(about(c, i, stops, hand_m, foot_m));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& stopOutOfReach() {
+  static const Rule rule{
+      .id = "stop-out-of-reach",
+      .severity = Severity::Fail,
+      .limits = {{"hand", "m", floor::kHandReach_mm / 1000}, {"foot", "m", floor::kFootReach_mm / 1000}},
+      .basis = {BasisKind::Published,
+                "WAC 296-806-20008 (Washington State); 29 CFR 1910.213(b)(1), as quoted; hand reach: "
+                "Pheasant, Bodyspace (1996), "
+                "as tabulated; foot reach: common practice"},
+      .finds = "an operator station with no stop of its machine at hand",
+      .meaning =
+          "The operator must be able to stop the machine without leaving the place of work and without "
+          "reaching into a "
+          "hazard. At hand is a stop within the reach in a straight line, with no wall and nothing high "
+          "between, and for "
+          "hand devices no hazard outline on the way. A trigger is at hand for whoever holds it. A station "
+          "off the "
+          "floor is a drawing fault and is not judged here.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,41 @@
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+Finding lost(const Context& c, std::size_t station, const std::string& what) {
+  Finding f = c.aboutStation(station);
+  f.text = c.stationName(station) + ": " + what + "; the rule asks for a way that a person can walk.";
+  return f;
+}
+
+std::vector<Finding> find(const Context& c, const Setting&) {
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < c.stations.size(); ++i) {
+    if (c.stop_ways[i].status == Status::Unreachable)
+      findings.push_back(lost(c, i, "the machine has a stop, but there is no way to it from here"));
+    if (c.phone_ways[i].status == Status::Unreachable)
+      findings.push_back(lost(c, i, "there is a phone, but no way to it from here"));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& unreachable() {
+  static const Rule rule{
+      .id = "unreachable",
+      .severity = Severity::Fail,
+      .limits = {},
+      .basis = {BasisKind::Published, "NFPA 79 (2021), definition of readily accessible, as quoted"},
+      .finds = "a station from which no stop, or no phone, can be walked to, though there is one",
+      .meaning =
+          "No way is left even for a body of 560 mm: shut doors, gaps too narrow, or every device blocked. "
+          "Stop and phone "
+          "are two findings.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "core/audit/report.h"
+#include "core/layout/device_kind.h"
+#include "core/layout/layout.h"
+
+// How findings name things and write numbers; docs/messages.md holds the manner. Independent of the locale.
+namespace stopwalk::audit {
+
+// At most `decimals` decimals, without trailing zeros: 4.2, 0.65, 12.
+std::string decimal(double value, int decimals = 2);
+
+// A length for people: "4.2 m", or feet and inches to a quarter of an inch where the layout is drawn in them.
+std::string lengthText(double length_m, layout::LengthUnit unit);
+// The same, as fine as it must be to look different from `limit_m`.
+std::string lengthText(double length_m, double limit_m, layout::LengthUnit unit);
+std::string secondsText(double seconds);
+
+std::string_view word(layout::Role role);
+std::string_view word(Severity severity);
+std::string_view word(Status status);
+std::string_view word(Verdict verdict);
+std::string_view word(BasisKind kind);
+std::string_view word(floor::Hours hours);
+
+// "a", "a and b", "a, b and c"; after `most` names, "a, b and 3 more".
+std::string listed(const std::vector<std::string>& names, std::size_t most = 4);
+std::string withCapital(std::string text);
+
+}  // namespace stopwalk::audit
