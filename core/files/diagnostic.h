@@ -6,7 +6,7 @@
 
 namespace stopwalk::files {
 
-enum class Severity { Error, Warning };
+enum class Severity { Error, Warning, Fault };  // a fault: readable, but it cannot be built
 
 // One problem of an input text. Line and column count from 1; column in characters.
 struct Diagnostic {

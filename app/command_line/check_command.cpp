@@ -1,0 +1,45 @@
+#include <algorithm>
+#include <memory>
+
+#include "app/command_line/commands.h"
+#include "app/command_line/input.h"
+#include "app/command_line/output.h"
+#include "core/files/faults.h"
+#include "core/floor/plan.h"
+
+namespace stopwalk::app {
+namespace {
+
+Exit checkOne(const std::string& file, Session& session) {
+  const Input input = readLayoutFile(file, session);
+  if (!input.layout) return input.exit;
+  const floor::Plan plan = floor::buildPlan(*input.layout, floor::Hours::Open);
+  print(files::faultsAt(input.text, file, plan.faults), session);
+  session.log.debug("checked {}: {} faults", file, plan.faults.size());
+  const std::string found = plan.faults.empty()
+                                ? "can be read and built\n"
+                                : "can be read; drawing faults: " + std::to_string(plan.faults.size()) + "\n";
+  const Exit written = writeResult(file + ": " + found, "", session);
+  return std::max(plan.faults.empty() ? Exit::Done : Exit::Failed, written);
+}
+
+Exit check(const std::vector<std::string>& files, Session& session) {
+  Exit worst = Exit::Done;
+  for (const std::string& file : files) worst = std::max(worst, checkOne(file, session));
+  return worst;
+}
+
+}  // namespace
+
+void addCheck(CLI::App& program, Session& session) {
+  const auto files = std::make_shared<std::vector<std::string>>();
+  CLI::App& c = *program.add_subcommand("check", "Read layouts and say what is wrong with the drawing");
+  c.add_option("LAYOUT", *files, "Layout files; - is standard input")->required();
+  setExample(
+      c,
+      "stopwalk check sample-layouts/tram-depot.layout.yaml\n\n"
+      "Ends with 0 if all is well, 1 on a drawing fault, 2 if a file is no layout, 3 if it cannot be read.");
+  c.callback([files, &session] { session.command = [files, &session] { return check(*files, session); }; });
+}
+
+}  // namespace stopwalk::app

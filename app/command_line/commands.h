@@ -1,0 +1,30 @@
+#pragma once
+
+#include <spdlog/logger.h>
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <memory>
+
+#include "app/command_line/console.h"
+
+// The sub-commands, a file each. To add one: its file, its line here and in run.cpp, its source in
+// CMakeLists.txt.
+namespace stopwalk::app {
+
+// What a sub-command has at hand, and what it leaves to be done when the line has been read.
+struct Session {
+  const Console& console;
+  spdlog::logger& log;
+  std::function<Exit()> command;
+};
+
+void addAudit(CLI::App& program, Session& session);
+void addCheck(CLI::App& program, Session& session);
+void addMeasure(CLI::App& program, Session& session);
+void addProfile(CLI::App& program, Session& session);
+
+// Help that ends with an example.
+void setExample(CLI::App& command, const std::string& example);
+
+}  // namespace stopwalk::app

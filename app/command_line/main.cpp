@@ -1,0 +1,36 @@
+#include <sys/ioctl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <csignal>
+#include <cstdlib>
+#include <iostream>
+
+#include "app/command_line/run.h"
+
+namespace {
+
+bool wantsColour() {
+  const char* no = std::getenv("NO_COLOR");
+  const char* terminal = std::getenv("TERM");
+  return isatty(STDOUT_FILENO) && !(no && *no) && !(terminal && std::string(terminal) == "dumb");
+}
+
+std::size_t columns() {
+  constexpr std::size_t kWidest = 100, kNarrowest = 60;
+  winsize size{};
+  if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return kWidest;
+  return std::clamp<std::size_t>(size.ws_col, kNarrowest, kWidest);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  std::signal(SIGPIPE, SIG_IGN);  // a reader that went away is a write that failed, told by the exit status
+  std::ios::sync_with_stdio(false);
+  std::vector<std::string> args;
+  for (int i = 1; i < argc; ++i) args.emplace_back(argv[i]);
+  const stopwalk::app::Console console{
+      std::cin, std::cout, std::cerr, wantsColour(), isatty(STDERR_FILENO) != 0, columns()};
+  return stopwalk::app::run(std::move(args), console);
+}

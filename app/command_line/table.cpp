@@ -1,0 +1,185 @@
+#include "app/command_line/table.h"
+
+#include <algorithm>
+#include <vector>
+
+#include "app/command_line/text_columns.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::app {
+namespace {
+
+using audit::Report;
+using audit::StationReport;
+using audit::Status;
+
+constexpr const char* kCaution =
+    "Stopwalk checks a drawing against chosen rules; it does not certify a machine, a stop or a room. Local "
+    "codes, the machine's maker, "
+    "the authority having jurisdiction and licensed people come first. Never rely on a stop as a guard. Test "
+    "a stop only as the maker "
+    "and the shop's procedure say, with the work clear. Anyone may press any stop.";
+
+enum class Ink { Plain, Fail, Warn, Strong };
+
+std::string inked(const std::string& text, Ink ink, const TableStyle& style) {
+  if (!style.colour || ink == Ink::Plain) return text;
+  const char* code = ink == Ink::Fail ? "\033[1;31m" : ink == Ink::Warn ? "\033[33m" : "\033[1m";
+  return code + text + "\033[0m";
+}
+
+struct Column {
+  std::string head;
+  std::size_t columns = 0;
+  bool to_right = false;
+};
+
+// A row whose cells may take several lines; the ink is that of the first cell.
+std::string row(const std::vector<Column>& columns, const std::vector<std::string>& cells, Ink ink,
+                const TableStyle& style) {
+  std::vector<std::vector<std::string>> lines;
+  std::size_t height = 0;
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    lines.push_back(wrapped(cells[i], columns[i].columns));
+    height = std::max(height, lines.back().size());
+  }
+  std::string text;
+  for (std::size_t l = 0; l < height; ++l) {
+    std::string line;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      const std::string cell =
+          padded(l < lines[i].size() ? lines[i][l] : "", columns[i].columns, columns[i].to_right);
+      line += (i > 0 ? "  " : "") + (i == 0 ? inked(cell, ink, style) : cell);
+    }
+    line.erase(line.find_last_not_of(' ') + 1);
+    text += line + "\n";
+  }
+  return text;
+}
+
+std::string paragraph(const std::string& text, std::size_t indent, const TableStyle& style) {
+  std::string out;
+  for (const std::string& line : wrapped(printable(text), style.columns - indent))
+    out += std::string(indent, ' ') + line + "\n";
+  return out;
+}
+
+// One below the other: always as many decimals.
+std::string even(std::string text, std::size_t decimals) {
+  const std::size_t unit = text.find(' ');
+  const std::size_t dot = text.find('.');
+  const std::size_t has = dot == std::string::npos ? 0 : unit - dot - 1;
+  if (has >= decimals) return text;
+  return text.insert(unit, (has == 0 ? "." : "") + std::string(decimals - has, '0'));
+}
+
+std::string lengthCell(double length_m, layout::LengthUnit unit) {
+  const std::string text = audit::lengthText(length_m, unit);
+  return text.ends_with(" m") ? even(text, 2) : text;
+}
+
+std::string walkText(const audit::Nearest& n, layout::LengthUnit unit) {
+  if (n.status == Status::AtHand) return "at hand";
+  if (!n.walk_m) return std::string(audit::word(n.status));
+  return lengthCell(*n.walk_m, unit) + (n.status == Status::Narrow ? ", narrow" : "");
+}
+
+std::string restText(const audit::Nearest& n) {
+  if (!n.seconds) return "-";
+  return even(audit::secondsText(*n.seconds), 1) + (n.run_down_s ? "" : " *");
+}
+
+std::vector<Column> columnsFor(const TableStyle& style) {
+  // What is left of the width goes to the two columns of names.
+  const std::size_t walk = 11, rest = 8, verdict = 5, gaps = 5 * 2;
+  const std::size_t left = style.columns - (verdict + 2 * walk + rest + gaps);
+  const std::size_t station = left / 2;
+  return {{"", verdict},        {"STATION", station},    {"NEAREST STOP", left - station},
+          {"WALK", walk, true}, {"AT REST", rest, true}, {"PHONE", walk, true}};
+}
+
+Ink inkOf(audit::Verdict v) {
+  return v == audit::Verdict::Fails ? Ink::Fail : v == audit::Verdict::Warns ? Ink::Warn : Ink::Plain;
+}
+Ink inkOf(audit::Severity s) {
+  return s == audit::Severity::Fail ? Ink::Fail : s == audit::Severity::Warn ? Ink::Warn : Ink::Plain;
+}
+
+std::string stationTable(const Report& report, const TableStyle& style) {
+  const std::vector<Column> columns = columnsFor(style);
+  std::vector<const StationReport*> worst_first;
+  for (const StationReport& s : report.stations) worst_first.push_back(&s);
+  std::ranges::stable_sort(worst_first, std::ranges::greater(),
+                           [](const StationReport* s) { return s->verdict; });
+
+  std::vector<std::string> heads;
+  for (const Column& c : columns) heads.push_back(c.head);
+  std::string text = row(columns, heads, Ink::Plain, style);
+  bool unknown = false;
+  for (const StationReport* s : worst_first) {
+    unknown = unknown || (s->stop.seconds && !s->stop.run_down_s);
+    text += row(columns,
+                {std::string(audit::word(s->verdict)), printable(s->name),
+                 s->stop.name.empty() ? "-" : printable(s->stop.name), walkText(s->stop, report.unit),
+                 restText(s->stop), walkText(s->phone, report.unit)},
+                inkOf(s->verdict), style);
+  }
+  if (report.stations.empty()) text += "       no stations\n";
+  if (unknown) text += "\n" + paragraph("* without a run-down, which is not recorded", 0, style);
+  return text;
+}
+
+std::string basisText(const audit::Basis& basis) {
+  const std::string kind = basis.kind == audit::BasisKind::Published   ? "published"
+                           : basis.kind == audit::BasisKind::HouseRule ? "house rule"
+                                                                       : "common practice";
+  return basis.reference.empty() ? kind : kind + ": " + basis.reference;
+}
+
+std::string findingList(const Report& report, const TableStyle& style) {
+  std::string text;
+  for (const audit::Finding& f : report.findings) {
+    std::string sentence = paragraph(f.text, 6, style);
+    sentence.replace(0, 4, inked(std::string(audit::word(f.severity)), inkOf(f.severity), style));
+    text += sentence + paragraph("(" + f.rule + "; " + basisText(f.basis) + ")", 6, style);
+  }
+  return text.empty() ? "No findings: the plan, as drawn and as entered, meets the chosen rules.\n" : text;
+}
+
+std::string counted(std::size_t n, const std::string& one) {
+  return std::to_string(n) + " " + one + (n == 1 ? "" : "s");
+}
+
+std::string totals(const Report& report, const TableStyle& style) {
+  const auto good = std::ranges::count(report.stations, audit::Verdict::Meets, &StationReport::verdict);
+  return paragraph(counted(report.machines, "machine") + ", " + counted(report.stations.size(), "station") +
+                       ", " + counted(report.devices, "device") +
+                       "; findings: " + std::to_string(report.count(audit::Severity::Fail)) + " fail, " +
+                       std::to_string(report.count(audit::Severity::Warn)) + " warn, " +
+                       std::to_string(report.count(audit::Severity::Note)) +
+                       " note. Stations without a failing or warning finding: " + std::to_string(good) + ".",
+                   0, style);
+}
+
+std::string sheet(const files::FiledReport& filed, const TableStyle& style) {
+  const Report& r = filed.report;
+  const std::string title =
+      printable(r.layout_name) + (r.revision ? ", revision " + std::to_string(*r.revision) : "");
+  std::string text;
+  for (const std::string& line : wrapped(title, style.columns))
+    text += inked(line, Ink::Strong, style) + "\n";
+  text += paragraph(filed.file + "; profile " + r.profile + "; doors as " +
+                        (r.hours == floor::Hours::Open ? "in opening hours" : "after hours"),
+                    0, style);
+  return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style) + "\n" + totals(r, style) + "\n";
+}
+
+}  // namespace
+
+std::string auditTable(std::span<const files::FiledReport> reports, TableStyle style) {
+  std::string text;
+  for (const files::FiledReport& r : reports) text += sheet(r, style);
+  return text + paragraph(kCaution, 0, style);
+}
+
+}  // namespace stopwalk::app

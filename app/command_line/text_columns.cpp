@@ -1,0 +1,71 @@
+#include "app/command_line/text_columns.h"
+
+#include <algorithm>
+
+namespace stopwalk::app {
+namespace {
+
+bool continues(char c) {
+  return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+}
+
+// Bytes of the first `characters` characters.
+std::size_t bytesOf(std::string_view text, std::size_t characters) {
+  std::size_t i = 0;
+  for (; i < text.size() && characters > 0; --characters) {
+    do ++i;
+    while (i < text.size() && continues(text[i]));
+  }
+  return i;
+}
+
+}  // namespace
+
+std::size_t width(std::string_view utf8) {
+  return static_cast<std::size_t>(std::ranges::count_if(utf8, [](char c) { return !continues(c); }));
+}
+
+std::string printable(std::string_view utf8) {
+  std::string out;
+  for (std::size_t i = 0; i < utf8.size(); ++i) {
+    const auto c = static_cast<unsigned char>(utf8[i]);
+    const bool high_control =
+        c == 0xC2 && i + 1 < utf8.size() && static_cast<unsigned char>(utf8[i + 1]) < 0xA0;
+    if (c == '\n' || c == '\r' || c == '\t')
+      out += ' ';
+    else if (c < 0x20 || c == 0x7F || high_control)
+      out += "\uFFFD", i += high_control;
+    else
+      out += utf8[i];
+  }
+  return out;
+}
+
+std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {
+  std::vector<std::string> lines;
+  std::string line;
+  while (!text.empty()) {
+    const std::size_t space = text.find(' ');
+    std::string_view word = text.substr(0, space);
+    text = space == std::string_view::npos ? std::string_view() : text.substr(space + 1);
+    if (!line.empty() && width(line) + 1 + width(word) > columns)
+      lines.push_back(std::move(line)), line.clear();
+    while (line.empty() && width(word) > columns) {
+      const std::size_t cut = bytesOf(word, columns);
+      lines.emplace_back(word.substr(0, cut));
+      word = word.substr(cut);
+    }
+    if (!line.empty()) line += ' ';
+    line += word;
+  }
+  if (!line.empty() || lines.empty()) lines.push_back(std::move(line));
+  return lines;
+}
+
+std::string padded(std::string text, std::size_t columns, bool to_right) {
+  const std::size_t w = width(text);
+  if (w >= columns) return text;
+  return to_right ? std::string(columns - w, ' ') + text : text + std::string(columns - w, ' ');
+}
+
+}  // namespace stopwalk::app

@@ -1,0 +1,80 @@
+#include "core/files/report_csv.h"
+
+#include <vector>
+
+#include "core/audit/wording.h"
+
+namespace stopwalk::files {
+namespace {
+
+using audit::word;
+
+std::string cell(std::string_view text) {
+  if (text.find_first_of(",\"\r\n") == std::string_view::npos) return std::string(text);
+  std::string quoted = "\"";
+  for (const char c : text) quoted += c == '"' ? "\"\"" : std::string(1, c);
+  return quoted + "\"";
+}
+
+std::string number(const std::optional<double>& value) {
+  return value ? audit::decimal(*value, 6) : std::string();
+}
+
+std::string row(const std::vector<std::string>& cells) {
+  std::string line;
+  for (std::size_t i = 0; i < cells.size(); ++i) line += (i > 0 ? "," : "") + cell(cells[i]);
+  return line + "\r\n";
+}
+
+std::string rowOf(const std::string& file, const audit::StationReport& s) {
+  return row({file,
+              s.id,
+              s.machine,
+              std::string(word(s.role)),
+              s.room,
+              number(s.at_m.x),
+              number(s.at_m.y),
+              s.stop.device,
+              s.stop.kind,
+              std::string(word(s.stop.status)),
+              number(s.stop.walk_m),
+              number(s.stop.clear_width_m),
+              number(s.stop.run_down_s),
+              number(s.stop.seconds),
+              s.phone.device,
+              std::string(word(s.phone.status)),
+              number(s.phone.walk_m),
+              number(s.phone.clear_width_m),
+              number(s.phone.seconds),
+              std::string(word(s.verdict))});
+}
+
+}  // namespace
+
+std::string reportCsv(std::span<const FiledReport> reports) {
+  std::string text = row({"layout",
+                          "station",
+                          "machine",
+                          "role",
+                          "room",
+                          "x_m",
+                          "y_m",
+                          "stop",
+                          "stop_kind",
+                          "stop_status",
+                          "stop_walk_m",
+                          "stop_clear_width_m",
+                          "stop_run_down_s",
+                          "stop_seconds",
+                          "phone",
+                          "phone_status",
+                          "phone_walk_m",
+                          "phone_clear_width_m",
+                          "phone_seconds",
+                          "verdict"});
+  for (const FiledReport& filed : reports)
+    for (const audit::StationReport& s : filed.report.stations) text += rowOf(filed.file, s);
+  return text;
+}
+
+}  // namespace stopwalk::files

@@ -1,0 +1,147 @@
+#include "core/files/report_json.h"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "core/audit/wording.h"
+#include "core/files/version.h"
+
+namespace stopwalk::files {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using audit::word;
+
+// Enough digits for a millionth of a millimetre and none of the noise beyond.
+double rounded(double value) {
+  constexpr double kScale = 1e9;
+  const double scaled = value * kScale;
+  return std::abs(scaled) < 1e15 ? std::round(scaled) / kScale + 0.0 : value;
+}
+
+Json number(const std::optional<double>& value) {
+  return value && std::isfinite(*value) ? Json(rounded(*value)) : Json(nullptr);
+}
+Json named(const std::string& id) {
+  return id.empty() ? Json(nullptr) : Json(id);
+}
+Json point(geometry::Point p) {
+  return Json::array({rounded(p.x), rounded(p.y)});
+}
+
+Json path(const std::vector<geometry::Point>& points) {
+  Json list = Json::array();
+  for (const geometry::Point& p : points) list.push_back(point(p));
+  return list;
+}
+
+std::string text(const Json& json) {
+  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+Json stopOf(const audit::Nearest& n) {
+  return {{"device", named(n.device)},
+          {"kind", named(n.kind)},
+          {"status", word(n.status)},
+          {"walk_m", number(n.walk_m)},
+          {"clear_width_m", number(n.clear_width_m)},
+          {"run_down_s", number(n.run_down_s)},
+          {"seconds", number(n.seconds)},
+          {"path_m", path(n.path_m)}};
+}
+
+Json phoneOf(const audit::Nearest& n) {
+  return {{"device", named(n.device)},    {"status", word(n.status)},
+          {"walk_m", number(n.walk_m)},   {"clear_width_m", number(n.clear_width_m)},
+          {"seconds", number(n.seconds)}, {"path_m", path(n.path_m)}};
+}
+
+Json stationOf(const audit::StationReport& s) {
+  return {{"id", s.id},
+          {"machine", s.machine},
+          {"role", word(s.role)},
+          {"room", named(s.room)},
+          {"at_m", point(s.at_m)},
+          {"stop", stopOf(s.stop)},
+          {"phone", phoneOf(s.phone)},
+          {"verdict", word(s.verdict)}};
+}
+
+Json findingOf(const audit::Finding& f) {
+  return {{"rule", f.rule},
+          {"severity", word(f.severity)},
+          {"subject", f.subject},
+          {"room", named(f.room)},
+          {"measured", number(f.measured)},
+          {"limit", number(f.limit)},
+          {"unit", f.unit},
+          {"text", f.text},
+          {"basis", {{"kind", word(f.basis.kind)}, {"reference", f.basis.reference}}}};
+}
+
+template <class Things, class Write>
+std::string lines(const Things& things, Write write) {
+  std::string all;
+  for (const auto& thing : things) all += (all.empty() ? "\n    " : ",\n    ") + text(write(thing));
+  return "[" + all + (all.empty() ? "]" : "\n  ]");
+}
+
+std::string objectOf(const FiledReport& filed) {
+  const audit::Report& r = filed.report;
+  const Json program = {{"version", kVersion}, {"report", 1}};
+  const Json layout = {{"file", filed.file},
+                       {"name", r.layout_name},
+                       {"revision", r.revision ? Json(*r.revision) : Json(nullptr)},
+                       {"sha256", filed.sha256}};
+  const Json profile = {{"id", r.profile},
+                        {"hours", word(r.hours)},
+                        {"clearance_m", floor::kMeasuringClearance_mm / 1000},
+                        {"body_half_width_m", floor::kBodyHalfWidth_mm / 1000}};
+  const Json summary = {{"machines", r.machines},
+                        {"stations", r.stations.size()},
+                        {"devices", r.devices},
+                        {"fail", r.count(audit::Severity::Fail)},
+                        {"warn", r.count(audit::Severity::Warn)},
+                        {"note", r.count(audit::Severity::Note)}};
+  return "{\n  \"stopwalk\": " + text(program) + ",\n  \"layout\": " + text(layout) +
+         ",\n  \"profile\": " + text(profile) + ",\n  \"stations\": " + lines(r.stations, stationOf) +
+         ",\n  \"findings\": " + lines(r.findings, findingOf) + ",\n  \"summary\": " + text(summary) + "\n}";
+}
+
+audit::Status statusOf(floor::WalkStatus status) {
+  switch (status) {
+    case floor::WalkStatus::Walk:
+      return audit::Status::Walk;
+    case floor::WalkStatus::Narrow:
+      return audit::Status::Narrow;
+    case floor::WalkStatus::Unreachable:
+      return audit::Status::Unreachable;
+    case floor::WalkStatus::Unmeasured:
+      return audit::Status::Unmeasured;
+  }
+  return audit::Status::Unmeasured;
+}
+
+}  // namespace
+
+std::string reportJson(std::span<const FiledReport> reports, bool as_array) {
+  std::string all;
+  for (const FiledReport& r : reports) all += (all.empty() ? "" : ",\n") + objectOf(r);
+  return (as_array ? "[" + all + "]" : all) + "\n";
+}
+
+std::string walkJson(const std::string& from, const std::string& to, const floor::Walk& walk) {
+  std::vector<geometry::Point> path_m;
+  if (walk.found())
+    for (const geometry::Point& p : walk.path) path_m.push_back(0.001 * p);
+  const std::optional<double> none;
+  const Json json = {{"from", from},
+                     {"to", to},
+                     {"status", word(statusOf(walk.status))},
+                     {"walk_m", number(walk.found() ? walk.length_mm / 1000 : none)},
+                     {"clear_width_m", number(walk.found() ? 2 * walk.clearance_mm / 1000 : none)},
+                     {"path_m", path(path_m)}};
+  return text(json) + "\n";
+}
+
+}  // namespace stopwalk::files
