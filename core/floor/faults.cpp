@@ -21,6 +21,7 @@ class Placement {
       : layout_(layout), plan_(plan), index_(index), solid_of_machine_(layout.machines.size(), kNone) {
     for (std::size_t i = 0; i < plan.solids.size(); ++i)
       if (plan.solids[i].is_machine) solid_of_machine_[plan.solids[i].index] = i;
+    for (const Solid& s : plan.solids) areas_.push_back(std::abs(signedArea(s.outline)));
   }
 
   std::vector<Fault> all() {
@@ -63,7 +64,7 @@ class Placement {
   // The smaller of two machines stands in the larger.
   bool standsIn(std::size_t small, std::size_t large) const {
     if (!plan_.solids[large].is_machine) return false;
-    const double a = std::abs(signedArea(plan_.solids[small].outline)), b = std::abs(signedArea(plan_.solids[large].outline));
+    const double a = areas_[small], b = areas_[large];
     if (std::abs(a - b) > kTouch_mm * std::max(a, b)) return a < b;
     return layout_.machines[plan_.solids[small].index].id < layout_.machines[plan_.solids[large].index].id;
   }
@@ -117,6 +118,7 @@ class Placement {
   const Plan& plan_;
   const FloorIndex& index_;
   std::vector<std::size_t> solid_of_machine_;
+  std::vector<double> areas_;  // of the solids
   std::vector<Fault> faults_;
 };
 

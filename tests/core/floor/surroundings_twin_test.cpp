@@ -1,0 +1,198 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/floor/surroundings.h"
+#include "core/geometry/segment.h"
+#include "tests/support/draw.h"
+#include "tests/support/rough_plan.h"
+
+// Answers of Surroundings beside slow ones made from the words of docs/measuring.md, point by point along dense lines.
+namespace stopwalk::floor {
+namespace {
+
+using namespace draw;
+using geometry::Segment;
+using layout::Layout;
+using support::Numbers;
+
+bool strictlyInside(const Polygon& polygon, Point p) {
+  bool inside = false;
+  for (std::size_t i = 0; i < polygon.size(); ++i) {
+    const Point a = polygon[i] - p, b = polygon[(i + 1) % polygon.size()] - p;
+    if ((a.y > 0) != (b.y > 0) && (b.y > a.y) == (cross(a, b) > 0)) inside = !inside;
+  }
+  return inside;
+}
+
+// How near `p` is to where an answer changes: there the twin, which has no tolerance, is not asked.
+double toNearestEdge(const Plan& plan, Point p) {
+  double least = 1e300;
+  const auto take = [&](const Polygon& polygon) {
+    for (std::size_t i = 0; i < polygon.size(); ++i)
+      least = std::min(least, distance(Segment{polygon[i], polygon[(i + 1) % polygon.size()]}, p));
+  };
+  for (const Polygon& r : plan.rooms) take(r);
+  for (const Passage& w : plan.passages) take(outlineOf(w));
+  for (const Solid& s : plan.solids) take(s.outline);
+  return least;
+}
+
+bool slowOnFloor(const Plan& plan, Point p) {
+  const auto holds = [p](const Polygon& polygon) { return strictlyInside(polygon, p); };
+  const bool open = std::any_of(plan.rooms.begin(), plan.rooms.end(), holds) ||
+                    std::any_of(plan.passages.begin(), plan.passages.end(), [&](const Passage& w) { return holds(outlineOf(w)); });
+  return open && std::none_of(plan.solids.begin(), plan.solids.end(), [&](const Solid& s) { return holds(s.outline); });
+}
+
+bool slowSpared(const Solid& solid, const PlacedDevice& device) {
+  if (solid.is_machine && device.machine == solid.index) return true;
+  if (solid.height && device.height && *solid.height < *device.height) return true;
+  const Segment line = device.line();
+  for (int k = 0; k <= 2000; ++k) {
+    const Point p = at(line, k / 2000.0);
+    if (strictlyInside(solid.outline, p)) return true;
+    for (std::size_t i = 0; i < solid.outline.size(); ++i)
+      if (distance(Segment{solid.outline[i], solid.outline[(i + 1) % solid.outline.size()]}, p) <= 1) return true;
+  }
+  return false;
+}
+
+bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Segment line, bool on_wall) {
+  const double size = distance(line.a, line.b);
+  const Segment walled{line.a, size > 100 && on_wall ? at(line, 1 - 100 / size) : line.b};
+  if (!on_wall || size > 100)
+    for (const Segment& w : plan.walls)
+      if (crossProperly(walled, w, 0)) return true;
+  for (const Solid* s : standing)
+    for (int k = 1; k < 1200; ++k)
+      if (strictlyInside(s->outline, at(line, k / 1200.0))) return true;
+  return false;
+}
+
+std::vector<const Solid*> solidsInTheWay(const Plan& plan, const PlacedDevice& device) {
+  std::vector<const Solid*> found;
+  for (const Solid& s : plan.solids)
+    if (!slowSpared(s, device)) found.push_back(&s);
+  return found;
+}
+
+std::optional<double> height(Numbers& numbers) {
+  if (numbers.below(3) == 0) return {};
+  return numbers.in(100, 1600);
+}
+
+// Two rooms with a thick or thin wall and a door between, and things thrown in near the middle.
+Layout roughLayout(Numbers& numbers) {
+  Layout l;
+  const double wall = numbers.below(2) ? 0 : numbers.in(50, 300);
+  l.rooms = {room("a", box(0, 0, 3000, 3000)), room("b", box(3000 + wall, 0, 6000, 3000))};
+  if (numbers.below(3)) l.doors = {door("d", "a", "b", {3000, numbers.in(500, 2500)}, numbers.in(500, 900))};
+  for (int i = 0; i < 6; ++i) {
+    auto f = bench("f" + std::to_string(i), {numbers.in(1500, 4500), numbers.in(0, 3000)}, numbers.in(50, 600), numbers.in(50, 600), height(numbers));
+    f.turn = numbers.in(0, 360);
+    l.fixtures.push_back(f);
+  }
+  auto m = machine("m", {numbers.in(1800, 4200), numbers.in(800, 2200)}, numbers.in(300, 1500), numbers.in(300, 900), height(numbers));
+  m.turn = numbers.in(0, 360);
+  m.hazard = box(-200, -700, numbers.in(-100, 400), numbers.in(-400, 0));
+  l.machines = {m};
+  return l;
+}
+
+PlacedDevice roughDevice(Numbers& numbers, const Layout& l, bool bar) {
+  PlacedDevice d;
+  const layout::Machine& m = l.machines[0];
+  const auto& r = std::get<layout::Rectangle>(m.footprint);
+  if (numbers.below(3)) {
+    d.machine = 0;
+    d.at = layout::toPlan(m.at, m.turn, {numbers.in(-r.width / 2, r.width / 2), -r.depth / 2});
+    d.faces = m.turn + 270;
+  } else {
+    d.at = {3000 + numbers.in(-60, 60), numbers.in(500, 2500)};
+    d.faces = numbers.in(-40, 40) + 180 * numbers.below(2);
+  }
+  d.foot = numbers.below(2) == 0;
+  d.height = height(numbers);
+  if (bar) d.length = numbers.in(300, 2000);
+  return d;
+}
+
+class Twin : public testing::TestWithParam<unsigned> {};
+
+TEST_P(Twin, StandingLineOfABar) {
+  Numbers numbers(GetParam());
+  const Layout l = roughLayout(numbers);
+  const Plan plan = buildPlan(l, Hours::Open);
+  const Surroundings surroundings(l, plan);
+  for (int round = 0; round < 4; ++round) {
+    const PlacedDevice d = roughDevice(numbers, l, true);
+    const auto in_the_way = solidsInTheWay(plan, d);
+    const Standing standing = surroundings.standing(d);
+    const Point out = (d.foot ? 300 : 450) * geometry::direction(d.faces);
+    for (int k = 0; k <= 300; ++k) {
+      const Point on_bar = at(d.line(), k / 300.0), p = on_bar + out;
+      if (toNearestEdge(plan, p) < 0.01) continue;
+      const bool slow = slowOnFloor(plan, p) && !slowBetween(plan, in_the_way, {p, on_bar}, !d.machine);
+      double away = 1e300;
+      for (const Segment& s : standing.place.lines) away = std::min(away, distance(s, p));
+      // A crossing thinner than the twin's steps is seen by one side only.
+      const bool near_end = std::any_of(standing.place.lines.begin(), standing.place.lines.end(), [&](const Segment& s) {
+        return std::min(distance(s.a, p), distance(s.b, p)) < 3;
+      });
+      if (!near_end) {
+        EXPECT_EQ(away < 1e-6, slow) << "seed " << GetParam() << ", round " << round << ", at " << k;
+      }
+    }
+  }
+}
+
+TEST_P(Twin, StandingPlaceOfAButton) {
+  Numbers numbers(GetParam() + 1000);
+  const Layout l = roughLayout(numbers);
+  const Plan plan = buildPlan(l, Hours::Open);
+  const Surroundings surroundings(l, plan);
+  for (int round = 0; round < 30; ++round) {
+    const PlacedDevice d = roughDevice(numbers, l, false);
+    std::optional<Point> slow;
+    const Point out = geometry::direction(d.faces);
+    for (double far = d.foot ? 300 : 450; !slow && far <= (d.foot ? 300 : 650); far += 0.25)
+      if (slowOnFloor(plan, d.at + far * out)) slow = d.at + far * out;
+    const Standing standing = surroundings.standing(d);
+    if (!slow) {
+      EXPECT_TRUE(standing.place.empty()) << "seed " << GetParam() << ", round " << round;
+      continue;
+    }
+    if (slowBetween(plan, solidsInTheWay(plan, d), {*slow, d.at}, !d.machine)) {
+      EXPECT_TRUE(standing.place.empty()) << "seed " << GetParam() << ", round " << round;
+    } else {
+      ASSERT_EQ(standing.place.points.size(), 1u) << "seed " << GetParam() << ", round " << round;
+      EXPECT_LE(distance(standing.place.points[0], *slow), 0.25 + 1e-6);
+    }
+  }
+}
+
+TEST_P(Twin, AtHand) {
+  Numbers numbers(GetParam() + 2000);
+  const Layout l = roughLayout(numbers);
+  const Plan plan = buildPlan(l, Hours::Open);
+  const Surroundings surroundings(l, plan);
+  const layout::Machine& m = l.machines[0];
+  const Polygon hazard = layout::outlineInPlan(m.hazard, m.at, m.turn);
+  for (int round = 0; round < 30; ++round) {
+    const PlacedDevice d = roughDevice(numbers, l, round % 2);
+    const Point station = d.at + numbers.in(50, 800) * geometry::direction(d.faces + numbers.in(-120, 120));
+    const Segment line{station, nearestPoint(d.line(), station)};
+    bool slow = distance(line.a, line.b) <= (d.foot ? 500 : 650);
+    if (!d.machine && dot(station - line.b, geometry::direction(d.faces)) <= 0) slow = false;
+    slow = slow && !slowBetween(plan, solidsInTheWay(plan, d), line, !d.machine);
+    if (!d.foot)
+      for (int k = 0; k <= 5000; ++k) slow = slow && !strictlyInside(hazard, at(line, k / 5000.0));
+    EXPECT_EQ(surroundings.atHand(station, d).has_value(), slow) << "seed " << GetParam() << ", round " << round;
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, Twin, testing::Range(1u, 41u));
+
+}  // namespace
+}  // namespace stopwalk::floor
