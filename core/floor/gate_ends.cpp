@@ -15,7 +15,7 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
     const auto range = region.roundCorner(corner);
     for (Index i = range.first; i < range.last; ++i) {
       const Region::Piece& p = region.pieces()[i];
-      if (cross(p.from, out) < 0 || cross(out, p.to) < 0 || dot(out, p.from) + dot(out, p.to) < 0) continue;
+      if (!p.faces(out)) continue;
       const double angle = std::atan2(cross(p.from, out), dot(p.from, out));
       found.push_back({i, {slot, angle}});
       found.push_back({i, {mirrored, angle}});

@@ -216,8 +216,7 @@ Region::Index Region::pieceAt(Point hit) const {
       off = distance(Segment{p.from, p.to}, hit);
     } else {
       const Point u = hit - pts[p.corner];
-      const bool within = cross(p.from, u) >= 0 && cross(u, p.to) >= 0 && dot(u, p.from + p.to) >= -1e-9 * length(u);
-      off = within ? std::abs(length(u) - radius_) : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
+      off = p.faces(u) ? std::abs(length(u) - radius_) : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
     }
     if (off < nearest) {
       nearest = off;

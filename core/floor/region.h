@@ -18,6 +18,11 @@ inline constexpr double kRounding_mm = 1e-5;
 // The clearance that a region for `clearance` is built with; never zero, so that touching things stay shut.
 double builtAt(double clearance);
 
+// Whether `u` lies counter-clockwise between the unit vectors `from` and `to`, which are at most half a turn apart.
+inline bool between(Point from, Point u, Point to, double slack) {
+  return cross(from, u) >= -slack && cross(u, to) >= -slack && dot(u, from) + dot(u, to) >= -slack;
+}
+
 // W(c): the points of the floor at least c from every wall, jamb and solid; its boundary as straight pieces and true arcs.
 // Local coordinates of the mesh. Cost n log n. The mesh and grid must outlive it.
 class Region {
@@ -33,6 +38,8 @@ class Region {
     // region on the left, from `to` to `from`. Straight: the ends of the piece.
     Point from, to;
     double angle = 0;      // of an arc
+    // Whether an arc faces `u`, a vector from its centre, or comes as near to it as `slack` radians.
+    bool faces(Point u, double slack = 1e-9) const { return between(from, u, to, slack * length(u)); }
     Index next = kNone;    // the piece that follows along the boundary
     Index part = kNone;    // of the region: pieces of one connected part have one number
   };

@@ -31,11 +31,6 @@ double lineToLine(const Landing& landing, const Turns::Gate& gate) {
                    distance(Segment{a, b}, gate.right), distance(Segment{a, b}, gate.left)});
 }
 
-bool onArc(Point from, Point u, Point to, double run) {
-  const double slack = 1e-9 + doubt(run);
-  return cross(from, u) >= -slack && cross(u, to) >= -slack && dot(u, from) + dot(u, to) >= -slack;
-}
-
 // Where in [0, 1] a function with one valley is least, by golden section; an end where that is as low.
 template <class Cost>
 double leastOn01(Cost cost) {
@@ -216,7 +211,7 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
     const auto t = tangent(disk_, {w, sense * radius_}, kRounding_mm);
     if (!t || !within(cone, *t)) continue;
     const Point d = t->direction, normal = -sense * leftOf(d);
-    if (!onArc(span.from, normal, span.to, t->run)) continue;
+    if (!between(span.from, normal, span.to, 1e-9 + doubt(t->run))) continue;
     const Region::Piece& piece = region_->pieces()[span.arc];
     const Point last = sense > 0 ? piece.to : piece.from;
     if (sense * cross(normal, last) < 1e-9 && dot(normal, last) > 0) continue;  // nothing left to turn
@@ -399,8 +394,8 @@ void RouteSearch::expand(Index index) {
     if (state.sense > 0 ? cross(other, high) > 0 : cross(low, other) > 0) (state.sense > 0 ? high : low) = other;
   }
   for (const Turns::Span& span : turns_->ofArc(state.arc)) {
-    // The common part of [low, high] and the span; all lie within half a turn.
-    if (cross(span.to, low) > 0 || cross(high, span.from) > 0) continue;
+    // The common part of [low, high] and the span. All lie within half a turn, whose two ends are opposite: neither side.
+    if (cross(span.to, low) > 1e-9 || cross(high, span.from) > 1e-9) continue;
     const Point from = cross(span.from, low) > 0 ? low : span.from, to = cross(high, span.to) > 0 ? high : span.to;
     if (state.sense > 0) {
       sweep({span.triangle, -1, leftOf(from), leftOf(to)});

@@ -60,7 +60,7 @@ Steps::Candidate Steps::nearestOn(Point p, Index index) const {
   if (piece.arc) {
     const Point v = mesh_->corners()[piece.corner], u = p - v;
     const double size = length(u);
-    if (size > 0 && cross(piece.from, u) >= 0 && cross(u, piece.to) >= 0 && dot(u, piece.from) + dot(u, piece.to) >= 0)
+    if (size > 0 && piece.faces(u))
       return {v + (region_->radius() / size) * u, std::abs(size - region_->radius()), index, kFoot};
   } else {
     const Point u = end - begin;
@@ -106,8 +106,7 @@ void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate
       const double along = dot(v - p, d), off = cross(d, v - p), half = region_->radius() * region_->radius() - off * off;
       if (half < 0) return true;
       for (double s : {along - std::sqrt(half), along + std::sqrt(half)}) {
-        const Point u = p + s * d - v;
-        if (cross(piece.from, u) >= 0 && cross(u, piece.to) >= 0 && dot(u, piece.from) + dot(u, piece.to) >= 0) add(s);
+        if (piece.faces(p + s * d - v)) add(s);
       }
     } else {
       const Point u = piece.to - piece.from;
