@@ -23,7 +23,9 @@ class FieldTexts {
  public:
   using Point = layout::Point;
 
-  FieldTexts(layout::LengthUnit unit, bool on_machine) : unit_(unit), on_machine_(on_machine) {}
+  FieldTexts(layout::LengthUnit unit, bool on_machine) : unit_(unit), on_machine_(on_machine) {
+    fields_.reserve(16);
+  }
 
   const std::vector<Field>& fields() const { return fields_; }
 

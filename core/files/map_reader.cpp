@@ -93,11 +93,13 @@ std::optional<std::string> readId(Node node, Problems& problems) {
 
 std::optional<std::size_t> readWord(Node node, const std::vector<std::string_view>& words,
                                     Problems& problems) {
-  const std::string accepted = anyOf(words);
-  if (!expectScalar(node, accepted.c_str(), problems)) return std::nullopt;
+  if (!node.isScalar()) {
+    expectScalar(node, anyOf(words).c_str(), problems);
+    return std::nullopt;
+  }
   const auto found = std::find(words.begin(), words.end(), node.text());
   if (found != words.end()) return static_cast<std::size_t>(found - words.begin());
-  problems.error(node.begin(), quoted(node.text()) + " is not known here; " + accepted + " would be" +
+  problems.error(node.begin(), quoted(node.text()) + " is not known here; " + anyOf(words) + " would be" +
                                    didYouMean(node.text(), words));
   return std::nullopt;
 }
@@ -108,6 +110,7 @@ MapReader::MapReader(Node node, Problems& problems, std::string what)
     problems.error(node.begin(), what_ + " is expected here: keys and values, not " + kindName(node));
     return;
   }
+  known_.reserve(16);
   entries_.reserve(node.size());
   const auto items = node.items();
   for (auto i = items.begin(); i != items.end(); ++i) {

@@ -8,16 +8,17 @@
 namespace stopwalk::files {
 
 bool References::define(const std::string& full, Names what, std::size_t byte) {
-  const std::string id = full.substr(full.find('/') + 1);
+  const std::string_view id = std::string_view(full).substr(full.find('/') + 1);
   if (id == layout::kAll || id == layout::kOutside) {
     problems_.error(byte, "the id " + quoted(id) + " is reserved; choose another");
     return false;
   }
-  if (!defined_.try_emplace(full, what).second) {
+  const auto [place, is_new] = defined_.try_emplace(full, what);
+  if (!is_new) {
     problems_.error(byte, "the id " + quoted(full) + " is taken by another thing above; ids are unique");
     return false;
   }
-  order_.push_back(full);
+  order_.emplace_back(place->first, what);
   return true;
 }
 
@@ -27,14 +28,13 @@ void References::mention(std::string full, std::vector<Names> wanted, std::strin
 }
 
 std::string References::suggestion(const Mention& mention) {
-  if (suggestions_left_ == 0) return "";
-  --suggestions_left_;
+  if (comparisons_left_ < order_.size()) return "";
+  comparisons_left_ -= order_.size();
   std::vector<std::string_view> known;
   const std::string_view scope = std::string_view(mention.full).substr(0, mention.hidden);
-  for (const std::string& id : order_) {
-    if (!id.starts_with(scope)) continue;
-    if (std::find(mention.wanted.begin(), mention.wanted.end(), defined_.at(id)) != mention.wanted.end())
-      known.push_back(std::string_view(id).substr(mention.hidden));
+  for (const auto& [id, what] : order_) {
+    const bool wanted = std::find(mention.wanted.begin(), mention.wanted.end(), what) != mention.wanted.end();
+    if (wanted && id.starts_with(scope)) known.push_back(id.substr(mention.hidden));
   }
   return didYouMean(std::string_view(mention.full).substr(mention.hidden), known);
 }

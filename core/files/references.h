@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 #include "core/files/problems.h"
@@ -39,9 +40,9 @@ class References {
 
   Problems& problems_;
   std::unordered_map<std::string, Names> defined_;
-  std::vector<std::string> order_;
+  std::vector<std::pair<std::string_view, Names>> order_;  // into `defined_`, whose keys do not move
   std::vector<Mention> mentions_;
-  int suggestions_left_ = 100;  // each looks at every id
+  std::size_t comparisons_left_ = 500'000;  // each suggestion looks at every id
 };
 
 }  // namespace stopwalk::files

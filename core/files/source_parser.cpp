@@ -39,9 +39,15 @@ bool isNullText(std::string_view text) {
 // cheap.
 class ByteCursor {
  public:
-  ByteCursor(std::string_view text, std::size_t byte) : text_(text), byte_(byte) {}
+  ByteCursor(std::string_view text, std::size_t byte)
+      : text_(text),
+        byte_(byte),
+        start_(byte),
+        is_ascii_(std::all_of(text.begin() + static_cast<std::ptrdiff_t>(byte), text.end(),
+                              [](char c) { return static_cast<unsigned char>(c) < 0x80; })) {}
 
   std::uint32_t at(std::size_t character) {
+    if (is_ascii_) return static_cast<std::uint32_t>(std::min(start_ + character, text_.size()));
     for (; character_ < character && byte_ < text_.size(); ++character_) do
         ++byte_;
       while (byte_ < text_.size() && continues());
@@ -56,7 +62,9 @@ class ByteCursor {
 
   std::string_view text_;
   std::size_t byte_;
+  std::size_t start_;
   std::size_t character_ = 0;
+  bool is_ascii_;
 };
 
 struct Parser : yaml_parser_t {
@@ -80,6 +88,7 @@ class TreeBuilder {
   TreeBuilder(std::string_view text, std::size_t start, Problems& problems)
       : problems_(problems), cursor_(text, start), start_(start) {
     tree_.text_ = text;
+    tree_.nodes_.reserve(std::min(kMostValues, text.size() / 5 + 16));
     const std::string_view body = text.substr(start);
     yaml_parser_set_encoding(&parser_, YAML_UTF8_ENCODING);
     yaml_parser_set_input_string(&parser_, reinterpret_cast<const unsigned char*>(body.data()), body.size());
@@ -182,7 +191,10 @@ class TreeBuilder {
     SourceTree::Data& data = tree_.nodes_.back();
     data.quoted = quoted;
     const std::string_view source = tree_.text_.substr(data.begin, data.end - data.begin);
-    data.value = source == value ? source : std::string_view(tree_.values_.emplace_back(value));
+    if (source != value) {
+      data.value = static_cast<std::uint32_t>(tree_.values_.size());
+      tree_.values_.emplace_back(value);
+    }
     return true;
   }
 
@@ -219,15 +231,15 @@ class TreeBuilder {
     for (std::uint32_t key = map + 1; key < nodes[map].next; key = nodes[nodes[key].next].next)
       keys_.push_back(key);
     std::sort(keys_.begin(), keys_.end(), [&](std::uint32_t a, std::uint32_t b) {
-      const int order = nodes[a].value.compare(nodes[b].value);
+      const int order = tree_.textOf(a).compare(tree_.textOf(b));
       return order != 0 ? order < 0 : a < b;
     });
     for (std::size_t i = 1, first = 0; i < keys_.size(); ++i) {
-      if (nodes[keys_[i]].value != nodes[keys_[first]].value) {
+      if (tree_.textOf(keys_[i]) != tree_.textOf(keys_[first])) {
         first = i;
         continue;
       }
-      problems_.error(nodes[keys_[i]].begin, "the key " + quoted(nodes[keys_[i]].value) +
+      problems_.error(nodes[keys_[i]].begin, "the key " + quoted(tree_.textOf(keys_[i])) +
                                                  " is given twice in one map; the first is on line " +
                                                  std::to_string(lineOf(nodes[keys_[first]].begin)));
     }
@@ -270,6 +282,10 @@ class TreeBuilder {
 };
 
 std::optional<SourceTree> parseTree(std::string_view text, Problems& problems) {
+  if (text.empty()) {
+    problems.error(0, "the file is empty");
+    return std::nullopt;
+  }
   if (text.size() > kMostBytes) {
     problems.error(0, "over 64 MiB; no layout is so large");
     return std::nullopt;

@@ -12,7 +12,7 @@ bool Node::isFlow() const {
   return tree_->nodes_[index_].flow;
 }
 std::string_view Node::text() const {
-  return tree_->nodes_[index_].value;
+  return tree_->textOf(index_);
 }
 std::size_t Node::begin() const {
   return tree_->nodes_[index_].begin;
@@ -36,6 +36,14 @@ std::size_t Node::size() const {
 Node::Items Node::items() const {
   const std::uint32_t next = tree_->nodes_[index_].next;
   return {{tree_, index_ + 1}, {tree_, next}};
+}
+
+std::string_view SourceTree::textOf(std::uint32_t node) const {
+  const Data& data = nodes_[node];
+  if (data.value != kAsItStands) return values_[data.value];
+  return data.kind == NodeKind::List || data.kind == NodeKind::Map
+             ? std::string_view()
+             : text_.substr(data.begin, data.end - data.begin);
 }
 
 Node::Items::Iterator& Node::Items::Iterator::operator++() {

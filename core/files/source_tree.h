@@ -69,10 +69,13 @@ class SourceTree {
     bool flow = false;
     std::uint32_t begin = 0;
     std::uint32_t end = 0;
-    std::uint32_t next = 0;   // the node after its last descendant
-    std::uint32_t count = 0;  // children
-    std::string_view value;
+    std::uint32_t next = 0;             // the node after its last descendant
+    std::uint32_t count = 0;            // children
+    std::uint32_t value = kAsItStands;  // of `values_`
   };
+  static constexpr std::uint32_t kAsItStands = 0xFFFFFFFF;
+  std::string_view textOf(std::uint32_t node) const;
+
   std::string_view text_;
   std::vector<Data> nodes_;         // in the order of the text
   std::deque<std::string> values_;  // of scalars that are written other than they read
