@@ -1,0 +1,122 @@
+#include "core/audit/profile.h"
+
+#include <gtest/gtest.h>
+
+#include "core/files/profile_reader.h"
+
+namespace stopwalk::audit {
+namespace {
+
+double limitOf(const Profile& p, const char* rule, std::size_t i = 0) { return p.of(*findRule(rule)).limits[i]; }
+
+TEST(Limit, IsSetByRuleOrByRuleAndName) {
+  Profile p = defaultProfile();
+  EXPECT_EQ(applyLimit(p, "stop-too-far=4.5"), "");
+  EXPECT_EQ(applyLimit(p, "actuator-height.max=1.5"), "");
+  EXPECT_EQ(limitOf(p, "stop-too-far"), 4.5);
+  EXPECT_EQ(limitOf(p, "actuator-height", 0), 0.6);
+  EXPECT_EQ(limitOf(p, "actuator-height", 1), 1.5);
+}
+
+TEST(Limit, ThatIsChangedLosesItsSource) {
+  Profile p = defaultProfile();
+  EXPECT_EQ(applyLimit(p, "exit-width=0.711"), "");
+  EXPECT_EQ(p.of(*findRule("exit-width")).basis.kind, BasisKind::Published);
+  EXPECT_EQ(applyLimit(p, "exit-width=0.8"), "");
+  EXPECT_EQ(p.of(*findRule("exit-width")).basis.kind, BasisKind::HouseRule);
+}
+
+TEST(Limit, SaysWhatIsWrong) {
+  const auto wrong = [](const char* text) {
+    Profile p = defaultProfile();
+    const std::string said = applyLimit(p, text);
+    EXPECT_EQ(p, defaultProfile()) << text;
+    return said;
+  };
+  EXPECT_EQ(wrong("stop-to-far=4"), "there is no rule `stop-to-far`: did you mean `stop-too-far`?");
+  EXPECT_EQ(wrong("stop-too-far"), "`stop-too-far` is not of the form RULE=VALUE");
+  EXPECT_EQ(wrong("stop-too-far=4m"), "`4m` is not a number (in m)");
+  EXPECT_EQ(wrong("stop-too-far=-1"), "a limit is a number that is not negative");
+  EXPECT_EQ(wrong("stop-too-far=inf"), "a limit is a number that is not negative");
+  EXPECT_EQ(wrong("stop-too-far="), "`` is not a number (in m)");
+  EXPECT_EQ(wrong("unreachable=1"), "the rule `unreachable` has no limit");
+  EXPECT_EQ(wrong("actuator-height=1"), "the rule `actuator-height` has several limits: name one of actuator-height.min and actuator-height.max");
+  EXPECT_EQ(wrong("actuator-height.top=1"), "the rule `actuator-height` has no limit `top`: there is actuator-height.min and actuator-height.max");
+  EXPECT_EQ(wrong("narrow-passage=0.7"), "the limit of `narrow-passage` can be at most 0.61 m");
+}
+
+files::Result<Profile> read(const std::string& text, const files::FileSource& files = [](const auto&, const auto&) { return std::nullopt; }) {
+  return files::readProfile({"ours.yaml", text}, files);
+}
+const std::string kHead = "stopwalk_profile: 1\nid: ours\n";
+
+TEST(ProfileFile, ChangesWhatItSays) {
+  const auto r = read(kHead + "extends: strict\nrules:\n  stop-too-far: {limit: 3, severity: warn}\n  hidden-stop: {on: false}\n");
+  ASSERT_TRUE(r.value);
+  EXPECT_TRUE(r.diagnostics.empty());
+  EXPECT_EQ(r.value->extends, "strict");
+  EXPECT_EQ(limitOf(*r.value, "stop-too-far"), 3);
+  EXPECT_EQ(r.value->of(*findRule("stop-too-far")).severity, Severity::Warn);
+  EXPECT_FALSE(r.value->of(*findRule("hidden-stop")).on);
+  EXPECT_EQ(limitOf(*r.value, "cut-off-too-far"), 9.14);  // of strict
+}
+
+TEST(ProfileFile, IsReadAgainAsItIsPrinted) {
+  for (const std::string& name : files::bundledProfiles()) {
+    const Profile p = *files::bundledProfile(name);
+    const auto again = files::readProfile({"printed.yaml", profileText(p)}, [](const auto&, const auto&) { return std::nullopt; });
+    for (const auto& d : again.diagnostics) ADD_FAILURE() << files::format(d);
+    ASSERT_TRUE(again.value);
+    EXPECT_EQ(*again.value, p) << name;
+  }
+}
+
+std::string errorOf(const std::string& text, const files::FileSource& files = [](const auto&, const auto&) { return std::nullopt; }) {
+  const auto r = read(text, files);
+  EXPECT_FALSE(r.value);
+  EXPECT_FALSE(r.diagnostics.empty());
+  return r.diagnostics.empty() ? "" : files::format(r.diagnostics.front());
+}
+
+TEST(ProfileFile, SaysWhereItIsWrong) {
+  EXPECT_NE(errorOf(kHead + "extends: strickt\n").find("ours.yaml:3:10: error: there is no profile"), std::string::npos);
+  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {limit: far}\n").find("ours.yaml:4:25: error:"), std::string::npos);
+  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {limit: -2}\n").find("not negative"), std::string::npos);
+  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {severity: fatal}\n").find("ours.yaml:4:28: error:"), std::string::npos);
+  EXPECT_NE(errorOf("id: ours\n").find("stopwalk_profile"), std::string::npos);
+}
+
+TEST(ProfileFile, UnknownRuleIsAWarning) {
+  const auto r = read(kHead + "rules:\n  stop-to-far: {limit: 3}\n...\n");
+  EXPECT_TRUE(r.value);
+  ASSERT_EQ(r.diagnostics.size(), 1u);
+  EXPECT_EQ(r.diagnostics[0].severity, files::Severity::Warning);
+}
+
+TEST(ProfileFile, MayNotExtendItself) {
+  const files::FileSource two = [](const std::string& asked, const std::string&) -> std::optional<files::NamedText> {
+    if (asked == "ours.yaml") return files::NamedText{"ours.yaml", "stopwalk_profile: 1\nid: ours\nextends: theirs.yaml\n"};
+    if (asked == "theirs.yaml") return files::NamedText{"theirs.yaml", "stopwalk_profile: 1\nid: theirs\nextends: ours.yaml\n"};
+    return std::nullopt;
+  };
+  const auto r = read(kHead + "extends: theirs.yaml\n", two);
+  EXPECT_FALSE(r.value);
+  ASSERT_FALSE(r.diagnostics.empty());
+  EXPECT_EQ(r.diagnostics.front().file, "theirs.yaml");
+  EXPECT_EQ(r.diagnostics.front().text, "the profile would extend itself");
+}
+
+TEST(BundledProfiles, AreReadAndNamedAsTheirFiles) {
+  EXPECT_EQ(files::bundledProfiles(), (std::vector<std::string>{"eu-machinery", "strict", "teaching-shop", "us-workplace"}));
+  for (const std::string& name : files::bundledProfiles()) {
+    const auto p = files::bundledProfile(name);
+    ASSERT_TRUE(p);
+    EXPECT_EQ(p->id, name);
+    for (const Rule* rule : rules())  // whoever changes a limit says where it is from
+      EXPECT_TRUE(p->of(*rule).limits == rule->setting().limits || p->of(*rule).basis.kind == BasisKind::Published) << name << ": " << rule->id;
+  }
+  EXPECT_EQ(files::bundledProfile("teaching-shop")->settings, defaultProfile().settings);
+}
+
+}  // namespace
+}  // namespace stopwalk::audit
