@@ -19,6 +19,18 @@ std::size_t bytesOf(std::string_view text, std::size_t characters) {
   return i;
 }
 
+bool isUnit(std::string_view word) {
+  while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos) word.remove_suffix(1);
+  return word == "m" || word == "s" || word == "%";
+}
+
+// Where the next word ends, if it is the unit of a number that ends at `space`; else 0.
+std::size_t unitAfter(std::string_view text, std::size_t space) {
+  if (space == std::string_view::npos || space == 0 || text[space - 1] < '0' || text[space - 1] > '9') return 0;
+  const std::size_t end = std::min(text.find(' ', space + 1), text.size());
+  return isUnit(text.substr(space + 1, end - space - 1)) ? end : 0;
+}
+
 }  // namespace
 
 std::size_t width(std::string_view utf8) {
@@ -47,7 +59,8 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {
   while (!text.empty()) {
     const std::size_t space = text.find(' ');
     std::string_view word = text.substr(0, space);
-    text = space == std::string_view::npos ? std::string_view() : text.substr(space + 1);
+    if (const std::size_t with_unit = unitAfter(text, space); with_unit > 0) word = text.substr(0, with_unit);
+    text = word.size() == text.size() ? std::string_view() : text.substr(word.size() + 1);
     if (!line.empty() && width(line) + 1 + width(word) > columns)
       lines.push_back(std::move(line)), line.clear();
     while (line.empty() && width(word) > columns) {

@@ -1,0 +1,71 @@
+// The reports to the letter. After a change that is meant: STOPWALK_UPDATE_GOLDEN=1, run, and read the difference.
+#include <algorithm>
+#include <cstdlib>
+#include <fstream>
+
+#include "core/files/sha256.h"
+#include "tests/app/command_line/program.h"
+
+namespace stopwalk::app {
+namespace {
+
+struct Golden {
+  const char* file;
+  std::vector<std::string> args;
+  std::size_t columns = 100;
+};
+
+class Reports : public testing::TestWithParam<Golden> {};
+
+TEST_P(Reports, AreAsCommitted) {
+  const Golden& g = GetParam();
+  std::vector<std::string> args = {"audit", "-"};
+  args.insert(args.end(), g.args.begin(), g.args.end());
+  const Ran ran = runProgram(args, shop(), false, g.columns);
+  EXPECT_EQ(ran.exit, 1);
+  const std::string file = kGolden + g.file;
+  if (std::getenv("STOPWALK_UPDATE_GOLDEN")) std::ofstream(file, std::ios::binary) << ran.out;
+  EXPECT_EQ(ran.out, textOf(file)) << "to accept: STOPWALK_UPDATE_GOLDEN=1";
+}
+INSTANTIATE_TEST_SUITE_P(All, Reports,
+                         testing::Values(Golden{"shop.table.txt", {}}, Golden{"shop.narrow.txt", {"--hours", "after"}, 72},
+                                         Golden{"shop.json", {"--format", "json"}}, Golden{"shop.csv", {"--format", "csv"}}),
+                         [](const auto& golden) { return "Golden" + std::to_string(golden.index); });
+
+TEST(Reports, TableKeepsItsWidth) {
+  for (const std::size_t columns : {60u, 80u, 100u}) {
+    std::istringstream lines(runProgram({"audit", "-"}, shop(), false, columns).out);
+    for (std::string line; std::getline(lines, line);) {
+      const auto characters = std::ranges::count_if(line, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; });
+      EXPECT_LE(static_cast<std::size_t>(characters), columns) << line;
+    }
+  }
+}
+
+TEST(Reports, ColourAddsNothingToTheWords) {
+  std::string coloured = runProgram({"audit", "-"}, shop(), true).out;
+  EXPECT_NE(coloured.find("\033["), std::string::npos);
+  for (std::size_t at; (at = coloured.find("\033[")) != std::string::npos;) coloured.erase(at, coloured.find('m', at) + 1 - at);
+  EXPECT_EQ(coloured, runProgram({"audit", "-"}, shop()).out);
+}
+
+TEST(Reports, TableShowsNoControlCharacters) {
+  std::string hostile = shop();
+  hostile.replace(hostile.find("Caged mill"), 10, R"("Bell\a \e[31m mill\nline")");
+  const std::string out = runProgram({"audit", "-"}, hostile).out;
+  EXPECT_EQ(out.find('\033'), std::string::npos);
+  EXPECT_EQ(out.find('\a'), std::string::npos);
+}
+
+TEST(Reports, TableEndsWithTheCaution) {
+  EXPECT_TRUE(runProgram({"audit", "-"}, shop()).out.ends_with("Anyone may press any stop.\n"));
+}
+
+// FIPS 180-4 example "abc", and the empty message: from memory, and agreed by sha256sum.
+TEST(Sha256, AgreesWithItsStandard) {
+  EXPECT_EQ(files::sha256("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  EXPECT_EQ(files::sha256(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+}
+
+}  // namespace
+}  // namespace stopwalk::app
