@@ -151,7 +151,8 @@ class Builder {
     for (const WallEdge& edge : walls_.in(strip())) {
       if (edge.room != second || isNear(edge)) continue;
       const auto p = pieceOf(edge, walls_.segment(edge), frame_, span_);
-      if (!p || p->turned == walls_.isLeft(second)) continue;
+      // A step, along which the passage runs, is not met: it stands, whichever way rounding leans it.
+      if (!p || p->local.b.x - p->local.a.x <= kTouch_mm || p->turned == walls_.isLeft(second)) continue;
       if (p->height((p->from + p->to) / 2) < -kRoomOverlap_mm - kTouch_mm) continue;
       far_.push_back(*p);
     }
@@ -161,24 +162,44 @@ class Builder {
     return std::any_of(near_.begin(), near_.end(), [&](const Piece& p) { return p.edge == edge; });
   }
 
-  bool joinParts() {
+  struct Met {
+    double from = 0, to = 0;
+    const Piece* far = nullptr;
+  };
+
+  // The far walls from left to right; empty if a part of the width meets none.
+  std::vector<Met> farWalls() const {
+    std::vector<Met> met;
+    double gap = 0;  // of no more than a touch, such as at a leaning step: the next wall takes it
     bool whole = true;
-    auto near = near_.begin();
     FirstMet(far_).sweep(span_, [&](double from, double to, const Piece* far) {
       const double most = kThickestWall_mm + kTouch_mm;
-      if (far == nullptr || far->height(from) > most || far->height(to) > most) {
-        whole = whole && to - from <= kTouch_mm;
-        if (far == nullptr) return;
-      }
-      while (from < to && near != near_.end()) {
-        const double end = std::min(to, near->to);
-        if (end > from) parts_.push_back({from, end, &*near, far});
-        from = std::max(from, end);
-        if (near->to > to) break;
-        ++near;
+      if (far != nullptr && far->height(from) <= most && far->height(to) <= most) {
+        met.push_back({from - gap, to, far});
+        gap = 0;
+      } else {
+        gap += to - from;
+        whole = whole && gap <= kTouch_mm;
       }
     });
-    return whole && !parts_.empty();
+    if (!whole || met.empty()) return {};
+    met.back().to += gap;
+    return met;
+  }
+
+  bool joinParts() {
+    auto near = near_.begin();
+    for (const Met& met : farWalls()) {
+      double from = met.from;
+      while (from < met.to && near != near_.end()) {
+        const double end = std::min(met.to, near->to);
+        if (end > from) parts_.push_back({from, end, &*near, met.far});
+        from = std::max(from, end);
+        if (near->to > met.to) break;
+        ++near;
+      }
+    }
+    return !parts_.empty();
   }
 
   // A room that lies in the passage or has a wall in it.
