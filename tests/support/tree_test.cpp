@@ -1,4 +1,5 @@
-// Tests of the tree itself: that the folders are those of docs/architecture.md, and that includes follow its order.
+// Tests of the tree itself: that the folders are those of docs/architecture.md, and that includes follow its
+// order.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -23,7 +24,9 @@ std::string textOf(const fs::path& file) {
   return text.str();
 }
 
-std::string architecture() { return textOf(root / "docs/architecture.md"); }
+std::string architecture() {
+  return textOf(root / "docs/architecture.md");
+}
 
 std::vector<std::string> allMatches(const std::string& text, const std::regex& what) {
   std::vector<std::string> found;
@@ -49,14 +52,19 @@ std::size_t placeOf(const std::string& path, const std::vector<std::string>& ord
   return static_cast<std::size_t>(std::ranges::find_if(order, holds) - order.begin());
 }
 
-bool isQt(const std::string& include) { return std::regex_search(include, std::regex(R"(^Q[A-Z]|^Qt)")); }
+bool isQt(const std::string& include) {
+  return std::regex_search(include, std::regex(R"(^Q[A-Z]|^Qt)"));
+}
 bool isCopyleft(const std::string& include) {
   return std::regex_search(include, std::regex(R"(^(CGAL/|geos|gmp|mpfr))"));
 }
-bool isOurs(const std::string& include) { return std::regex_search(include, std::regex("^(core|app|tests)/")); }
+bool isOurs(const std::string& include) {
+  return std::regex_search(include, std::regex("^(core|app|tests)/"));
+}
 
 // Why the file at `path` may not have this include; empty if it may.
-std::string objection(const std::string& path, const std::string& include, const std::vector<std::string>& order) {
+std::string objection(const std::string& path, const std::string& include,
+                      const std::vector<std::string>& order) {
   const std::size_t user = placeOf(path, order);
   if (user == order.size()) return "is in no folder of the order";
   if (include.find("..") != std::string::npos) return "is not given from the root";
@@ -81,7 +89,8 @@ Names foldersIn(const std::string& parent) {
 }
 
 TEST(Tree, OrderIsReadFromTheDocument) {
-  EXPECT_EQ(orderIn("x\n\n    core/a < core/b < app\n\ny"), (std::vector<std::string>{"core/a", "core/b", "app"}));
+  EXPECT_EQ(orderIn("x\n\n    core/a < core/b < app\n\ny"),
+            (std::vector<std::string>{"core/a", "core/b", "app"}));
   EXPECT_GE(orderIn(architecture()).size(), 6u);
 }
 
@@ -129,8 +138,8 @@ TEST(Tree, FoldersAreThoseOfTheDocument) {
 }
 
 TEST(Tree, TopLevelHoldsNothingElse) {
-  const Names expected = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "app", "core", "resources", "tests",
-                          "sample-layouts", "docs",
+  const Names expected = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "app", "core",
+                          "resources", "tests", "sample-layouts", "docs",
                           // CMake wants its presets beside the CMakeLists.txt
                           "CMakePresets.json"};
   Names found;

@@ -1,4 +1,5 @@
-// What is meant to be read without a word: the sample layouts, and the example in the description of the format.
+// What is meant to be read without a word: the sample layouts, and the example in the description of the
+// format.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -25,7 +26,9 @@ std::string textOf(const fs::path& file) {
   return text.str();
 }
 
-std::string sample(const std::string& name) { return textOf(root / "sample-layouts" / (name + ".layout.yaml")); }
+std::string sample(const std::string& name) {
+  return textOf(root / "sample-layouts" / (name + ".layout.yaml"));
+}
 
 std::string exampleOfTheFormat() {
   const std::string document = textOf(root / "docs/layout-format.md"), fence = "```yaml\n";
@@ -67,7 +70,8 @@ TEST(Samples, HaveTheSizesTheyTellOf) {
 }
 
 TEST(Samples, ThreeMachinesMoveInTheTramDepotAndNothingElse) {
-  layout::Layout before = opened(sample("tram-depot"), "before"), after = opened(sample("tram-depot-moved"), "after");
+  layout::Layout before = opened(sample("tram-depot"), "before"),
+                 after = opened(sample("tram-depot-moved"), "after");
   EXPECT_EQ(after.revision->number, before.revision->number + 1);
   std::set<std::string> moved;
   for (std::size_t i = 0; i < before.machines.size(); ++i) {
