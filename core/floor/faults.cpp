@@ -14,6 +14,7 @@ using namespace geometry;
 
 // Enough to name one; a heap of a thousand machines drawn at one place needs no thousand names each.
 constexpr std::size_t kMostNamed = 16;
+constexpr std::size_t kMostLookedAt = 1000;
 
 class Placement {
  public:
@@ -71,8 +72,10 @@ class Placement {
 
   void checkOverlap(const layout::Machine& m, std::size_t solid) {
     std::vector<std::string> others;
+    std::size_t looked_at = 0;
     const IndexedPolygon& outline = index_.solids()[solid];
     index_.solids().boxes().any(outline.box(), [&](std::size_t j) {
+      if (++looked_at > kMostLookedAt) return true;
       if (j != solid && standsIn(solid, j) && overlapDeeper(index_.solids()[j], outline, kMachineOverlap_mm + kTouch_mm))
         others.push_back(layout_.machines[plan_.solids[j].index].id);
       return others.size() == kMostNamed;
@@ -93,12 +96,13 @@ class Placement {
     }
   }
 
-  // The first, in the order of the file, that has `p` inside; fixtures before machines.
+  // What has `p` inside: the first in the order of the file, fixtures before machines.
   std::optional<std::string> solidAt(Point p) const {
-    std::size_t first = kNone;
+    std::size_t first = kNone, found = 0;
     index_.solids().boxes().any(boxOf(p), [&](std::size_t i) {
-      if (i < first && index_.solids()[i].sideOf(p) == Side::Inside) first = i;
-      return false;
+      if (index_.solids()[i].sideOf(p) != Side::Inside) return false;
+      first = std::min(first, i);
+      return ++found == kMostNamed;
     });
     if (first == kNone) return std::nullopt;
     const Solid& s = plan_.solids[first];
