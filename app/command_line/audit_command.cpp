@@ -1,3 +1,4 @@
+#include <filesystem>
 #include <algorithm>
 #include <memory>
 
@@ -76,7 +77,20 @@ std::string formatted(const std::vector<files::FiledReport>& reports, const Opti
                     {to_screen ? session.console.columns : 100, to_screen && session.console.colour});
 }
 
+// A plan must not be lost to a slip of the fingers.
+bool wouldReplaceLayout(const Options& options, Session& session) {
+  for (const std::string& file : options.layouts) {
+    std::error_code none;
+    if (options.out.empty() || file == "-" || !std::filesystem::equivalent(file, options.out, none)) continue;
+    session.console.err << "stopwalk: --out " << options.out << " is the layout " << file
+                        << " itself; name another file for the report\n";
+    return true;
+  }
+  return false;
+}
+
 Exit audit(const Options& options, Session& session) {
+  if (wouldReplaceLayout(options, session)) return Exit::Wrong;
   audit::Profile probe = audit::defaultProfile();
   if (!applyLimits(probe, options, session)) return Exit::Wrong;
   if (!options.profile.empty())
@@ -126,7 +140,8 @@ void addAudit(CLI::App& program, Session& session) {
   c.add_option("--format", options->format, "What to write")
       ->check(CLI::IsMember({"table", "json", "csv"}))
       ->capture_default_str();
-  c.add_option("--out", options->out, "File to write, whole or not at all; default: standard output");
+  c.add_option("--out", options->out, "File to write, whole or not at all; default: standard output")
+      ->check([](const std::string& name) { return name.empty() ? "the name of a file is expected" : ""; });
   setExample(
       c,
       "stopwalk audit sample-layouts/tram-depot.layout.yaml --limit stop-too-far=4\n\n"

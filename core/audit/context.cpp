@@ -91,10 +91,12 @@ std::vector<Way> phoneWaysOn(const floor::Walks& walks, const std::vector<Statio
   std::vector<Point> from;
   std::vector<std::size_t> who;
   for (std::size_t s = 0; s < stations.size(); ++s) {
-    ways[s].status = !stations[s].on_floor ? Status::Unmeasured
-                     : phones.empty()      ? Status::None
-                                           : Status::Unreachable;
-    if (stations[s].on_floor) from.push_back(stations[s].at), who.push_back(s);
+    // On the floor of these hours: a station may stand in a doorway.
+    const bool on_floor = walks.onFloor(stations[s].at);
+    ways[s].status = !on_floor        ? Status::Unmeasured
+                     : phones.empty() ? Status::None
+                                      : Status::Unreachable;
+    if (on_floor) from.push_back(stations[s].at), who.push_back(s);
   }
   if (w.places.empty() || from.empty()) return ways;
   const std::vector<floor::Nearest> nearest = walks.nearestForAll(from, w.places);

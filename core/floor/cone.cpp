@@ -21,7 +21,7 @@ bool narrow(const Cone& cone, const Disk& from, const Turns::Gate& gate, Cone& b
     if (from.radius >= 0 && dot(gate.right - from.centre, beyond.right) <= 0) return false;
     if (const auto t = tangent(from, {gate.right, 0}, 2 * kRounding_mm)) beyond.right = t->direction;
   }
-  return cross(beyond.right, beyond.left) >= -1e-10 && dot(beyond.right, beyond.left) > -0.5;
+  return cross(beyond.right, beyond.left) >= -kAngle && dot(beyond.right, beyond.left) > -0.5;
 }
 
 }  // namespace stopwalk::floor

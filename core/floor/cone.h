@@ -13,8 +13,8 @@ struct Cone {
   Point right, left;
 };
 
-// Directions nearer than this are one: under a millionth of a millimetre over a kilometre.
-inline constexpr double kAngle = 1e-12;
+// Directions nearer than this are one: a hundred-thousandth of a millimetre over fifty metres.
+inline constexpr double kAngle = 2e-10;
 // How far rounding to the lattice may move a line.
 inline constexpr double kDrift_mm = 4e-6;
 

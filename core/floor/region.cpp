@@ -18,7 +18,9 @@ constexpr double kSame_mm = 0.01;
 // What comes nearer than the radius by less only touches: more than the lattice's rounding.
 constexpr double kTouch_mm = 2e-6;
 constexpr double kLeastPiece_mm = 1e-6;
-constexpr double kLeastArc_rad = 1e-8;
+// Where a line meets another, rounding bends it by a hair; the arc that makes good for it must not be lost, unless it is so
+// small that directions are not told apart by it (kAngle).
+constexpr double kLeastArc_rad = 1e-10;
 
 Point unitAt(double angle) { return {std::cos(angle), std::sin(angle)}; }
 

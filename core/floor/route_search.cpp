@@ -214,7 +214,7 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
     if (!between(span.from, normal, span.to, 1e-9 + doubt(t->run))) continue;
     const Region::Piece& piece = region_->pieces()[span.arc];
     const Point last = sense > 0 ? piece.to : piece.from;
-    if (sense * cross(normal, last) < 1e-9 && dot(normal, last) > 0) continue;  // nothing left to turn
+    if (sense * cross(normal, last) < 1e-11 && dot(normal, last) > 0) continue;  // nothing left to turn
     const double length = lengthAlong(d) + t->run;
     if (dominated(span.arc, sense, length, d, labelOf(from_))) continue;
     push(length, estimate(w + radius_ * normal), d, 0, 2 * span.arc + (sense > 0));

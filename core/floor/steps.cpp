@@ -238,6 +238,13 @@ void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std
       l.piece = e.piece;
       l.landing.a = a;
       l.landing.b = b;
+      if (e.piece == Region::kNone || other->piece == Region::kNone) {  // the region's edge runs along here
+        l.landing.from = e.at;
+        l.landing.to = other->at;
+        l.landing.kind = e.piece == other->piece ? Landing::Kind::Inside : Landing::Kind::Straight;
+        append(l, landings);
+        continue;
+      }
       const Region::Piece& piece = region_->pieces()[e.piece];
       if (alike && piece.arc && e.feature == kFoot) {
         l.landing.kind = Landing::Kind::Round;

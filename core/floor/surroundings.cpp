@@ -165,6 +165,10 @@ bool Surroundings::inSight(Point eye, const PlacedDevice& device, double eye_hei
   return sees(nearestPoint(line, eye)) || (device.length && (sees(device.at) || sees(line.a) || sees(line.b)));
 }
 
+bool Surroundings::clearBetween(Point a, Point b) const {
+  return !inside_->obstacles.on({a, b}, 0, inside_->index, [](std::size_t) { return false; });
+}
+
 std::optional<std::size_t> Surroundings::roomAt(Point p) const { return inside_->index.roomAt(p); }
 std::optional<std::size_t> Surroundings::passageAt(Point p) const { return inside_->index.doorAt(p); }
 

@@ -69,6 +69,9 @@ class Surroundings {
   // it. Of a bar or cord its nearest point, its middle or an end is seen.
   bool inSight(Point eye, const PlacedDevice& device, double eye_height_mm = 1500) const;
 
+  // Whether nothing stands on the straight line between two people: no wall, and no solid however low.
+  bool clearBetween(Point a, Point b) const;
+
   // The room the point is in (boundary included), the first in file order; none outside all rooms.
   std::optional<std::size_t> roomAt(Point p) const;
   // The open passage the point stands in, as an index into layout.doors.

@@ -197,6 +197,10 @@ struct Walks::Inside {
         least = std::min(least, room);
         most = std::max(most, room);
       }
+      if (part.a != part.b) {  // between the places asked, the room may be that much less or more
+        least -= 12.5;
+        most += 12.5;
+      }
       for (int c = static_cast<int>(least + kBuildLess_mm); c <= static_cast<int>(most + kBuildLess_mm); ++c) stops.insert(c);
     }
   }
@@ -381,9 +385,13 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
     if (!route) continue;
     const std::size_t i = in.to_ends[route->target].place;
     Walk walk = in.measured(l, *route);
-    if (answers[i].index && answers[i].walk.length_mm <= walk.length_mm) continue;
+    const std::size_t place = in.from_ends[route->source].place;
+    if (answers[i].index) {
+      const double ahead = answers[i].walk.length_mm - walk.length_mm;
+      if (ahead < -kSameLength_mm || (ahead <= kSameLength_mm && *answers[i].index <= place)) continue;
+    }
     std::reverse(walk.path.begin(), walk.path.end());
-    answers[i] = {in.from_ends[route->source].place, std::move(walk)};
+    answers[i] = {place, std::move(walk)};
   }
   for (std::size_t i = 0; i < from.size(); ++i) {
     if (answers[i].walk.status != WalkStatus::Unmeasured) in.narrowToo(from[i], to, kInfinite, answers[i]);

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <limits>
 
 #include "core/audit/context.h"
 #include "core/audit/exits.h"
@@ -7,12 +6,6 @@
 
 namespace stopwalk::audit {
 namespace {
-
-bool somethingBetween(const Context& c, std::size_t a, std::size_t b) {
-  const floor::PlacedDevice other{
-      .at = c.stations[b].at, .faces = 0, .length = {}, .height = {}, .foot = false, .machine = {}};
-  return !c.surroundings.inSight(c.stations[a].at, other, std::numeric_limits<double>::infinity());
-}
 
 // Whoever sets a machine up does it when nobody works at it.
 bool takeTurns(const StationEntry& a, const StationEntry& b) {
@@ -24,7 +17,7 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
   for (const std::size_t other : c.stationsNear(c.stations[station].at, limit * 1000)) {
     if (other <= station || takeTurns(c.stations[station], c.stations[other])) continue;
     const double apart = geometry::distance(c.stations[station].at, c.stations[other].at) / 1000;
-    if (!under(apart, limit) || somethingBetween(c, station, other)) continue;
+    if (!under(apart, limit) || !c.surroundings.clearBetween(c.stations[station].at, c.stations[other].at)) continue;
     Finding f = c.aboutStation(station);
     f.measured = apart;
     f.limit = limit;

@@ -59,6 +59,18 @@ TEST_F(Program, InputThatIsWrongWritesNothing) {
   }
 }
 
+TEST_F(Program, NeverWritesAReportOverTheLayout) {
+  const std::string file = testing::TempDir() + "own.layout.yaml";
+  std::ofstream(file) << shop();
+  const Ran ran = runProgram({"audit", file, "--out", file});
+  EXPECT_EQ(ran.exit, kWrong);
+  EXPECT_NE(ran.err.find("is the layout"), std::string::npos) << ran.err;
+  std::stringstream kept;
+  kept << std::ifstream(file).rdbuf();
+  EXPECT_EQ(kept.str(), shop());
+  EXPECT_EQ(runProgram({"audit", file, "--out", ""}).exit, kWrong);
+}
+
 TEST_F(Program, FilesThatCannotBeReadOrWritten) {
   const std::string good = write("good.layout.yaml", goodShop());
   EXPECT_EQ(runProgram({"audit", path("none.layout.yaml")}).exit, kNoFile);

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <numbers>
 
 namespace stopwalk::floor {
 namespace {
@@ -48,6 +49,37 @@ INSTANTIATE_TEST_SUITE_P(
 // Two halves of a hall, joined by a gap between two solids.
 Plan hallWithGap(double gap) {
   return roomWith(box(0, 0, 10000, 6000), {box(4000, 0, 5000, 3000), box(4000, 3000 + gap, 5000, 6000)});
+}
+
+TEST(Walks, TurnAHalfTurnRoundTheEndOfAWall) {
+  // A wall of no thickness from the side into the hall: round its end, both ways.
+  Plan plan = roomWith(kHall, {});
+  plan.walls.push_back({{0, -20000}, {0, 0}});
+  const double d = std::hypot(5000, 1000), free_side = 2 * std::numbers::pi - 2 * std::atan2(1000.0, 5000.0);
+  // Closed form for one corner (derived): tangents from both sides, and the rest of the turn on the arc.
+  const double expected = 2 * std::sqrt(d * d - 305 * 305) + 305 * (free_side - 2 * std::acos(305 / d));
+  const Walks walks(plan);
+  EXPECT_NEAR(walks.between({1000, -5000}, {-1000, -5000}).length_mm, expected, 0.001);
+  EXPECT_NEAR(walks.between({-1000, -5000}, {1000, -5000}).length_mm, expected, 0.001);
+}
+
+TEST(Walks, AlongAnEdgeThatOtherLinesCross) {
+  // The edge is turned, and lines that block nothing cross it near its corner: rounding bends it there by a hair.
+  for (double deg = 0; deg < 90; deg += 1.7) {
+    Plan plan = roomWith(kHall, {});
+    Polygon machine = box(-2000, -500, 2000, 500);
+    for (Point& p : machine) p = geometry::turned(p, deg);
+    plan.solids.push_back({machine, std::nullopt, true, 0});
+    const auto at = [&](Point p) { return geometry::turned(p, deg); };
+    for (double x : {-1999.99, -1980.0, -1700.0, 3.0, 1999.0}) {
+      const Segment across{at({x, 0}), at({x + 7, 3000})};
+      plan.passages.push_back({0, across, across});
+    }
+    const double length = Walks(plan).between(at({-6000, 0}), at({6000, 0})).length_mm;
+    const double leg = std::sqrt(4000.0 * 4000 + 500 * 500 - 305 * 305);
+    const double turn = std::asin(305 / std::hypot(4000, 500)) + std::atan2(500.0, 4000.0);
+    EXPECT_NEAR(length, 4000 + 2 * (leg + 305 * turn), 0.01) << deg;
+  }
 }
 
 TEST(NarrowWay, GapOfTwiceTheClearanceIsOpen) {
@@ -144,6 +176,16 @@ TEST(Bar, AlongAMachineIsReachedByAStep) {
   const Place bar{{}, {{{3100, 2700}, {4900, 2700}}}};
   EXPECT_NEAR(walks.between(Place{{{4000, 1000}}, {}}, bar).length_mm, 1700, 1e-3);
   EXPECT_NEAR(walks.between(Place{{{1000, 2695}}, {}}, bar).length_mm, 2100 + 5, 1e-3);
+}
+
+TEST(Bar, LineThatLeavesTheRegionAndComesBack) {
+  // Past a column's corner: its line runs in the region, within the clearance of the corner, and in the region again.
+  const Walks walks(roomWith(box(0, 0, 10000, 6000), {box(4800, 3000, 5200, 3400)}));
+  for (double y : {2700.0, 2695.0, 2695.0005, 2694.9995}) {
+    const Place bar{{}, {{{3000, y}, {7000, y}}}};
+    EXPECT_NEAR(walks.between(Place{{{5000, 1000}}, {}}, bar).length_mm, y - 1000, 0.01) << y;
+    EXPECT_NEAR(walks.between(Place{{{2000, y}}, {}}, bar).length_mm, 1000, 0.01) << y;
+  }
 }
 
 TEST(Walks, OffTheFloorIsUnmeasured) {
