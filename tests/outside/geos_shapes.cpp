@@ -7,7 +7,9 @@
 namespace stopwalk::outside {
 namespace {
 
-void complain(const char* message, void*) { std::fprintf(stderr, "GEOS: %s\n", message); }
+void complain(const char* message, void*) {
+  std::fprintf(stderr, "GEOS: %s\n", message);
+}
 
 GEOSContextHandle_t context() {
   static const GEOSContextHandle_t handle = [] {
@@ -31,7 +33,9 @@ GEOSGeometry* ringShape(const Polygon& ring) {
   return GEOSGeom_createLinearRing_r(context(), points);
 }
 
-Shape pointShape(Point p) { return owned(GEOSGeom_createPointFromXY_r(context(), p.x, p.y)); }
+Shape pointShape(Point p) {
+  return owned(GEOSGeom_createPointFromXY_r(context(), p.x, p.y));
+}
 
 Polygon ringPoints(const GEOSGeometry* ring) {
   const GEOSCoordSequence* points = GEOSGeom_getCoordSeq_r(context(), ring);
@@ -48,7 +52,9 @@ Polygon ringPoints(const GEOSGeometry* ring) {
 
 }  // namespace
 
-void GeosDelete::operator()(GEOSGeometry* shape) const { GEOSGeom_destroy_r(context(), shape); }
+void GeosDelete::operator()(GEOSGeometry* shape) const {
+  GEOSGeom_destroy_r(context(), shape);
+}
 
 Shape polygonShape(const Polygon& ring) {
   return owned(GEOSGeom_createPolygon_r(context(), ringShape(ring), nullptr, 0));
@@ -83,8 +89,12 @@ Shape unionOf(std::vector<Shape> shapes) {
   return owned(GEOSUnaryUnion_r(context(), all.get()));
 }
 
-Shape difference(const Shape& a, const Shape& b) { return owned(GEOSDifference_r(context(), a.get(), b.get())); }
-Shape intersection(const Shape& a, const Shape& b) { return owned(GEOSIntersection_r(context(), a.get(), b.get())); }
+Shape difference(const Shape& a, const Shape& b) {
+  return owned(GEOSDifference_r(context(), a.get(), b.get()));
+}
+Shape intersection(const Shape& a, const Shape& b) {
+  return owned(GEOSIntersection_r(context(), a.get(), b.get()));
+}
 
 double area(const Shape& shape) {
   double value = 0;
@@ -92,7 +102,9 @@ double area(const Shape& shape) {
   return value;
 }
 
-bool covers(const Shape& shape, Point p) { return GEOSCovers_r(context(), shape.get(), pointShape(p).get()) == 1; }
+bool covers(const Shape& shape, Point p) {
+  return GEOSCovers_r(context(), shape.get(), pointShape(p).get()) == 1;
+}
 
 double distanceTo(const Shape& shape, Point p) {
   double value = 0;

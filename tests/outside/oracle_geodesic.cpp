@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <array>
 #include <limits>
+#include <optional>
 #include <stdexcept>
 
 namespace stopwalk::outside {
@@ -21,7 +22,9 @@ using Traits = CGAL::Surface_mesh_shortest_path_traits<Kernel, Mesh>;
 using Paths = CGAL::Surface_mesh_shortest_path<Traits>;
 
 struct FaceInfo {
-  int crossings = -1;  // constraints between it and the outside; odd: in the piece
+  int crossings = -1;  // constraints between it and the outside; odd: in a piece
+  Mesh::Face_index face;
+  bool inPiece() const { return crossings % 2 == 1; }
 };
 using VertexBase = CGAL::Triangulation_vertex_base_with_info_2<Mesh::Vertex_index, Kernel>;
 using FaceInfoBase = CGAL::Triangulation_face_base_with_info_2<FaceInfo, Kernel>;
@@ -39,8 +42,10 @@ Polygon cleaned(const Polygon& ring) {
   for (std::size_t i = 0; i < out.size() && out.size() > 3;) {
     const Point a = out[(i + out.size() - 1) % out.size()], b = out[(i + 1) % out.size()];
     const bool straight = std::abs(cross(out[i] - a, b - a)) <= kStraight_mm * distance(a, b);
-    if (straight) out.erase(out.begin() + static_cast<std::ptrdiff_t>(i));
-    else ++i;
+    if (straight)
+      out.erase(out.begin() + static_cast<std::ptrdiff_t>(i));
+    else
+      ++i;
   }
   return out;
 }
@@ -68,63 +73,81 @@ void countCrossings(Triangulation& triangulation) {
 }  // namespace
 
 struct OracleGeodesic::Inside {
-  using Corners = std::array<Point, 3>;
-
+  Triangulation triangulation;
   Mesh mesh;
-  std::vector<Corners> faces;
 
-  explicit Inside(const Piece& piece) {
-    Triangulation triangulation;
-    addRing(piece.outer, triangulation);
-    for (const Polygon& hole : piece.holes) addRing(hole, triangulation);
+  explicit Inside(const std::vector<Piece>& pieces) {
+    for (const Piece& piece : pieces) {
+      addRing(piece.outer, triangulation);
+      for (const Polygon& hole : piece.holes) addRing(hole, triangulation);
+    }
     countCrossings(triangulation);
     for (const auto v : triangulation.finite_vertex_handles())
       v->info() = mesh.add_vertex(Kernel::Point_3(v->point().x(), v->point().y(), 0));
-    for (const auto f : triangulation.finite_face_handles()) addFace(f);
+    for (const auto f : triangulation.finite_face_handles()) {
+      if (!f->info().inPiece()) continue;
+      f->info().face = mesh.add_face(f->vertex(0)->info(), f->vertex(1)->info(), f->vertex(2)->info());
+      if (f->info().face == Mesh::null_face()) throw std::runtime_error("a piece touches itself in a point");
+    }
   }
 
-  void addFace(const Triangulation::Face_handle& face) {
-    if (face->info().crossings % 2 == 0) return;
-    const auto made = mesh.add_face(face->vertex(0)->info(), face->vertex(1)->info(), face->vertex(2)->info());
-    if (made == Mesh::null_face()) throw std::runtime_error("the piece touches itself in a point");
-    // In the order in which CGAL counts barycentric coordinates: from the source of the face's halfedge on.
-    const auto edge = mesh.halfedge(made);
-    Corners corners;
+  // A face of the pieces that holds the point.
+  std::optional<Mesh::Face_index> faceAt(Point p) const {
+    const auto found = triangulation.locate(Kernel::Point_2(p.x, p.y));
+    if (found == nullptr || triangulation.is_infinite(found) || !found->info().inPiece()) return std::nullopt;
+    return found->info().face;
+  }
+
+  struct Location {
+    Paths::Face_location at;
+    double off = 0;  // from the point asked for
+  };
+
+  // The place in the face, or the nearest to it; a hair inside, for a source on a border edge is too much for
+  // CGAL.
+  Location locationIn(Mesh::Face_index face, Point p) const {
+    // CGAL counts barycentric coordinates from the source of the face's halfedge on.
+    const auto edge = mesh.halfedge(face);
+    std::array<Point, 3> corner;
     std::size_t i = 0;
     for (const auto v : {mesh.source(edge), mesh.target(edge), mesh.target(mesh.next(edge))})
-      corners[i++] = {mesh.point(v).x(), mesh.point(v).y()};
-    faces.push_back(corners);
+      corner[i++] = {mesh.point(v).x(), mesh.point(v).y()};
+    const auto& [a, b, c] = corner;
+    const double whole = cross(b - a, c - a);
+    std::array<double, 3> part{cross(c - b, p - b) / whole, cross(a - c, p - c) / whole,
+                               cross(b - a, p - a) / whole};
+    double sum = 0;
+    for (double& k : part) sum += k = std::max(k, 1e-6);
+    for (double& k : part) k /= sum;
+    return {{face, {part[0], part[1], part[2]}}, distance(part[0] * a + part[1] * b + part[2] * c, p)};
   }
 
-  // The face and barycentric place of the point, or of the nearest to it where it lies just outside; a hair inside the
-  // face, for a source on a border edge makes CGAL step into the face that is not there.
   Paths::Face_location locate(Point p) const {
-    Paths::Face_location best;
-    double least = std::numeric_limits<double>::infinity();
-    for (std::size_t i = 0; i < faces.size(); ++i) {
-      const auto& [a, b, c] = faces[i];
-      const double whole = cross(b - a, c - a);
-      std::array<double, 3> part{cross(c - b, p - b) / whole, cross(a - c, p - c) / whole, cross(b - a, p - a) / whole};
-      double sum = 0;
-      for (double& k : part) sum += k = std::max(k, 1e-6);
-      for (double& k : part) k /= sum;
-      const Point taken = part[0] * a + part[1] * b + part[2] * c;
-      if (distance(taken, p) >= least) continue;
-      least = distance(taken, p);
-      best = {Mesh::Face_index(static_cast<Mesh::size_type>(i)), {part[0], part[1], part[2]}};
-    }
-    return best;
+    if (const auto face = faceAt(p)) return locationIn(*face, p).at;
+    Location best;
+    best.off = std::numeric_limits<double>::infinity();
+    for (const auto face : mesh.faces())
+      if (const Location here = locationIn(face, p); here.off < best.off) best = here;
+    return best.at;
   }
 };
 
-OracleGeodesic::OracleGeodesic(const Piece& piece) : inside_(std::make_unique<Inside>(piece)) {}
+OracleGeodesic::OracleGeodesic(const std::vector<Piece>& pieces)
+    : inside_(std::make_unique<Inside>(pieces)) {}
 OracleGeodesic::~OracleGeodesic() = default;
 OracleGeodesic::OracleGeodesic(OracleGeodesic&&) noexcept = default;
 
-std::vector<double> OracleGeodesic::lengths(Point source, const std::vector<Point>& targets) const {
+bool OracleGeodesic::holds(Point p) const {
+  return inside_->faceAt(p).has_value();
+}
+
+std::vector<double> OracleGeodesic::lengths(const std::vector<Point>& sources,
+                                            const std::vector<Point>& targets) const {
   Paths paths(inside_->mesh);
-  const auto from = inside_->locate(source);
-  paths.add_source_point(from.first, from.second);
+  for (const Point source : sources) {
+    const auto from = inside_->locate(source);
+    paths.add_source_point(from.first, from.second);
+  }
   paths.build_sequence_tree();
   std::vector<double> out;
   for (const Point target : targets) {

@@ -18,21 +18,25 @@ constexpr double kOnEdge_mm = 1e-6;
 // Steps that differ by less are equally long; by less than a hair, the chords cannot tell which is shorter.
 constexpr double kEqual_mm = 1e-6;
 constexpr double kHair_mm = 0.05;
-// The points of a part that are nearest to within the first lie in a patch narrower than the second, or the nearest is
-// in doubt.
+// The points of a part that are nearest to within the first lie in a patch narrower than the second, or the
+// nearest is in doubt.
 constexpr double kAboutAsNear_mm = 0.1;
 constexpr double kNarrowChoice_mm = 60;
 
 Point nearestOn(const Segment& s, Point p) {
   const Point along = s.b - s.a;
-  const double t = squaredLength(along) > 0 ? std::clamp(dot(p - s.a, along) / squaredLength(along), 0.0, 1.0) : 0;
+  const double t =
+      squaredLength(along) > 0 ? std::clamp(dot(p - s.a, along) / squaredLength(along), 0.0, 1.0) : 0;
   return s.a + t * along;
 }
 
-double distanceTo(const Segment& s, Point p) { return distance(nearestOn(s, p), p); }
+double distanceTo(const Segment& s, Point p) {
+  return distance(nearestOn(s, p), p);
+}
 
 void addEdges(const Polygon& outline, std::vector<Segment>& edges) {
-  for (std::size_t i = 0; i < outline.size(); ++i) edges.push_back({outline[i], outline[(i + 1) % outline.size()]});
+  for (std::size_t i = 0; i < outline.size(); ++i)
+    edges.push_back({outline[i], outline[(i + 1) % outline.size()]});
 }
 
 // By counting crossings; what lies on the outline may be told either way.
@@ -60,7 +64,8 @@ bool inRoomOrPassage(const floor::Plan& plan, Point p) {
     return !outline.empty() && (inside(outline, p) || onOutline(outline, p));
   };
   return std::ranges::any_of(plan.rooms, holds) ||
-         std::ranges::any_of(plan.passages, [&](const floor::Passage& passage) { return holds(passageOutline(passage)); });
+         std::ranges::any_of(plan.passages,
+                             [&](const floor::Passage& passage) { return holds(passageOutline(passage)); });
 }
 
 Polygon boxAround(const std::vector<Segment>& edges, double margin) {
@@ -82,9 +87,11 @@ std::optional<Shape> shadowOf(const Segment& edge, Point eye) {
   if (reach <= kOnEdge_mm || reach > kLongestStep_mm) return std::nullopt;
   if (std::abs(cross(edge.a - eye, edge.b - eye)) < 1e-6 * distance(edge.a, edge.b)) return std::nullopt;
   const auto beyond = [&](Point p) { return eye + (8 * kLongestStep_mm / distance(p, eye)) * (p - eye); };
-  // A long edge seen edge-on fans out by almost half a turn: one more corner keeps the quadrilateral beyond reach.
+  // A long edge seen edge-on fans out by almost half a turn: one more corner keeps the quadrilateral beyond
+  // reach.
   const Point between = unit(unit(edge.a - eye) + unit(edge.b - eye));
-  return polygonShape({edge.a, edge.b, edge.b + (beyond(edge.b) - eye), eye + 1e6 * between, edge.a + (beyond(edge.a) - eye)});
+  return polygonShape({edge.a, edge.b, edge.b + (beyond(edge.b) - eye), eye + 1e6 * between,
+                       edge.a + (beyond(edge.a) - eye)});
 }
 
 // What a landing keeps its clearance from: the nearest point of a wall or solid, a corner of it or not.
@@ -98,7 +105,8 @@ std::vector<Feature> featuresOf(const floor::Plan& plan, Point landing, double c
   for (const Segment& edge : everyEdge(plan)) {
     if (std::abs(distanceTo(edge, landing) - clearance) > kHair_mm) continue;
     const Point at = nearestOn(edge, landing);
-    if (std::ranges::any_of(found, [&](const Feature& f) { return distance(f.at, at) < kOnEdge_mm; })) continue;
+    if (std::ranges::any_of(found, [&](const Feature& f) { return distance(f.at, at) < kOnEdge_mm; }))
+      continue;
     found.push_back({at, distance(at, edge.a) < kOnEdge_mm || distance(at, edge.b) < kOnEdge_mm});
   }
   return found;
@@ -117,9 +125,11 @@ Point notchOf(Feature f, Feature g, Point landing, double clearance) {
   return p;
 }
 
-// The landing on chords taken onto the true arc: straight from the corner, into the notch between two, or along the view.
-// In doubt where it slides along a chord to the end of what is seen, for the arc's own nearest point lies elsewhere.
-Step ontoTrueArc(const floor::Plan& plan, Point from, const Shape& near, double clearance, const Shape& seen) {
+// The landing on chords taken onto the true arc: straight from the corner, into the notch between two, or
+// along the view. In doubt where it slides along a chord to the end of what is seen, for the arc's own
+// nearest point lies elsewhere.
+Step ontoTrueArc(const floor::Plan& plan, Point from, const Shape& near, double clearance,
+                 const Shape& seen) {
   const Point landing = nearestPointOf(near, from);
   const auto step = [&](Point to, bool doubtful) { return Step{to, distance(from, to), doubtful}; };
   const std::vector<Feature> features = featuresOf(plan, landing, clearance);
@@ -127,12 +137,15 @@ Step ontoTrueArc(const floor::Plan& plan, Point from, const Shape& near, double 
     if (!f.corner || distance(f.at, from) < kOnEdge_mm) continue;
     const Point on_arc = f.at + (clearance / distance(f.at, from)) * (from - f.at);
     const double half_chord = clearance * std::numbers::pi / 4 / kChordsAQuarter;
-    if (distance(on_arc, landing) > 1.1 * half_chord || distanceToAll(plan, on_arc) < clearance - 0.001) continue;
+    if (distance(on_arc, landing) > 1.1 * half_chord || distanceToAll(plan, on_arc) < clearance - 0.001)
+      continue;
     if (outside::distanceTo(seen, on_arc) < 0.05) return step(on_arc, false);
   }
   if (std::ranges::none_of(features, &Feature::corner)) return step(landing, false);
-  if (features.size() > 1) return step(notchOf(features[0], features[1], landing, clearance), features.size() > 2);
-  const auto [low, high] = bounds(intersection(near, diskShape(from, distance(from, landing) + kHair_mm, 16)));
+  if (features.size() > 1)
+    return step(notchOf(features[0], features[1], landing, clearance), features.size() > 2);
+  const auto [low, high] =
+      bounds(intersection(near, diskShape(from, distance(from, landing) + kHair_mm, 16)));
   return step(landing, distance(low, high) > 0.5);
 }
 
@@ -145,7 +158,8 @@ Shape seenOf(const floor::Plan& plan, Point from, const Shape& part) {
   return difference(near, unionOf(std::move(hidden)));
 }
 
-// The nearest, and those as near to rounding; a rival that is nearer or farther by a hair only makes the choice doubtful.
+// The nearest, and those as near to rounding; a rival that is nearer or farther by a hair only makes the
+// choice doubtful.
 std::vector<Step> nearestOf(std::vector<Step> steps) {
   std::erase_if(steps, [](const Step& s) { return s.length > kLongestStep_mm; });
   if (steps.empty()) return steps;
@@ -166,7 +180,9 @@ std::vector<Segment> everyEdge(const floor::Plan& plan) {
 }
 
 bool onFloor(const floor::Plan& plan, Point p) {
-  const auto holds = [&](const floor::Solid& solid) { return inside(solid.outline, p) && !onOutline(solid.outline, p); };
+  const auto holds = [&](const floor::Solid& solid) {
+    return inside(solid.outline, p) && !onOutline(solid.outline, p);
+  };
   return inRoomOrPassage(plan, p) && std::ranges::none_of(plan.solids, holds);
 }
 
@@ -212,7 +228,8 @@ std::vector<Step> stepsTo(const floor::Plan& plan, Point from, const Shape& part
   if (area(seen) < 1e-6) return {};
   const double about = distance(from, nearestPointOf(seen, from));
   std::vector<Step> steps;
-  for (const Piece& near : piecesOf(intersection(seen, diskShape(from, about + kAboutAsNear_mm, kChordsAQuarter)))) {
+  for (const Piece& near :
+       piecesOf(intersection(seen, diskShape(from, about + kAboutAsNear_mm, kChordsAQuarter)))) {
     const Shape shape = pieceShape(near);
     Step step = ontoTrueArc(plan, from, shape, clearance, seen);
     const auto [low, high] = bounds(shape);

@@ -10,11 +10,13 @@ namespace stopwalk::outside {
 
 inline constexpr int kChordsAQuarter = 64;
 
-// On which side of the true arcs the chords lie. Outside: the region is never larger than the true one, walks never
-// shorter. Inside: the region is never smaller, walks never longer but for the rounding of W(c)'s own 0.0005 mm.
+// On which side of the true arcs the chords lie. Outside: the region is never larger than the true one, walks
+// never shorter. Inside: the region is never smaller, walks never longer but for the rounding of W(c)'s own
+// 0.0005 mm.
 enum class Chords { InsideArc, OutsideArc };
 
-// W(c) of docs/measuring.md from GEOS alone: everything farther than c from walls and solids, kept where it is floor.
+// W(c) of docs/measuring.md from GEOS alone: everything farther than c from walls and solids, kept where it
+// is floor.
 class OracleRegion {
  public:
   OracleRegion(const floor::Plan& plan, double clearance, Chords chords = Chords::InsideArc,
@@ -49,8 +51,8 @@ struct Step {
   bool doubtful = false;
 };
 
-// Straight to the nearest point of the part that is seen across F, at most 1 m; all of them where several are equally near.
-// `part` is one of a region built at `clearance`.
+// Straight to the nearest point of the part that is seen across F, at most 1 m; all of them where several are
+// equally near. `part` is one of a region built at `clearance`.
 std::vector<Step> stepsTo(const floor::Plan& plan, Point from, const Shape& part, double clearance);
 
 }  // namespace stopwalk::outside

@@ -28,7 +28,9 @@ std::vector<OracleWalks::Entry> OracleWalks::entries(Point place, double clearan
   const auto of_body = body.partAt(place);
   for (std::size_t part = 0; part < region.shapes().size(); ++part) {
     // Of more clearance than the body's, each part lies wholly in one part of the body's region.
-    if (of_body && clearance >= kBodyHalfWidth_mm && body.partAt(somePointOf(region.shapes()[part])) != of_body) continue;
+    if (of_body && clearance >= kBodyHalfWidth_mm &&
+        body.partAt(somePointOf(region.shapes()[part])) != of_body)
+      continue;
     for (const Step& step : stepsTo(plan_, place, region.shapes()[part], clearance))
       all.push_back({part, step.to, step.length, step.doubtful});
   }
@@ -47,8 +49,8 @@ std::vector<OracleWalk> OracleWalks::at(double clearance, Point from, const std:
         if (a.part == b.part) ends.push_back({i, b}), targets.push_back(b.at);
       }
     if (ends.empty()) continue;
-    const auto ways = level.ways.try_emplace(a.part, level.region.parts()[a.part]).first;
-    const std::vector<double> lengths = ways->second.lengths(a.at, targets);
+    const auto ways = level.ways.try_emplace(a.part, std::vector<Piece>{level.region.parts()[a.part]}).first;
+    const std::vector<double> lengths = ways->second.lengths({a.at}, targets);
     for (std::size_t k = 0; k < ends.size(); ++k) {
       OracleWalk& walk = best[ends[k].first];
       const double length = a.step + lengths[k] + ends[k].second.step;

@@ -19,8 +19,8 @@ struct OracleWalk {
   bool doubtful = false;
 };
 
-// The walking distances of docs/measuring.md once more: the region by GEOS, the ways by CGAL, steps and narrow passages by
-// the letter of the definition. Slow.
+// The walking distances of docs/measuring.md once more: the region by GEOS, the ways by CGAL, steps and
+// narrow passages by the letter of the definition. Slow.
 class OracleWalks {
  public:
   OracleWalks(const floor::Plan& plan, double clearance_mm, Chords chords = Chords::InsideArc);

@@ -26,7 +26,8 @@ Segment edgeOf(const Polygon& outline, std::size_t edge) {
 
 double distanceTo(const Segment& s, Point p) {
   const Point along = s.b - s.a;
-  const double t = squaredLength(along) > 0 ? std::clamp(dot(p - s.a, along) / squaredLength(along), 0.0, 1.0) : 0;
+  const double t =
+      squaredLength(along) > 0 ? std::clamp(dot(p - s.a, along) / squaredLength(along), 0.0, 1.0) : 0;
   return distance(s.a + t * along, p);
 }
 
@@ -61,7 +62,8 @@ std::optional<std::size_t> edgeMet(const Polygon& outline, Segment opening, Poin
     if (distance(edge.a, edge.b) < 1) continue;
     const double ta = metAt(edge, opening.a, ray), tb = metAt(edge, opening.b, ray);
     if (std::min(ta, tb) < -1 || std::max(ta, tb) > 1000) continue;
-    if (distanceTo(edge, opening.a + ta * ray) < 0.001 && distanceTo(edge, opening.b + tb * ray) < 0.001) return i;
+    if (distanceTo(edge, opening.a + ta * ray) < 0.001 && distanceTo(edge, opening.b + tb * ray) < 0.001)
+      return i;
   }
   return std::nullopt;
 }

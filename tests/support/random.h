@@ -4,7 +4,8 @@
 
 namespace stopwalk::support {
 
-// The same numbers from the same seed on every machine (splitmix64); the standard library's distributions are not.
+// The same numbers from the same seed on every machine (splitmix64); the standard library's distributions are
+// not.
 class Random {
  public:
   explicit Random(std::uint64_t seed) : state_(seed) { state_ = bits() ^ (seed << 32); }

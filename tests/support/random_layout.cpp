@@ -13,13 +13,16 @@ using geometry::Polygon;
 using layout::Layout;
 using layout::Point;
 
-// A room's bounds before its shape is cut from them; the side walls stand upright over `low` to `high`, where doors may be.
+// A room's bounds before its shape is cut from them; the side walls stand upright over `low` to `high`, where
+// doors may be.
 struct Bay {
   double left, right, bottom, top;
   double low, high;
 };
 
-std::string numbered(const char* name, std::size_t number) { return name + std::to_string(number); }
+std::string numbered(const char* name, std::size_t number) {
+  return name + std::to_string(number);
+}
 
 class Drawing {
  public:
@@ -44,7 +47,9 @@ class Drawing {
   void addRoom() {
     static constexpr double kThickness[] = {0, 60, 100, 240, 400};
     const double left = bays_.empty() ? 0 : bays_.back().right + kThickness[random_.below(5)];
-    Bay bay{left, left + random_.between(3500, 8000), random_.between(-1200, 0), random_.between(4000, 7500), 0, 0};
+    Bay bay{
+        left, left + random_.between(3500, 8000), random_.between(-1200, 0), random_.between(4000, 7500), 0,
+        0};
     bay.low = bay.bottom + 100;
     bay.high = bay.top - 100;
     layout::Room room;
@@ -60,7 +65,8 @@ class Drawing {
   Polygon shape(Bay& bay) {
     const double w = bay.right - bay.left, h = bay.top - bay.bottom;
     const double cut_x = w * random_.between(0.25, 0.5), cut_y = h * random_.between(0.2, 0.45);
-    const Point a{bay.left, bay.bottom}, b{bay.right, bay.bottom}, c{bay.right, bay.top}, d{bay.left, bay.top};
+    const Point a{bay.left, bay.bottom}, b{bay.right, bay.bottom}, c{bay.right, bay.top},
+        d{bay.left, bay.top};
     switch (random_.below(4)) {
       case 0:  // L, cut at the top right
         bay.high = bay.top - cut_y - 100;
@@ -86,7 +92,8 @@ class Drawing {
   }
 
   void addDoors(std::size_t i) {
-    const double low = std::max(bays_[i].low, bays_[i + 1].low), high = std::min(bays_[i].high, bays_[i + 1].high);
+    const double low = std::max(bays_[i].low, bays_[i + 1].low),
+                 high = std::min(bays_[i].high, bays_[i + 1].high);
     if (random_.chance(0.05)) return;
     const int doors = high - low > 3200 && random_.chance(0.3) ? 2 : 1;
     for (int k = 0; k < doors; ++k) {
@@ -108,7 +115,8 @@ class Drawing {
 
   Point somewhere(double margin) {
     const Bay& bay = bays_[static_cast<std::size_t>(random_.below(static_cast<int>(bays_.size())))];
-    return {random_.between(bay.left + margin, bay.right - margin), random_.between(bay.bottom + margin, bay.top - margin)};
+    return {random_.between(bay.left + margin, bay.right - margin),
+            random_.between(bay.bottom + margin, bay.top - margin)};
   }
 
   layout::Footprint footprint(double& width, double& depth) {
@@ -120,7 +128,8 @@ class Drawing {
     return Polygon{{-w, 0}, {0, -d}, {w, 0}, {w / 2, d}, {-w / 3, d * 0.8}};
   }
 
-  // Where a thing stands: mostly anywhere; else flush with a side wall, through it, or against the machine before it.
+  // Where a thing stands: mostly anywhere; else flush with a side wall, through it, or against the machine
+  // before it.
   void place(double width, double depth, Point& at, double& turn) {
     at = somewhere(250);
     turn = random_.chance(0.5) ? 90.0 * random_.below(4) : random_.between(0, 360);
@@ -128,8 +137,12 @@ class Drawing {
     const Bay& bay = bays_[static_cast<std::size_t>(random_.below(static_cast<int>(bays_.size())))];
     turn = 0;
     switch (random_.below(3)) {
-      case 0: at.x = bay.left + width / 2; break;
-      case 1: at.x = bay.right - width * random_.between(0.1, 0.4); break;
+      case 0:
+        at.x = bay.left + width / 2;
+        break;
+      case 1:
+        at.x = bay.right - width * random_.between(0.1, 0.4);
+        break;
       default:
         if (last_.width == 0) return;
         turn = last_.turn;
@@ -153,9 +166,11 @@ class Drawing {
   }
 
   void addStations(layout::Machine& machine, double width, double depth) {
-    machine.stations.push_back({"operator", layout::Role::Operator, {0, -depth / 2 - random_.between(150, 700)}, {}});
+    machine.stations.push_back(
+        {"operator", layout::Role::Operator, {0, -depth / 2 - random_.between(150, 700)}, {}});
     if (random_.chance(0.3))
-      machine.stations.push_back({"helper", layout::Role::Helper, {0, depth / 2 + random_.between(150, 700)}, {}});
+      machine.stations.push_back(
+          {"helper", layout::Role::Helper, {0, depth / 2 + random_.between(150, 700)}, {}});
     if (random_.chance(0.1)) machine.stations[0].at = {random_.between(-0.4, 0.4) * width, -depth / 2};
   }
 
@@ -219,7 +234,9 @@ class Drawing {
 
 }  // namespace
 
-Layout randomLayout(std::uint64_t seed, const RandomLayoutOptions& options) { return Drawing(seed, options).draw(); }
+Layout randomLayout(std::uint64_t seed, const RandomLayoutOptions& options) {
+  return Drawing(seed, options).draw();
+}
 
 Layout moved(Layout layout, double turn, Point by) {
   const auto move = [&](Point& p) { p = layout::toPlan(by, turn, p); };

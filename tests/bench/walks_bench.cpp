@@ -1,0 +1,114 @@
+// The walks of one audit, and the same questions put to general libraries in the same run. See docs/speed.md.
+#include <benchmark/benchmark.h>
+
+#include <iterator>
+#include <memory>
+#include <span>
+#include <vector>
+
+#include "core/floor/walks.h"
+#include "tests/bench/bench_run.h"
+#include "tests/bench/shop.h"
+#include "tests/outside/oracle_geodesic.h"
+#include "tests/outside/oracle_region.h"
+
+namespace stopwalk::bench {
+namespace {
+
+using floor::Place;
+using floor::Point;
+using floor::Walks;
+using support::kShopSizes;
+
+std::vector<Point> pointsOf(const std::vector<Place>& places) {
+  std::vector<Point> points;
+  for (const Place& place : places) {
+    points.insert(points.end(), place.points.begin(), place.points.end());
+    for (const floor::Segment& line : place.lines) points.push_back(0.5 * (line.a + line.b));
+  }
+  return points;
+}
+
+void phoneToEveryStation(const Walks& walks, const Shop& shop) {
+  benchmark::DoNotOptimize(walks.nearestForAll(shop.stations, std::span(shop.phones).first(1)));
+}
+
+void everyStationToItsStop(const Walks& walks, const Shop& shop) {
+  for (std::size_t i = 0; i < shop.stations.size(); ++i)
+    benchmark::DoNotOptimize(walks.nearest(shop.stations[i], shop.candidates[i]));
+}
+
+void everyStationToAnyStop(const Walks& walks, const Shop& shop) {
+  benchmark::DoNotOptimize(walks.nearestForAll(shop.stations, shop.stops));
+}
+
+using Question = void (*)(const Walks&, const Shop&);
+
+void cold(benchmark::State& state, const char* name, Question ask) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  run(state, name, "", [&] { ask(Walks(shop.plan), shop); });
+}
+
+void warm(benchmark::State& state, const char* name, Question ask) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  const Walks walks(shop.plan);
+  ask(walks, shop);
+  run(state, name, "", [&] { ask(walks, shop); });
+}
+
+// GEOS makes the region with 8 chords a quarter circle, CGAL triangulates it; neither is timed with the
+// questions.
+struct Baseline {
+  explicit Baseline(const floor::Plan& plan)
+      : region(plan, floor::kMeasuringClearance_mm, outside::Chords::InsideArc, 8) {}
+  outside::OracleRegion region;
+  outside::OracleGeodesic ways{region.parts()};
+};
+
+const Baseline& baselineOf(std::size_t size) {
+  static std::size_t held = std::size(kShopSizes);
+  static std::unique_ptr<Baseline> baseline;
+  if (held != size) baseline = std::make_unique<Baseline>(shopOf(size).plan), held = size;
+  return *baseline;
+}
+
+std::vector<Point> within(const outside::OracleGeodesic& ways, const std::vector<Point>& all) {
+  std::vector<Point> held;
+  for (const Point p : all)
+    if (ways.holds(p)) held.push_back(p);
+  return held;
+}
+
+void cgal(benchmark::State& state, const char* name, const char* against, bool to_phone) {
+  const auto size = static_cast<std::size_t>(state.range(0));
+  const Shop& shop = shopOf(size);
+  const outside::OracleGeodesic& ways = baselineOf(size).ways;
+  std::vector<Point> sources = within(ways, pointsOf(to_phone ? shop.phones : shop.stops));
+  if (to_phone) sources.resize(1);
+  const std::vector<Point> stations = within(ways, shop.stations);
+  run(state, name, against, [&] { benchmark::DoNotOptimize(ways.lengths(sources, stations)); });
+  state.counters["answered"] = static_cast<double>(stations.size());
+}
+
+void geos(benchmark::State& state) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  run(state, "GEOS, region", "phone, cold", [&] {
+    benchmark::DoNotOptimize(
+        outside::OracleRegion(shop.plan, 305, outside::Chords::InsideArc, 8).parts().size());
+  });
+}
+
+BENCHMARK_CAPTURE(cold, phone_to_every_station, "phone, cold", phoneToEveryStation)->Apply(allSizes);
+BENCHMARK_CAPTURE(warm, phone_to_every_station, "phone, warm", phoneToEveryStation)->Apply(allSizes);
+BENCHMARK_CAPTURE(cold, every_station_to_its_stop, "its stop, cold", everyStationToItsStop)->Apply(allSizes);
+BENCHMARK_CAPTURE(warm, every_station_to_its_stop, "its stop, warm", everyStationToItsStop)->Apply(allSizes);
+BENCHMARK_CAPTURE(cold, every_station_to_any_stop, "any stop, cold", everyStationToAnyStop)->Apply(allSizes);
+BENCHMARK(geos)->Apply(allSizesOnce);
+BENCHMARK_CAPTURE(cgal, phone_to_every_station, "CGAL, phone", "phone, cold", true)->Apply(allSizesOnce);
+BENCHMARK_CAPTURE(cgal, every_station_to_any_stop, "CGAL, any stop", "any stop, cold", false)
+    ->Apply(allSizesOnce);
+
+}  // namespace
+}  // namespace stopwalk::bench
+
+BENCHMARK_MAIN();
