@@ -20,31 +20,53 @@ std::optional<std::size_t> caughtAt(const Context& c, std::size_t first, std::si
   return first < end ? std::optional<std::size_t>(first) : std::nullopt;
 }
 
+double restAfter(const Context& c, std::size_t machine, const Way& way) {
+  return secondsFor(way.walk_m, c.relation.runDown(*way.index, machine));
+}
+
+void keepBetter(Helper& best, std::size_t station, const Way& way, double seconds) {
+  if (seconds < best.seconds || (seconds == best.seconds && station < best.station))
+    best = {station, way, seconds};
+}
+
+// When nobody near has a way, most likely nobody has: one pass over the floor for everyone.
+void askEveryone(Helper& best, const Context& c, std::size_t machine, std::size_t caught,
+                 const std::vector<std::size_t>& stops) {
+  std::vector<std::size_t> others;
+  for (std::size_t s = 0; s < c.stations.size(); ++s)
+    if (s != caught && c.stations[s].on_floor) others.push_back(s);
+  std::vector<Way> ways = c.nearestOf(others, stops);
+  for (std::size_t i = 0; i < others.size(); ++i)
+    if (ways[i].found()) keepBetter(best, others[i], ways[i], restAfter(c, machine, ways[i]));
+}
+
 // The other person who brings the machine to rest first. From each station the nearest stop is the one used;
 // a station is asked only while a straight walk from it could still win.
 std::optional<Helper> quickest(const Context& c, std::size_t machine, std::size_t caught,
                                const std::vector<std::size_t>& stops) {
+  constexpr int kPatience = 32;
+  constexpr double kNoFurther = -1;
   Helper best;
-  const auto worth_m = [&](double run_down_s) {
-    return (best.seconds - secondsFor(0, run_down_s)) * kSpeed_m_s;
-  };
   double least_run_down = std::numeric_limits<double>::infinity();
   for (const std::size_t d : stops)
     least_run_down = std::min(least_run_down, c.relation.runDown(d, machine).value_or(0));
+  const auto worth_m = [&] { return (best.seconds - secondsFor(0, least_run_down)) * kSpeed_m_s; };
+  int in_vain = 0;
   for (const std::size_t d : stops) {
     const floor::PlacedDevice& p = c.placed[d].placed;
     const double slack_mm = floor::kHandReach_mm + p.length.value_or(0) / 2;
     c.stationsNearestFirst(p.at, [&](std::size_t s) {
       if (s != caught && c.stations[s].on_floor) {
-        Way way = c.nearestOf(s, stops, worth_m(least_run_down));
-        const double seconds =
-            way.found() ? secondsFor(way.walk_m, c.relation.runDown(*way.index, machine)) : best.seconds;
-        if (seconds < best.seconds || (seconds == best.seconds && way.found() && s < best.station))
-          best = {s, std::move(way), seconds};
+        Way way = c.nearestOf(s, stops, worth_m());
+        if (way.found())
+          keepBetter(best, s, way, restAfter(c, machine, way));
+        else if (!best.way.found())
+          ++in_vain;
       }
-      return worth_m(least_run_down) * 1000 + slack_mm;
+      return in_vain > kPatience ? kNoFurther : worth_m() * 1000 + slack_mm;
     });
   }
+  if (!best.way.found() && in_vain > kPatience) askEveryone(best, c, machine, caught, stops);
   return best.way.found() ? std::optional<Helper>(std::move(best)) : std::nullopt;
 }
 

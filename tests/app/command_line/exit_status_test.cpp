@@ -12,8 +12,12 @@ std::string replaced(std::string text, const std::string& from, const std::strin
   return at == std::string::npos ? text : text.replace(at, from.size(), to);
 }
 
-std::string goodShop() { return textOf(STOPWALK_SOURCE_DIR "/sample-layouts/scene-shop.layout.yaml"); }
-std::string faultyShop() { return replaced(shop(), "at: [4000, 0], width", "at: [4000, 500], width"); }
+std::string goodShop() {
+  return textOf(STOPWALK_SOURCE_DIR "/sample-layouts/scene-shop.layout.yaml");
+}
+std::string faultyShop() {
+  return replaced(shop(), "at: [4000, 0], width", "at: [4000, 500], width");
+}
 
 class Program : public InFolder {};
 
@@ -31,11 +35,22 @@ TEST_F(Program, ReadsStandardInput) {
 TEST_F(Program, UsageThatIsWrongWritesNothing) {
   const std::string good = write("good.layout.yaml", goodShop());
   const std::vector<std::vector<std::string>> wrong = {
-      {}, {"audit"}, {"fly"}, {"audit", good, "--format", "xml"}, {"audit", good, "--hours", "noon"},
-      {"audit", good, "--limit", "stop-too-fr=4"}, {"audit", good, "--limit", "stop-too-far"}, {"audit", good, "--limit"},
-      {"audit", good, "--profile", "strickt"}, {"audit", good, "--nonsense"}, {"measure", good, "--from", "0,0"},
-      {"measure", good, "--from", "0,0", "--to", "nowhere"}, {"measure", good, "--from", "0,x", "--to", "0,0"},
-      {"measure", good, "--from", "0,0", "--to", "1,1", "--clearance", "-5"}, {"profile"}, {"profile", "show", "strickt"}};
+      {},
+      {"audit"},
+      {"fly"},
+      {"audit", good, "--format", "xml"},
+      {"audit", good, "--hours", "noon"},
+      {"audit", good, "--limit", "stop-too-fr=4"},
+      {"audit", good, "--limit", "stop-too-far"},
+      {"audit", good, "--limit"},
+      {"audit", good, "--profile", "strickt"},
+      {"audit", good, "--nonsense"},
+      {"measure", good, "--from", "0,0"},
+      {"measure", good, "--from", "0,0", "--to", "nowhere"},
+      {"measure", good, "--from", "0,x", "--to", "0,0"},
+      {"measure", good, "--from", "0,0", "--to", "1,1", "--clearance", "-5"},
+      {"profile"},
+      {"profile", "show", "strickt"}};
   for (const auto& args : wrong) {
     const Ran ran = runProgram(args);
     std::string line;
@@ -47,7 +62,8 @@ TEST_F(Program, UsageThatIsWrongWritesNothing) {
 }
 
 TEST_F(Program, InputThatIsWrongWritesNothing) {
-  for (const std::string& text : {std::string(), std::string("nonsense"), replaced(shop(), "units: mm", "units: yd"), shop().substr(0, 900)}) {
+  for (const std::string& text : {std::string(), std::string("nonsense"),
+                                  replaced(shop(), "units: mm", "units: yd"), shop().substr(0, 900)}) {
     for (const char* command : {"audit", "check"}) {
       const Ran ran = runProgram({command, "-"}, text);
       EXPECT_EQ(ran.exit, kWrong);
@@ -93,7 +109,8 @@ TEST_F(Program, ClosedOutputIsAFileThatCannotBeWritten) {
 }
 
 TEST_F(Program, SeveralLayoutsAreAllAuditedAndTheWorstCounts) {
-  const std::string good = write("good.layout.yaml", goodShop()), bad = write("bad.layout.yaml", shop()), broken = write("broken.layout.yaml", "x: [");
+  const std::string good = write("good.layout.yaml", goodShop()), bad = write("bad.layout.yaml", shop()),
+                    broken = write("broken.layout.yaml", "x: [");
   EXPECT_EQ(runProgram({"audit", good, bad}).exit, kFailed);
   const Ran ran = runProgram({"audit", bad, broken, good, "--format", "json"});
   EXPECT_EQ(ran.exit, kWrong);
@@ -125,10 +142,15 @@ TEST_F(Program, CheckTellsFaultsByTheirPlace) {
 
 TEST_F(Program, ProfileOfTheLayoutIsFoundBesideIt) {
   write("ours.yaml", "stopwalk_profile: 1\nid: ours\nextends: strict\nrules: {}\n...\n");
-  const std::string file = write("bad.layout.yaml", replaced(shop(), "units: mm\n", "units: mm\nprofile: ours.yaml\n"));
-  EXPECT_NE(runProgram({"audit", file, "--format", "json"}).out.find(R"("profile": {"id":"ours")"), std::string::npos);
-  EXPECT_NE(runProgram({"audit", file, "--format", "json", "--profile", "strict"}).out.find(R"({"id":"strict")"), std::string::npos);
-  const std::string lost = write("lost.layout.yaml", replaced(shop(), "units: mm\n", "units: mm\nprofile: theirs.yaml\n"));
+  const std::string file =
+      write("bad.layout.yaml", replaced(shop(), "units: mm\n", "units: mm\nprofile: ours.yaml\n"));
+  EXPECT_NE(runProgram({"audit", file, "--format", "json"}).out.find(R"("profile": {"id":"ours")"),
+            std::string::npos);
+  EXPECT_NE(
+      runProgram({"audit", file, "--format", "json", "--profile", "strict"}).out.find(R"({"id":"strict")"),
+      std::string::npos);
+  const std::string lost =
+      write("lost.layout.yaml", replaced(shop(), "units: mm\n", "units: mm\nprofile: theirs.yaml\n"));
   EXPECT_EQ(runProgram({"audit", lost}).exit, kWrong);
 }
 
@@ -139,8 +161,13 @@ TEST_F(Program, LogsToStandardErrorWhenAsked) {
 }
 
 TEST_F(Program, HelpEndsWithAnExampleAtEveryLevel) {
-  for (const auto& args : std::vector<std::vector<std::string>>{
-           {"--help"}, {"audit", "--help"}, {"check", "--help"}, {"measure", "--help"}, {"profile", "--help"}, {"profile", "show", "--help"}, {"profile", "list", "--help"}}) {
+  for (const auto& args : std::vector<std::vector<std::string>>{{"--help"},
+                                                                {"audit", "--help"},
+                                                                {"check", "--help"},
+                                                                {"measure", "--help"},
+                                                                {"profile", "--help"},
+                                                                {"profile", "show", "--help"},
+                                                                {"profile", "list", "--help"}}) {
     const Ran ran = runProgram(args);
     EXPECT_EQ(ran.exit, kDone);
     EXPECT_NE(ran.out.find("Example:\n  stopwalk "), std::string::npos) << args[0];

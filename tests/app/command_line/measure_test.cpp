@@ -11,7 +11,9 @@ Ran measure(const std::string& from, const std::string& to, std::vector<std::str
   return runProgram(args, shop());
 }
 
-nlohmann::json jsonOf(const Ran& ran) { return nlohmann::json::parse(ran.out); }
+nlohmann::json jsonOf(const Ran& ran) {
+  return nlohmann::json::parse(ran.out);
+}
 
 TEST(Measure, StraightWalkBetweenPoints) {
   const Ran ran = measure("1000,1000", "4000,1000");
@@ -30,8 +32,10 @@ TEST(Measure, DeviceStandsForWhereItsUserStands) {
 }
 
 TEST(Measure, AtZeroClearanceOneCutsTheCorner) {
-  const double wide = jsonOf(measure("1000,3000", "2000,5000"))["walk_m"], tight = jsonOf(measure("1000,3000", "2000,5000", {"--clearance", "0"}))["walk_m"];
-  EXPECT_NEAR(tight, std::hypot(0.5, 1.4) + std::hypot(0.5, 0.6), 1e-6);  // by the saw's corner at (1500, 4400)
+  const double wide = jsonOf(measure("1000,3000", "2000,5000"))["walk_m"],
+               tight = jsonOf(measure("1000,3000", "2000,5000", {"--clearance", "0"}))["walk_m"];
+  EXPECT_NEAR(tight, std::hypot(0.5, 1.4) + std::hypot(0.5, 0.6),
+              1e-6);  // by the saw's corner at (1500, 4400)
   EXPECT_GT(wide, tight);
 }
 
@@ -50,14 +54,17 @@ TEST(Measure, SaysWhyThereIsNoWalk) {
   EXPECT_EQ(off.exit, 1);
   EXPECT_EQ(jsonOf(off)["status"], "unmeasured");
   EXPECT_NE(off.err.find("the point given is not on the floor"), std::string::npos);
-  EXPECT_NE(measure("caged/inside", "phone").err.find("`caged/inside` is not on the floor"), std::string::npos);
+  EXPECT_NE(measure("caged/inside", "phone").err.find("`caged/inside` is not on the floor"),
+            std::string::npos);
 }
 
 TEST(Measure, BlockedDeviceIsUnreachableAndSaysSo) {
   std::string text = shop();
   const std::string fixtures = "fixtures:\n";
-  text.replace(text.find(fixtures), fixtures.size(), fixtures + "  - {id: bin, at: [600, 3000], footprint: {width: 1200, depth: 1200}}\n");
-  const Ran ran = runProgram({"measure", "-", "--from", "saw/operator", "--to", "phone", "--format", "json"}, text);
+  text.replace(text.find(fixtures), fixtures.size(),
+               fixtures + "  - {id: bin, at: [600, 3000], footprint: {width: 1200, depth: 1200}}\n");
+  const Ran ran =
+      runProgram({"measure", "-", "--from", "saw/operator", "--to", "phone", "--format", "json"}, text);
   EXPECT_EQ(ran.exit, 1);
   EXPECT_EQ(jsonOf(ran)["status"], "unreachable");
   EXPECT_NE(ran.err.find("`phone` cannot be walked to: "), std::string::npos);

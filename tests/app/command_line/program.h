@@ -19,8 +19,8 @@ struct Ran {
 };
 
 // Runs the program as from a shell, with no terminal.
-inline Ran runProgram(const std::vector<std::string>& args, const std::string& input = "", bool colour = false,
-                      std::size_t columns = 100) {
+inline Ran runProgram(const std::vector<std::string>& args, const std::string& input = "",
+                      bool colour = false, std::size_t columns = 100) {
   std::istringstream in(input);
   std::ostringstream out, err;
   const int exit = run(args, Console{in, out, err, colour, false, columns});
@@ -38,7 +38,8 @@ class InFolder : public testing::Test {
  protected:
   InFolder() {
     const auto* info = testing::UnitTest::GetInstance()->current_test_info();
-    folder_ = std::filesystem::path(testing::TempDir()) / ("stopwalk-" + std::string(info->test_suite_name()) + "-" + info->name());
+    folder_ = std::filesystem::path(testing::TempDir()) /
+              ("stopwalk-" + std::string(info->test_suite_name()) + "-" + info->name());
     std::filesystem::remove_all(folder_);
     std::filesystem::create_directories(folder_);
   }
@@ -51,7 +52,8 @@ class InFolder : public testing::Test {
   }
   std::vector<std::string> names() const {
     std::vector<std::string> names;
-    for (const auto& entry : std::filesystem::directory_iterator(folder_)) names.push_back(entry.path().filename().string());
+    for (const auto& entry : std::filesystem::directory_iterator(folder_))
+      names.push_back(entry.path().filename().string());
     return names;
   }
 
@@ -60,6 +62,8 @@ class InFolder : public testing::Test {
 };
 
 inline const std::string kGolden = STOPWALK_SOURCE_DIR "/tests/app/command_line/golden/";
-inline std::string shop() { return textOf(kGolden + "shop.layout.yaml"); }
+inline std::string shop() {
+  return textOf(kGolden + "shop.layout.yaml");
+}
 
 }  // namespace stopwalk::app

@@ -1,4 +1,5 @@
-// The reports to the letter. After a change that is meant: STOPWALK_UPDATE_GOLDEN=1, run, and read the difference.
+// The reports to the letter. After a change that is meant: STOPWALK_UPDATE_GOLDEN=1, run, and read the
+// difference.
 #include <algorithm>
 #include <cstdlib>
 #include <fstream>
@@ -28,15 +29,18 @@ TEST_P(Reports, AreAsCommitted) {
   EXPECT_EQ(ran.out, textOf(file)) << "to accept: STOPWALK_UPDATE_GOLDEN=1";
 }
 INSTANTIATE_TEST_SUITE_P(All, Reports,
-                         testing::Values(Golden{"shop.table.txt", {}}, Golden{"shop.narrow.txt", {"--hours", "after"}, 72},
-                                         Golden{"shop.json", {"--format", "json"}}, Golden{"shop.csv", {"--format", "csv"}}),
+                         testing::Values(Golden{"shop.table.txt", {}},
+                                         Golden{"shop.narrow.txt", {"--hours", "after"}, 72},
+                                         Golden{"shop.json", {"--format", "json"}},
+                                         Golden{"shop.csv", {"--format", "csv"}}),
                          [](const auto& golden) { return "Golden" + std::to_string(golden.index); });
 
 TEST(Reports, TableKeepsItsWidth) {
   for (const std::size_t columns : {60u, 80u, 100u}) {
     std::istringstream lines(runProgram({"audit", "-"}, shop(), false, columns).out);
     for (std::string line; std::getline(lines, line);) {
-      const auto characters = std::ranges::count_if(line, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; });
+      const auto characters =
+          std::ranges::count_if(line, [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; });
       EXPECT_LE(static_cast<std::size_t>(characters), columns) << line;
     }
   }
@@ -45,7 +49,8 @@ TEST(Reports, TableKeepsItsWidth) {
 TEST(Reports, ColourAddsNothingToTheWords) {
   std::string coloured = runProgram({"audit", "-"}, shop(), true).out;
   EXPECT_NE(coloured.find("\033["), std::string::npos);
-  for (std::size_t at; (at = coloured.find("\033[")) != std::string::npos;) coloured.erase(at, coloured.find('m', at) + 1 - at);
+  for (std::size_t at; (at = coloured.find("\033[")) != std::string::npos;)
+    coloured.erase(at, coloured.find('m', at) + 1 - at);
   EXPECT_EQ(coloured, runProgram({"audit", "-"}, shop()).out);
 }
 

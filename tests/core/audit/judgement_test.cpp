@@ -1,12 +1,16 @@
-// What a shop manager and a safety engineer would say of cases beside the rules' middle: no false alarm, nothing missed.
+// What a shop manager and a safety engineer would say of cases beside the rules' middle: no false alarm,
+// nothing missed.
 #include "tests/core/audit/rule_cases.h"
 
 namespace stopwalk::audit {
 namespace {
 
 const Edit kSawIsHandHeld = {"    run_down: 3\n", "    run_down: 3\n    hand_held: true\n"};
-const Edit kSawHasTrigger = {"{id: stop, kind: mushroom-button, at: [0, -400], height: 1000}", "{id: trigger, kind: trigger, at: [0, 300]}"};
-Edit sawHelper(const std::string& at) { return before("    devices:\n", "      - {id: helper, role: helper, at: " + at + "}\n"); }
+const Edit kSawHasTrigger = {"{id: stop, kind: mushroom-button, at: [0, -400], height: 1000}",
+                             "{id: trigger, kind: trigger, at: [0, 300]}"};
+Edit sawHelper(const std::string& at) {
+  return before("    devices:\n", "      - {id: helper, role: helper, at: " + at + "}\n");
+}
 
 TEST(Trigger, IsAtHandForItsHolderWhereverItIsDrawn) {
   const Report report = auditOf(shopWith({kSawHasTrigger}));
@@ -24,7 +28,8 @@ TEST(Trigger, CountsForNobodyElse) {
 }
 
 TEST(Trigger, MayBeHeldByTheStationsNamed) {
-  const Edit held = {"{id: stop, kind: mushroom-button, at: [0, -400], height: 1000}", "{id: trigger, kind: trigger, at: [0, 0], held_at: [helper]}"};
+  const Edit held = {"{id: stop, kind: mushroom-button, at: [0, -400], height: 1000}",
+                     "{id: trigger, kind: trigger, at: [0, 0], held_at: [helper]}"};
   const Report report = auditOf(shopWith({held, kCutOffOfDrillOnly, sawHelper("[1000, -710]")}));
   EXPECT_EQ(stationOf(report, "saw/helper").stop.status, Status::AtHand);
   EXPECT_EQ(stationOf(report, "saw/operator").stop.status, Status::None);
@@ -49,14 +54,18 @@ TEST(GuardedStart, IsNoStop) {
 
 TEST(NoEmergencyStop, DeviceMaySayThatItIsOne) {
   const auto with = [](const std::string& emergency) {
-    return auditOf(shopWith({{"kind: mushroom-button, at: [0, -400]", "kind: horizontal-switch, at: [0, -400]" + emergency}, kCutOffOfDrillOnly}));
+    return auditOf(shopWith(
+        {{"kind: mushroom-button, at: [0, -400]", "kind: horizontal-switch, at: [0, -400]" + emergency},
+         kCutOffOfDrillOnly}));
   };
   EXPECT_TRUE(finds(with(""), "no-emergency-stop", "saw"));
   EXPECT_FALSE(finds(with(", emergency: true"), "no-emergency-stop", "saw"));
 }
 
 TEST(StopOutOfReach, HazardBetweenIsNotReachedAcross) {
-  const Edit hazard = {"    run_down: 3\n", "    run_down: 3\n    hazard: [[-100, -550], [100, -550], [100, -450], [-100, -450]]\n"};
+  const Edit hazard = {
+      "    run_down: 3\n",
+      "    run_down: 3\n    hazard: [[-100, -550], [100, -550], [100, -450], [-100, -450]]\n"};
   const Report report = auditOf(shopWith({hazard}));
   EXPECT_TRUE(finds(report, "stop-out-of-reach", "saw/operator"));
   EXPECT_NE(findingOf(report, "stop-out-of-reach").text.find("crosses a hazard outline"), std::string::npos);
@@ -79,7 +88,8 @@ TEST(StationOffTheFloor, IsAFaultAndNotMeasured) {
 }
 
 TEST(Phone, NoneAtAllIsTooFarForEveryone) {
-  const std::string shop = shopWith({{"phones:\n  - {id: phone, name: Phone, at: [0, 3000], faces: 0, height: 1200}\n", ""}});
+  const std::string shop =
+      shopWith({{"phones:\n  - {id: phone, name: Phone, at: [0, 3000], faces: 0, height: 1200}\n", ""}});
   const Report report = auditOf(shop);
   EXPECT_EQ(subjects(report, "phone-too-far"), (Subjects{"saw/operator", "drill/operator"}));
   EXPECT_EQ(findingOf(report, "phone-too-far").measured, std::nullopt);
@@ -106,19 +116,25 @@ TEST(NarrowPassage, GivesTheClearWidth) {
 
 TEST(BlockedDevice, IsNotReportedWhereSomebodyHasItAtHand) {
   // A shelf where one would come to from afar to use the stop of the saw; its operator stands between.
-  const Edit shelf = before("machines:\n", "fixtures:\n  - {id: shelf, at: [2000, 2800], footprint: {width: 3000, depth: 700}, height: 900}\n");
+  const Edit shelf = before(
+      "machines:\n",
+      "fixtures:\n  - {id: shelf, at: [2000, 2800], footprint: {width: 3000, depth: 700}, height: 900}\n");
   const Report report = auditOf(shopWith({shelf}));
   EXPECT_EQ(stationOf(report, "saw/operator").stop.status, Status::AtHand);
   EXPECT_EQ(subjects(report, "blocked-device"), Subjects{});
 }
 
 TEST(LookAlike, OneThatStopsThisMachineTooIsNone) {
-  const Edit post = before("  - {id: cut-off", "  - {id: post, kind: mushroom-button, at: [2300, 3290], faces: 180, height: 1000, stops: [drill, saw]}\n");
+  const Edit post = before("  - {id: cut-off",
+                           "  - {id: post, kind: mushroom-button, at: [2300, 3290], faces: 180, height: "
+                           "1000, stops: [drill, saw]}\n");
   EXPECT_EQ(subjects(auditOf(shopWith({post})), "look-alike"), Subjects{});
 }
 
 TEST(LookAlike, NearerToWalkToThanTheOwnStop) {
-  const Edit post = before("  - {id: cut-off", "  - {id: post, kind: mushroom-button, at: [3300, 3290], faces: 180, height: 1000, stops: [drill]}\n");
+  const Edit post = before(
+      "  - {id: cut-off",
+      "  - {id: post, kind: mushroom-button, at: [3300, 3290], faces: 180, height: 1000, stops: [drill]}\n");
   const Report report = auditOf(shopWith({kSawStopIsNone, post}));
   EXPECT_TRUE(finds(report, "look-alike", "saw/operator"));
   EXPECT_DOUBLE_EQ(findingOf(report, "look-alike").measured.value_or(0), 0.85);  // 3300 - 450 - 2000
@@ -128,11 +144,13 @@ TEST(LookAlike, NearerToWalkToThanTheOwnStop) {
 TEST(HelperTooSlow, HelperAtTheSameMachineCounts) {
   const std::vector<Edit> slow = {{"run_down: 3", "run_down: 12"}};
   EXPECT_TRUE(finds(auditOf(shopWith(slow)), "helper-too-slow", "saw"));
-  EXPECT_FALSE(finds(auditOf(shopWith({slow[0], sawHelper("[400, -710]")}), {"standing-conflict=0.3"}), "helper-too-slow", "saw"));
+  EXPECT_FALSE(finds(auditOf(shopWith({slow[0], sawHelper("[400, -710]")}), {"standing-conflict=0.3"}),
+                     "helper-too-slow", "saw"));
 }
 
 TEST(HelperTooSlow, SecondsAreReactionWalkAndRunDown) {
-  // From the drill's operator straight along y = 3290 to the saw's standing place at (2000, 3150), past nothing.
+  // From the drill's operator straight along y = 3290 to the saw's standing place at (2000, 3150), past
+  // nothing.
   const Report report = auditOf(kShop, {"helper-too-slow=0"});
   const double walk_m = std::hypot(3.5, 0.14);
   EXPECT_NEAR(findingOf(report, "helper-too-slow").measured.value_or(0), 1.5 + walk_m / 1.067 + 3, 1e-6);
@@ -144,20 +162,43 @@ TEST(HelperTooSlow, IsSaidWhereNobodyElseCanStopIt) {
   EXPECT_EQ(findingOf(report, "helper-too-slow").measured, std::nullopt);
 }
 
+// Forty machines and their operators in the shop, the saw shut away in the store with nobody else.
+TEST(HelperTooSlow, IsSaidWhereManyAreNearAndNoneHasAWay) {
+  std::string crowd;
+  for (int i = 0; i < 40; ++i)
+    crowd += "  - {id: m" + std::to_string(i) + ", at: [" + std::to_string(500 + 700 * (i % 10)) + ", " +
+             std::to_string(900 + 1200 * (i / 10)) +
+             "], footprint: {width: 100, depth: 100}, stations: [{id: op, role: operator, at: [0, -400]}]}\n";
+  const std::string shop = shopWith({kWithStore,
+                                     {"at: [2000, 4000]", "at: [10000, 4000]"},
+                                     kCutOffOfDrillOnly,
+                                     {"at: [5500, 4000]", "at: [7500, 5500]"},
+                                     before("devices:\n  - {id: cut-off", crowd)});
+  const Report report = auditOf(shop);
+  const auto saw = std::ranges::find_if(
+      report.findings, [](const Finding& f) { return f.rule == "helper-too-slow" && f.subject == "saw"; });
+  ASSERT_NE(saw, report.findings.end());
+  EXPECT_EQ(saw->measured, std::nullopt);
+}
+
 TEST(StandingConflict, SetterTakesTurnsWithTheOperator) {
   const Edit setter = before("    devices:\n", "      - {id: setter, role: setter, at: [500, -710]}\n");
   EXPECT_EQ(subjects(auditOf(shopWith({setter})), "standing-conflict"), Subjects{});
 }
 
 TEST(StandingConflict, InFrontOfTheExitIsInTheWay) {
-  const Report report = auditOf(shopWith({sawHelper("[2000, -3800]")}));  // (4000, 200), the door is at (4000, 0)
+  const Report report =
+      auditOf(shopWith({sawHelper("[2000, -3800]")}));  // (4000, 200), the door is at (4000, 0)
   EXPECT_TRUE(finds(report, "standing-conflict", "saw/helper"));
 }
 
 TEST(StandingConflict, WallBetweenKeepsThemApart) {
-  const Edit machine = before("devices:\n  - {id: cut-off", "  - id: press\n    at: [8700, 3300]\n    turn: 270\n    footprint: {width: 400, depth: 400}\n    run_down: 1\n"
+  const Edit machine = before("devices:\n  - {id: cut-off",
+                              "  - id: press\n    at: [8700, 3300]\n    turn: 270\n    footprint: {width: "
+                              "400, depth: 400}\n    run_down: 1\n"
                               "    stations:\n      - {id: operator, role: operator, at: [0, -400]}\n");
-  const std::string shop = shopWith({kWithStore, {"role: operator, at: [0, -710]", "role: operator, at: [5800, -710]"}, machine});
+  const std::string shop =
+      shopWith({kWithStore, {"role: operator, at: [0, -710]", "role: operator, at: [5800, -710]"}, machine});
   EXPECT_EQ(subjects(auditOf(shop), "standing-conflict"), Subjects{});
 }
 
@@ -171,7 +212,9 @@ TEST(IncompleteRecord, NamesWhatIsUnknown) {
 }
 
 TEST(PhoneAfterHours, LeavesThoseAloneWhoKeepTheirs) {
-  const Edit door = before("machines:\n", "  - {id: side, joins: [shop, outside], at: [0, 5000], width: 1000, locked: after-hours}\n");
+  const Edit door =
+      before("machines:\n",
+             "  - {id: side, joins: [shop, outside], at: [0, 5000], width: 1000, locked: after-hours}\n");
   EXPECT_EQ(subjects(auditOf(shopWith({door})), "phone-after-hours"), Subjects{});
 }
 
@@ -182,19 +225,24 @@ TEST(DeviceOfARoom, StopsEveryMachineWhoseOriginIsInIt) {
 }
 
 TEST(Ties, GoToTheOrderOfTheText) {
-  const Edit twin = {"  - {id: cut-off, kind: room-cut-off, at: [3200, 0], faces: 90, height: 1200, stops: [shop]}\n",
-                     "  - {id: b, kind: room-cut-off, at: [3200, 0], faces: 90, height: 1200, stops: [shop]}\n"
-                     "  - {id: a, kind: room-cut-off, at: [3200, 0], faces: 90, height: 1200, stops: [shop]}\n"};
+  const Edit twin = {
+      "  - {id: cut-off, kind: room-cut-off, at: [3200, 0], faces: 90, height: 1200, stops: [shop]}\n",
+      "  - {id: b, kind: room-cut-off, at: [3200, 0], faces: 90, height: 1200, stops: [shop]}\n"
+      "  - {id: a, kind: room-cut-off, at: [3200, 0], faces: 90, height: 1200, stops: [shop]}\n"};
   EXPECT_EQ(stationOf(auditOf(shopWith({kSawStopIsNone, twin})), "saw/operator").stop.device, "b");
 }
 
 TEST(Findings, StandWorstFirstThenByRoomAndThing) {
-  const Report report = auditOf(shopWith({{"height: 1000", "height: 1800"}, {"height: 1001", "height: 1801"}, {"run_down: 3", "run_down: 11"}}));
+  const Report report = auditOf(shopWith(
+      {{"height: 1000", "height: 1800"}, {"height: 1001", "height: 1801"}, {"run_down: 3", "run_down: 11"}}));
   std::vector<std::pair<std::string, std::string>> order;
   for (const Finding& f : report.findings) order.emplace_back(f.rule, f.subject);
   const std::vector<std::pair<std::string, std::string>> expected = {
-      {"actuator-height", "saw/stop"}, {"actuator-height", "drill/stop"}, {"slow-run-down", "saw"},
-      {"actuator-height-access", "saw/stop"}, {"actuator-height-access", "drill/stop"}};
+      {"actuator-height", "saw/stop"},
+      {"actuator-height", "drill/stop"},
+      {"slow-run-down", "saw"},
+      {"actuator-height-access", "saw/stop"},
+      {"actuator-height-access", "drill/stop"}};
   std::erase_if(order, [](const auto& f) { return f.first == "helper-too-slow"; });
   EXPECT_EQ(order, expected);
 }

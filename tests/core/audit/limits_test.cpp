@@ -4,7 +4,9 @@
 namespace stopwalk::audit {
 namespace {
 
-Report withHeight(const std::string& height) { return auditOf(shopWith({{"height: 1000", "height: " + height}})); }
+Report withHeight(const std::string& height) {
+  return auditOf(shopWith({{"height: 1000", "height: " + height}}));
+}
 
 TEST(ActuatorHeight, BandIncludesItsEnds) {
   EXPECT_FALSE(finds(withHeight("600"), "actuator-height", "saw/stop"));
@@ -32,8 +34,9 @@ TEST(ActuatorHeightAccess, EndsAtItsLimit) {
 // The stop straight ahead of the operator, so many millimetres away; the machine is drawn that much smaller.
 Report withStopAhead(const std::string& kind, double away) {
   const std::string y = std::to_string(-710 + away);
-  return auditOf(shopWith({{"footprint: {width: 1000, depth: 800}", "footprint: {width: 1000, depth: 40}"},
-                           {"kind: mushroom-button, at: [0, -400]", "kind: " + kind + ", at: [0, " + y + "]"}}));
+  return auditOf(
+      shopWith({{"footprint: {width: 1000, depth: 800}", "footprint: {width: 1000, depth: 40}"},
+                {"kind: mushroom-button, at: [0, -400]", "kind: " + kind + ", at: [0, " + y + "]"}}));
 }
 
 TEST(StopOutOfReach, HandReachesSixHundredAndFifty) {
@@ -59,11 +62,13 @@ TEST(StopOutOfReach, ProfileMayAskForLessOrMore) {
 
 TEST(SlowRunDown, TenSecondsAreTenOrLess) {
   EXPECT_EQ(subjects(auditOf(shopWith({{"run_down: 3", "run_down: 10"}})), "slow-run-down"), Subjects{});
-  EXPECT_EQ(subjects(auditOf(shopWith({{"run_down: 3", "run_down: 10.01"}})), "slow-run-down"), Subjects{"saw"});
+  EXPECT_EQ(subjects(auditOf(shopWith({{"run_down: 3", "run_down: 10.01"}})), "slow-run-down"),
+            Subjects{"saw"});
 }
 
 Report withHelperAt(int right_mm) {
-  return auditOf(shopWith({before("    devices:\n", "      - {id: helper, role: helper, at: [" + std::to_string(right_mm) + ", -710]}\n")}));
+  return auditOf(shopWith({before("    devices:\n", "      - {id: helper, role: helper, at: [" +
+                                                        std::to_string(right_mm) + ", -710]}\n")}));
 }
 
 TEST(StandingConflict, CirclesMayTouch) {
@@ -73,11 +78,14 @@ TEST(StandingConflict, CirclesMayTouch) {
 
 TEST(CutOffAtExit, ReachesItsLimit) {
   EXPECT_EQ(subjects(auditOf(shopWith({{"at: [3200, 0]", "at: [2000, 0]"}})), "cut-off-at-exit"), Subjects{});
-  EXPECT_EQ(subjects(auditOf(shopWith({{"at: [3200, 0]", "at: [1999, 0]"}})), "cut-off-at-exit"), Subjects{"shop"});
+  EXPECT_EQ(subjects(auditOf(shopWith({{"at: [3200, 0]", "at: [1999, 0]"}})), "cut-off-at-exit"),
+            Subjects{"shop"});
 }
 
 TEST(ExitWidth, DoorMayBeExactlyAsWide) {
-  const auto with = [](const std::string& width) { return auditOf(shopWith({{"width: 1000}\nmachines", "width: " + width + "}\nmachines"}})); };
+  const auto with = [](const std::string& width) {
+    return auditOf(shopWith({{"width: 1000}\nmachines", "width: " + width + "}\nmachines"}}));
+  };
   EXPECT_EQ(subjects(with("711"), "exit-width"), Subjects{});
   EXPECT_EQ(subjects(with("710"), "exit-width"), (Subjects{"saw/operator", "drill/operator"}));
 }
@@ -86,20 +94,23 @@ TEST(ExitWidth, DoorMayBeExactlyAsWide) {
 std::string withGapToTheExit(double gap) {
   const double left = 4000 - gap / 2;
   const auto bar = [&](const char* id, double from, double to) {
-    return "  - {id: " + std::string(id) + ", at: [" + std::to_string((from + to) / 2) + ", 2000], footprint: {width: " +
-           std::to_string(to - from) + ", depth: 100}, height: 800}\n";
+    return "  - {id: " + std::string(id) + ", at: [" + std::to_string((from + to) / 2) +
+           ", 2000], footprint: {width: " + std::to_string(to - from) + ", depth: 100}, height: 800}\n";
   };
-  return shopWith({before("machines:\n", "fixtures:\n" + bar("west", 0, left) + bar("east", left + gap, 8000))});
+  return shopWith(
+      {before("machines:\n", "fixtures:\n" + bar("west", 0, left) + bar("east", left + gap, 8000))});
 }
 
 TEST(ExitWidth, WayMayBeExactlyAsWide) {
   EXPECT_EQ(subjects(auditOf(withGapToTheExit(711)), "exit-width"), Subjects{});
-  EXPECT_EQ(subjects(auditOf(withGapToTheExit(710.9)), "exit-width"), (Subjects{"saw/operator", "drill/operator"}));
+  EXPECT_EQ(subjects(auditOf(withGapToTheExit(710.9)), "exit-width"),
+            (Subjects{"saw/operator", "drill/operator"}));
 }
 
 Report withTape(double taped) {
-  return auditOf(shopWith({before("...\n", "tape_checks:\n  - {id: tape, from: saw/operator, to: drill/operator, taped: " +
-                                               std::to_string(taped) + "}\n")}));
+  return auditOf(shopWith(
+      {before("...\n", "tape_checks:\n  - {id: tape, from: saw/operator, to: drill/operator, taped: " +
+                           std::to_string(taped) + "}\n")}));
 }
 
 TEST(TapeDisagrees, OnlyBeyondBothLimits) {
@@ -110,15 +121,20 @@ TEST(TapeDisagrees, OnlyBeyondBothLimits) {
   EXPECT_EQ(subjects(withTape(3324), "tape-disagrees"), Subjects{"tape"});
 }
 
-// For each rule about a walk or a time: at what was measured it is met, a millimetre or millisecond below it is not.
+// For each rule about a walk or a time: at what was measured it is met, a millimetre or millisecond below it
+// is not.
 class Measuring : public testing::TestWithParam<std::pair<const char*, const char*>> {};
 
 TEST_P(Measuring, LimitIsMetExactlyAndBrokenJustBelow) {
   const auto [rule, subject] = GetParam();
-  const std::string shop = shopWith({before("    devices:\n", "      - {id: helper, role: helper, at: [2200, -1500]}\n")});
-  const auto with = [&](double limit) { return auditOf(shop, {std::string(rule) + "=" + std::to_string(limit)}); };
+  const std::string shop =
+      shopWith({before("    devices:\n", "      - {id: helper, role: helper, at: [2200, -1500]}\n")});
+  const auto with = [&](double limit) {
+    return auditOf(shop, {std::string(rule) + "=" + std::to_string(limit)});
+  };
   const Report all = with(0);
-  const auto found = std::ranges::find_if(all.findings, [&](const Finding& f) { return f.rule == rule && f.subject == subject; });
+  const auto found = std::ranges::find_if(
+      all.findings, [&](const Finding& f) { return f.rule == rule && f.subject == subject; });
   ASSERT_NE(found, all.findings.end());
   const double measured = found->measured.value_or(0);
   ASSERT_GT(measured, 0.1);
@@ -126,8 +142,10 @@ TEST_P(Measuring, LimitIsMetExactlyAndBrokenJustBelow) {
   EXPECT_TRUE(finds(with(measured - 1e-3), rule, subject));
 }
 INSTANTIATE_TEST_SUITE_P(Rules, Measuring,
-                         testing::Values(std::pair("stop-too-far", "saw/helper"), std::pair("phone-too-far", "drill/operator"),
-                                         std::pair("cut-off-too-far", "drill/operator"), std::pair("helper-too-slow", "drill"),
+                         testing::Values(std::pair("stop-too-far", "saw/helper"),
+                                         std::pair("phone-too-far", "drill/operator"),
+                                         std::pair("cut-off-too-far", "drill/operator"),
+                                         std::pair("helper-too-slow", "drill"),
                                          std::pair("slow-run-down", "saw")));
 
 }  // namespace

@@ -7,7 +7,9 @@
 namespace stopwalk::audit {
 namespace {
 
-double limitOf(const Profile& p, const char* rule, std::size_t i = 0) { return p.of(*findRule(rule)).limits[i]; }
+double limitOf(const Profile& p, const char* rule, std::size_t i = 0) {
+  return p.of(*findRule(rule)).limits[i];
+}
 
 TEST(Limit, IsSetByRuleOrByRuleAndName) {
   Profile p = defaultProfile();
@@ -40,18 +42,26 @@ TEST(Limit, SaysWhatIsWrong) {
   EXPECT_EQ(wrong("stop-too-far=inf"), "a limit is a number that is not negative");
   EXPECT_EQ(wrong("stop-too-far="), "`` is not a number (in m)");
   EXPECT_EQ(wrong("unreachable=1"), "the rule `unreachable` has no limit");
-  EXPECT_EQ(wrong("actuator-height=1"), "the rule `actuator-height` has several limits: name one of actuator-height.min and actuator-height.max");
-  EXPECT_EQ(wrong("actuator-height.top=1"), "the rule `actuator-height` has no limit `top`: there is actuator-height.min and actuator-height.max");
+  EXPECT_EQ(wrong("actuator-height=1"),
+            "the rule `actuator-height` has several limits: name one of actuator-height.min and "
+            "actuator-height.max");
+  EXPECT_EQ(
+      wrong("actuator-height.top=1"),
+      "the rule `actuator-height` has no limit `top`: there is actuator-height.min and actuator-height.max");
   EXPECT_EQ(wrong("narrow-passage=0.7"), "the limit of `narrow-passage` can be at most 0.61 m");
 }
 
-files::Result<Profile> read(const std::string& text, const files::FileSource& files = [](const auto&, const auto&) { return std::nullopt; }) {
+files::Result<Profile> read(
+    const std::string& text,
+    const files::FileSource& files = [](const auto&, const auto&) { return std::nullopt; }) {
   return files::readProfile({"ours.yaml", text}, files);
 }
 const std::string kHead = "stopwalk_profile: 1\nid: ours\n";
 
 TEST(ProfileFile, ChangesWhatItSays) {
-  const auto r = read(kHead + "extends: strict\nrules:\n  stop-too-far: {limit: 3, severity: warn}\n  hidden-stop: {on: false}\n");
+  const auto r = read(
+      kHead +
+      "extends: strict\nrules:\n  stop-too-far: {limit: 3, severity: warn}\n  hidden-stop: {on: false}\n");
   ASSERT_TRUE(r.value);
   EXPECT_TRUE(r.diagnostics.empty());
   EXPECT_EQ(r.value->extends, "strict");
@@ -64,14 +74,17 @@ TEST(ProfileFile, ChangesWhatItSays) {
 TEST(ProfileFile, IsReadAgainAsItIsPrinted) {
   for (const std::string& name : files::bundledProfiles()) {
     const Profile p = *files::bundledProfile(name);
-    const auto again = files::readProfile({"printed.yaml", profileText(p)}, [](const auto&, const auto&) { return std::nullopt; });
+    const auto again = files::readProfile({"printed.yaml", profileText(p)},
+                                          [](const auto&, const auto&) { return std::nullopt; });
     for (const auto& d : again.diagnostics) ADD_FAILURE() << files::format(d);
     ASSERT_TRUE(again.value);
     EXPECT_EQ(*again.value, p) << name;
   }
 }
 
-std::string errorOf(const std::string& text, const files::FileSource& files = [](const auto&, const auto&) { return std::nullopt; }) {
+std::string errorOf(
+    const std::string& text,
+    const files::FileSource& files = [](const auto&, const auto&) { return std::nullopt; }) {
   const auto r = read(text, files);
   EXPECT_FALSE(r.value);
   EXPECT_FALSE(r.diagnostics.empty());
@@ -79,10 +92,13 @@ std::string errorOf(const std::string& text, const files::FileSource& files = []
 }
 
 TEST(ProfileFile, SaysWhereItIsWrong) {
-  EXPECT_NE(errorOf(kHead + "extends: strickt\n").find("ours.yaml:3:10: error: there is no profile"), std::string::npos);
-  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {limit: far}\n").find("ours.yaml:4:25: error:"), std::string::npos);
+  EXPECT_NE(errorOf(kHead + "extends: strickt\n").find("ours.yaml:3:10: error: there is no profile"),
+            std::string::npos);
+  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {limit: far}\n").find("ours.yaml:4:25: error:"),
+            std::string::npos);
   EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {limit: -2}\n").find("not negative"), std::string::npos);
-  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {severity: fatal}\n").find("ours.yaml:4:28: error:"), std::string::npos);
+  EXPECT_NE(errorOf(kHead + "rules:\n  stop-too-far: {severity: fatal}\n").find("ours.yaml:4:28: error:"),
+            std::string::npos);
   EXPECT_NE(errorOf("id: ours\n").find("stopwalk_profile"), std::string::npos);
 }
 
@@ -94,9 +110,12 @@ TEST(ProfileFile, UnknownRuleIsAWarning) {
 }
 
 TEST(ProfileFile, MayNotExtendItself) {
-  const files::FileSource two = [](const std::string& asked, const std::string&) -> std::optional<files::NamedText> {
-    if (asked == "ours.yaml") return files::NamedText{"ours.yaml", "stopwalk_profile: 1\nid: ours\nextends: theirs.yaml\n"};
-    if (asked == "theirs.yaml") return files::NamedText{"theirs.yaml", "stopwalk_profile: 1\nid: theirs\nextends: ours.yaml\n"};
+  const files::FileSource two = [](const std::string& asked,
+                                   const std::string&) -> std::optional<files::NamedText> {
+    if (asked == "ours.yaml")
+      return files::NamedText{"ours.yaml", "stopwalk_profile: 1\nid: ours\nextends: theirs.yaml\n"};
+    if (asked == "theirs.yaml")
+      return files::NamedText{"theirs.yaml", "stopwalk_profile: 1\nid: theirs\nextends: ours.yaml\n"};
     return std::nullopt;
   };
   const auto r = read(kHead + "extends: theirs.yaml\n", two);
@@ -107,13 +126,16 @@ TEST(ProfileFile, MayNotExtendItself) {
 }
 
 TEST(BundledProfiles, AreReadAndNamedAsTheirFiles) {
-  EXPECT_EQ(files::bundledProfiles(), (std::vector<std::string>{"eu-machinery", "strict", "teaching-shop", "us-workplace"}));
+  EXPECT_EQ(files::bundledProfiles(),
+            (std::vector<std::string>{"eu-machinery", "strict", "teaching-shop", "us-workplace"}));
   for (const std::string& name : files::bundledProfiles()) {
     const auto p = files::bundledProfile(name);
     ASSERT_TRUE(p);
     EXPECT_EQ(p->id, name);
     for (const Rule* rule : rules())  // whoever changes a limit says where it is from
-      EXPECT_TRUE(p->of(*rule).limits == rule->setting().limits || p->of(*rule).basis.kind == BasisKind::Published) << name << ": " << rule->id;
+      EXPECT_TRUE(p->of(*rule).limits == rule->setting().limits ||
+                  p->of(*rule).basis.kind == BasisKind::Published)
+          << name << ": " << rule->id;
   }
   EXPECT_EQ(files::bundledProfile("teaching-shop")->settings, defaultProfile().settings);
 }

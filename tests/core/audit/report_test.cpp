@@ -1,4 +1,5 @@
-// The report as a whole, on the sample workshops: the same whatever the order of the file, and true to its own words.
+// The report as a whole, on the sample workshops: the same whatever the order of the file, and true to its
+// own words.
 #include <cmath>
 #include <fstream>
 #include <map>
@@ -16,14 +17,17 @@ layout::Layout sample(const std::string& name) {
   return layoutOf(text.str());
 }
 
-Report auditOf(const layout::Layout& layout) { return audit(layout, files::bundledDeviceKinds(), defaultProfile()); }
+Report auditOf(const layout::Layout& layout) {
+  return audit(layout, files::bundledDeviceKinds(), defaultProfile());
+}
 
 using Numbers = std::map<std::string, std::pair<std::pair<Status, double>, std::pair<Status, double>>>;
 
 Numbers numbersOf(const Report& report) {
   Numbers numbers;
   for (const StationReport& s : report.stations)
-    numbers[s.id] = {{s.stop.status, s.stop.walk_m.value_or(-1)}, {s.phone.status, s.phone.walk_m.value_or(-1)}};
+    numbers[s.id] = {{s.stop.status, s.stop.walk_m.value_or(-1)},
+                     {s.phone.status, s.phone.walk_m.value_or(-1)}};
   return numbers;
 }
 
@@ -92,7 +96,9 @@ TEST_P(Sample, KeepsItsWordOnSecondsAndVerdicts) {
 }
 INSTANTIATE_TEST_SUITE_P(Layouts, Sample, testing::Values("tram-depot", "school-wing", "scene-shop"), nameOf);
 
-TEST(SceneShop, MeetsEveryFailingRule) { EXPECT_EQ(auditOf(sample("scene-shop")).count(Severity::Fail), 0u); }
+TEST(SceneShop, MeetsEveryFailingRule) {
+  EXPECT_EQ(auditOf(sample("scene-shop")).count(Severity::Fail), 0u);
+}
 
 }  // namespace
 }  // namespace stopwalk::audit

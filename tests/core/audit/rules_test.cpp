@@ -1,10 +1,9 @@
 // Every rule of the registry: is documented, is found where it must be, and is silent where all is well.
-#include "core/audit/rule.h"
-
 #include <fstream>
 #include <set>
 #include <sstream>
 
+#include "core/audit/rule.h"
 #include "core/audit/rules_document.h"
 #include "tests/core/audit/rule_cases.h"
 
@@ -28,7 +27,8 @@ TEST_P(EachRule, IsFoundInItsCaseAndSaysAWholeSentence) {
     ASSERT_FALSE(f.text.empty());
     EXPECT_EQ(f.text.back(), '.') << f.text;
     EXPECT_EQ(f.severity, findRule(c.rule)->severity);
-    EXPECT_EQ(f.basis, c.limits.empty() ? findRule(c.rule)->basis : (Basis{BasisKind::HouseRule, "limit chosen for this audit"}));
+    EXPECT_EQ(f.basis, c.limits.empty() ? findRule(c.rule)->basis
+                                        : (Basis{BasisKind::HouseRule, "limit chosen for this audit"}));
   }
 }
 
@@ -42,7 +42,8 @@ INSTANTIATE_TEST_SUITE_P(Cases, EachRule, testing::ValuesIn(kRuleCases), nameOf)
 TEST(Rules, EachHasACase) {
   std::set<std::string> cases;
   for (const RuleCase& c : kRuleCases) cases.insert(c.rule);
-  for (const Rule* rule : rules()) EXPECT_TRUE(cases.contains(rule->id)) << rule->id << " has no case in rule_cases.h";
+  for (const Rule* rule : rules())
+    EXPECT_TRUE(cases.contains(rule->id)) << rule->id << " has no case in rule_cases.h";
   EXPECT_EQ(cases.size(), rules().size());
 }
 

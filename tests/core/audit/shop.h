@@ -13,8 +13,8 @@
 
 namespace stopwalk::audit {
 
-// A shop of two machines that meets every rule; the tests change a thing or two. Saw operator at (2000, 3290), drill
-// operator at (5500, 3290).
+// A shop of two machines that meets every rule; the tests change a thing or two. Saw operator at (2000,
+// 3290), drill operator at (5500, 3290).
 inline const std::string kShop = R"(stopwalk_layout: 1
 units: mm
 site: {name: Test shop}
@@ -62,7 +62,9 @@ inline std::string shopWith(const std::vector<Edit>& edits, std::string text = k
   return text;
 }
 
-inline Edit before(const std::string& line, const std::string& added) { return {line, added + line}; }
+inline Edit before(const std::string& line, const std::string& added) {
+  return {line, added + line};
+}
 
 inline layout::Layout layoutOf(const std::string& text) {
   auto read = files::readLayout(text, "shop.layout.yaml", files::bundledDeviceKinds());
