@@ -20,7 +20,9 @@ std::string indentTo(const Diagnostic& d) {
 
 std::string format(const Diagnostic& d) {
   std::string text = d.file + ":" + std::to_string(d.line) + ":" + std::to_string(d.column) + ": ";
-  text += d.severity == Severity::Error ? "error: " : d.severity == Severity::Warning ? "warning: " : "fault: ";
+  text += d.severity == Severity::Error     ? "error: "
+          : d.severity == Severity::Warning ? "warning: "
+                                            : "fault: ";
   text += d.text + "\n";
   if (d.caret > 0) text += d.excerpt + "\n" + indentTo(d) + "^\n";
   return text;

@@ -6,8 +6,8 @@ namespace stopwalk::files {
 namespace {
 
 constexpr std::size_t kMost = 10000;
-constexpr int kExcerptBefore = 70;  // characters shown before the caret
-constexpr int kExcerptAfter = 30;
+constexpr int kExcerptWidth = 100;  // characters
+constexpr int kLeastBehind = 30;
 
 bool continues(char c) {
   return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
@@ -47,6 +47,17 @@ class Lines {
     if (text_.starts_with("\xEF\xBB\xBF")) at_ = start_ = 3;
   }
 
+  // The line of any place, from 1.
+  std::size_t lineOf(std::size_t byte) {
+    if (ends_.empty()) {
+      for (std::size_t i = 0; i < text_.size(); ++i) {
+        const std::size_t length = breakAt(text_, i);
+        if (length > 0) ends_.push_back(i += length - 1);
+      }
+    }
+    return static_cast<std::size_t>(std::lower_bound(ends_.begin(), ends_.end(), byte) - ends_.begin()) + 1;
+  }
+
   void place(std::size_t byte, Diagnostic& d) {
     byte = std::min(byte, text_.size());
     while (at_ < byte) step();
@@ -64,20 +75,33 @@ class Lines {
       column_ = 1;
       return;
     }
-    do ++at_;
-    while (at_ < text_.size() && continues(text_[at_]));
+    at_ = next(at_);
     ++column_;
   }
 
+  std::size_t next(std::size_t byte) const {
+    do ++byte;
+    while (byte < text_.size() && continues(text_[byte]));
+    return byte;
+  }
+
+  std::size_t previous(std::size_t byte) const {
+    do --byte;
+    while (byte > start_ && continues(text_[byte]));
+    return byte;
+  }
+
+  // Room for a hundred characters: some behind the caret first, then what stands before it, then what fits
+  // behind.
   void excerpt(Diagnostic& d) const {
     std::size_t from = at_, to = at_;
-    int before = 0;
-    for (; from > start_ && before < kExcerptBefore; ++before) do
-        --from;
-      while (from > start_ && continues(text_[from]));
-    for (int after = 0; to < text_.size() && breakAt(text_, to) == 0 && after < kExcerptAfter; ++after) do
-        ++to;
-      while (to < text_.size() && continues(text_[to]));
+    int before = 0, after = 0;
+    const auto goOn = [&](int most) {
+      for (; after < most && to < text_.size() && breakAt(text_, to) == 0; ++after) to = next(to);
+    };
+    goOn(kLeastBehind);
+    for (; from > start_ && before + after < kExcerptWidth; ++before) from = previous(from);
+    goOn(kExcerptWidth - before);
     const bool cut_before = from > start_;
     const bool cut_after = to < text_.size() && breakAt(text_, to) == 0;
     d.excerpt = (cut_before ? "…" : "") + printable(text_.substr(from, to - from)) + (cut_after ? "…" : "");
@@ -85,6 +109,7 @@ class Lines {
   }
 
   std::string_view text_;
+  std::vector<std::size_t> ends_;  // the last byte of each line's break
   std::size_t at_ = 0;
   std::size_t start_ = 0;
   int line_ = 1;
@@ -110,10 +135,10 @@ std::string quoted(std::string_view piece) {
   return "`" + printable(piece.substr(0, end)) + "…`";
 }
 
-void Problems::add(Severity severity, std::size_t byte, std::string what) {
+void Problems::add(Severity severity, std::size_t byte, std::string what, std::optional<std::size_t> first) {
   if (severity == Severity::Error) ++errors_;
   if (problems_.size() < kMost)
-    problems_.push_back({severity, byte, std::move(what)});
+    problems_.push_back({severity, byte, std::move(what), first});
   else
     ++left_out_;
 }
@@ -129,6 +154,7 @@ std::vector<Diagnostic> Problems::take() {
     d.severity = p.severity;
     d.file = file_;
     d.text = std::move(p.what);
+    if (p.first) d.text += "; the first is on line " + std::to_string(lines.lineOf(*p.first));
     lines.place(p.byte, d);
   }
   if (left_out_ > 0) {

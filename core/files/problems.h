@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -16,6 +17,10 @@ class Problems {
   Problems(std::string_view text, std::string file) : text_(text), file_(std::move(file)) {}
 
   void error(std::size_t byte, std::string what) { add(Severity::Error, byte, std::move(what)); }
+  // Ends with `; the first is on line N`, the line of `first`.
+  void again(std::size_t byte, std::string what, std::size_t first) {
+    add(Severity::Error, byte, std::move(what), first);
+  }
   void warn(std::size_t byte, std::string what) { add(Severity::Warning, byte, std::move(what)); }
   bool hasErrors() const { return errors_ > 0; }
 
@@ -34,8 +39,10 @@ class Problems {
     Severity severity;
     std::size_t byte;
     std::string what;
+    std::optional<std::size_t> first;
   };
-  void add(Severity severity, std::size_t byte, std::string what);
+  void add(Severity severity, std::size_t byte, std::string what,
+           std::optional<std::size_t> first = std::nullopt);
 
   std::string_view text_;
   std::string file_;

@@ -13,9 +13,9 @@ bool References::define(const std::string& full, Names what, std::size_t byte) {
     problems_.error(byte, "the id " + quoted(id) + " is reserved; choose another");
     return false;
   }
-  const auto [place, is_new] = defined_.try_emplace(full, what);
+  const auto [place, is_new] = defined_.try_emplace(full, Definition{what, byte});
   if (!is_new) {
-    problems_.error(byte, "the id " + quoted(full) + " is taken by another thing above; ids are unique");
+    problems_.again(byte, "the id " + quoted(full) + " is given twice", place->second.byte);
     return false;
   }
   order_.emplace_back(place->first, what);
@@ -43,7 +43,7 @@ void References::check() {
   for (const Mention& m : mentions_) {
     const auto found = defined_.find(m.full);
     if (found != defined_.end() &&
-        std::find(m.wanted.begin(), m.wanted.end(), found->second) != m.wanted.end())
+        std::find(m.wanted.begin(), m.wanted.end(), found->second.what) != m.wanted.end())
       continue;
     const std::string shown = quoted(std::string_view(m.full).substr(m.hidden));
     const std::string wrong = found == defined_.end() ? "there is no " + m.described + " with the id " + shown

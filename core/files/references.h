@@ -36,10 +36,14 @@ class References {
     std::size_t byte;
     std::size_t hidden;
   };
+  struct Definition {
+    Names what;
+    std::size_t byte;
+  };
   std::string suggestion(const Mention& mention);
 
   Problems& problems_;
-  std::unordered_map<std::string, Names> defined_;
+  std::unordered_map<std::string, Definition> defined_;
   std::vector<std::pair<std::string_view, Names>> order_;  // into `defined_`, whose keys do not move
   std::vector<Mention> mentions_;
   std::size_t comparisons_left_ = 500'000;  // each suggestion looks at every id

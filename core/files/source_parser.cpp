@@ -239,22 +239,10 @@ class TreeBuilder {
         first = i;
         continue;
       }
-      problems_.error(nodes[keys_[i]].begin, "the key " + quoted(tree_.textOf(keys_[i])) +
-                                                 " is given twice in one map; the first is on line " +
-                                                 std::to_string(lineOf(nodes[keys_[first]].begin)));
+      problems_.again(nodes[keys_[i]].begin,
+                      "the key " + quoted(tree_.textOf(keys_[i])) + " is given twice in one map",
+                      nodes[keys_[first]].begin);
     }
-  }
-
-  std::size_t lineOf(std::uint32_t byte) {
-    if (line_ends_.empty()) {
-      for (std::size_t i = start_; i < tree_.text_.size(); ++i) {
-        if (const std::size_t length = breakAt(tree_.text_, i); length > 0)
-          line_ends_.push_back(static_cast<std::uint32_t>(i += length - 1));
-      }
-    }
-    return static_cast<std::size_t>(std::lower_bound(line_ends_.begin(), line_ends_.end(), byte) -
-                                    line_ends_.begin()) +
-           1;
   }
 
   void reportLibrary() {
@@ -277,7 +265,6 @@ class TreeBuilder {
   std::size_t start_;
   std::vector<std::uint32_t> open_;
   std::vector<std::uint32_t> keys_;
-  std::vector<std::uint32_t> line_ends_;
   int documents_ = 0;
 };
 

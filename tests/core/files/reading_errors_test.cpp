@@ -56,6 +56,12 @@ TEST(ReadingErrors, LongLinesAreCutRoundTheCaret) {
   EXPECT_EQ(read.diagnostics[0].excerpt.substr(std::string("…").size() + 70, 1), "A");
 }
 
+TEST(ReadingErrors, LinesOfAHundredCharactersAreShownWhole) {
+  const std::string note = "notes: [{id: A, at: [0, 0], text: " + std::string(64, 'x') + "}]";
+  ASSERT_EQ(note.size(), 100U);
+  EXPECT_NE(told(kHead + note + "\n...\n").find("\n" + note + "\n"), std::string::npos);
+}
+
 TEST(ReadingErrors, TabsBeforeTheCaretStayTabs) {
   const std::string text = told(kHead + "profile:\t[]\n...\n");
   EXPECT_NE(text.find("profile:\t[]\n        \t^\n"), std::string::npos) << text;
@@ -198,8 +204,9 @@ TEST(ReadingErrors, OutlineOfFewerThanThreeCorners) {
 
 TEST(ReadingErrors, TwoThingsWithOneId) {
   EXPECT_TOLD(kRoom + "phones: [{id: r, at: [0, 0], faces: 0}]\n...\n",
-              "f:6:15: error: the id `r` is taken by another thing above; ids are unique");
-  EXPECT_NE(line(kMachine + "{id: op, kind: paddle, at: [0, 0]}]}" + kEnd).find("`m/op` is taken"),
+              "f:6:15: error: the id `r` is given twice; the first is on line 5");
+  EXPECT_NE(line(kMachine + "{id: op, kind: paddle, at: [0, 0]}]}" + kEnd)
+                .find("`m/op` is given twice; the first is on line 7"),
             std::string::npos);
   // On two machines things may have one name.
   EXPECT_EQ(
