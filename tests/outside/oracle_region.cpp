@@ -145,7 +145,7 @@ Step ontoTrueArc(const floor::Plan& plan, Point from, const Shape& near, double 
   if (features.size() > 1)
     return step(notchOf(features[0], features[1], landing, clearance), features.size() > 2);
   const auto [low, high] =
-      bounds(intersection(near, diskShape(from, distance(from, landing) + kHair_mm, 16)));
+      bounds(intersection(near, diskShape(from, distance(from, landing) + kHair_mm, 4 * kChordsAQuarter)));
   return step(landing, distance(low, high) > 0.5);
 }
 

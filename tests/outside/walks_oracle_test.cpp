@@ -78,6 +78,19 @@ TEST_P(WalksOracle, NarrowDoors) {
 
 INSTANTIATE_TEST_SUITE_P(Seeds, WalksOracle, testing::Range(0, 10));
 
+// Layouts on which the walks were once wrong: two doors in one wall of no thickness (14 mm too long).
+TEST(WalksOracleAgain, LayoutsThatOnceDiffered) {
+  Tally tally;
+  for (const std::uint64_t seed : {198}) {
+    const layout::Layout layout = support::randomLayout(seed, {.most_machines = 9});
+    const floor::Plan plan = floor::buildPlan(layout, floor::Hours::Open);
+    OracleWalks oracle(plan, floor::kMeasuringClearance_mm);
+    const std::vector<Point> places = stationsOf(layout);
+    for (const Point from : places) compareFrom(floor::Walks(plan), oracle, from, places, seed, tally);
+  }
+  EXPECT_GT(tally.walked, 10);
+}
+
 // The true length lies between those on chords outside and inside the arcs, whatever the bound on the two.
 TEST(WalksBetweenChords, InsideAndOutsideTheArcs) {
   for (std::uint64_t seed = 3000; seed < 3010; ++seed) {
