@@ -1,6 +1,6 @@
 # Sourced by app/run.sh and tests/run.sh: the Debian packages that Stopwalk is made with. docs/dependencies.md says why.
 
-run_packages="g++ cmake ninja-build libyaml-dev libspdlog-dev libcli11-dev nlohmann-json3-dev libssl-dev"
+run_packages="g++ cmake ninja-build libyaml-dev libspdlog-dev libcli11-dev nlohmann-json3-dev libssl-dev qt6-base-dev libqt6svg6-dev"
 test_packages="libgtest-dev libgmock-dev librapidcheck-dev libcgal-dev libgeos-dev libbenchmark-dev"
 
 say() { printf 'stopwalk: %s\n' "$*" >&2; }
