@@ -1,0 +1,92 @@
+#include "app/documents/safe_write.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <cerrno>
+#include <system_error>
+
+#ifdef Q_OS_WIN
+#include <io.h>
+#else
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+#endif
+
+namespace stopwalk::documents {
+namespace {
+
+QString reason(int error) {
+  return QString::fromStdString(std::generic_category().message(error));
+}
+
+#ifdef Q_OS_WIN
+
+int syncFile(int handle) {
+  return _commit(handle) == 0 ? 0 : errno;
+}
+int keepOwnership(const QString&, int) {
+  return 0;
+}
+
+#else
+
+int syncFile(int handle) {
+  int result = 0;
+  do result = ::fsync(handle);
+  while (result != 0 && errno == EINTR);
+  return result == 0 ? 0 : errno;
+}
+
+// A group that may not be given is not an error: the file is then the writer's, with the same permissions.
+int keepOwnership(const QString& target, int handle) {
+  struct stat old {};
+  if (::stat(QFile::encodeName(target).constData(), &old) != 0) return errno == ENOENT ? 0 : errno;
+  struct stat now {};
+  if (::fstat(handle, &now) != 0) return errno;
+  if (now.st_gid != old.st_gid && ::fchown(handle, static_cast<uid_t>(-1), old.st_gid) != 0 && errno != EPERM)
+    return errno;
+  if (::fchmod(handle, old.st_mode & 07777) != 0) return errno;
+  return 0;
+}
+
+#endif
+
+}  // namespace
+
+WriteResult writeWhole(const QString& target, std::string_view bytes,
+                       const std::function<bool()>& last_look) {
+  QSaveFile file(target);
+  file.setDirectWriteFallback(false);
+  if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered)) return {Written::No, file.errorString()};
+  const auto failed = [&](const QString& why) {
+    file.cancelWriting();
+    return WriteResult{Written::No, why};
+  };
+  const auto size = static_cast<qint64>(bytes.size());
+  if (file.write(bytes.data(), size) != size || !file.flush()) return failed(file.errorString());
+  if (const int error = keepOwnership(target, file.handle())) return failed(reason(error));
+  // QSaveFile syncs too, but takes no notice when that fails.
+  if (const int error = syncFile(file.handle())) return failed(reason(error));
+  if (!last_look()) return failed({});
+  if (!file.commit()) return {Written::No, file.errorString()};
+
+  const QString why = syncFolder(QFileInfo(target).absolutePath());
+  return why.isEmpty() ? WriteResult{Written::Yes, {}} : WriteResult{Written::Unsure, why};
+}
+
+QString syncFolder(const QString& folder) {
+#ifdef Q_OS_WIN
+  Q_UNUSED(folder);
+  return {};
+#else
+  const int handle = ::open(QFile::encodeName(folder).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (handle < 0) return reason(errno);
+  const int error = syncFile(handle);
+  ::close(handle);
+  return error == 0 || error == EINVAL || error == ENOTSUP ? QString() : reason(error);
+#endif
+}
+
+}  // namespace stopwalk::documents

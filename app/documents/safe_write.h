@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QString>
+#include <functional>
+#include <string_view>
+
+namespace stopwalk::documents {
+
+enum class Written {
+  No,      // the old file stands as it was
+  Unsure,  // the new file stands in place, but might not survive a power cut
+  Yes      // the new file is on the disk
+};
+
+struct WriteResult {
+  Written written = Written::No;
+  QString why;  // unless Yes; empty if it was called off
+};
+
+// Puts a whole file in the place of `target`, or leaves what is there: writes beside it, syncs, renames,
+// syncs the folder. Keeps the permissions of the old file, and its group where it may. `last_look` is asked
+// just before the rename and may call it off.
+WriteResult writeWhole(
+    const QString& target, std::string_view bytes,
+    const std::function<bool()>& last_look = [] { return true; });
+
+// Makes what was created, renamed or removed in a folder survive a power cut. Empty, or why it could not. A
+// file system that has no such thing for folders is taken at its word.
+QString syncFolder(const QString& folder);
+
+}  // namespace stopwalk::documents
