@@ -1,0 +1,70 @@
+#pragma once
+
+#include <QPainter>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/edits/things.h"
+#include "app/plan/theme.h"
+#include "app/plan/view_transform.h"
+#include "core/geometry/box.h"
+#include "core/layout/device_kind.h"
+#include "core/layout/layout.h"
+
+namespace stopwalk::plan {
+
+// How a station stands in the last audit.
+enum class StationState { NotAudited, BeingComputed, Meets, Warns, Fails };
+
+// What an item is painted with. The painter's units are pixels; an item puts its places through `view`.
+struct PaintContext {
+  const ViewTransform& view;
+  const Theme& theme;
+  bool selected = false;
+  bool hovered = false;
+  StationState state = StationState::NotAudited;  // of a station
+};
+
+// A label that an item would like on the plan: the first of its places, in pixels, where it hides no other is
+// taken.
+struct Label {
+  QString text;
+  std::vector<QPointF> middles;  // of the text's box, the best first
+  int importance = 0;            // the more important are placed first
+};
+
+// One thing as it lies on the plan: knows where it is, whether a place is on it, and how it is painted. A
+// value made from the layout; another layout, another item.
+class Item {
+ public:
+  // The order of painting; what is painted last is found first.
+  enum class Layer { Underlay, Floor, Wall, Hazard, Fixture, Machine, Door, Station, Device, Note };
+
+  Item(edits::Thing item_thing, std::string item_id, Layer item_layer)
+      : thing(item_thing), id(std::move(item_id)), layer(item_layer) {}
+  virtual ~Item() = default;
+  Item(const Item&) = delete;
+  Item& operator=(const Item&) = delete;
+
+  const edits::Thing thing;
+  const std::string id;
+  const Layer layer;
+
+  // All that it covers in the plan, without what is drawn in a size of pixels.
+  virtual geometry::Box bounds() const = 0;
+  // How far `at` is from it in mm, 0 on it; none if it is not meant at all. `mm_per_pixel` for what has a
+  // size in pixels.
+  virtual std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const = 0;
+  virtual void paint(QPainter& painter, const PaintContext& context) const = 0;
+  virtual std::optional<Label> label(const PaintContext& context) const {
+    (void)context;
+    return std::nullopt;
+  }
+};
+
+// The items of a layout in the order of painting.
+std::vector<std::unique_ptr<Item>> itemsOf(const layout::Layout& layout, const layout::DeviceKinds& kinds);
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,89 @@
+#include "app/plan/picture.h"
+
+#include <algorithm>
+#include <limits>
+#include <ranges>
+
+#include "app/plan/labels.h"
+
+namespace stopwalk::plan {
+namespace {
+
+constexpr double kSymbol_px = 48;  // nothing with a size in pixels reaches further from its place
+
+}  // namespace
+
+Picture::Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds)
+    : items_(itemsOf(layout, kinds)) {
+  std::vector<geometry::Box> boxes;
+  boxes.reserve(items_.size());
+  for (const auto& item : items_) {
+    boxes.push_back(item->bounds());
+    bounds_.add(boxes.back());
+  }
+  tree_ = geometry::BoxTree(boxes);
+}
+
+const Item* Picture::find(const std::string& id) const {
+  const auto found = std::ranges::find_if(items_, [&](const auto& item) { return item->id == id; });
+  return found == items_.end() ? nullptr : found->get();
+}
+
+const Item* Picture::itemAt(geometry::Point at, double mm_per_pixel, double tolerance_px) const {
+  const double tolerance = tolerance_px * mm_per_pixel;
+  const Item* best = nullptr;
+  double least = std::numeric_limits<double>::infinity();
+  tree_.any(geometry::boxOf(at).grown(kSymbol_px * mm_per_pixel), [&](std::size_t i) {
+    const Item& item = *items_[i];
+    const auto distance = item.distanceTo(at, mm_per_pixel);
+    if (!distance || *distance > tolerance) return false;
+    const bool upper = !best || item.layer > best->layer;
+    if (upper || (item.layer == best->layer && *distance < least)) {
+      best = &item;
+      least = *distance;
+    }
+    return false;
+  });
+  return best;
+}
+
+std::vector<const Item*> Picture::itemsWithin(const geometry::Box& box) const {
+  std::vector<const Item*> within;
+  for (const auto& item : items_) {
+    const geometry::Box b = item->bounds();
+    if (!b.empty() && box.low.x <= b.low.x && b.high.x <= box.high.x && box.low.y <= b.low.y &&
+        b.high.y <= box.high.y)
+      within.push_back(item.get());
+  }
+  return within;
+}
+
+void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& theme, const QRectF& visible,
+                    const Marks& marks) const {
+  std::vector<std::size_t> shown;
+  const QRectF area = visible.adjusted(-kSymbol_px, -kSymbol_px, kSymbol_px, kSymbol_px);
+  tree_.any(view.toPlan(area), [&](std::size_t i) {
+    shown.push_back(i);
+    return false;
+  });
+  std::ranges::sort(shown);
+
+  PaintContext context{view, theme};
+  std::vector<Label> labels;
+  for (const std::size_t i : shown) {
+    const Item& item = *items_[i];
+    context.selected = marks.selected && marks.selected(item.id);
+    context.hovered = !marks.hovered.empty() && item.id == marks.hovered;
+    context.state = StationState::NotAudited;
+    if (marks.stations && item.thing.kind == edits::ThingKind::Station)
+      if (const auto state = marks.stations->find(item.id); state != marks.stations->end())
+        context.state = state->second;
+    painter.save();
+    item.paint(painter, context);
+    painter.restore();
+    if (auto label = item.label(context)) labels.push_back(std::move(*label));
+  }
+  paintLabels(painter, theme, visible, std::move(labels));
+}
+
+}  // namespace stopwalk::plan

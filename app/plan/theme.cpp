@@ -1,0 +1,56 @@
+#include "app/plan/theme.h"
+
+namespace stopwalk::plan {
+
+Theme Theme::light() {
+  Theme t;
+  t.outside = QColor(0xEEF0F2);
+  t.floor = QColor(0xFFFFFF);
+  t.outdoors = QColor(0xF4F7F2);
+  t.grid = QColor(0xE3E6EA);
+  t.ink = QColor(0x1F2328);
+  t.quiet_ink = QColor(0x59636E);
+  t.machine = QColor(0xDCE3EA);
+  t.fixture = QColor(0xECECEC);
+  t.stop_ground = QColor(0xF9A800);  // RAL 1003
+  t.stop_sign = QColor(0x9B2423);    // RAL 3001
+  t.start_ground = QColor(0xB8BDC3);
+  t.phone = QColor(0x237F52);  // RAL 6032
+  t.selection = QColor(0x0072B2);
+  t.hazard = QColor(0xD55E00);
+  t.meets = QColor(0x007A5A);
+  t.warns = QColor(0xE69F00);
+  t.fails = QColor(0xD55E00);
+  t.computing = QColor(0x7A828B);
+  t.label_ground = QColor(255, 255, 255, 220);
+  return t;
+}
+
+Theme Theme::darkened() {
+  Theme t = light();
+  t.dark = true;
+  t.outside = QColor(0x15181C);
+  t.floor = QColor(0x23282E);
+  t.outdoors = QColor(0x222A24);
+  t.grid = QColor(0x2F353C);
+  t.ink = QColor(0xE8EBEE);
+  t.quiet_ink = QColor(0xA6AFB8);
+  t.machine = QColor(0x3B4550);
+  t.fixture = QColor(0x34383D);
+  t.start_ground = QColor(0x7A828B);
+  t.selection = QColor(0x56B4E9);
+  t.hazard = QColor(0xF08A3C);
+  t.meets = QColor(0x3CC9A0);
+  t.fails = QColor(0xF08A3C);
+  t.computing = QColor(0x9AA3AC);
+  t.label_ground = QColor(35, 40, 46, 220);
+  return t;
+}
+
+Theme Theme::of(const QPalette& palette) {
+  const bool is_dark =
+      palette.color(QPalette::WindowText).lightness() > palette.color(QPalette::Window).lightness();
+  return is_dark ? darkened() : light();
+}
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QColor>
+#include <QPalette>
+
+namespace stopwalk::plan {
+
+// Every colour of the plan by its meaning; nothing else in the window names a colour.
+struct Theme {
+  bool dark = false;
+  QColor outside;   // round the rooms
+  QColor floor;     // of a room
+  QColor outdoors;  // floor of a yard
+  QColor grid;
+  QColor ink;           // walls, outlines, text
+  QColor quiet_ink;     // dimensions, rulers, notes
+  QColor machine;       // fill
+  QColor fixture;       // fill and hatch
+  QColor stop_ground;   // yellow
+  QColor stop_sign;     // red
+  QColor start_ground;  // of a guarded start: grey
+  QColor phone;         // green
+  QColor selection;     // blue
+  QColor hazard;        // vermilion
+  QColor meets;         // blue-green
+  QColor warns;         // orange, as a fill only
+  QColor fails;         // vermilion
+  QColor computing;     // grey
+  QColor label_ground;  // behind text on the plan
+
+  static Theme light();
+  static Theme darkened();
+  // The one that goes with a window of these colours.
+  static Theme of(const QPalette& palette);
+};
+
+}  // namespace stopwalk::plan
