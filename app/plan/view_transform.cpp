@@ -1,6 +1,5 @@
 #include "app/plan/view_transform.h"
 
-#include <QRectF>
 #include <algorithm>
 
 namespace stopwalk::plan {
