@@ -1,5 +1,5 @@
-#include <filesystem>
 #include <algorithm>
+#include <filesystem>
 #include <memory>
 
 #include "app/command_line/commands.h"
@@ -7,7 +7,6 @@
 #include "app/command_line/output.h"
 #include "app/command_line/table.h"
 #include "core/audit/audit.h"
-#include "core/files/device_kinds_reader.h"
 #include "core/files/faults.h"
 #include "core/files/report_csv.h"
 #include "core/files/report_json.h"
@@ -19,6 +18,7 @@ namespace {
 struct Options {
   std::vector<std::string> layouts;
   std::string profile;
+  std::string kinds;
   std::string hours = "open";
   std::vector<std::string> limits;
   std::string format = "table";
@@ -100,17 +100,18 @@ Exit audit(const Options& options, Session& session) {
   Exit worst = Exit::Done;
   std::vector<files::FiledReport> reports;
   {
+    LayoutInput layouts(options.kinds, session);
     Progress progress(options.layouts.size(), session);
     for (const std::string& file : options.layouts) {
       progress.next(file);
-      const Input input = readLayoutFile(file, session);
+      const Input input = layouts.read(file);
       worst = std::max(worst, input.exit);
       if (!input.layout) continue;
       const ChosenProfile chosen = profileFor(input, options, session);
       worst = std::max(worst, chosen.exit);
       if (!chosen.profile) continue;
       const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
-      audit::Report report = audit::audit(*input.layout, files::bundledDeviceKinds(), *chosen.profile, hours);
+      audit::Report report = audit::audit(*input.layout, input.kinds, *chosen.profile, hours);
       session.log.debug("audited {} by {}: {} findings", file, report.profile, report.findings.size());
       printFaults(input, report, session);
       if (report.count(audit::Severity::Fail) > 0) worst = std::max(worst, Exit::Failed);
@@ -129,6 +130,7 @@ void addAudit(CLI::App& program, Session& session) {
   c.add_option("LAYOUT", options->layouts, "Layout files; - is standard input")->required();
   c.add_option("--profile", options->profile,
                "A bundled profile or a profile file; default: the layout's, else teaching-shop");
+  addKindsOption(c, options->kinds);
   c.add_option("--hours", options->hours, "Doors as in opening hours, or after them")
       ->check(CLI::IsMember({"open", "after"}))
       ->capture_default_str();

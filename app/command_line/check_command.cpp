@@ -10,8 +10,13 @@
 namespace stopwalk::app {
 namespace {
 
-Exit checkOne(const std::string& file, Session& session) {
-  const Input input = readLayoutFile(file, session);
+struct Options {
+  std::vector<std::string> layouts;
+  std::string kinds;
+};
+
+Exit checkOne(const std::string& file, LayoutInput& layouts, Session& session) {
+  const Input input = layouts.read(file);
   if (!input.layout) return input.exit;
   const floor::Plan plan = floor::buildPlan(*input.layout, floor::Hours::Open);
   print(files::faultsAt(input.text, file, plan.faults), session);
@@ -23,23 +28,26 @@ Exit checkOne(const std::string& file, Session& session) {
   return std::max(plan.faults.empty() ? Exit::Done : Exit::Failed, written);
 }
 
-Exit check(const std::vector<std::string>& files, Session& session) {
+Exit check(const Options& options, Session& session) {
+  LayoutInput layouts(options.kinds, session);
   Exit worst = Exit::Done;
-  for (const std::string& file : files) worst = std::max(worst, checkOne(file, session));
+  for (const std::string& file : options.layouts) worst = std::max(worst, checkOne(file, layouts, session));
   return worst;
 }
 
 }  // namespace
 
 void addCheck(CLI::App& program, Session& session) {
-  const auto files = std::make_shared<std::vector<std::string>>();
+  const auto options = std::make_shared<Options>();
   CLI::App& c = *program.add_subcommand("check", "Read layouts and say what is wrong with the drawing");
-  c.add_option("LAYOUT", *files, "Layout files; - is standard input")->required();
+  c.add_option("LAYOUT", options->layouts, "Layout files; - is standard input")->required();
+  addKindsOption(c, options->kinds);
   setExample(
       c,
       "stopwalk check sample-layouts/tram-depot.layout.yaml\n\n"
       "Ends with 0 if all is well, 1 on a drawing fault, 2 if a file is no layout, 3 if it cannot be read.");
-  c.callback([files, &session] { session.command = [files, &session] { return check(*files, session); }; });
+  c.callback(
+      [options, &session] { session.command = [options, &session] { return check(*options, session); }; });
 }
 
 }  // namespace stopwalk::app

@@ -1,11 +1,8 @@
 #include "app/command_line/input.h"
 
-#include <cerrno>
-#include <cstring>
 #include <filesystem>
-#include <fstream>
 
-#include "core/files/device_kinds_reader.h"
+#include "app/shop_files/text_file.h"
 #include "core/files/layout_reader.h"
 #include "core/files/profile_reader.h"
 
@@ -13,18 +10,6 @@ namespace stopwalk::app {
 namespace {
 
 namespace fs = std::filesystem;
-
-// A byte more than a layout may have: the reader then says that it is too long, whatever is still to come.
-constexpr std::size_t kMost = (std::size_t{64} << 20) + 1;
-
-std::optional<std::string> readAll(std::istream& in) {
-  std::string text;
-  char buffer[1 << 16];
-  while (text.size() < kMost && (in.read(buffer, sizeof buffer) || in.gcount() > 0))
-    text.append(buffer, static_cast<std::size_t>(in.gcount()));
-  if (in.bad()) return std::nullopt;
-  return text;
-}
 
 bool isPath(const std::string& name) {
   return name.find('/') != std::string::npos || name.ends_with(".yaml");
@@ -35,16 +20,9 @@ std::string beside(const std::string& file, const std::string& other) {
   return (fs::path(file).parent_path() / other).string();
 }
 
-std::optional<std::string> quietly(const std::string& file) {
-  std::error_code none;
-  if (fs::is_directory(file, none)) return std::nullopt;
-  std::ifstream in(file, std::ios::binary);
-  return in ? readAll(in) : std::nullopt;
-}
-
 std::optional<files::NamedText> fileBeside(const std::string& asked, const std::string& file) {
   const std::string path = beside(file, asked);
-  auto text = quietly(path);
+  auto text = textOfFile(path);
   return text ? std::optional<files::NamedText>({path, std::move(*text)}) : std::nullopt;
 }
 
@@ -55,30 +33,46 @@ void print(const std::vector<files::Diagnostic>& diagnostics, Session& session) 
 }
 
 std::optional<std::string> readFile(const std::string& file, Session& session) {
-  errno = 0;
-  std::optional<std::string> text = file == "-" ? readAll(session.console.in) : quietly(file);
-  if (!text) {
-    std::error_code none;
-    const char* why = fs::is_directory(file, none) ? "it is a folder"
-                      : errno != 0                 ? std::strerror(errno)
-                                                   : "cannot be read";
-    session.console.err << "stopwalk: cannot read " << file << ": " << why << "\n";
-  } else {
+  std::optional<std::string> text = file == "-" ? textOfStream(session.console.in) : textOfFile(file);
+  if (!text)
+    session.console.err << "stopwalk: cannot read " << file << ": " << whyUnreadable(file) << "\n";
+  else
     session.log.debug("read {} ({} bytes)", file, text->size());
-  }
   return text;
 }
 
-Input readLayoutFile(const std::string& file, Session& session) {
-  Input input{file, {}, {}, Exit::Done};
-  auto text = readFile(file, session);
-  if (!text) return {file, {}, {}, Exit::NoFile};
+const ShopFiles& LayoutInput::shopFilesOf(const std::string& layout_file) {
+  const std::string folder = layout_file == "-" ? "-" : fs::path(layout_file).parent_path().string() + "/";
+  const auto [at, is_new] = by_folder_.try_emplace(folder);
+  if (!is_new) return at->second;
+  const ShopFiles& shop = at->second = readShopFiles(layout_file, kinds_file_);
+  print(shop.diagnostics, session_);
+  if (!shop.unreadable.empty()) session_.console.err << "stopwalk: cannot read " << shop.unreadable << "\n";
+  for (const std::string& file : shop.merged) session_.log.debug("merged {} over what is bundled", file);
+  return shop;
+}
+
+Input LayoutInput::read(const std::string& file) {
+  Input input{file, {}, {}, {}, Exit::Done};
+  const ShopFiles& shop = shopFilesOf(file);
+  auto text = readFile(file, session_);
+  if (!shop.unreadable.empty() || !text) return {file, {}, {}, {}, Exit::NoFile};
+  if (!shop.good) return {file, {}, {}, {}, Exit::Wrong};
   input.text = std::move(*text);
-  auto read = files::readLayout(input.text, file, files::bundledDeviceKinds());
-  print(read.diagnostics, session);
+  input.kinds = shop.kinds;
+  auto read = files::readLayout(input.text, file, input.kinds);
+  print(read.diagnostics, session_);
   input.layout = std::move(read.value);
   if (!input.layout) input.exit = Exit::Wrong;
   return input;
+}
+
+void addKindsOption(CLI::App& command, std::string& kinds_file) {
+  command
+      .add_option(
+          "--kinds", kinds_file,
+          "The shop's own device kinds; default: device-kinds.yaml beside the layout, if there is one")
+      ->check([](const std::string& name) { return name.empty() ? "the name of a file is expected" : ""; });
 }
 
 ChosenProfile chooseProfile(const std::string& name, const std::string& beside_file, Session& session) {

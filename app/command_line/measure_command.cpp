@@ -5,7 +5,6 @@
 #include "app/command_line/output.h"
 #include "core/audit/measure.h"
 #include "core/audit/wording.h"
-#include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
 #include "core/layout/units.h"
 
@@ -16,6 +15,7 @@ struct Options {
   std::string layout;
   std::string from;
   std::string to;
+  std::string kinds;
   std::string clearance;
   std::string format = "table";
 };
@@ -57,13 +57,12 @@ std::string sentence(const Options& options, const audit::Measured& m, layout::L
 Exit measure(const Options& options, Session& session) {
   const auto clearance = clearanceOf(options.clearance, session);
   if (!clearance) return Exit::Wrong;
-  const Input input = readLayoutFile(options.layout, session);
+  const Input input = LayoutInput(options.kinds, session).read(options.layout);
   if (!input.layout) return input.exit;
   const auto from = endOf(options.from, input.layout->unit, session),
              to = endOf(options.to, input.layout->unit, session);
   if (!from || !to) return Exit::Wrong;
-  const audit::Measured m =
-      audit::measure(*input.layout, files::bundledDeviceKinds(), *from, *to, *clearance);
+  const audit::Measured m = audit::measure(*input.layout, input.kinds, *from, *to, *clearance);
   if (!m.unknown.empty()) {
     session.console.err << "stopwalk: " << m.unknown << "\n";
     return Exit::Wrong;
@@ -88,6 +87,7 @@ void addMeasure(CLI::App& program, Session& session) {
   c.add_option("--to", options->to, "The same; for a device or phone, where its user stands")->required();
   c.add_option("--clearance", options->clearance,
                "Distance kept from walls and machines, in mm; default 305");
+  addKindsOption(c, options->kinds);
   c.add_option("--format", options->format, "What to write")
       ->check(CLI::IsMember({"table", "json"}))
       ->capture_default_str();

@@ -1,0 +1,57 @@
+#include "app/shop_files/shop_files.h"
+
+#include <algorithm>
+#include <filesystem>
+
+#include "app/shop_files/text_file.h"
+#include "core/files/device_kinds_reader.h"
+#include "core/files/machine_templates_reader.h"
+
+namespace stopwalk::app {
+namespace {
+
+namespace fs = std::filesystem;
+
+// The file beside the layout, or nothing if there is none.
+std::string beside(const std::string& layout_file, const char* name) {
+  if (layout_file.empty() || layout_file == "-") return "";
+  const fs::path path = fs::path(layout_file).parent_path() / name;
+  std::error_code none;
+  return fs::exists(path, none) ? path.string() : "";
+}
+
+// Reads one file by `read` and merges what it holds over `all` by `merge`.
+template <class T, class Read, class Merge>
+void mergeFile(const std::string& file, T& all, ShopFiles& shop, Read read, Merge merge) {
+  if (file.empty() || !shop.good) return;
+  const auto text = textOfFile(file);
+  if (!text) {
+    shop.unreadable = file + ": " + whyUnreadable(file);
+    shop.good = false;
+    return;
+  }
+  files::Result<T> own = read(*text);
+  std::ranges::move(own.diagnostics, std::back_inserter(shop.diagnostics));
+  shop.good = own.value.has_value();
+  if (!own.value) return;
+  all = merge(all, *own.value);
+  shop.merged.push_back(file);
+}
+
+}  // namespace
+
+ShopFiles readShopFiles(const std::string& layout_file, const std::string& kinds_file) {
+  ShopFiles shop{files::bundledDeviceKinds(), files::bundledMachineTemplates(), {}, {}, {}, true};
+  const std::string kinds = kinds_file.empty() ? beside(layout_file, "device-kinds.yaml") : kinds_file;
+  mergeFile(
+      kinds, shop.kinds, shop, [&](const std::string& text) { return files::readDeviceKinds(text, kinds); },
+      files::mergeDeviceKinds);
+  const std::string templates = beside(layout_file, "machine-templates.yaml");
+  mergeFile(
+      templates, shop.templates, shop,
+      [&](const std::string& text) { return files::readMachineTemplates(text, templates, shop.kinds); },
+      files::mergeMachineTemplates);
+  return shop;
+}
+
+}  // namespace stopwalk::app

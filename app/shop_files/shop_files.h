@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/files/diagnostic.h"
+#include "core/layout/device_kind.h"
+#include "core/layout/machine_template.h"
+
+namespace stopwalk::app {
+
+// The kinds of device and the machine templates that a layout is read with: the bundled ones, with those of
+// the shop's own files merged over them.
+struct ShopFiles {
+  layout::DeviceKinds kinds;
+  layout::MachineTemplates templates;
+  std::vector<std::string> merged;             // the files that were
+  std::vector<files::Diagnostic> diagnostics;  // of those files
+  std::string unreadable;                      // a file that could not be read, and why
+  bool good = true;                            // no error, and nothing unreadable
+};
+
+// Looks for `device-kinds.yaml` and `machine-templates.yaml` beside `layout_file`; beside nothing if that is
+// empty or `-`, standard input. `kinds_file`, unless empty, takes the place of the `device-kinds.yaml` there.
+ShopFiles readShopFiles(const std::string& layout_file, const std::string& kinds_file = "");
+
+}  // namespace stopwalk::app
