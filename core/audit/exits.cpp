@@ -1,7 +1,6 @@
 #include "core/audit/exits.h"
 
 #include <limits>
-#include <set>
 #include <string>
 #include <unordered_map>
 
@@ -15,11 +14,6 @@ using geometry::Point;
 using geometry::Segment;
 
 constexpr double kWithin_mm = 1;
-
-bool isShut(const layout::Door& door, floor::Hours hours) {
-  return door.locked == layout::Locked::Always ||
-         (door.locked == layout::Locked::AfterHours && hours == floor::Hours::After);
-}
 
 // The wall of the room that carries the door.
 Segment wallAt(const geometry::Polygon& room, Point at) {
@@ -46,8 +40,6 @@ Exit exitAt(std::size_t door, std::size_t room, const geometry::Polygon& outline
 }  // namespace
 
 std::vector<Exit> exitsOf(const Context& c) {
-  std::set<std::string> faulty;
-  for (const floor::Fault& f : c.plan.faults) faulty.insert(f.subject);
   std::unordered_map<std::string, std::size_t> room_of;
   for (std::size_t r = 0; r < c.layout.rooms.size(); ++r) room_of.emplace(c.layout.rooms[r].id, r);
 
@@ -55,7 +47,7 @@ std::vector<Exit> exitsOf(const Context& c) {
   for (std::size_t i = 0; i < c.layout.doors.size(); ++i) {
     const layout::Door& door = c.layout.doors[i];
     const auto first = room_of.find(door.first), second = room_of.find(door.second);
-    if (first == room_of.end() || isShut(door, c.hours) || faulty.contains(door.id)) continue;
+    if (first == room_of.end() || c.plan.shut[i]) continue;
     const bool first_out = c.layout.rooms[first->second].outdoors;
     const bool second_out = second == room_of.end() || c.layout.rooms[second->second].outdoors;
     if (first_out == second_out) continue;

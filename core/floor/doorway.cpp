@@ -101,29 +101,33 @@ class Builder {
     frame_ = {nearestPoint(wall.chord, door_.at), walls.isLeft(first) ? -along : along};
     // The middle is projected onto the line of the wall, also where that is past the wall's end.
     frame_.origin = frame_.out({frame_.in(door_.at).x, 0});
-    span_ = {-door_.width / 2, door_.width / 2};
+    const double a = frame_.in(wall.chord.a).x, b = frame_.in(wall.chord.b).x, half = door_.width / 2;
+    past_ = std::max(std::min(a, b) + half, half - std::max(a, b));
+    span_ = {std::max(-half, std::min(a, b)), std::min(half, std::max(a, b))};
+    gatherNear();
   }
 
   // How far the door runs past an end of its wall; not positive: it does not.
-  double past() const {
-    const double a = frame_.in(wall_.chord.a).x, b = frame_.in(wall_.chord.b).x;
-    return std::max(std::min(a, b) - span_.from, span_.to - std::max(a, b));
+  double past() const { return past_; }
+
+  // What it takes up of the wall that carries it.
+  std::vector<Opening> near() const {
+    std::vector<Opening> openings;
+    for (const Piece& p : near_) openings.push_back(opening(p, p.from, p.to));
+    return openings;
   }
 
   DoorPlan through(std::size_t second) {
-    const double a = frame_.in(wall_.chord.a).x, b = frame_.in(wall_.chord.b).x;
-    span_ = {std::max(span_.from, std::min(a, b)), std::min(span_.to, std::max(a, b))};
-    gatherNear();
     gatherFar(second);
     if (!joinParts()) {
-      return {std::nullopt, name() + " does not meet room " + layout_.rooms[second].id + " over its whole width of " +
-                                metres(door_.width) + " within " + metres(kThickestWall_mm) + " of the wall; it is left shut."};
+      return {{}, name() + " does not meet room " + layout_.rooms[second].id + " over its whole width of " +
+                                metres(door_.width) + " within " + metres(kThickestWall_mm) + " of the wall; it is left shut.", {}};
     }
     if (const auto room = between(second)) {
-      return {std::nullopt, name() + " cannot lead straight to room " + layout_.rooms[second].id + ": room " +
-                                layout_.rooms[*room].id + ", or a wall of it, lies between; it is left shut."};
+      return {{}, name() + " cannot lead straight to room " + layout_.rooms[second].id + ": room " +
+                                layout_.rooms[*room].id + ", or a wall of it, lies between; it is left shut.", {}};
     }
-    return {way(), ""};
+    return {way(), "", {}};
   }
 
  private:
@@ -283,6 +287,7 @@ class Builder {
   const RoomWalls& walls_;
   const StraightWall& wall_;
   Frame frame_;
+  double past_ = 0;
   Stretch span_;
   std::vector<Piece> near_, far_;
   std::vector<Part> parts_;
@@ -299,7 +304,7 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
   if (candidates.empty()) {
     const double away = walls.rooms()[*first].distanceToOutline(d.at);
     return {std::nullopt, name + " is not on a wall of room " + d.first + ": it is " + metres(away) + " from the nearest, and " +
-                              metres(kDoorOnWall_mm) + " is allowed; it is left shut."};
+                              metres(kDoorOnWall_mm) + " is allowed; it is left shut.", {}};
   }
   // Near a corner two walls may be meant: the nearest into which the door can be built is.
   DoorPlan nearest;
@@ -313,6 +318,7 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
     } else if (second) {
       plan = builder.through(*second);
     }
+    plan.covers = plan.way ? plan.way->openings : builder.near();
     if (plan.fault.empty()) return plan;
     if (!any) nearest = std::move(plan);
     any = true;

@@ -4,6 +4,7 @@
 #include <variant>
 
 #include "core/floor/blocking_walls.h"
+#include "core/floor/door_overlaps.h"
 #include "core/floor/doorway.h"
 #include "core/floor/fault_text.h"
 #include "core/floor/faults.h"
@@ -69,6 +70,34 @@ std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& w
   return doors;
 }
 
+void tellOverlaps(const layout::Layout& layout, const DoorOverlaps& overlaps, std::vector<Fault>& faults) {
+  for (const auto& [a, b] : overlaps.pairs()) {
+    const layout::Door &first = layout.doors[a], &second = layout.doors[b];
+    faults.push_back({second.id, second.first,
+                      "Door " + second.id + " at " + place(second.at) + " lies over door " + first.id + " at " + place(first.at) +
+                          " in one opening; while one of them is shut, both are left shut."});
+  }
+}
+
+// The doorways that are open. In an opening that doors share, the one that is shut wins, or the one that leads elsewhere.
+std::vector<const Doorway*> openWays(const layout::Layout& layout, const std::vector<DoorPlan>& doors, Hours hours,
+                                     const DoorOverlaps& overlaps, Plan& plan) {
+  std::vector<bool> shut, closed;
+  for (std::size_t i = 0; i < doors.size(); ++i) {
+    shut.push_back(!isOpen(layout.doors[i], hours) || !doors[i].fault.empty());
+    closed.push_back(shut.back() || !doors[i].way);
+  }
+  plan.shut = overlaps.underAny(shut);
+  closed = overlaps.underAny(closed);
+  std::vector<const Doorway*> open;
+  for (std::size_t i = 0; i < doors.size(); ++i) {
+    if (closed[i]) continue;
+    open.push_back(&*doors[i].way);
+    plan.passages.insert(plan.passages.end(), doors[i].way->passages.begin(), doors[i].way->passages.end());
+  }
+  return open;
+}
+
 void checkHazards(const layout::Layout& layout, std::vector<Fault>& faults) {
   for (const layout::Machine& m : layout.machines) {
     if (m.hazard.empty()) continue;
@@ -89,12 +118,9 @@ Plan buildPlan(const layout::Layout& layout, Hours hours) {
   const IndexedPolygons indexed(std::move(rooms));
   const RoomWalls walls(indexed);
   const std::vector<DoorPlan> doors = planDoors(layout, walls, plan.faults);
-  std::vector<const Doorway*> open;
-  for (std::size_t i = 0; i < doors.size(); ++i) {
-    if (!doors[i].way || !isOpen(layout.doors[i], hours)) continue;
-    open.push_back(&*doors[i].way);
-    plan.passages.insert(plan.passages.end(), doors[i].way->passages.begin(), doors[i].way->passages.end());
-  }
+  const DoorOverlaps overlaps(doors, walls);
+  tellOverlaps(layout, overlaps, plan.faults);
+  const std::vector<const Doorway*> open = openWays(layout, doors, hours, overlaps, plan);
   plan.walls = blockingWalls(walls, open);
   addSolids(layout.fixtures, false, "fixture", plan);
   addSolids(layout.machines, true, "machine", plan);

@@ -48,6 +48,7 @@ struct Plan {
   std::vector<Passage> passages;   // of the doors that are open at these hours
   std::vector<Solid> solids;       // without those left out for a fault
   std::vector<Segment> walls;      // all that blocks: room outlines without their openings, and the sides of passages
+  std::vector<bool> shut;          // as layout.doors: locked at these hours, faulty, or lying over a door that is
   std::vector<Fault> faults;
 };
 
