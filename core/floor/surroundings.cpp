@@ -1,5 +1,7 @@
 #include "core/floor/surroundings.h"
 
+#include <algorithm>
+
 #include "core/floor/fault_text.h"
 #include "core/floor/floor_index.h"
 #include "core/floor/obstacles.h"
@@ -37,11 +39,24 @@ struct Surroundings::Inside {
     return device.machine && solids[solid].machine == device.machine;
   }
 
+  // What a wall device touches may be a post that carries it, or a cabinet that somebody put in front of it. A post
+  // has nothing of it before the device; or, where the device is drawn in the post, little, and no more than behind.
+  bool canCarry(const PlacedDevice& device, std::size_t solid) const {
+    if (device.machine) return true;
+    double before = -1e300, behind = -1e300;
+    for (const Point& corner : index.solids()[solid].corners()) {
+      const double ahead = dot(corner - device.at, direction(device.faces));
+      before = std::max(before, ahead);
+      behind = std::max(behind, -ahead);
+    }
+    return before <= kMountedOn_mm + kTouch_mm || before <= std::min(kInWall_mm, behind) + kTouch_mm;
+  }
+
   // Whether the solid does not stand between the device and its user, wherever the user is.
   bool isSpared(const PlacedDevice& device, std::size_t solid) const {
     const SolidFacts& facts = solids[solid];
     if (isOwn(device, solid) || (facts.height && device.height && *facts.height < *device.height)) return true;
-    return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line());
+    return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line()) && canCarry(device, solid);
   }
 
   // `line` from the user to the actuator.
@@ -49,7 +64,15 @@ struct Surroundings::Inside {
     return obstacles.on(line, freeEnd(device), index, [&](std::size_t solid) { return isSpared(device, solid); });
   }
 
-  static double freeEnd(const PlacedDevice& device) { return device.machine ? 0 : kInWall_mm; }
+  // How much of the end of a line to the device no wall closes. A wall device may be drawn in its wall. One that is drawn
+  // in a room is in no wall: what it faces through a wall of that room is on the wrong side.
+  double freeEnd(const PlacedDevice& device) const {
+    if (device.machine) return 0;
+    const bool in_room = index.rooms().boxes().any(boxOf(device.at), [&](std::size_t i) {
+      return index.rooms()[i].sideOf(device.at, kMountedOn_mm + kTouch_mm) == Side::Inside;
+    });
+    return in_room ? 0 : kInWall_mm;
+  }
 
   bool throughHazard(Segment line) const {
     return hazards.boxes().any(line, kTouch_mm, [&](std::size_t i) { return crosses(line, hazards[i]); });
@@ -158,8 +181,9 @@ bool Surroundings::inSight(Point eye, const PlacedDevice& device, double eye_hei
     const auto& height = inside_->solids[solid].height;
     return !inside_->isOwn(device, solid) && (!height || *height > eye_height_mm);
   };
+  const double free_end = inside_->freeEnd(device);
   const auto sees = [&](Point p) {
-    return !inside_->obstacles.on({eye, p}, Inside::freeEnd(device), inside_->index,
+    return !inside_->obstacles.on({eye, p}, free_end, inside_->index,
                                   [&](std::size_t solid) { return !hides(solid); });
   };
   return sees(nearestPoint(line, eye)) || (device.length && (sees(device.at) || sees(line.a) || sees(line.b)));

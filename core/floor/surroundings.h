@@ -19,7 +19,7 @@ inline constexpr double kFootReach_mm = 500;      // common practice
 inline constexpr double kHandStanding_mm = 450;   // common practice
 inline constexpr double kFootStanding_mm = 300;   // common practice
 
-inline constexpr double kMountedOn_mm = 1;        // a device this near to a solid is mounted on it
+inline constexpr double kMountedOn_mm = 1;        // a device this near to a solid may be mounted on it
 inline constexpr double kInWall_mm = 100;         // a device on a wall may be drawn this deep in it
 
 // A device or phone placed in the plan. One that is on no machine hangs on a wall or post.

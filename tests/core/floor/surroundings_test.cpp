@@ -150,10 +150,61 @@ TEST(Standing, WhatIsNotKnownToBeLowerStandsBetween) {
 
 TEST(Standing, WhatTheDeviceIsMountedOnDoesNotStandBetween) {
   Layout l = oneRoom();
-  l.fixtures = {bench("rack", {101, 4000}, 200, 2000)};  // 1 to 201 before the device: within 1 mm of it
-  EXPECT_TRUE(standsAt(l, onWall(), kButton).has_value());
-  l.fixtures[0].at.x = 101.1;
-  EXPECT_FALSE(standsAt(l, onWall(), kButton).has_value());
+  const auto on_post = device("stop", "mushroom-button", {3000, 4000}, 0);
+  for (const double at : {2900.0, 2901.0, 2960.0, 3000.0}) {  // from its face to its middle
+    l.fixtures = {bench("post", {at, 4000}, 200, 200)};
+    EXPECT_TRUE(standsAt(l, on_post, kButton).has_value()) << at;
+  }
+  l.fixtures = {bench("post", {3001, 4000}, 200, 200)};  // more of it before the device than behind
+  EXPECT_FALSE(standsAt(l, on_post, kButton).has_value());
+  l.fixtures = {bench("cabinet", {3000, 4000}, 202, 800)};  // deeper in it than 100 mm
+  EXPECT_FALSE(standsAt(l, on_post, kButton).has_value());
+}
+
+// A cabinet put before a stop covers it, whether it touches the wall or not.
+TEST(Standing, CabinetThatTouchesTheDeviceStandsBetween) {
+  Layout l = oneRoom();
+  for (const double gap : {-5.0, 0.0, 0.9, 5.0}) {
+    for (const std::optional<double> height : {std::optional<double>(), std::optional(2000.0), std::optional(1100.0)}) {
+      l.fixtures = {bench("cabinet", {gap + 150, 4000}, 300, 1000, height)};
+      EXPECT_FALSE(standsAt(l, onWall(1100), kButton).has_value()) << gap;
+      EXPECT_FALSE(atHand(l, {500, 4000}, onWall(1100), kButton).has_value()) << gap;
+      EXPECT_EQ(standingOf(l, onWall(1100), kButton, {}).reason, "cabinet stands between");
+    }
+    l.fixtures[0].height = 1000;  // lower than the device: used across it
+    EXPECT_TRUE(standsAt(l, onWall(1100), kButton).has_value()) << gap;
+    EXPECT_TRUE(atHand(l, {500, 4000}, onWall(1100), kButton).has_value());
+  }
+}
+
+// Two rooms that share a wall of no thickness at x = 5000.
+Layout thinWall() {
+  Layout l;
+  l.rooms = {room("west", box(0, 0, 5000, 8000)), room("east", box(5000, 0, 10000, 8000))};
+  return l;
+}
+
+TEST(Standing, DeviceBeyondAThinWallDoesNotWorkThroughIt) {
+  const Layout l = thinWall();
+  for (const double in : {1.1, 50.0, 100.0}) {
+    const auto wrong = device("stop", "mushroom-button", {5000 + in, 4000}, 180);  // in the east room, faces west
+    EXPECT_FALSE(standsAt(l, wrong, kButton).has_value()) << in;
+    EXPECT_EQ(standingOf(l, wrong, kButton, {}).reason, "a wall stands between");
+    EXPECT_FALSE(atHand(l, {4700, 4000}, wrong, kButton).has_value()) << in;
+    EXPECT_FALSE(atHand(l, {5400, 4000}, wrong, kButton).has_value()) << in;
+    const auto right = device("stop", "mushroom-button", {5000 + in, 4000}, 0);
+    EXPECT_TRUE(atHand(l, {5400, 4000}, right, kButton).has_value());
+    EXPECT_FALSE(atHand(l, {4700, 4000}, right, kButton).has_value());
+  }
+  for (const double off : {-1.0, 0.0, 1.0})  // on the wall: on the side it faces
+    EXPECT_TRUE(atHand(l, {4700, 4000}, device("stop", "mushroom-button", {5000 + off, 4000}, 180), kButton).has_value()) << off;
+}
+
+TEST(Standing, DeviceDrawnInAThickWallWorks) {
+  Layout l = thinWall();
+  l.rooms[1].outline = box(5200, 0, 10000, 8000);
+  for (const double in : {1.0, 50.0, 100.0})
+    EXPECT_TRUE(atHand(l, {4700, 4000}, device("stop", "mushroom-button", {5000 + in, 4000}, 180), kButton).has_value()) << in;
 }
 
 TEST(Standing, OwnMachineDoesNotStandBetween) {
