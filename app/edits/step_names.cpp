@@ -1,0 +1,78 @@
+#include "app/edits/step_names.h"
+
+#include <QCoreApplication>
+
+#include "app/edits/visit_thing.h"
+#include "core/files/readable.h"
+
+namespace stopwalk::edits {
+namespace {
+
+QString tr(const char* text) {
+  return QCoreApplication::translate("edits", text);
+}
+
+QString partOf(const layout::Machine& machine, const std::string& part) {
+  return tr("%1 of %2").arg(text(part), text(machine.name.empty() ? machine.id : machine.name));
+}
+
+}  // namespace
+
+QString kindWord(ThingKind kind) {
+  switch (kind) {
+    case ThingKind::Underlay:
+      return tr("underlay");
+    case ThingKind::Room:
+      return tr("room");
+    case ThingKind::Door:
+      return tr("door");
+    case ThingKind::Fixture:
+      return tr("fixture");
+    case ThingKind::Machine:
+      return tr("machine");
+    case ThingKind::Station:
+      return tr("station");
+    case ThingKind::MachineDevice:
+    case ThingKind::WallDevice:
+      return tr("device");
+    case ThingKind::Phone:
+      return tr("phone");
+    case ThingKind::Note:
+      return tr("note");
+    case ThingKind::TapeCheck:
+      return tr("tape check");
+  }
+  return {};
+}
+
+QString called(const layout::Layout& layout, const Thing& thing) {
+  if (thing.kind == ThingKind::Underlay) return kindWord(thing.kind);
+  const std::string id = idOf(layout, thing), name = nameOf(layout, thing);
+  if (isOnMachine(thing)) return partOf(layout.machines[thing.index], id.substr(id.find('/') + 1));
+  const QString word = kindWord(thing.kind);
+  // `door-2` says what it is; `d1` does not.
+  const QString start = QString(word).replace(' ', '-');
+  return name != id || text(id).startsWith(start) ? text(name) : tr("%1 %2").arg(word, text(id));
+}
+
+QString called(const layout::Layout& layout, const std::vector<Thing>& things) {
+  if (things.size() == 1) return called(layout, things.front());
+  return QCoreApplication::translate("edits", "%n things", nullptr, static_cast<int>(things.size()));
+}
+
+QString mergeKey(const QString& what, const layout::Layout& layout, const std::vector<Thing>& things) {
+  QString key = what + " of";
+  for (const Thing& thing : things) key += " " + text(idOf(layout, thing));
+  return key;
+}
+
+Edit step(const layout::Layout& before, const QString& name, layout::Layout after, const QString& merge_key) {
+  if (!files::isReadable(after)) return noStep(before);
+  return {name, std::move(after), merge_key};
+}
+
+Edit noStep(const layout::Layout& layout) {
+  return {{}, layout, {}};
+}
+
+}  // namespace stopwalk::edits

@@ -1,0 +1,83 @@
+#include "app/edits/remove_things.h"
+
+#include "app/edits/things.h"
+#include "tests/app/edits/bench_shop.h"
+
+namespace stopwalk::edits {
+namespace {
+
+using layout::Layout;
+
+TEST(RemoveThings, TakesTheDoorsOfARoomAndSaysSo) {
+  const Edit edit = removeThings(benchShop(), {"wood"});
+  EXPECT_EQ(edit.name, "Remove Wood room and 2 doors");
+  ASSERT_EQ(edit.after.doors.size(), 1u);
+  EXPECT_EQ(edit.after.doors[0].id, "d3");
+  expectReadable(edit.after);
+}
+
+TEST(RemoveThings, TakesTheTapeChecksOfAMachineAndItsRunDowns) {
+  const Edit edit = removeThings(benchShop(), {"lathe"});
+  EXPECT_EQ(edit.name, "Remove Engine lathe and 1 tape check");
+  ASSERT_EQ(edit.after.tape_checks.size(), 1u);
+  EXPECT_EQ(edit.after.tape_checks[0].id, "t2");
+  const layout::Device& paddle = edit.after.machines[0].devices[0];
+  EXPECT_EQ(paddle.stops->ids, std::vector<std::string>{"saw"});
+  EXPECT_EQ(paddle.run_down_each, (std::vector<std::pair<std::string, double>>{{"saw", 2}}));
+  EXPECT_TRUE(edit.after.devices[0].run_down_each.empty());
+  expectReadable(edit.after);
+}
+
+TEST(RemoveThings, CountsAllThatGoes) {
+  const Edit edit = removeThings(benchShop(), {"metal", "wood", "cut-off", "lathe/operator"});
+  EXPECT_EQ(edit.name, "Remove 4 things, 3 doors and 2 tape checks");
+  expectReadable(edit.after);
+}
+
+TEST(RemoveThings, DoesNotLetADeviceStopSomethingElse) {
+  Layout layout = benchShop();
+  layout.machines[0].devices[0].stops->ids = {"lathe"};
+  const Layout after = removeThings(layout, {"lathe", "metal"}).after;
+  const auto& paddle = after.machines[0].devices[0];
+  ASSERT_TRUE(paddle.stops) << "would stop the machine it is on";
+  EXPECT_TRUE(paddle.stops->ids.empty() && !paddle.stops->all);
+  ASSERT_TRUE(after.devices[0].stops);
+  EXPECT_TRUE(after.devices[0].stops->ids.empty());
+  expectReadable(after);
+}
+
+TEST(RemoveThings, DoesNotLetATriggerBeHeldAtAnotherStation) {
+  const auto heldAt = [](const Layout& layout) { return layout.machines[0].devices[1].held_at; };
+  using Stations = std::vector<std::string>;
+  const Layout shop = benchShop();
+  EXPECT_EQ(heldAt(removeThings(shop, {"saw/operator"}).after), Stations{"helper"});
+  const Layout none = removeThings(shop, {"saw/operator", "saw/helper"}).after;
+  EXPECT_EQ(heldAt(none), Stations{});
+  expectReadable(none);
+
+  Layout by_first = shop;
+  by_first.machines[0].devices[1].held_at.reset();
+  const Layout after = removeThings(by_first, {"saw/operator"}).after;
+  EXPECT_EQ(heldAt(after), Stations{}) << "the helper would become the first station";
+  EXPECT_FALSE(after.machines[0].devices[0].held_at) << "a paddle is not held";
+  EXPECT_FALSE(heldAt(removeThings(by_first, {"saw/helper"}).after));
+}
+
+TEST(RemoveThings, IgnoresUnknownIds) {
+  const Layout before = benchShop();
+  EXPECT_EQ(removeThings(before, {"nothing", "saw/nothing", ""}).after, before);
+  EXPECT_EQ(removeThings(before, {"nothing", "n1"}).name, "Remove note n1");
+}
+
+TEST(RemoveThings, CanTakeEverything) {
+  const Layout before = benchShop();
+  std::vector<std::string> ids;
+  for (const Thing& thing : allThings(before)) ids.push_back(idOf(before, thing));
+  const Edit edit = removeThings(before, ids);
+  EXPECT_TRUE(allThings(edit.after).empty());
+  EXPECT_EQ(edit.after.site, before.site);
+  expectReadable(edit.after);
+}
+
+}  // namespace
+}  // namespace stopwalk::edits
