@@ -85,8 +85,20 @@ void Steps::addAllRound(Point p, Index index, std::vector<Candidate>& candidates
   const double start = std::atan2(piece.from.y, piece.from.x);
   for (int i = 1; i <= degrees; ++i) {
     const double a = start + piece.angle * i / (degrees + 1);
-    candidates.push_back({v + region_->radius() * Point{std::cos(a), std::sin(a)}, region_->radius(), index, kFoot});
+    candidates.push_back({v + region_->radius() * Point{std::cos(a), std::sin(a)}, region_->radius(), index, kFoot, false});
   }
+}
+
+// What else of a piece may be the nearest point seen: its ends, and the edges of shadows.
+void Steps::addBehind(Point p, const Candidate& hidden, std::vector<Candidate>& candidates) const {
+  const Region::Piece& piece = region_->pieces()[hidden.piece];
+  const auto add = [&](Point at, Feature feature) {
+    const double step = distance(p, at);
+    if (feature != hidden.feature && step <= kLongestStep_mm) candidates.push_back({at, step, hidden.piece, feature, false});
+  };
+  add(region_->beginOf(piece), kBegin);
+  add(region_->endOf(piece), kEnd);
+  addShadows(p, hidden.piece, hidden.step, candidates);
 }
 
 // Where the line of sight past a corner meets the piece: the nearest point seen of a piece may lie on the edge of a shadow.
@@ -99,7 +111,7 @@ void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate
     const Point d = (1 / to_corner) * (w - p);
     const auto add = [&](double s) {
       if (s > to_corner && s >= least && s <= kLongestStep_mm)
-        candidates.push_back({p + s * d, s, index, kShadow + static_cast<int>(c)});
+        candidates.push_back({p + s * d, s, index, kShadow + static_cast<int>(c), false});
     };
     if (piece.arc) {
       const Point v = mesh_->corners()[piece.corner];
@@ -151,7 +163,10 @@ bool Steps::sees(Point p, Point q) const {
     const double ta = dot(d, pts[wall.a] - p), tb = dot(d, pts[wall.b] - p);
     const auto inside = [&](double t) { return t > kOnLine_mm && t < size - kOnLine_mm; };
     if (std::abs(sa) > kOnLine_mm && std::abs(sb) > kOnLine_mm) {
-      if ((sa > 0) != (sb > 0) && inside(ta + (tb - ta) * sa / (sa - sb))) clear = false;
+      // What starts on the wall, by rounding a hair behind it, may cross it far along at a flat angle.
+      const Segment line{pts[wall.a], pts[wall.b]};
+      const auto on = [&](Point end) { return distance(line, end) < kOnLine_mm; };
+      if ((sa > 0) != (sb > 0) && inside(ta + (tb - ta) * sa / (sa - sb)) && !on(p) && !on(q)) clear = false;
       return;
     }
     // Through corners: one side must be open, and along a wall the same one at both its ends.
@@ -195,7 +210,7 @@ std::vector<Exit> Steps::from(Point p) const {
   std::sort(open.begin(), open.end(), nearer);
   std::vector<Exit> exits;
   std::vector<Index> refused;
-  // Taken nearest first; a piece whose nearest point is hidden is asked for the points at the edges of its shadows.
+  // Taken nearest first; a piece whose nearest point is hidden is asked for its ends and the edges of its shadows.
   for (std::size_t i = 0; i < open.size(); ++i) {
     const Candidate c = open[i];
     const Index part = region_->pieces()[c.piece].part;
@@ -214,10 +229,8 @@ std::vector<Exit> Steps::from(Point p) const {
       }
       continue;
     }
-    if (c.feature >= kShadow) continue;
-    std::vector<Candidate> shadows;
-    addShadows(p, c.piece, c.step, shadows);
-    open.insert(open.end(), shadows.begin(), shadows.end());
+    if (!c.nearest) continue;
+    addBehind(p, c, open);
     std::sort(open.begin() + static_cast<std::ptrdiff_t>(i) + 1, open.end(), nearer);
   }
   return exits;

@@ -42,10 +42,17 @@ class Steps {
   std::vector<PartLanding> fromLine(Point a, Point b) const;
 
  private:
-  struct Candidate { Point at; double step; Mesh::Index piece; int feature; };
+  struct Candidate {
+    Point at;
+    double step;
+    Mesh::Index piece;
+    int feature;
+    bool nearest = true;  // of its piece; else one of those asked once the nearest is hidden
+  };
   std::vector<Mesh::Index> piecesNear(Point p) const;
   Candidate nearestOn(Point p, Mesh::Index piece) const;
   void addAllRound(Point p, Mesh::Index piece, std::vector<Candidate>& candidates) const;
+  void addBehind(Point p, const Candidate& hidden, std::vector<Candidate>& candidates) const;
   void addShadows(Point p, Mesh::Index piece, double least, std::vector<Candidate>& candidates) const;
   struct Sides { bool left, right; };
   Sides passable(Mesh::Index corner, Point d) const;

@@ -162,6 +162,13 @@ TEST(Step, DoesNotSlipBetweenAMachineAndTheWallItStandsThrough) {
   EXPECT_EQ(Walks(plan).between({4800, 2000}, {2000, 1000}).status, WalkStatus::Walk);
 }
 
+TEST(Step, LeadsToANotchWhoseArcsAreNearerWhereTheyAreHidden) {
+  // Between the tips of two wedges: the arcs round them meet straight ahead, and their far ends, behind the wedges, are nearer.
+  const Polygon lower = {{-600, -50}, {-600, -718}, {200, -50}}, upper = {{-600, 50}, {200, 50}, {-600, 718}};
+  const Plan plan = roomWith(box(-600, -1500, 3000, 1500), {lower, upper});
+  EXPECT_NEAR(Walks(plan, 305).between(Point{0, 0}, Point{2000, 0}).length_mm, 2000, 0.001);
+}
+
 TEST(Bar, NearestPointOfItsLineCounts) {
   const Walks walks(roomWith(box(0, 0, 10000, 6000), {}));
   const Place bar{{}, {{{6000, 2000}, {6000, 4000}}}};
