@@ -13,8 +13,8 @@ constexpr double kSymbol_px = 48;  // nothing with a size in pixels reaches furt
 
 }  // namespace
 
-Picture::Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds)
-    : items_(itemsOf(layout, kinds)) {
+Picture::Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures)
+    : items_(itemsOf(layout, kinds, pictures)) {
   std::vector<geometry::Box> boxes;
   boxes.reserve(items_.size());
   for (const auto& item : items_) {
@@ -51,8 +51,8 @@ std::vector<const Item*> Picture::itemsWithin(const geometry::Box& box) const {
   std::vector<const Item*> within;
   for (const auto& item : items_) {
     const geometry::Box b = item->bounds();
-    if (!b.empty() && box.low.x <= b.low.x && b.high.x <= box.high.x && box.low.y <= b.low.y &&
-        b.high.y <= box.high.y)
+    if (!item->id.empty() && !b.empty() && box.low.x <= b.low.x && b.high.x <= box.high.x &&
+        box.low.y <= b.low.y && b.high.y <= box.high.y)
       within.push_back(item.get());
   }
   return within;
@@ -70,6 +70,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
 
   PaintContext context{view, theme};
   std::vector<Label> labels;
+  std::vector<QRectF> taken;
   for (const std::size_t i : shown) {
     const Item& item = *items_[i];
     context.selected = marks.selected && marks.selected(item.id);
@@ -82,8 +83,9 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     item.paint(painter, context);
     painter.restore();
     if (auto label = item.label(context)) labels.push_back(std::move(*label));
+    if (const QRectF clear = item.keptClear(context); !clear.isEmpty()) taken.push_back(clear);
   }
-  paintLabels(painter, theme, visible, std::move(labels));
+  paintLabels(painter, theme, visible, std::move(labels), taken);
 }
 
 }  // namespace stopwalk::plan

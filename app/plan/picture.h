@@ -22,7 +22,7 @@ struct Marks {
 class Picture {
  public:
   Picture() = default;
-  Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds);
+  Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures = {});
 
   const std::vector<std::unique_ptr<Item>>& items() const { return items_; }
   const geometry::Box& bounds() const { return bounds_; }

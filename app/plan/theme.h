@@ -15,11 +15,15 @@ struct Theme {
   QColor ink;           // walls, outlines, text
   QColor quiet_ink;     // dimensions, rulers, notes
   QColor machine;       // fill
-  QColor fixture;       // fill and hatch
+  QColor fixture;       // fill
+  QColor hatch;         // of a fixture
   QColor stop_ground;   // yellow
   QColor stop_sign;     // red
   QColor start_ground;  // of a guarded start: grey
+  QColor start_sign;
   QColor phone;         // green
+  QColor phone_sign;    // white
+  QColor symbol_rim;    // round the ground of a symbol
   QColor selection;     // blue
   QColor hazard;        // vermilion
   QColor meets;         // blue-green

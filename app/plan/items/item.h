@@ -1,6 +1,8 @@
 #pragma once
 
+#include <QImage>
 #include <QPainter>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -39,8 +41,9 @@ struct Label {
 // value made from the layout; another layout, another item.
 class Item {
  public:
-  // The order of painting; what is painted last is found first.
-  enum class Layer { Underlay, Floor, Wall, Hazard, Fixture, Machine, Door, Station, Device, Note };
+  // The order of painting; what is painted last is found first. Only the underlay is found last of all though
+  // it lies on the floors, as a tracing does.
+  enum class Layer { Wall, Underlay, Floor, Fixture, Machine, Door, Station, Device, Note };
 
   Item(edits::Thing item_thing, std::string item_id, Layer item_layer)
       : thing(item_thing), id(std::move(item_id)), layer(item_layer) {}
@@ -62,9 +65,21 @@ class Item {
     (void)context;
     return std::nullopt;
   }
+  // In pixels, what no label may cover; empty: nothing.
+  virtual QRectF keptClear(const PaintContext& context) const {
+    (void)context;
+    return {};
+  }
 };
 
-// The items of a layout in the order of painting.
-std::vector<std::unique_ptr<Item>> itemsOf(const layout::Layout& layout, const layout::DeviceKinds& kinds);
+// The picture of an underlay by the name in the layout; a null image if there is none.
+using Pictures = std::function<QImage(const std::string& name)>;
+// From files beside the layout, each read once.
+Pictures picturesIn(const QString& folder);
+
+// The items of a layout in the order of painting. What has an empty id (walls) is no thing: it is painted,
+// never meant.
+std::vector<std::unique_ptr<Item>> itemsOf(const layout::Layout& layout, const layout::DeviceKinds& kinds,
+                                           const Pictures& pictures = {});
 
 }  // namespace stopwalk::plan

@@ -1,0 +1,120 @@
+#include "app/plan/items/station_item.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+#include "app/plan/items/drawing.h"
+#include "app/plan/items/station_sign.h"
+#include "app/plan/text.h"
+#include "core/geometry/polygon.h"
+#include "core/geometry/segment.h"
+
+namespace stopwalk::plan {
+namespace {
+
+using geometry::Point;
+
+constexpr double kRing_mm = 240;  // radius: about where a person stands
+constexpr double kLeastRing_px = 8, kMostRing_px = 22;
+constexpr double kTiny = 0.022;  // pixels a millimetre, under which a station is a dot
+constexpr double kLettered_px = 10;
+
+double radiusAt(double pixels_per_mm) {
+  if (pixels_per_mm < kTiny) return kDot_px / 2;
+  return std::clamp(kRing_mm * pixels_per_mm, kLeastRing_px, kMostRing_px);
+}
+
+QString letterOf(layout::Role role) {
+  switch (role) {
+    case layout::Role::Operator:
+      return QCoreApplication::translate("plan", "O", "letter of an operator's station");
+    case layout::Role::Helper:
+      return QCoreApplication::translate("plan", "H", "letter of a helper's station");
+    case layout::Role::Setter:
+      return QCoreApplication::translate("plan", "S", "letter of a setter's station");
+    case layout::Role::Instructor:
+      return QCoreApplication::translate("plan", "I", "letter of an instructor's station");
+  }
+  return {};
+}
+
+// Towards the nearest side of its machine.
+double directionToMachine(const layout::Machine& machine, Point in_frame) {
+  const geometry::Polygon outline = layout::outlineInPlan(machine.footprint, {}, 0);
+  Point nearest;
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Point on = geometry::nearestPoint(geometry::edgeOf(outline, i), in_frame);
+    if (geometry::distance(on, in_frame) >= least) continue;
+    least = geometry::distance(on, in_frame);
+    nearest = on;
+  }
+  const Point d = nearest - in_frame;
+  if (geometry::length(d) < 1) return 90 + machine.turn;
+  return std::atan2(d.y, d.x) * 180 / std::numbers::pi + machine.turn;
+}
+
+}  // namespace
+
+StationItem::StationItem(const layout::Layout& layout, std::size_t machine, std::size_t station)
+    : Item({edits::ThingKind::Station, machine, station},
+           edits::idOf(layout, {edits::ThingKind::Station, machine, station}), Layer::Station),
+      at_(*edits::placeOf(layout, thing)),
+      looks_(directionToMachine(layout.machines[machine], layout.machines[machine].stations[station].at)),
+      letter_(letterOf(layout.machines[machine].stations[station].role)) {}
+
+std::optional<double> StationItem::distanceTo(geometry::Point at, double mm_per_pixel) const {
+  const double radius = radiusAt(1 / mm_per_pixel);
+  const double side = radius < kLeastRing_px ? 2 * radius : std::max(2 * radius, kTarget_px);
+  return distanceToMark(at, at_, side, mm_per_pixel);
+}
+
+void StationItem::paint(QPainter& painter, const PaintContext& context) const {
+  const double radius = radiusAt(context.view.pixelsPerMm());
+  const QPointF middle = context.view.toPixels(at_);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintStationRing(painter, context.theme, context.state, middle, radius);
+  if (radius >= kLeastRing_px) {
+    paintFeet(painter, context, middle, radius);
+    paintStationSign(painter, context.theme, context.state, middle, radius);
+    if (radius >= kLettered_px) {
+      painter.setFont(labelFont());
+      painter.setPen(context.theme.ink);
+      const double out = radius * 0.72 + 7;
+      paintText(painter, QRectF(middle + QPointF(out - 8, out - 8), QSizeF(16, 16)), letter_);
+    }
+  }
+  if (!context.selected && !context.hovered) return;
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(pen(context.selected ? context.theme.selection : faint(context.theme.selection, 0.6),
+                     context.selected ? 2.5 : 1.5));
+  painter.drawEllipse(middle, radius + 3.5, radius + 3.5);
+}
+
+void StationItem::paintFeet(QPainter& painter, const PaintContext& context, QPointF middle,
+                            double radius) const {
+  painter.save();
+  painter.translate(middle);
+  painter.rotate(90 - looks_);
+  painter.scale(radius, radius);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(context.theme.ink);
+  for (const double side : {-1.0, 1.0}) {  // sole and heel, the toes up
+    painter.drawEllipse(QPointF(side * 0.3, -0.2), 0.19, 0.36);
+    painter.drawEllipse(QPointF(side * 0.27, 0.42), 0.15, 0.17);
+  }
+  painter.restore();
+}
+
+QRectF StationItem::keptClear(const PaintContext& context) const {
+  const double radius = radiusAt(context.view.pixelsPerMm());
+  if (radius < kLeastRing_px) return {};
+  QRectF box(0, 0, 2 * radius, 2 * radius);
+  box.moveCenter(context.view.toPixels(at_));
+  return box;
+}
+
+}  // namespace stopwalk::plan
