@@ -5,11 +5,19 @@
 #include <QLockFile>
 #include <QSysInfo>
 
+#include "app/documents/file_bytes.h"
+
 namespace stopwalk::documents {
 namespace {
 
 QString tr(const char* text) {
   return QCoreApplication::translate("documents", text);
+}
+
+// Two computers may have one name. The fourth line of a QLockFile is the machine's id, where it has one.
+bool isThisMachine(const std::string& lock) {
+  const QList<QByteArray> lines = QByteArray::fromStdString(lock).split('\n');
+  return lines.size() < 4 || lines[3].isEmpty() || lines[3] == QSysInfo::machineUniqueId();
 }
 
 }  // namespace
@@ -24,10 +32,14 @@ std::optional<Holder> holderOf(const QString& lock_file) {
   const QFileInfo info(lock_file);
   if (!info.exists()) return std::nullopt;
   Holder holder;
-  holder.readable = QLockFile(lock_file).getLockInfo(&holder.process, &holder.host, &holder.program);
+  const FileBytes there = readBytes(lock_file);
+  // Cut off within a line, its host or machine would pass for another.
+  holder.readable = there.bytes.ends_with('\n') &&
+                    QLockFile(lock_file).getLockInfo(&holder.process, &holder.host, &holder.program);
   holder.user = info.owner();
   holder.since = info.lastModified();
-  holder.this_host = holder.readable && holder.host == QSysInfo::machineHostName();
+  holder.this_host =
+      holder.readable && holder.host == QSysInfo::machineHostName() && isThisMachine(there.bytes);
   return holder;
 }
 

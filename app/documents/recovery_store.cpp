@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QUuid>
 #include <algorithm>
+#include <string_view>
 
 #include "app/documents/file_bytes.h"
 #include "app/documents/recovery_file.h"
@@ -53,6 +54,14 @@ Trouble damaged(const QString& file, const QString& why) {
                    "it is a layout.")};
 }
 
+Trouble heldBy(const QString& session, const Holder& holder) {
+  if (!holder.readable)
+    return {session, tr("Unsaved work is kept here, and its lock is damaged"), holder.text(),
+            tr("Start the program again in a minute to have the work back.")};
+  return {session, tr("Unsaved work is kept here by a program on another computer"), holder.text(),
+          tr("If the program runs there no more, start it there once to have the work back.")};
+}
+
 Found foundIn(const QString& file) {
   Found found{file, {}, {}, QFileInfo(file).lastModified().toUTC(), {}, SavedFile::NeverSaved, {}};
   const FileBytes there = readBytes(file);
@@ -75,6 +84,14 @@ Found foundIn(const QString& file) {
     found.trouble = damaged(
         file, read.diagnostics.empty() ? QString() : QString::fromStdString(read.diagnostics.front().text));
   return found;
+}
+
+// Makes those that are missing, so that they survive a power cut.
+bool makeFolders(const QString& folder) {
+  if (QFileInfo(folder).isDir()) return true;
+  const QString parent = QFileInfo(folder).absolutePath();
+  if (parent == folder || !makeFolders(parent)) return false;
+  return (QDir().mkdir(folder) || QFileInfo(folder).isDir()) && syncFolder(parent).isEmpty();
 }
 
 QStringList filesIn(const QString& folder) {
@@ -121,7 +138,7 @@ std::optional<Trouble> RecoveryStore::begin() {
     return Trouble{root_, tr("Your unsaved work cannot be kept for the case of a crash"), why,
                    tr("Save often; make room or mend the permissions of this folder.")};
   };
-  if (!QDir().mkpath(root_)) return trouble(tr("the folder cannot be made"));
+  if (!makeFolders(root_)) return trouble(tr("the folder cannot be made"));
   QFile::setPermissions(root_, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
   const QString folder = root_ + "/" + QUuid::createUuid().toString(QUuid::Id128);
   auto lock = lockOf(folder);
@@ -138,6 +155,7 @@ std::optional<Trouble> RecoveryStore::begin() {
 
 std::optional<Trouble> RecoveryStore::store(const QString& id, const QString& layout_path,
                                             const std::string& base_sha256, const layout::Layout& layout) {
+  const std::lock_guard guard(mutex_);
   if (auto trouble = begin()) return trouble;
   const RecoveryFile kept{layout_path.isEmpty() ? QString() : targetOf(layout_path), base_sha256,
                           QDateTime::currentDateTimeUtc(), files::writeLayout(layout)};
@@ -148,6 +166,7 @@ std::optional<Trouble> RecoveryStore::store(const QString& id, const QString& la
 }
 
 std::optional<Trouble> RecoveryStore::discard(const QString& id) {
+  const std::lock_guard guard(mutex_);
   return own_.isEmpty() ? std::nullopt : removeKept(fileOf(id));
 }
 
@@ -155,7 +174,9 @@ std::optional<Trouble> RecoveryStore::discard(const QString& id) {
 bool RecoveryStore::hold(const QString& session, std::vector<Found>& all) {
   if (held_.contains(session)) return true;
   const std::optional<Holder> holder = holderOf(session + kLock);
-  if (holder && !holder->readable && holder->since.secsTo(QDateTime::currentDateTime()) > kMuteLockSeconds)
+  // Damaged, not only out of reach just now.
+  if (holder && !holder->readable && readBytes(session + kLock).presence == Presence::There &&
+      holder->since.secsTo(QDateTime::currentDateTime()) > kMuteLockSeconds)
     QFile::remove(session + kLock);
   auto lock = lockOf(session);
   if (lock->tryLock()) {
@@ -163,30 +184,45 @@ bool RecoveryStore::hold(const QString& session, std::vector<Found>& all) {
     return true;
   }
   if (lock->error() != QLockFile::LockFailedError) return true;  // no lock can be made: still to be seen
-  if (holder && holder->readable && !holder->this_host) {
+  if (holder && !holder->this_host) {
     Found found{session, {}, {}, holder->since.toUTC(), {}, SavedFile::NeverSaved, {}};
-    found.trouble = {session, tr("Unsaved work is kept here by a program on another computer"),
-                     holder->text(),
-                     tr("If the program runs there no more, start it there once to have the work back.")};
+    found.trouble = heldBy(session, *holder);
     all.push_back(found);
   }
   return false;
 }
 
+// Locks that were made for a folder that never came to be.
+void RecoveryStore::sweepLocks() {
+  for (const QString& name : QDir(root_).entryList({QString("*") + kLock}, QDir::Files | QDir::Hidden)) {
+    const QString session = root_ + "/" + name.chopped(static_cast<int>(std::string_view(kLock).size()));
+    if (session == own_ || held_.contains(session) || QFileInfo::exists(session)) continue;
+    lockOf(session)->tryLock();  // takes what a dead process left, and gives it back at once
+  }
+}
+
 std::vector<Found> RecoveryStore::found() {
+  const std::lock_guard guard(mutex_);
   std::vector<Found> all;
   for (const QString& name : QDir(root_).entryList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name)) {
     const QString session = root_ + "/" + name;
     if (session == own_) continue;
-    if (filesIn(session).isEmpty() || !hold(session, all)) continue;
+    const QStringList files = filesIn(session);
+    std::vector<Found> elsewhere;
+    const bool held = hold(session, elsewhere);  // an empty folder too: it goes with this store
+    if (files.isEmpty()) continue;
+    all.insert(all.end(), elsewhere.begin(), elsewhere.end());
+    if (!held) continue;
     for (const QString& file : filesIn(session)) all.push_back(foundIn(file));
   }
+  sweepLocks();
   std::stable_sort(all.begin(), all.end(),
                    [](const Found& a, const Found& b) { return a.stored < b.stored; });
   return all;
 }
 
 std::optional<Trouble> RecoveryStore::discard(const Found& found) {
+  const std::lock_guard guard(mutex_);
   return removeKept(found.file);
 }
 

@@ -5,6 +5,7 @@
 #include <QString>
 #include <map>
 #include <memory>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <vector>
@@ -66,7 +67,9 @@ class RecoveryStore {
   std::optional<Trouble> begin();
   QString fileOf(const QString& id) const { return own_ + "/" + id + ".recovery"; }
   bool hold(const QString& session, std::vector<Found>& all);
+  void sweepLocks();
 
+  std::mutex mutex_;
   QString root_;
   QString own_;  // the folder of this process; empty: not made yet
   std::unique_ptr<QLockFile> own_lock_;

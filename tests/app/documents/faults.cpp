@@ -45,6 +45,7 @@ struct State {
 };
 State state;
 
+// The function of the C library that one here stands before.
 template <class F>
 F real(const char* name) {
   return reinterpret_cast<F>(::dlsym(RTLD_NEXT, name));
@@ -146,17 +147,23 @@ void synced(int handle) {
 int openAs(const char* name, const char* path, int flags, mode_t mode) {
   using Open = int (*)(const char*, int, ...);
   const bool watched = isWatched(path);
+  bool fresh = false;
   if (watched) {
     if (state.fault.named_temporary && (flags & O_TMPFILE) == O_TMPFILE) {
       errno = EOPNOTSUPP;
       return -1;
     }
     if (fails("open")) return -1;
-    if ((flags & O_CREAT) != 0 && ::access(path, F_OK) != 0) remember(path);
+    fresh = (flags & O_TMPFILE) == O_TMPFILE || ((flags & O_CREAT) != 0 && ::access(path, F_OK) != 0);
+    if (fresh && (flags & O_CREAT) != 0) remember(path);
   }
   const int handle = real<Open>(name)(path, flags, mode);
   if (watched && handle >= 0) {
     state.handles.insert(handle);
+    if (fresh) {  // its number may have been that of a file that is gone
+      state.unsynced.erase(inodeOf(handle));
+      state.lost.erase(inodeOf(handle));
+    }
     if ((flags & O_TRUNC) != 0) state.unsynced.insert(inodeOf(handle));
   }
   return handle;
@@ -166,13 +173,14 @@ mode_t modeFrom(int flags, va_list more) {
   return (flags & O_CREAT) != 0 || (flags & O_TMPFILE) == O_TMPFILE ? va_arg(more, mode_t) : 0;
 }
 
+// In the books alone: the disk would take its time, and nobody cuts the power.
 int syncAs(const char* name, int handle) {
-  if (!isWatched(handle)) return real<int (*)(int)>(name)(handle);
+  if (!isWatched(handle)) return 0;
   if (fails(name)) {
     if (state.unsynced.contains(inodeOf(handle))) state.lost.insert(inodeOf(handle));
     return -1;
   }
-  synced(handle);  // in the books alone: the disk would take its time, and nobody cuts the power
+  synced(handle);
   return 0;
 }
 

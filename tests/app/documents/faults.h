@@ -2,6 +2,7 @@
 
 #include <QString>
 #include <functional>
+#include <ostream>
 #include <string>
 
 // Makes calls to the system fail, or the program stop at them. The functions of the C library that write to
@@ -23,6 +24,19 @@ struct Fault {
   int error = 0;
   bool named_temporary = false;  // as on file systems that have no files without a name
 };
+
+// One kind of fault, for a test that puts it at each call in turn.
+struct FaultCase {
+  const char* name;
+  Manner manner;
+  int error;
+  bool named_temporary;
+
+  Fault at(int call) const { return {call, manner, error, named_temporary}; }
+};
+inline std::ostream& operator<<(std::ostream& out, const FaultCase& c) {
+  return out << c.name;
+}
 
 inline constexpr int kStopped = 90;
 

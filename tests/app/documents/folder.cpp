@@ -2,10 +2,14 @@
 
 #include <grp.h>
 #include <gtest/gtest.h>
+#include <signal.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <QCoreApplication>
 #include <QDir>
+#include <QElapsedTimer>
+#include <QEventLoop>
 #include <QFile>
 
 #include "core/files/layout_writer.h"
@@ -42,6 +46,32 @@ layout::Layout workshop(const std::string& name) {
 
 std::string textOf(const layout::Layout& layout) {
   return files::writeLayout(layout);
+}
+
+bool waitUntil(const std::function<bool()>& done) {
+  QElapsedTimer clock;
+  clock.start();
+  while (!done()) {
+    if (clock.hasExpired(10'000)) return false;
+    QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    ::usleep(1000);
+  }
+  return true;
+}
+
+void waitFor(int ms) {
+  QElapsedTimer clock;
+  clock.start();
+  waitUntil([&] { return clock.hasExpired(ms); });
+}
+
+void thenKilled(const std::function<void()>& run) {
+  const pid_t child = ::fork();
+  if (child == 0) {
+    run();
+    ::kill(::getpid(), SIGKILL);
+  }
+  ::waitpid(child, nullptr, 0);
 }
 
 int asAnybody(const std::function<int()>& run) {

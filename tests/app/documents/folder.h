@@ -29,8 +29,15 @@ void put(const QString& path, const std::string& text);
 layout::Layout workshop(const std::string& name);
 std::string textOf(const layout::Layout& layout);
 
+// Lets events happen until `done`, at the longest for 10 s; whether it came to be.
+bool waitUntil(const std::function<bool()>& done);
+void waitFor(int ms);
+
 // Runs in a child process without the rights of the administrator; the child's exit status, -1 if it was
 // killed.
 int asAnybody(const std::function<int()>& run);
+
+// Runs in a child process that is then killed, with no time for an orderly end.
+void thenKilled(const std::function<void()>& run);
 
 }  // namespace stopwalk::documents

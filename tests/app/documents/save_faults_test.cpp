@@ -21,14 +21,7 @@ const layout::Layout kNew = workshop("New shop, with a longer name");
 const QFile::Permissions kMode =
     QFile::ReadOwner | QFile::WriteOwner | QFile::ReadUser | QFile::WriteUser | QFile::ReadGroup;
 
-struct Case {
-  const char* name;
-  Manner manner;
-  int error;
-  bool named_temporary;
-};
-
-class SaveFaults : public testing::TestWithParam<Case> {};
+class SaveFaults : public testing::TestWithParam<FaultCase> {};
 
 // As an exit status; 20 more: a failure without a word about it.
 int statusOf(const SaveResult& result) {
@@ -50,7 +43,7 @@ bool hasLeftovers(const Folder& folder, const QString& path) {
 }
 
 // Saves with the fault at call `at`, and looks at what is there then. False: that many calls are not made.
-bool saveAndLook(const Case& c, int at, bool has_old, Seen& seen) {
+bool saveAndLook(const FaultCase& c, int at, bool has_old, Seen& seen) {
   const Folder folder;
   QDir(folder.path()).mkdir("w");
   const QString path = folder.path("w/shop.layout.yaml");
@@ -61,7 +54,7 @@ bool saveAndLook(const Case& c, int at, bool has_old, Seen& seen) {
     QFile::setPermissions(path, kMode);
   }
 
-  const FaultyRun run = runWithFault(folder.path("w"), {at, c.manner, c.error, c.named_temporary}, [&] {
+  const FaultyRun run = runWithFault(folder.path("w"), c.at(at), [&] {
     return statusOf(saveLayout({path, kNew, base, false}));
   });
   const std::string where = "call " + std::to_string(at) + " (" + run.call + "), status " +
@@ -98,7 +91,7 @@ bool saveAndLook(const Case& c, int at, bool has_old, Seen& seen) {
 }
 
 TEST_P(SaveFaults, LeaveTheOldFileOrTheNewAndAreToldOf) {
-  const Case& c = GetParam();
+  const FaultCase& c = GetParam();
   for (const bool has_old : {true, false}) {
     Seen seen;
     int at = 1;
@@ -120,18 +113,18 @@ TEST_P(SaveFaults, LeaveTheOldFileOrTheNewAndAreToldOf) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Every, SaveFaults,
-                         testing::Values(Case{"FullDiskOnce", Manner::FailOnce, ENOSPC, false},
-                                         Case{"BadDiskOnce", Manner::FailOnce, EIO, false},
-                                         Case{"ForbiddenOnce", Manner::FailOnce, EACCES, true},
-                                         Case{"FullDiskEverAfter", Manner::FailEverAfter, ENOSPC, false},
-                                         Case{"BadDiskEverAfter", Manner::FailEverAfter, EIO, true},
-                                         Case{"ShortWrite", Manner::WriteShort, 0, false},
-                                         Case{"Stop", Manner::Stop, 0, false},
-                                         Case{"StopNamed", Manner::Stop, 0, true},
-                                         Case{"PowerCut", Manner::PowerCutKept, 0, false},
-                                         Case{"PowerCutNamed", Manner::PowerCutKept, 0, true},
-                                         Case{"PowerCutUndone", Manner::PowerCutUndone, 0, false},
-                                         Case{"PowerCutUndoneNamed", Manner::PowerCutUndone, 0, true}),
+                         testing::Values(FaultCase{"FullDiskOnce", Manner::FailOnce, ENOSPC, false},
+                                         FaultCase{"BadDiskOnce", Manner::FailOnce, EIO, false},
+                                         FaultCase{"ForbiddenOnce", Manner::FailOnce, EACCES, true},
+                                         FaultCase{"FullDiskEverAfter", Manner::FailEverAfter, ENOSPC, false},
+                                         FaultCase{"BadDiskEverAfter", Manner::FailEverAfter, EIO, true},
+                                         FaultCase{"ShortWrite", Manner::WriteShort, 0, false},
+                                         FaultCase{"Stop", Manner::Stop, 0, false},
+                                         FaultCase{"StopNamed", Manner::Stop, 0, true},
+                                         FaultCase{"PowerCut", Manner::PowerCutKept, 0, false},
+                                         FaultCase{"PowerCutNamed", Manner::PowerCutKept, 0, true},
+                                         FaultCase{"PowerCutUndone", Manner::PowerCutUndone, 0, false},
+                                         FaultCase{"PowerCutUndoneNamed", Manner::PowerCutUndone, 0, true}),
                          [](const auto& c) { return std::string(c.param.name); });
 
 // The faults themselves: a plain write, without sync or rename, does not pass what is asked above.
