@@ -53,11 +53,6 @@ Point inFrame(const layout::Machine& machine, Point at) {
   return rounded(geometry::turned(at - machine.at, -machine.turn));
 }
 
-double widthOf(const layout::Footprint& footprint) {
-  const geometry::Box box = geometry::boxOf(layout::outlineInPlan(footprint, {}, 0));
-  return box.high.x - box.low.x;
-}
-
 template <class T>
 std::string freshNameIn(const std::vector<T>& list, const std::string& like) {
   Ids taken;
@@ -80,6 +75,11 @@ std::string wordOf(layout::Role role) {
 }
 
 }  // namespace
+
+double widthOf(const layout::Machine& machine) {
+  const geometry::Box box = geometry::boxOf(layout::outlineInPlan(machine.footprint, {}, 0));
+  return box.high.x - box.low.x;
+}
 
 Added addRoom(const Layout& layout, const geometry::Polygon& outline, const std::string& name) {
   layout::Room room;
@@ -142,8 +142,7 @@ Added addMachineDevice(const Layout& layout, const std::string& machine, const l
   return addToMachine(layout, machine, &layout::Machine::devices, std::move(device),
                       idFrom(kind.key, "device"), [&](const layout::Machine& on, layout::Device& fresh) {
                         fresh.at = inFrame(on, at);
-                        if (kind.shape == layout::Shape::Line && !fresh.length)
-                          fresh.length = widthOf(on.footprint);
+                        if (kind.shape == layout::Shape::Line && !fresh.length) fresh.length = widthOf(on);
                       });
 }
 
@@ -154,8 +153,7 @@ Added addWallDevice(const Layout& layout, const layout::DeviceKind& kind, Point 
   device.at = at;
   device.faces = faces;
   device.stops = std::move(stops);
-  device.length = length;
-  if (kind.shape == layout::Shape::Line && !length) device.length = kUsualBar_mm;
+  device.length = kind.shape == layout::Shape::Line && !length ? kUsualBar_mm : length;
   return addTo(layout, &Layout::devices, std::move(device), idFrom(kind.key, "device"));
 }
 

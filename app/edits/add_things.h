@@ -42,6 +42,8 @@ Added addTapeCheck(const layout::Layout& layout, const std::string& from, const 
 // In place of the one there is; none takes it away.
 Edit setUnderlay(const layout::Layout& layout, const std::optional<layout::Underlay>& underlay);
 
-inline constexpr double kUsualBar_mm = 1000;  // on a wall
+// How long a bar or cord is before someone says: on a wall, and on a machine.
+inline constexpr double kUsualBar_mm = 1000;
+double widthOf(const layout::Machine& machine);
 
 }  // namespace stopwalk::edits

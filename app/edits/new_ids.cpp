@@ -7,14 +7,16 @@ bool isDigit(char c) {
   return c >= '0' && c <= '9';
 }
 
-// The first of `stem`, `stem 2`, `stem 3`, ... that is free; `like` itself if it is.
-std::string fresh(Ids& taken, const std::string& like, char gap) {
+// `like` if it is free; else the first free with a higher number than the one it ends with, or with one
+// behind `gap`.
+std::string fresh(Ids& taken, const std::string& like, char gap, bool needs_gap) {
   if (taken.insert(like).second) return like;
   std::size_t end = like.size();
   while (end > 0 && isDigit(like[end - 1])) --end;
-  const bool numbered = end < like.size() && end > 1 && like[end - 1] == gap;
+  const std::size_t digits = like.size() - end;
+  const bool numbered = digits > 0 && digits < 9 && end > 0 && (!needs_gap || like[end - 1] == gap);
   const std::string stem = numbered ? like.substr(0, end) : like + gap;
-  for (int number = 2;; ++number)
+  for (int number = numbered ? std::stoi(like.substr(end)) + 1 : 2;; ++number)
     if (const std::string id = stem + std::to_string(number); taken.insert(id).second) return id;
 }
 
@@ -52,11 +54,11 @@ std::string idFrom(std::string_view name, std::string_view otherwise) {
 }
 
 std::string freshId(Ids& taken, const std::string& like) {
-  return fresh(taken, like, '-');
+  return fresh(taken, like, '-', false);
 }
 
 std::string freshName(Ids& taken, const std::string& like) {
-  return like.empty() ? like : fresh(taken, like, ' ');
+  return like.empty() ? like : fresh(taken, like, ' ', true);
 }
 
 }  // namespace stopwalk::edits

@@ -2,8 +2,8 @@
 
 #include <QCoreApplication>
 #include <QStringList>
-#include <unordered_set>
 
+#include "app/edits/new_ids.h"
 #include "app/edits/references.h"
 #include "app/edits/step_names.h"
 #include "app/edits/visit_thing.h"
@@ -13,7 +13,6 @@ namespace stopwalk::edits {
 namespace {
 
 using layout::Layout;
-using Ids = std::unordered_set<std::string>;
 
 bool isGone(const Ids& gone, const std::string& id) {
   const auto slash = id.find('/');

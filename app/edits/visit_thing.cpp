@@ -25,15 +25,20 @@ std::vector<Thing> found(const layout::Layout& layout, const std::vector<std::st
 
 }  // namespace
 
-std::vector<Thing> chosenThings(const layout::Layout& layout, const std::vector<std::string>& ids) {
+std::vector<Thing> knownThings(const layout::Layout& layout, const std::vector<std::string>& ids) {
   std::vector<Thing> things = found(layout, ids);
+  std::unordered_set<std::string> seen;
+  std::erase_if(things, [&](const Thing& thing) { return !seen.insert(idOf(layout, thing)).second; });
+  return things;
+}
+
+std::vector<Thing> chosenThings(const layout::Layout& layout, const std::vector<std::string>& ids) {
+  std::vector<Thing> things = knownThings(layout, ids);
   std::unordered_set<std::size_t> machines;
   for (const Thing& thing : things)
     if (thing.kind == ThingKind::Machine) machines.insert(thing.index);
-  std::unordered_set<std::string> seen;
-  std::erase_if(things, [&](const Thing& thing) {
-    return (isOnMachine(thing) && machines.contains(thing.index)) || !seen.insert(idOf(layout, thing)).second;
-  });
+  std::erase_if(things,
+                [&](const Thing& thing) { return isOnMachine(thing) && machines.contains(thing.index); });
   return things;
 }
 

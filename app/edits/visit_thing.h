@@ -40,8 +40,9 @@ void visitThing(Layout& layout, const Thing& thing, F&& f) {
   }
 }
 
-// The things of those ids in their order, each once; unknown ids are ignored, and so is what is on a machine
-// that is among them: it goes where the machine goes.
+// The things of those ids in their order, each once; unknown ids are ignored.
+std::vector<Thing> knownThings(const layout::Layout& layout, const std::vector<std::string>& ids);
+// The same without what is on a machine that is among them: it goes where the machine goes.
 std::vector<Thing> chosenThings(const layout::Layout& layout, const std::vector<std::string>& ids);
 
 }  // namespace stopwalk::edits
