@@ -5,7 +5,9 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/input.h"
 #include "app/command_line/output.h"
+#include "app/command_line/profiles.h"
 #include "app/command_line/table.h"
+#include "app/command_line/text_columns.h"
 #include "core/audit/audit.h"
 #include "core/files/faults.h"
 #include "core/files/report_csv.h"
@@ -35,16 +37,6 @@ bool applyLimits(audit::Profile& profile, const Options& options, Session& sessi
   return good;
 }
 
-// The profile asked for, else the layout's, else the default.
-ChosenProfile profileFor(const Input& input, const Options& options, Session& session) {
-  ChosenProfile chosen = !options.profile.empty() ? chooseProfile(options.profile, "", session)
-                         : input.layout->profile.empty()
-                             ? chooseProfile(audit::kDefaultProfile, "", session)
-                             : chooseProfile(input.layout->profile, input.file, session);
-  if (chosen.profile && !applyLimits(*chosen.profile, options, session)) return {{}, Exit::Wrong};
-  return chosen;
-}
-
 void printFaults(const Input& input, const audit::Report& report, Session& session) {
   std::vector<floor::Fault> faults;
   for (const audit::Finding& f : report.findings)
@@ -62,7 +54,8 @@ class Progress {
 
  private:
   void show(const std::string& text) {
-    if (session_.console.progress && all_ > 1) session_.console.err << "\r\033[K" << text << std::flush;
+    if (session_.console.progress && all_ > 1)
+      session_.terminal << "\r\033[K" << printable(text) << std::flush;
   }
   std::size_t all_, at_ = 0;
   Session& session_;
@@ -93,23 +86,27 @@ Exit audit(const Options& options, Session& session) {
   if (wouldReplaceLayout(options, session)) return Exit::Wrong;
   audit::Profile probe = audit::defaultProfile();
   if (!applyLimits(probe, options, session)) return Exit::Wrong;
-  if (!options.profile.empty())
-    if (const ChosenProfile chosen = chooseProfile(options.profile, "", session); !chosen.profile)
-      return chosen.exit;
+  if (asksForInputTwice(options.layouts, session)) return Exit::Wrong;
+  ChosenProfile asked;
+  if (!options.profile.empty()) {
+    asked = chooseProfile(options.profile, session);
+    if (!asked.profile) return asked.exit;
+  }
 
   Exit worst = Exit::Done;
   std::vector<files::FiledReport> reports;
   {
     LayoutInput layouts(options.kinds, session);
+    Profiles profiles(session);
     Progress progress(options.layouts.size(), session);
     for (const std::string& file : options.layouts) {
       progress.next(file);
       const Input input = layouts.read(file);
       worst = std::max(worst, input.exit);
       if (!input.layout) continue;
-      const ChosenProfile chosen = profileFor(input, options, session);
+      ChosenProfile chosen = asked.profile ? asked : profiles.of(input);
       worst = std::max(worst, chosen.exit);
-      if (!chosen.profile) continue;
+      if (!chosen.profile || !applyLimits(*chosen.profile, options, session)) continue;
       const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
       audit::Report report = audit::audit(*input.layout, input.kinds, *chosen.profile, hours);
       session.log.debug("audited {} by {}: {} findings", file, report.profile, report.findings.size());
@@ -129,7 +126,8 @@ void addAudit(CLI::App& program, Session& session) {
   CLI::App& c = *program.add_subcommand("audit", "Hold one or many layouts against the rules");
   c.add_option("LAYOUT", options->layouts, "Layout files; - is standard input")->required();
   c.add_option("--profile", options->profile,
-               "A bundled profile or a profile file; default: the layout's, else teaching-shop");
+               "A bundled profile or a profile file; default: the layout's, else teaching-shop")
+      ->check(saysSomething("the name of a profile"));
   addKindsOption(c, options->kinds);
   c.add_option("--hours", options->hours, "Doors as in opening hours, or after them")
       ->check(CLI::IsMember({"open", "after"}))
@@ -143,7 +141,7 @@ void addAudit(CLI::App& program, Session& session) {
       ->check(CLI::IsMember({"table", "json", "csv"}))
       ->capture_default_str();
   c.add_option("--out", options->out, "File to write, whole or not at all; default: standard output")
-      ->check([](const std::string& name) { return name.empty() ? "the name of a file is expected" : ""; });
+      ->check(saysSomething("the name of a file"));
   setExample(
       c,
       "stopwalk audit sample-layouts/tram-depot.layout.yaml --limit stop-too-far=4\n\n"

@@ -4,6 +4,8 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/input.h"
 #include "app/command_line/output.h"
+#include "app/command_line/profiles.h"
+#include "app/command_line/text_columns.h"
 #include "core/files/faults.h"
 #include "core/floor/plan.h"
 
@@ -15,23 +17,28 @@ struct Options {
   std::string kinds;
 };
 
-Exit checkOne(const std::string& file, LayoutInput& layouts, Session& session) {
+Exit checkOne(const std::string& file, LayoutInput& layouts, Profiles& profiles, Session& session) {
   const Input input = layouts.read(file);
   if (!input.layout) return input.exit;
+  const ChosenProfile& chosen = profiles.of(input);
   const floor::Plan plan = floor::buildPlan(*input.layout, floor::Hours::Open);
   print(files::faultsAt(input.text, file, plan.faults), session);
   session.log.debug("checked {}: {} faults", file, plan.faults.size());
+  if (!chosen.profile) return chosen.exit;
   const std::string found = plan.faults.empty()
                                 ? "can be read and built\n"
                                 : "can be read; drawing faults: " + std::to_string(plan.faults.size()) + "\n";
-  const Exit written = writeResult(file + ": " + found, "", session);
+  const Exit written = writeResult(printable(file) + ": " + found, "", session);
   return std::max(plan.faults.empty() ? Exit::Done : Exit::Failed, written);
 }
 
 Exit check(const Options& options, Session& session) {
+  if (asksForInputTwice(options.layouts, session)) return Exit::Wrong;
   LayoutInput layouts(options.kinds, session);
+  Profiles profiles(session);
   Exit worst = Exit::Done;
-  for (const std::string& file : options.layouts) worst = std::max(worst, checkOne(file, layouts, session));
+  for (const std::string& file : options.layouts)
+    worst = std::max(worst, checkOne(file, layouts, profiles, session));
   return worst;
 }
 

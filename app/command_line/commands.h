@@ -16,6 +16,7 @@ namespace stopwalk::app {
 struct Session {
   const Console& console;
   spdlog::logger& log;
+  std::ostream& terminal;  // `console.err` as it is: for what moves the cursor
   std::function<Exit()> command;
 };
 
@@ -23,6 +24,9 @@ void addAudit(CLI::App& program, Session& session);
 void addCheck(CLI::App& program, Session& session);
 void addMeasure(CLI::App& program, Session& session);
 void addProfile(CLI::App& program, Session& session);
+
+// Refuses an empty text where `what` is expected.
+CLI::Validator saysSomething(const std::string& what);
 
 // Help that ends with an example.
 void setExample(CLI::App& command, const std::string& example);

@@ -1,30 +1,15 @@
 #include "app/command_line/input.h"
 
+#include <algorithm>
 #include <filesystem>
 
 #include "app/shop_files/text_file.h"
 #include "core/files/layout_reader.h"
-#include "core/files/profile_reader.h"
 
 namespace stopwalk::app {
 namespace {
 
 namespace fs = std::filesystem;
-
-bool isPath(const std::string& name) {
-  return name.find('/') != std::string::npos || name.ends_with(".yaml");
-}
-
-std::string beside(const std::string& file, const std::string& other) {
-  if (file.empty() || file == "-") return other;
-  return (fs::path(file).parent_path() / other).string();
-}
-
-std::optional<files::NamedText> fileBeside(const std::string& asked, const std::string& file) {
-  const std::string path = beside(file, asked);
-  auto text = textOfFile(path);
-  return text ? std::optional<files::NamedText>({path, std::move(*text)}) : std::nullopt;
-}
 
 }  // namespace
 
@@ -67,27 +52,18 @@ Input LayoutInput::read(const std::string& file) {
   return input;
 }
 
+bool asksForInputTwice(const std::vector<std::string>& layouts, Session& session) {
+  if (std::ranges::count(layouts, "-") < 2) return false;
+  session.console.err << "stopwalk: standard input can be read once: give `-` once\n";
+  return true;
+}
+
 void addKindsOption(CLI::App& command, std::string& kinds_file) {
   command
       .add_option(
           "--kinds", kinds_file,
           "The shop's own device kinds; default: device-kinds.yaml beside the layout, if there is one")
-      ->check([](const std::string& name) { return name.empty() ? "the name of a file is expected" : ""; });
-}
-
-ChosenProfile chooseProfile(const std::string& name, const std::string& beside_file, Session& session) {
-  if (auto bundled = files::bundledProfile(name)) return {std::move(bundled), Exit::Done};
-  const auto source = fileBeside(name, beside_file);
-  if (!source) {
-    session.console.err << "stopwalk: there is no profile `" << name << "`"
-                        << audit::nearestName(name, files::bundledProfiles()) << "\n";
-    return {{}, isPath(name) && beside_file.empty() ? Exit::NoFile : Exit::Wrong};
-  }
-  auto read = files::readProfile(*source, fileBeside);
-  print(read.diagnostics, session);
-  session.log.debug("profile {} from {}", read.value ? read.value->id : "(none)", source->file);
-  const Exit exit = read.value ? Exit::Done : Exit::Wrong;
-  return {std::move(read.value), exit};
+      ->check(saysSomething("the name of a file"));
 }
 
 }  // namespace stopwalk::app

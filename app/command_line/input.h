@@ -6,7 +6,6 @@
 
 #include "app/command_line/commands.h"
 #include "app/shop_files/shop_files.h"
-#include "core/audit/profile.h"
 #include "core/files/diagnostic.h"
 #include "core/layout/layout.h"
 
@@ -39,15 +38,10 @@ class LayoutInput {
   std::map<std::string, ShopFiles> by_folder_;
 };
 
+// Standard input can be read once; tells the person if it is asked for twice.
+bool asksForInputTwice(const std::vector<std::string>& layouts, Session& session);
+
 void addKindsOption(CLI::App& command, std::string& kinds_file);
-
-struct ChosenProfile {
-  std::optional<audit::Profile> profile;
-  Exit exit = Exit::Done;
-};
-
-// A bundled profile, or a file: beside the file `beside`, unless that is empty.
-ChosenProfile chooseProfile(const std::string& name, const std::string& beside, Session& session);
 
 void print(const std::vector<files::Diagnostic>& diagnostics, Session& session);
 

@@ -3,6 +3,7 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/input.h"
 #include "app/command_line/output.h"
+#include "app/command_line/text_columns.h"
 #include "core/audit/measure.h"
 #include "core/audit/wording.h"
 #include "core/files/report_json.h"
@@ -10,6 +11,9 @@
 
 namespace stopwalk::app {
 namespace {
+
+// Wider than any room has a use for.
+constexpr double kMostClearance_mm = 100000;
 
 struct Options {
   std::string layout;
@@ -20,10 +24,16 @@ struct Options {
   std::string format = "table";
 };
 
-std::optional<double> coordinate(const std::string& text, layout::LengthUnit unit) {
+std::optional<double> coordinate(std::string text, layout::LengthUnit unit) {
+  text.erase(0, text.find_first_not_of(' '));
+  text.erase(text.find_last_not_of(' ') + 1);
   if (const layout::Number n = layout::millimetres(text, unit); n.ok()) return n.value;
   const bool feet = unit == layout::LengthUnit::Foot || unit == layout::LengthUnit::Inch;
   return feet ? layout::feetAndInches(text) : std::nullopt;
+}
+
+std::string markHint(const std::string& text) {
+  return layout::hasCurlyMarks(text) ? "; type the plain marks ' and \" for feet and inches" : "";
 }
 
 // An id, or `x,y` in the layout's unit.
@@ -33,21 +43,21 @@ std::optional<audit::End> endOf(const std::string& text, layout::LengthUnit unit
   const auto x = coordinate(text.substr(0, comma), unit), y = coordinate(text.substr(comma + 1), unit);
   if (x && y) return audit::End(geometry::Point{*x, *y});
   session.console.err << "stopwalk: `" << text << "` is neither an id nor a point x,y in "
-                      << layout::unitName(unit) << "\n";
+                      << layout::unitName(unit) << markHint(text) << "\n";
   return std::nullopt;
 }
 
 std::optional<double> clearanceOf(const std::string& text, Session& session) {
   if (text.empty()) return floor::kMeasuringClearance_mm;
   const auto mm = layout::parseLength(text, layout::LengthUnit::Millimetre);
-  if (mm && *mm >= 0 && *mm <= layout::kLongest) return mm;
-  session.console.err << "stopwalk: --clearance " << text
-                      << ": a length in mm that is not negative is expected\n";
+  if (mm && *mm >= 0 && *mm <= kMostClearance_mm) return mm;
+  session.console.err << "stopwalk: --clearance " << text << ": a length in mm from 0 to "
+                      << layout::numberText(kMostClearance_mm) << " is expected" << markHint(text) << "\n";
   return std::nullopt;
 }
 
 std::string sentence(const Options& options, const audit::Measured& m, layout::LengthUnit unit) {
-  const std::string ends = options.from + " to " + options.to + ": ";
+  const std::string ends = printable(options.from + " to " + options.to) + ": ";
   if (!m.walk.found()) return ends + m.why_not + "\n";
   return ends + audit::lengthText(m.walk.length_mm / 1000, unit) + " to walk" +
          (m.walk.status == floor::WalkStatus::Narrow ? ", through a gap; clear width " : "; clear width ") +
@@ -83,10 +93,13 @@ void addMeasure(CLI::App& program, Session& session) {
   c.add_option("LAYOUT", options->layout, "A layout file; - is standard input")->required();
   c.add_option("--from", options->from,
                "A station (lathe-1/operator), device or phone, or x,y in the file's unit")
-      ->required();
-  c.add_option("--to", options->to, "The same; for a device or phone, where its user stands")->required();
-  c.add_option("--clearance", options->clearance,
-               "Distance kept from walls and machines, in mm; default 305");
+      ->required()
+      ->check(saysSomething("a place"));
+  c.add_option("--to", options->to, "The same; for a device or phone, where its user stands")
+      ->required()
+      ->check(saysSomething("a place"));
+  c.add_option("--clearance", options->clearance, "Distance kept from walls and machines, in mm; default 305")
+      ->check(saysSomething("a length in mm"));
   addKindsOption(c, options->kinds);
   c.add_option("--format", options->format, "What to write")
       ->check(CLI::IsMember({"table", "json"}))

@@ -1,10 +1,11 @@
 #include <memory>
 
 #include "app/command_line/commands.h"
-#include "app/command_line/input.h"
 #include "app/command_line/output.h"
+#include "app/command_line/profiles.h"
 #include "core/audit/profile.h"
 #include "core/audit/rules_document.h"
+#include "core/files/printable.h"
 #include "core/files/profile_reader.h"
 
 namespace stopwalk::app {
@@ -21,8 +22,10 @@ Exit list(Session& session) {
 }
 
 Exit show(const std::string& name, Session& session) {
-  const ChosenProfile chosen = chooseProfile(name, "", session);
-  return chosen.profile ? writeResult(audit::profileText(*chosen.profile), "", session) : chosen.exit;
+  const ChosenProfile chosen = chooseProfile(name, session);
+  return chosen.profile
+             ? writeResult(files::printable(audit::profileText(*chosen.profile), "\n"), "", session)
+             : chosen.exit;
 }
 
 }  // namespace
@@ -38,7 +41,9 @@ void addProfile(CLI::App& program, Session& session) {
 
   const auto name = std::make_shared<std::string>();
   CLI::App& one = *c.add_subcommand("show", "Print a profile with everything it inherits, as a profile file");
-  one.add_option("NAME", *name, "A bundled profile or a profile file")->required();
+  one.add_option("NAME", *name, "A bundled profile or a profile file")
+      ->required()
+      ->check(saysSomething("the name of a profile"));
   setExample(one, "stopwalk profile show strict > ours.yaml");
   one.callback([name, &session] { session.command = [name, &session] { return show(*name, session); }; });
 

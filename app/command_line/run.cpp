@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/command_line/commands.h"
+#include "app/command_line/printable_buffer.h"
 #include "core/files/version.h"
 
 namespace stopwalk::app {
@@ -23,7 +24,9 @@ int answer(CLI::App& program, const CLI::ParseError& e, const Console& console) 
   const int code = program.exit(e, console.out, console.err);
   if (code != 0) return status(Exit::Wrong);
   console.out.flush();
-  return status(console.out ? Exit::Done : Exit::NoFile);
+  if (console.out) return status(Exit::Done);
+  console.err << "stopwalk: cannot write to standard output\n";
+  return status(Exit::NoFile);
 }
 
 std::shared_ptr<spdlog::logger> makeLog(const Console& console) {
@@ -36,13 +39,22 @@ std::shared_ptr<spdlog::logger> makeLog(const Console& console) {
 
 }  // namespace
 
+CLI::Validator saysSomething(const std::string& what) {
+  return {[what](const std::string& text) { return text.empty() ? what + " is expected" : std::string(); },
+          ""};
+}
+
 void setExample(CLI::App& command, const std::string& example) {
   command.footer("Example:\n  " + example);
 }
 
-int run(std::vector<std::string> args, const Console& console) {
+int run(std::vector<std::string> args, const Console& raw) {
+  // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
+  PrintableBuffer buffer(raw.err);
+  std::ostream err(&buffer);
+  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns};
   const auto log = makeLog(console);
-  Session session{console, *log, {}};
+  Session session{console, *log, raw.err, {}};
 
   CLI::App program{kAbout, "stopwalk"};
   program.set_version_flag("--version", std::string("stopwalk ") + files::kVersion);
@@ -57,6 +69,13 @@ int run(std::vector<std::string> args, const Console& console) {
   addMeasure(program, session);
   addProfile(program, session);
 
+  // The parser would take what comes next for the value.
+  const auto empty = std::ranges::find_if(
+      args, [](const std::string& a) { return a.starts_with("--") && a.find('=') == a.size() - 1; });
+  if (empty != args.end()) {
+    console.err << "stopwalk: " << *empty << " has no value after the equals sign\n";
+    return status(Exit::Wrong);
+  }
   try {
     std::ranges::reverse(args);  // the parser takes them from the back
     program.parse(std::move(args));

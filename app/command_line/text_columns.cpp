@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/files/printable.h"
+
 namespace stopwalk::app {
 namespace {
 
@@ -20,13 +22,15 @@ std::size_t bytesOf(std::string_view text, std::size_t characters) {
 }
 
 bool isUnit(std::string_view word) {
-  while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos) word.remove_suffix(1);
+  while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos)
+    word.remove_suffix(1);
   return word == "m" || word == "s" || word == "%";
 }
 
 // Where the next word ends, if it is the unit of a number that ends at `space`; else 0.
 std::size_t unitAfter(std::string_view text, std::size_t space) {
-  if (space == std::string_view::npos || space == 0 || text[space - 1] < '0' || text[space - 1] > '9') return 0;
+  if (space == std::string_view::npos || space == 0 || text[space - 1] < '0' || text[space - 1] > '9')
+    return 0;
   const std::size_t end = std::min(text.find(' ', space + 1), text.size());
   return isUnit(text.substr(space + 1, end - space - 1)) ? end : 0;
 }
@@ -38,19 +42,10 @@ std::size_t width(std::string_view utf8) {
 }
 
 std::string printable(std::string_view utf8) {
-  std::string out;
-  for (std::size_t i = 0; i < utf8.size(); ++i) {
-    const auto c = static_cast<unsigned char>(utf8[i]);
-    const bool high_control =
-        c == 0xC2 && i + 1 < utf8.size() && static_cast<unsigned char>(utf8[i + 1]) < 0xA0;
-    if (c == '\n' || c == '\r' || c == '\t')
-      out += ' ';
-    else if (c < 0x20 || c == 0x7F || high_control)
-      out += "\uFFFD", i += high_control;
-    else
-      out += utf8[i];
-  }
-  return out;
+  std::string line(utf8);
+  std::ranges::replace_if(
+      line, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
+  return files::printable(line, "");
 }
 
 std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {

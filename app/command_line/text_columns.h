@@ -10,7 +10,8 @@ namespace stopwalk::app {
 
 std::size_t width(std::string_view utf8);
 
-// Safe on one line of a terminal: line breaks become spaces, control characters a replacement character.
+// Safe on one line of a terminal: line breaks become spaces, what a terminal would obey a replacement
+// character.
 std::string printable(std::string_view utf8);
 
 // Lines of at most `columns` characters, broken at spaces, or within a word that is longer than that. At

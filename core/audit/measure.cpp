@@ -12,6 +12,13 @@ std::string named(const End& end) {
                                                   : "the point given";
 }
 
+std::string noSuchPlace(const End& end, const Places& places) {
+  const std::string what = "there is no place " + named(end);
+  if (places.ids().empty())
+    return what + ": the layout has no stations, devices or phones; give a point x,y";
+  return what + nearestName(std::get<std::string>(end), places.ids());
+}
+
 // The place, or none for an id that does not exist.
 std::optional<NamedPlace> resolved(const Places& places, const End& end) {
   if (const auto* p = std::get_if<geometry::Point>(&end))
@@ -37,10 +44,7 @@ Measured measure(const layout::Layout& layout, const layout::DeviceKinds& kinds,
   Measured m;
   const auto start = resolved(places, from), goal = resolved(places, to);
   for (const auto& [end, place] : {std::pair(&from, &start), std::pair(&to, &goal)}) {
-    if (!*place)
-      return {{},
-              {},
-              "there is no place " + named(*end) + nearestName(std::get<std::string>(*end), places.ids())};
+    if (!*place) return {{}, {}, noSuchPlace(*end, places)};
     if ((*place)->place.empty())
       m.why_not =
           named(*end) + " cannot be walked to" + ((*place)->reason.empty() ? "" : ": " + (*place)->reason);

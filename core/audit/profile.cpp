@@ -74,6 +74,7 @@ Profile defaultProfile() {
 }
 
 std::string nearestName(std::string_view asked, const std::vector<std::string>& known) {
+  if (known.empty()) return "";
   const std::string* best = nullptr;
   std::size_t apart = std::max<std::size_t>(2, asked.size() / 3) + 1;
   for (const std::string& name : known) {
@@ -87,6 +88,8 @@ std::string nearestName(std::string_view asked, const std::vector<std::string>& 
 std::string setLimit(Setting& setting, const Rule& rule, std::size_t limit, double value) {
   const Limit& l = rule.limits[limit];
   if (!std::isfinite(value) || value < 0) return "a limit is a number that is not negative";
+  if (l.unit.empty() && (value < 1 || value != std::floor(value)))
+    return "the limit of `" + rule.id + "` is a count: a whole number, 1 or more";
   if (l.most && value > *l.most)
     return "the limit of `" + rule.id + "` can be at most " + decimal(*l.most, 3) +
            (l.unit.empty() ? "" : " " + l.unit);

@@ -1,5 +1,7 @@
 #include "core/files/diagnostic.h"
 
+#include "core/files/printable.h"
+
 namespace stopwalk::files {
 namespace {
 
@@ -19,11 +21,11 @@ std::string indentTo(const Diagnostic& d) {
 }  // namespace
 
 std::string format(const Diagnostic& d) {
-  std::string text = d.file + ":" + std::to_string(d.line) + ":" + std::to_string(d.column) + ": ";
+  std::string text = printable(d.file) + ":" + std::to_string(d.line) + ":" + std::to_string(d.column) + ": ";
   text += d.severity == Severity::Error     ? "error: "
           : d.severity == Severity::Warning ? "warning: "
                                             : "fault: ";
-  text += d.text + "\n";
+  text += printable(d.text) + "\n";
   if (d.caret > 0) text += d.excerpt + "\n" + indentTo(d) + "^\n";
   return text;
 }

@@ -50,4 +50,21 @@ std::vector<Diagnostic> faultsAt(std::string_view text, const std::string& file,
   return found;
 }
 
+std::vector<Diagnostic> errorAtKey(std::string_view text, const std::string& file, std::string_view key,
+                                   std::string what) {
+  Problems problems(text, file);
+  const auto tree = parseTree(text, problems);
+  problems.take();
+  std::size_t byte = 0;
+  if (tree && tree->root().isMap()) {
+    const auto items = tree->root().items();
+    for (auto i = items.begin(); i != items.end(); ++i) {
+      const Node found = *i, value = *++i;
+      if (found.text() == key) byte = value.begin();
+    }
+  }
+  problems.error(byte, std::move(what));
+  return problems.take();
+}
+
 }  // namespace stopwalk::files

@@ -14,4 +14,8 @@ namespace stopwalk::files {
 std::vector<Diagnostic> faultsAt(std::string_view text, const std::string& file,
                                  const std::vector<floor::Fault>& faults);
 
+// An error about what a layout that was read says at a key of its own, such as `profile`.
+std::vector<Diagnostic> errorAtKey(std::string_view text, const std::string& file, std::string_view key,
+                                   std::string what);
+
 }  // namespace stopwalk::files

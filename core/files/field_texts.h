@@ -32,6 +32,7 @@ class FieldTexts {
   void format(std::string_view key) { add(key, "1"); }
   void unit(std::string_view key, layout::LengthUnit unit) { add(key, std::string(layout::unitName(unit))); }
   void text(std::string_view key, const std::string& text, Need need);
+  void date(std::string_view key, const std::string& date) { text(key, date, Need::Optional); }
   void id(std::string_view key, const std::string& id) { add(key, scalarText(id)); }
   void whole(std::string_view key, int number) { add(key, std::to_string(number)); }
   void point(std::string_view key, Point at) { add(key, pointText(at)); }

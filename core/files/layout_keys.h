@@ -117,7 +117,7 @@ void describe(V& v, T& site) {
 template <class V, Is<layout::Revision> T>
 void describe(V& v, T& revision) {
   v.whole("number", revision.number);
-  v.text("date", revision.date, Need::Optional);
+  v.date("date", revision.date);
   v.text("by", revision.by, Need::Optional);
   v.text("reason", revision.reason, Need::Optional);
 }
@@ -222,7 +222,7 @@ void describe(V& v, T& check) {
   v.place("from", check.from);
   v.place("to", check.to);
   v.distance("taped", check.taped);
-  v.text("date", check.date, Need::Optional);
+  v.date("date", check.date);
   v.text("by", check.by, Need::Optional);
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/files/printable.h"
+
 namespace stopwalk::files {
 namespace {
 
@@ -11,33 +13,6 @@ constexpr int kLeastBehind = 30;
 
 bool continues(char c) {
   return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
-}
-
-// The length of the well-formed character at `byte`, or 0.
-std::size_t characterAt(std::string_view text, std::size_t byte) {
-  const auto lead = static_cast<unsigned char>(text[byte]);
-  const std::size_t length = lead < 0x80 ? 1 : lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC2 ? 2 : 0;
-  if (length == 0 || lead > 0xF4 || byte + length > text.size()) return 0;
-  for (std::size_t i = 1; i < length; ++i)
-    if (!continues(text[byte + i])) return 0;
-  return length;
-}
-
-// Safe to print on a terminal: what is no printable character becomes a replacement character.
-std::string printable(std::string_view text) {
-  std::string out;
-  for (std::size_t i = 0; i < text.size();) {
-    const std::size_t length = characterAt(text, i);
-    const auto lead = static_cast<unsigned char>(text[i]);
-    const bool control = (lead < 0x20 && lead != '\t') || lead == 0x7F ||
-                         (lead == 0xC2 && length == 2 && static_cast<unsigned char>(text[i + 1]) < 0xA0);
-    if (length == 0 || control)
-      out += "\uFFFD";
-    else
-      out += text.substr(i, length);
-    i += std::max<std::size_t>(length, 1);
-  }
-  return out;
 }
 
 // Steps through the text once, from problem to problem.

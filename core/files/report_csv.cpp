@@ -3,14 +3,16 @@
 #include <vector>
 
 #include "core/audit/wording.h"
+#include "core/files/printable.h"
 
 namespace stopwalk::files {
 namespace {
 
 using audit::word;
 
-std::string cell(std::string_view text) {
-  if (text.find_first_of(",\"\r\n") == std::string_view::npos) return std::string(text);
+std::string cell(const std::string& raw) {
+  const std::string text = printable(raw, "");
+  if (text.find_first_of(",\"\r\n") == std::string_view::npos) return text;
   std::string quoted = "\"";
   for (const char c : text) quoted += c == '"' ? "\"\"" : std::string(1, c);
   return quoted + "\"";

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/audit/wording.h"
+#include "core/files/printable.h"
 #include "core/files/version.h"
 
 namespace stopwalk::files {
@@ -36,7 +37,7 @@ Json path(const std::vector<geometry::Point>& points) {
 }
 
 std::string text(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+  return printableJson(json.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
 Json stopOf(const audit::Nearest& n) {

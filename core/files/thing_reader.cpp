@@ -1,6 +1,36 @@
 #include "core/files/thing_reader.h"
 
+#include <chrono>
+
 namespace stopwalk::files {
+namespace {
+
+// YYYY-MM-DD, a day that there is.
+bool isDate(std::string_view text) {
+  constexpr std::string_view kForm = "0000-00-00";
+  if (text.size() != kForm.size()) return false;
+  int part[3] = {0, 0, 0}, at = 0;
+  for (std::size_t i = 0; i < kForm.size(); ++i) {
+    if (kForm[i] == '-' ? text[i] != '-' : (text[i] < '0' || text[i] > '9')) return false;
+    if (kForm[i] == '-')
+      ++at;
+    else
+      part[at] = 10 * part[at] + (text[i] - '0');
+  }
+  using namespace std::chrono;
+  return year_month_day(year(part[0]), month(static_cast<unsigned>(part[1])), day(static_cast<unsigned>(part[2])))
+      .ok();
+}
+
+}  // namespace
+
+void ThingReader::date(std::string_view key, std::string& date) {
+  const auto node = map_.optional(key);
+  set(date, node, [&](Node n) { return readText(n, reading_.problems); });
+  if (node && node->isScalar() && !isDate(date))
+    reading_.problems.warn(node->begin(),
+                           quoted(date) + " is no date; write year, month and day, such as 2026-03-02");
+}
 
 void ThingReader::joins(std::string_view key, std::string& first, std::string& second) {
   const auto node = map_.required(key);

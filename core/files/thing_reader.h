@@ -69,8 +69,12 @@ class ThingReader {
     if (read) reading_.unit = unit = *read;
   }
   void text(std::string_view key, std::string& text, Need need) {
-    set(text, find(key, need), [&](Node n) { return readText(n, reading_.problems); });
+    const auto node = find(key, need);
+    set(text, node, [&](Node n) { return readText(n, reading_.problems); });
+    if (need == Need::Required && node && node->isScalar() && text.empty())
+      reading_.problems.warn(node->begin(), "the key `" + std::string(key) + "` says nothing");
   }
+  void date(std::string_view key, std::string& date);
   void id(std::string_view key, std::string& id) {
     const auto node = map_.required(key);
     set(id, node, [&](Node n) { return readId(n, reading_.problems); });

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "core/geometry/segment.h"
+
 namespace stopwalk::files {
 
 using layout::LengthUnit;
@@ -26,6 +28,10 @@ std::optional<double> ValueReader::coordinate(Node node) {
       return std::nullopt;
     }
     mm = *in_words;
+  } else if (node.isScalar() && layout::hasCurlyMarks(node.text())) {
+    problems_.error(node.begin(), "feet and inches are written with the plain marks ' and \", such as 12' 6\", not " +
+                                      quoted(node.text()));
+    return std::nullopt;
   } else if (node.isScalar() && !node.isQuoted() &&
              node.text().find_first_of("'\"") == std::string_view::npos) {
     const auto number = readNumber(node, problems_);
@@ -61,7 +67,11 @@ std::optional<double> ValueReader::distance(Node node) {
 }
 
 std::optional<double> ValueReader::angle(Node node) {
-  return readNumber(node, problems_);
+  constexpr double kMost = 1e9;  // beyond, little of the direction is left
+  const auto degrees = readNumber(node, problems_);
+  if (!degrees || std::abs(*degrees) <= kMost) return degrees;
+  problems_.error(node.begin(), quoted(node.text()) + " is no direction: degrees from 0 to 360 are expected here");
+  return std::nullopt;
 }
 
 std::optional<double> ValueReader::seconds(Node node) {
@@ -84,6 +94,23 @@ std::optional<layout::Point> ValueReader::point(Node node) {
   return layout::Point{*x, *y};
 }
 
+// A corner from which the outline runs back the way it came: no room or machine has such a spike.
+void ValueReader::warnOfSpikes(Node node, const geometry::Polygon& corners) {
+  std::size_t i = 0;
+  for (const Node item : node.items()) {
+    const geometry::Point tip = corners[i], before = corners[i == 0 ? corners.size() - 1 : i - 1],
+                          after = corners[i + 1 == corners.size() ? 0 : i + 1];
+    ++i;
+    const geometry::Point out = before - tip, back = after - tip;
+    if (squaredLength(out) == 0 || squaredLength(back) == 0 || dot(out, back) <= 0) continue;
+    const bool out_is_longer = squaredLength(out) > squaredLength(back);
+    const geometry::Segment longer{tip, out_is_longer ? before : after};
+    if (geometry::distance(longer, out_is_longer ? after : before) <= geometry::kTouch_mm)
+      problems_.warn(item.begin(), "the outline runs to this corner and back along its own line, a spike of no width; "
+                                   "leave the corner out");
+  }
+}
+
 std::optional<geometry::Polygon> ValueReader::outline(Node node) {
   if (!node.isList()) {
     problems_.error(node.begin(), "an outline is expected here: a list of corners [x, y]");
@@ -97,7 +124,10 @@ std::optional<geometry::Polygon> ValueReader::outline(Node node) {
     if (corner) corners.push_back(*corner);
   }
   if (!good) return std::nullopt;
-  if (corners.size() >= 3) return corners;
+  if (corners.size() >= 3) {
+    warnOfSpikes(node, corners);
+    return corners;
+  }
   problems_.error(node.begin(),
                   "an outline needs three corners or more; this has " + std::to_string(corners.size()));
   return std::nullopt;

@@ -26,6 +26,7 @@ class ValueReader {
 
  private:
   std::optional<double> feetAndInches(Node node);
+  void warnOfSpikes(Node node, const geometry::Polygon& corners);
 
   Problems& problems_;
   std::optional<layout::LengthUnit> unit_ = layout::LengthUnit::Millimetre;

@@ -214,6 +214,12 @@ std::optional<double> feetAndInches(std::string_view text) {
   return negative ? 0.0 - mm : mm;
 }
 
+bool hasCurlyMarks(std::string_view text) {
+  for (const std::string_view mark : {"\u2032", "\u2033", "\u2018", "\u2019", "\u201C", "\u201D"})
+    if (text.find(mark) != std::string_view::npos) return true;
+  return false;
+}
+
 std::string lengthText(double mm, LengthUnit unit) {
   if (unit == LengthUnit::Millimetre || mm == 0) return numberText(mm);
   if (unit == LengthUnit::Foot) {

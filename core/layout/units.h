@@ -30,6 +30,9 @@ Number millimetres(std::string_view text, LengthUnit unit);
 // Feet and inches such as `12'`, `12' 6"`, `12' 6 1/2"`, `-3/4"`, `12'-6"`, in millimetres.
 std::optional<double> feetAndInches(std::string_view text);
 
+// Whether there are marks that look like those of feet and inches and are not: ′ ″ ‘ ’ “ ”.
+bool hasCurlyMarks(std::string_view text);
+
 // A text that a file in `unit` may hold and that is read as exactly `mm` again: a number, or in feet, where
 // it comes out in sixty-fourths of an inch, feet and inches.
 std::string lengthText(double mm, LengthUnit unit);

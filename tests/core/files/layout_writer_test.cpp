@@ -27,9 +27,10 @@ TEST(LayoutWriter, GivesTheSamplesBackToTheLetter) {
 
 using layout::LengthUnit;
 
+// Warnings apart: a random layout has texts that are no dates, and outlines that run back.
 layout::Layout mustRead(const std::string& text) {
   const auto read = readLayout(text, "a.layout.yaml", bundledDeviceKinds());
-  EXPECT_EQ(all(read.diagnostics), "") << text;
+  EXPECT_TRUE(read.value) << all(read.diagnostics) << text;
   return read.value.value_or(layout::Layout());
 }
 
