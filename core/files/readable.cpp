@@ -53,6 +53,8 @@ class ReadableCheck {
   void format(std::string_view) {}
   void unit(std::string_view, layout::LengthUnit) {}
   void text(std::string_view, const std::string& text, Need) { want(text.find('\0') == std::string::npos); }
+  // A text that is no date is only warned of.
+  void date(std::string_view key, const std::string& date) { text(key, date, Need::Optional); }
   void id(std::string_view, const std::string& id) {
     want(isId(id) && id != layout::kAll && id != layout::kOutside);
     want(said_.defined.try_emplace(scope_ + id, names_).second);
