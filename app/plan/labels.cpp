@@ -11,63 +11,79 @@ namespace {
 
 constexpr double kMargin_px = 2;
 
-// The boxes that are taken, found by the cells of a grid they lie in.
+// What lies where, found by the cells of a grid.
 class Taken {
  public:
-  bool meets(const QRectF& box) const {
-    bool met = false;
-    eachCell(box, [&](std::int64_t cell) {
-      if (const auto found = cells_.find(cell); found != cells_.end())
-        met = met || std::ranges::any_of(found->second, [&](const QRectF& b) { return b.intersects(box); });
-    });
-    return met;
+  void add(const Covered& covered) {
+    eachCell(covered.box, [&](std::int64_t cell) { return cells_[cell].push_back(covered), false; });
   }
-  void add(const QRectF& box) {
-    eachCell(box, [&](std::int64_t cell) { cells_[cell].push_back(box); });
+  bool hasRoom(const QRectF& box, const Label& label, bool off_walls) const {
+    const auto inTheWay = [&](const Covered& c) {
+      const bool matters = c.layer >= label.clear_of || (off_walls && c.layer == ItemLayer::Wall);
+      return matters && !(c.item && c.item == label.of) && c.box.intersects(box);
+    };
+    return !eachCell(box, [&](std::int64_t cell) {
+      const auto found = cells_.find(cell);
+      return found != cells_.end() && std::ranges::any_of(found->second, inTheWay);
+    });
   }
 
  private:
   static constexpr double kCell_px = 64;
+  // Until `f` returns true; whether it did.
   template <class F>
-  static void eachCell(const QRectF& box, F f) {
-    const auto low = [](double v) { return static_cast<std::int64_t>(std::floor(v / kCell_px)); };
-    for (std::int64_t x = low(box.left()); x <= low(box.right()); ++x)
-      for (std::int64_t y = low(box.top()); y <= low(box.bottom()); ++y) f(x * (1 << 20) + y);
+  static bool eachCell(const QRectF& box, F f) {
+    const auto cell = [](double v) { return static_cast<std::int64_t>(std::floor(v / kCell_px)); };
+    for (std::int64_t x = cell(box.left()); x <= cell(box.right()); ++x)
+      for (std::int64_t y = cell(box.top()); y <= cell(box.bottom()); ++y)
+        if (f(x * (1 << 20) + y)) return true;
+    return false;
   }
-  std::unordered_map<std::int64_t, std::vector<QRectF>> cells_;
+  std::unordered_map<std::int64_t, std::vector<Covered>> cells_;
 };
+
+std::optional<QRectF> placeOf(const Label& label, QSizeF size, const QRectF& visible, const Taken& taken) {
+  for (const bool off_walls : {true, false})
+    for (const QPointF& middle : label.middles) {
+      const QRectF box(middle - QPointF(size.width() / 2, size.height() / 2), size);
+      if (visible.contains(box) && taken.hasRoom(box, label, off_walls)) return box;
+    }
+  return std::nullopt;
+}
 
 }  // namespace
 
 std::vector<PlacedLabel> placeLabels(std::vector<Label> labels, const QFontMetricsF& metrics,
-                                     const QRectF& visible, const std::vector<QRectF>& taken) {
+                                     const QRectF& visible, const std::vector<Covered>& covered) {
   std::ranges::stable_sort(labels, std::greater<>(), &Label::importance);
-  Taken full;
-  for (const QRectF& box : taken) full.add(box);
+  Taken taken;
+  for (const Covered& c : covered)
+    if (c.box.intersects(visible)) taken.add({c.box & visible, c.layer, c.item});
   std::vector<PlacedLabel> placed;
   for (Label& label : labels) {
     if (label.text.isEmpty()) continue;
     const QSizeF size = textSize(label.text, metrics) + QSizeF(2 * kMargin_px, 0);
-    for (const QPointF& middle : label.middles) {
-      const QRectF box(middle - QPointF(size.width() / 2, size.height() / 2), size);
-      if (!visible.contains(box) || full.meets(box)) continue;
-      full.add(box);
-      placed.push_back({std::move(label.text), box});
-      break;
-    }
+    const auto box = placeOf(label, size, visible, taken);
+    if (!box) continue;
+    taken.add({*box, ItemLayer::Note, nullptr});
+    placed.push_back({std::move(label.text), *box, !label.plain.contains(*box), label.quiet});
   }
   return placed;
 }
 
 void paintLabels(QPainter& painter, const Theme& theme, const QRectF& visible, std::vector<Label> labels,
-                 const std::vector<QRectF>& taken) {
+                 const std::vector<Covered>& covered) {
   painter.save();
   painter.setFont(labelFont());
   painter.setRenderHint(QPainter::Antialiasing, false);
-  const auto placed = placeLabels(std::move(labels), QFontMetricsF(painter.font()), visible, taken);
-  for (const PlacedLabel& label : placed) painter.fillRect(label.box, theme.label_ground);
-  painter.setPen(theme.ink);
-  for (const PlacedLabel& label : placed) paintText(painter, label.box, label.text);
+  const auto placed = placeLabels(std::move(labels), QFontMetricsF(painter.font()), visible, covered);
+  for (const PlacedLabel& label : placed)
+    if (label.on_ground) painter.fillRect(label.box, theme.label_ground);
+  for (const bool quiet : {true, false}) {
+    painter.setPen(quiet ? theme.quiet_ink : theme.ink);
+    for (const PlacedLabel& label : placed)
+      if (label.quiet == quiet) paintText(painter, label.box, label.text);
+  }
   painter.restore();
 }
 

@@ -70,7 +70,8 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
 
   PaintContext context{view, theme};
   std::vector<Label> labels;
-  std::vector<QRectF> taken;
+  std::vector<Covered> covered;
+  std::vector<QRectF> boxes;
   for (const std::size_t i : shown) {
     const Item& item = *items_[i];
     context.selected = marks.selected && marks.selected(item.id);
@@ -82,10 +83,15 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     painter.save();
     item.paint(painter, context);
     painter.restore();
-    if (auto label = item.label(context)) labels.push_back(std::move(*label));
-    if (const QRectF clear = item.keptClear(context); !clear.isEmpty()) taken.push_back(clear);
+    if (auto label = item.label(context)) {
+      label->of = &item;
+      labels.push_back(std::move(*label));
+    }
+    boxes.clear();
+    item.addCovered(context, boxes);
+    for (const QRectF& box : boxes) covered.push_back({box, item.layer, &item});
   }
-  paintLabels(painter, theme, visible, std::move(labels), taken);
+  paintLabels(painter, theme, visible, std::move(labels), covered);
 }
 
 }  // namespace stopwalk::plan

@@ -27,7 +27,7 @@ Colours coloursOf(Ground ground, const Theme& theme) {
       return {theme.stop_sign, theme.stop_ground};
     case Ground::Start:
     case Ground::Plain:
-      return {theme.start_sign, theme.start_ground};
+      return {theme.dark_sign, theme.start_ground};
     case Ground::Phone:
       return {theme.phone_sign, theme.phone};
     case Ground::None:

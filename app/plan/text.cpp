@@ -52,8 +52,16 @@ QSizeF textSize(const QString& text, const QFontMetricsF& metrics) {
 }
 
 QString wrapped(const QString& text, double width, const QFontMetricsF& metrics) {
-  QString out, line;
+  QStringList words;
   for (const QString& word : text.split(' ', Qt::SkipEmptyParts)) {
+    // A number stays with what it numbers.
+    if (word.size() <= 2 && !words.isEmpty())
+      words.last() += ' ' + word;
+    else
+      words.append(word);
+  }
+  QString out, line;
+  for (const QString& word : words) {
     const QString longer = line.isEmpty() ? word : line + ' ' + word;
     if (!line.isEmpty() && kept(longer, metrics).width > width) {
       out += line + '\n';

@@ -10,13 +10,13 @@ Theme Theme::light() {
   t.grid = QColor(0xE3E6EA);
   t.ink = QColor(0x1F2328);
   t.quiet_ink = QColor(0x59636E);
-  t.machine = QColor(0xDCE3EA);
+  t.machine = QColor(0xE0E6EC);
   t.fixture = QColor(0xF3F3F2);
   t.hatch = QColor(0xB9BEC4);
   t.stop_ground = QColor(0xF9A800);  // RAL 1003
   t.stop_sign = QColor(0x9B2423);    // RAL 3001
   t.start_ground = QColor(0xB8BDC3);
-  t.start_sign = QColor(0x1F2328);
+  t.dark_sign = QColor(0x1F2328);
   t.phone = QColor(0x237F52);  // RAL 6032
   t.phone_sign = QColor(0xFFFFFF);
   t.symbol_rim = QColor(0x1F2328);

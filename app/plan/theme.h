@@ -20,7 +20,7 @@ struct Theme {
   QColor stop_ground;   // yellow
   QColor stop_sign;     // red
   QColor start_ground;  // of a guarded start: grey
-  QColor start_sign;
+  QColor dark_sign;     // on a light fill
   QColor phone;         // green
   QColor phone_sign;    // white
   QColor symbol_rim;    // round the ground of a symbol

@@ -37,8 +37,14 @@ void FixtureItem::paint(QPainter& painter, const PaintContext& context) const {
   paintOutlineMark(painter, context, outline);
 }
 
+void FixtureItem::addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
+  boxes.push_back(context.view.toPixels(outline_.box()));
+}
+
 std::optional<Label> FixtureItem::label(const PaintContext& context) const {
-  return nameLabel(name_, context.view.toPixels(outline_.box()), kImportance);
+  auto label = nameLabel(name_, context.view.toPixels(outline_.box()), kImportance);
+  if (label) label->plain = {};  // text on a hatch is hard to read
+  return label;
 }
 
 }  // namespace stopwalk::plan

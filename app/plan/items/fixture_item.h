@@ -12,6 +12,7 @@ class FixtureItem : public Item {
   geometry::Box bounds() const override { return outline_.box(); }
   std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const override;
   void paint(QPainter& painter, const PaintContext& context) const override;
+  void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const override;
   std::optional<Label> label(const PaintContext& context) const override;
 
  private:

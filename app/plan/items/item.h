@@ -29,21 +29,30 @@ struct PaintContext {
   StationState state = StationState::NotAudited;  // of a station
 };
 
-// A label that an item would like on the plan: the first of its places, in pixels, where it hides no other is
+// The order of painting; what is painted last is found first. Only the underlay is found last of all though
+// it lies on the floors, as a tracing does.
+enum class ItemLayer { Wall, Underlay, Floor, Fixture, Machine, Tape, Door, Station, Device, Note };
+
+class Item;
+
+// A label that an item would like on the plan: the first of its places, in pixels, where it hides nothing is
 // taken.
 struct Label {
   QString text;
   std::vector<QPointF> middles;  // of the text's box, the best first
   int importance = 0;            // the more important are placed first
+  QRectF plain = {};             // here the text needs no ground of its own
+  bool quiet = false;
+  ItemLayer clear_of =
+      ItemLayer::Fixture;  // of this layer and those above it nothing is covered, but its own item
+  const Item* of = nullptr;
 };
 
 // One thing as it lies on the plan: knows where it is, whether a place is on it, and how it is painted. A
 // value made from the layout; another layout, another item.
 class Item {
  public:
-  // The order of painting; what is painted last is found first. Only the underlay is found last of all though
-  // it lies on the floors, as a tracing does.
-  enum class Layer { Wall, Underlay, Floor, Fixture, Machine, Door, Station, Device, Note };
+  using Layer = ItemLayer;
 
   Item(edits::Thing item_thing, std::string item_id, Layer item_layer)
       : thing(item_thing), id(std::move(item_id)), layer(item_layer) {}
@@ -65,10 +74,9 @@ class Item {
     (void)context;
     return std::nullopt;
   }
-  // In pixels, what no label may cover; empty: nothing.
-  virtual QRectF keptClear(const PaintContext& context) const {
-    (void)context;
-    return {};
+  // Adds the boxes, in pixels, that labels of other items should leave free.
+  virtual void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
+    (void)context, (void)boxes;
   }
 };
 

@@ -50,6 +50,7 @@ std::vector<std::unique_ptr<Item>> itemsOf(const layout::Layout& layout, const l
   if (layout.underlay) make.add<UnderlayItem>(pictures);
   make.addAll<FixtureItem>(layout.fixtures);
   make.addAll<MachineItem>(layout.machines);
+  make.addAll<TapeCheckItem>(layout.tape_checks);
   make.addAll<DoorItem>(layout.doors);
   for (std::size_t m = 0; m < layout.machines.size(); ++m)
     for (std::size_t s = 0; s < layout.machines[m].stations.size(); ++s) make.add<StationItem>(m, s);
@@ -59,7 +60,6 @@ std::vector<std::unique_ptr<Item>> itemsOf(const layout::Layout& layout, const l
   for (std::size_t d = 0; d < layout.devices.size(); ++d)
     make.add<DeviceItem>(kinds, edits::Thing{ThingKind::WallDevice, d});
   make.addAll<PhoneItem>(layout.phones);
-  make.addAll<TapeCheckItem>(layout.tape_checks);
   make.addAll<NoteItem>(layout.notes);
   return make.take();
 }

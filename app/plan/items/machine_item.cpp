@@ -79,13 +79,20 @@ void MachineItem::paint(QPainter& painter, const PaintContext& context) const {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(pen(theme.ink, stroke(context.view, 1.2)));
   painter.setBrush(theme.machine);
-  painter.drawPolygon(onScreen(detailed ? notched_ : outline_.corners(), context.view));
+  const QPolygonF outline = onScreen(detailed ? notched_ : outline_.corners(), context.view);
+  painter.drawPolygon(outline);
   if (detailed) paintHazard(painter, context, hazard_);
-  paintOutlineMark(painter, context, onScreen(outline_.corners(), context.view));
+  paintOutlineMark(painter, context, outline);
+}
+
+void MachineItem::addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
+  boxes.push_back(context.view.toPixels(outline_.box()));
 }
 
 std::optional<Label> MachineItem::label(const PaintContext& context) const {
-  return nameLabel(name_, context.view.toPixels(outline_.box()), kImportance);
+  auto label = nameLabel(name_, context.view.toPixels(outline_.box()), kImportance);
+  if (label) label->clear_of = Layer::Machine;
+  return label;
 }
 
 }  // namespace stopwalk::plan

@@ -61,9 +61,10 @@ std::optional<Label> NoteItem::label(const PaintContext& context) const {
   const QPointF at = context.view.toPixels(at_);
   const QSizeF size = textSize(text_, QFontMetricsF(labelFont()));
   const double dx = size.width() / 2 + 6, dy = size.height() / 2 + 6;
-  return Label{text_,
-               {at, at + QPointF(dx, 0), at - QPointF(dx, 0), at - QPointF(0, dy), at + QPointF(0, dy)},
-               kImportance};
+  return Label{
+      text_,       {at, at + QPointF(dx, 0), at - QPointF(dx, 0), at - QPointF(0, dy), at + QPointF(0, dy)},
+      kImportance, {},
+      false,       Layer::Station};
 }
 
 }  // namespace stopwalk::plan

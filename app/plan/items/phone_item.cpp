@@ -20,7 +20,7 @@ PhoneItem::PhoneItem(const layout::Layout& layout, std::size_t phone)
       name_(QString::fromStdString(layout.phones[phone].name)) {}
 
 std::optional<Label> PhoneItem::label(const PaintContext& context) const {
-  if (name_.isEmpty() || keptClear(context).isEmpty()) return std::nullopt;
+  if (name_.isEmpty() || isDot(context)) return std::nullopt;
   const QRectF box = square(context).adjusted(-6, -6, 6, 6);
   const QSizeF size = textSize(name_, QFontMetricsF(labelFont()));
   const double dx = (box.width() + size.width()) / 2 + 2, dy = (box.height() + size.height()) / 2;

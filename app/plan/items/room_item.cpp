@@ -36,9 +36,9 @@ std::optional<Label> RoomItem::label(const PaintContext& context) const {
   const auto at = [&](double x, double y) {
     return QPointF(box.left() + x * box.width(), box.top() + y * box.height());
   };
-  Label label{name_, {}, kImportance};
-  for (const double y : {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9})
-    for (const double x : {0.5, 0.3, 0.7}) {
+  Label label{name_, {}, kImportance, box, true};
+  for (const double y : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9})
+    for (const double x : {0.5, 0.35, 0.65, 0.2, 0.8}) {
       const geometry::Point place = context.view.toPlan(at(x, y));
       if (outline_.holds(place)) label.middles.push_back(at(x, y));
     }

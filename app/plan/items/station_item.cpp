@@ -20,7 +20,7 @@ using geometry::Point;
 constexpr double kRing_mm = 240;  // radius: about where a person stands
 constexpr double kLeastRing_px = 8, kMostRing_px = 22;
 constexpr double kTiny = 0.022;  // pixels a millimetre, under which a station is a dot
-constexpr double kLettered_px = 10;
+constexpr double kLettered_px = 10, kOperatorLettered_px = 18;
 
 double radiusAt(double pixels_per_mm) {
   if (pixels_per_mm < kTiny) return kDot_px / 2;
@@ -39,6 +39,11 @@ QString letterOf(layout::Role role) {
       return QCoreApplication::translate("plan", "I", "letter of an instructor's station");
   }
   return {};
+}
+
+QRectF letterBox(QPointF middle, double radius) {
+  const double out = 0.72 * radius + 7;
+  return {middle + QPointF(out - 6, out - 8), QSizeF(12, 16)};
 }
 
 // Towards the nearest side of its machine.
@@ -64,12 +69,18 @@ StationItem::StationItem(const layout::Layout& layout, std::size_t machine, std:
            edits::idOf(layout, {edits::ThingKind::Station, machine, station}), Layer::Station),
       at_(*edits::placeOf(layout, thing)),
       looks_(directionToMachine(layout.machines[machine], layout.machines[machine].stations[station].at)),
-      letter_(letterOf(layout.machines[machine].stations[station].role)) {}
+      role_(layout.machines[machine].stations[station].role),
+      letter_(letterOf(role_)) {}
 
 std::optional<double> StationItem::distanceTo(geometry::Point at, double mm_per_pixel) const {
   const double radius = radiusAt(1 / mm_per_pixel);
   const double side = radius < kLeastRing_px ? 2 * radius : std::max(2 * radius, kTarget_px);
   return distanceToMark(at, at_, side, mm_per_pixel);
+}
+
+// The operator's goes without saying until there is room.
+bool StationItem::isLettered(double radius) const {
+  return radius >= (role_ == layout::Role::Operator ? kOperatorLettered_px : kLettered_px);
 }
 
 void StationItem::paint(QPainter& painter, const PaintContext& context) const {
@@ -80,11 +91,10 @@ void StationItem::paint(QPainter& painter, const PaintContext& context) const {
   if (radius >= kLeastRing_px) {
     paintFeet(painter, context, middle, radius);
     paintStationSign(painter, context.theme, context.state, middle, radius);
-    if (radius >= kLettered_px) {
+    if (isLettered(radius)) {
       painter.setFont(labelFont());
       painter.setPen(context.theme.ink);
-      const double out = radius * 0.72 + 7;
-      paintText(painter, QRectF(middle + QPointF(out - 8, out - 8), QSizeF(16, 16)), letter_);
+      paintText(painter, letterBox(middle, radius), letter_);
     }
   }
   if (!context.selected && !context.hovered) return;
@@ -101,7 +111,7 @@ void StationItem::paintFeet(QPainter& painter, const PaintContext& context, QPoi
   painter.rotate(90 - looks_);
   painter.scale(radius, radius);
   painter.setPen(Qt::NoPen);
-  painter.setBrush(context.theme.ink);
+  painter.setBrush(context.state == StationState::Warns ? context.theme.dark_sign : context.theme.ink);
   for (const double side : {-1.0, 1.0}) {  // sole and heel, the toes up
     painter.drawEllipse(QPointF(side * 0.3, -0.2), 0.19, 0.36);
     painter.drawEllipse(QPointF(side * 0.27, 0.42), 0.15, 0.17);
@@ -109,12 +119,12 @@ void StationItem::paintFeet(QPainter& painter, const PaintContext& context, QPoi
   painter.restore();
 }
 
-QRectF StationItem::keptClear(const PaintContext& context) const {
+void StationItem::addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
   const double radius = radiusAt(context.view.pixelsPerMm());
-  if (radius < kLeastRing_px) return {};
-  QRectF box(0, 0, 2 * radius, 2 * radius);
-  box.moveCenter(context.view.toPixels(at_));
-  return box;
+  if (radius < kLeastRing_px) return;
+  const QPointF middle = context.view.toPixels(at_);
+  boxes.push_back(QRectF(middle - QPointF(radius, radius), middle + QPointF(radius, radius)));
+  if (isLettered(radius)) boxes.push_back(letterBox(middle, radius));
 }
 
 }  // namespace stopwalk::plan

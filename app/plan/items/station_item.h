@@ -12,13 +12,15 @@ class StationItem : public Item {
   geometry::Box bounds() const override { return geometry::boxOf(at_); }
   std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const override;
   void paint(QPainter& painter, const PaintContext& context) const override;
-  QRectF keptClear(const PaintContext& context) const override;
+  void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const override;
 
  private:
+  bool isLettered(double radius) const;
   void paintFeet(QPainter& painter, const PaintContext& context, QPointF middle, double radius) const;
 
   geometry::Point at_;
   double looks_;  // degrees in the plan, towards the machine
+  layout::Role role_;
   QString letter_;
 };
 

@@ -26,7 +26,7 @@ QRectF SymbolItem::square(const PaintContext& context) const {
 void SymbolItem::paint(QPainter& painter, const PaintContext& context) const {
   const QRectF box = square(context);
   painter.setRenderHint(QPainter::Antialiasing);
-  if (box.width() > kDot_px) {
+  if (!isDot(context)) {
     paintFacing(painter, context, box);
     paintSymbol(painter, box, look_.key, look_.ground, context.theme);
   } else {
@@ -55,8 +55,12 @@ void SymbolItem::paintMark(QPainter& painter, const PaintContext& context, const
   painter.drawRoundedRect(box.adjusted(-3, -3, 3, 3), 4, 4);
 }
 
-QRectF SymbolItem::keptClear(const PaintContext& context) const {
-  return symbolSide(context.view.pixelsPerMm(), look_.room_mm) > 0 ? square(context) : QRectF();
+bool SymbolItem::isDot(const PaintContext& context) const {
+  return symbolSide(context.view.pixelsPerMm(), look_.room_mm) == 0;
+}
+
+void SymbolItem::addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
+  boxes.push_back(square(context));
 }
 
 }  // namespace stopwalk::plan

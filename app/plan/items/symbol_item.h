@@ -20,10 +20,11 @@ class SymbolItem : public Item {
   geometry::Box bounds() const override { return geometry::boxOf(look_.at); }
   std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const override;
   void paint(QPainter& painter, const PaintContext& context) const override;
-  QRectF keptClear(const PaintContext& context) const override;
+  void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const override;
 
  protected:
   const Look& look() const { return look_; }
+  bool isDot(const PaintContext& context) const;
   QRectF square(const PaintContext& context) const;
 
  private:

@@ -14,12 +14,18 @@ std::optional<geometry::Point> placeOf(const layout::Layout& layout, const std::
   return thing ? edits::placeOf(layout, *thing) : std::nullopt;
 }
 
+// Distances are read in metres to the centimetre, or in feet and inches.
+QString distanceText(double mm, layout::LengthUnit unit) {
+  if (unit == layout::LengthUnit::Inch || unit == layout::LengthUnit::Foot)
+    return QString::fromStdString(layout::formatLength(mm, layout::LengthUnit::Foot));
+  return QString::number(mm / 1000, 'f', 2) + " m";
+}
+
 }  // namespace
 
 TapeCheckItem::TapeCheckItem(const layout::Layout& layout, std::size_t tape_check)
-    : Item({edits::ThingKind::TapeCheck, tape_check}, layout.tape_checks[tape_check].id, Layer::Note),
-      length_(
-          QString::fromStdString(layout::formatLength(layout.tape_checks[tape_check].taped, layout.unit))) {
+    : Item({edits::ThingKind::TapeCheck, tape_check}, layout.tape_checks[tape_check].id, Layer::Tape),
+      length_(distanceText(layout.tape_checks[tape_check].taped, layout.unit)) {
   const auto from = placeOf(layout, layout.tape_checks[tape_check].from);
   const auto to = placeOf(layout, layout.tape_checks[tape_check].to);
   if (from && to) line_ = geometry::Segment{*from, *to};
@@ -54,7 +60,9 @@ std::optional<Label> TapeCheckItem::label(const PaintContext& context) const {
   if (!line_) return std::nullopt;
   const QLineF line(context.view.toPixels(line_->a), context.view.toPixels(line_->b));
   if (line.length() < kLeastLabelled_px) return std::nullopt;
-  return Label{length_, {line.center(), line.pointAt(0.35), line.pointAt(0.65)}, kImportance};
+  return Label{length_,
+               {line.center(), line.pointAt(0.4), line.pointAt(0.6), line.pointAt(0.25), line.pointAt(0.75)},
+               kImportance};
 }
 
 }  // namespace stopwalk::plan

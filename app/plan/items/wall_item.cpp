@@ -23,8 +23,11 @@ std::optional<Polygon> between(Segment a, Segment b) {
   if (!part || std::abs(part->a.x - part->b.x) < 1) return std::nullopt;
   const double gap = std::max(std::abs(part->a.y), std::abs(part->b.y));
   if (gap > floor::kThickestWall_mm) return std::nullopt;
-  return Polygon{frame.out({part->a.x, 0}), frame.out({part->b.x, 0}), frame.out(part->b),
-                 frame.out(part->a)};
+  // A little longer, to fill the corners; the floors go over what is too much.
+  const double longer = part->a.x < part->b.x ? WallItem::kNominal_mm : -WallItem::kNominal_mm;
+  const double from = part->a.x - longer, to = part->b.x + longer;
+  return Polygon{frame.out({from, 0}), frame.out({to, 0}), frame.out({to, part->b.y}),
+                 frame.out({from, part->a.y})};
 }
 
 }  // namespace
@@ -58,6 +61,15 @@ void WallItem::paint(QPainter& painter, const PaintContext& context) const {
   painter.setPen(pen(context.theme.ink, 1));
   painter.setBrush(context.theme.ink);
   for (const Polygon& p : solid_) painter.drawPolygon(onScreen(p, context.view));
+}
+
+// Those that run along or up; a label across a slanting wall is as well as none.
+void WallItem::addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
+  for (std::size_t i = 0; i < outline_.size(); ++i) {
+    const geometry::Segment edge = geometry::edgeOf(outline_, i);
+    if (edge.a.x != edge.b.x && edge.a.y != edge.b.y) continue;
+    boxes.push_back(context.view.toPixels(geometry::boxOf(edge)).adjusted(-3, -3, 3, 3));
+  }
 }
 
 }  // namespace stopwalk::plan

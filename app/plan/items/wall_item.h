@@ -15,6 +15,7 @@ class WallItem : public Item {
   geometry::Box bounds() const override;
   std::optional<double> distanceTo(geometry::Point, double) const override { return std::nullopt; }
   void paint(QPainter& painter, const PaintContext& context) const override;
+  void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const override;
 
  private:
   geometry::Polygon outline_;

@@ -1,0 +1,246 @@
+#include <gtest/gtest.h>
+
+#include <QImage>
+#include <set>
+
+#include "app/plan/catalogue.h"
+#include "app/plan/picture.h"
+#include "tests/app/plan/every_kind.h"
+#include "tests/support/draw.h"
+#include "tests/support/random.h"
+#include "tests/support/random_layout.h"
+
+namespace stopwalk::plan {
+namespace {
+
+using edits::ThingKind;
+using geometry::Point;
+
+constexpr QSize kView(800, 600);
+constexpr double kReach_px = 48;  // of what has a size in pixels; Picture looks no further
+
+const layout::DeviceKinds& kinds() {
+  static const Catalogue catalogue = bundledCatalogue();
+  return catalogue.kinds;
+}
+
+QImage painted(const layout::Layout& layout, const ViewTransform& view, const Marks& marks = {}) {
+  QImage image(kView, QImage::Format_RGB32);
+  image.fill(Theme::light().outside);
+  QPainter painter(&image);
+  Picture(layout, kinds()).paint(painter, view, Theme::light(), QRectF(QPointF(), kView), marks);
+  return image;
+}
+
+ViewTransform viewOf(const layout::Layout& layout) {
+  ViewTransform view;
+  view.fit(Picture(layout, kinds()).bounds(), kView, 20);
+  return view;
+}
+
+TEST(Items, OneForEveryThing) {
+  const layout::Layout layout = everyKind();
+  const Picture picture(layout, kinds());
+  for (const edits::Thing& thing : edits::allThings(layout)) {
+    const Item* item = picture.find(edits::idOf(layout, thing));
+    ASSERT_TRUE(item) << edits::idOf(layout, thing);
+    EXPECT_EQ(item->thing, thing);
+  }
+}
+
+TEST(Items, FoundAtTheirOwnPlace) {
+  const layout::Layout layout = everyKind();
+  const Picture picture(layout, kinds());
+  const std::pair<const char*, Point> places[] = {
+      {"hall", {3000, 3000}},   {"door", {20200, 3000}},
+      {"bench", {3500, 10000}}, {"lathe", {8000, 6100}},
+      {"cut-off", {0, 6000}},   {"phone", {10000, 0}},
+      {"note", {14000, 9000}},  {edits::kUnderlayId, {-6000, 2000}}};
+  for (const double mm_per_pixel : {2.0, 10.0, 25.0})
+    for (const auto& [id, place] : places) {
+      const Item* item = picture.itemAt(place, mm_per_pixel, 3);
+      ASSERT_TRUE(item) << id;
+      EXPECT_EQ(item->id, id) << mm_per_pixel;
+    }
+  for (const char* id : {"lathe/operator", "lathe/bar", "lathe/start"}) {
+    const auto place = edits::placeOf(layout, *edits::findThing(layout, id));
+    EXPECT_EQ(picture.itemAt(*place, 2, 3)->id, id);
+  }
+  EXPECT_EQ(picture.itemAt({5000, 3000}, 10, 3)->id, "tape");  // half way from cut-off to phone
+}
+
+TEST(Items, SymbolIsAtLeast24PixelsToHit) {
+  const Picture picture(everyKind(), kinds());
+  for (const double mm_per_pixel : {1.0, 4.0, 12.0})
+    for (const char* id : {"phone", "cut-off", "lathe/operator"}) {
+      const Item* item = picture.find(id);
+      const Point middle = 0.5 * (item->bounds().low + item->bounds().high);
+      EXPECT_EQ(item->distanceTo(middle + Point{11.9 * mm_per_pixel, 0}, mm_per_pixel), 0) << id;
+    }
+}
+
+TEST(Items, BarIsFoundAlongItsWholeLength) {
+  const layout::Layout layout = everyKind();
+  const Picture picture(layout, kinds());
+  const layout::Machine& lathe = layout.machines[0];
+  for (const double x : {-899.0, -500.0, 899.0})
+    EXPECT_NEAR(*picture.find("lathe/bar")->distanceTo(layout::toPlan(lathe.at, lathe.turn, {x, -475}), 1), 0,
+                1e-6);
+  EXPECT_NEAR(*picture.find("lathe/bar")->distanceTo(layout::toPlan(lathe.at, lathe.turn, {1000, -475}), 1),
+              100, 1e-6);
+}
+
+TEST(Items, NothingIsMeantBeyondItsBounds) {
+  int within = 0;
+  for (std::uint64_t seed = 1; seed <= 80; ++seed) {
+    const layout::Layout layout = support::randomLayout(seed);
+    support::Random random(seed);
+    for (const auto& item : itemsOf(layout, kinds())) {
+      const geometry::Box bounds = item->bounds();
+      if (bounds.empty()) continue;
+      const double mm_per_pixel = random.between(1, 60);
+      const geometry::Box area = bounds.grown(2 * kReach_px * mm_per_pixel);
+      for (int i = 0; i < 20; ++i) {
+        const Point p{random.between(area.low.x, area.high.x), random.between(area.low.y, area.high.y)};
+        const auto distance = item->distanceTo(p, mm_per_pixel);
+        if (!distance || *distance > 0) continue;
+        ++within;
+        EXPECT_LE(geometry::distance(bounds, p), kReach_px * mm_per_pixel) << item->id << " seed " << seed;
+      }
+    }
+  }
+  EXPECT_GT(within, 1000);
+}
+
+TEST(Items, LieOnTheirOwnPlaceInRandomLayouts) {
+  int seen = 0;
+  for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+    const layout::Layout layout = support::randomLayout(seed);
+    for (const auto& item : itemsOf(layout, kinds())) {
+      const auto place = edits::placeOf(layout, item->thing);
+      // A footprint drawn as an outline need not hold its own origin.
+      if (!place || item->thing.kind == ThingKind::Machine || item->thing.kind == ThingKind::Fixture)
+        continue;
+      ++seen;
+      EXPECT_LE(item->distanceTo(*place, 10).value_or(1e9), 1e-6) << item->id << " seed " << seed;
+    }
+  }
+  EXPECT_GT(seen, 500);
+}
+
+TEST(Items, EveryThingLeavesAMark) {
+  const layout::Layout whole = everyKind();
+  const ViewTransform view = viewOf(whole);
+  const QImage before = painted(whole, view);
+  const auto differs = [&](auto change) {
+    layout::Layout less = whole;
+    change(less);
+    return painted(less, view) != before;
+  };
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.rooms.pop_back(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.doors.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.doors[0].locked = layout::Locked::Never; }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.fixtures.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.machines[0].hazard.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.machines[0].stations.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.machines[0].devices.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.devices[0].faces = 180; }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.phones.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.notes.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.tape_checks.clear(); }));
+  EXPECT_TRUE(differs([](layout::Layout& l) { l.underlay.reset(); }));
+}
+
+TEST(Items, RolesDiffer) {
+  layout::Layout layout = everyKind();
+  ViewTransform view = viewOf(layout);
+  view.zoomAt(view.toPixels(*edits::placeOf(layout, *edits::findThing(layout, "lathe/operator"))), 4);
+  std::vector<QImage> pictures;
+  for (int role = 0; role < 4; ++role) {
+    layout.machines[0].stations[0].role = static_cast<layout::Role>(role);
+    pictures.push_back(painted(layout, view));
+    for (int other = 0; other < role; ++other) EXPECT_NE(pictures[other], pictures[role]) << role;
+  }
+}
+
+TEST(Items, SelectionAndHoverShowOnEverything) {
+  const layout::Layout layout = everyKind();
+  const ViewTransform view = viewOf(layout);
+  const QImage plain = painted(layout, view);
+  for (const edits::Thing& thing : edits::allThings(layout)) {
+    const std::string id = edits::idOf(layout, thing);
+    const QImage selected =
+        painted(layout, view, {[&](const std::string& i) { return i == id; }, "", nullptr});
+    const QImage hovered = painted(layout, view, {{}, id, nullptr});
+    EXPECT_NE(selected, plain) << id;
+    EXPECT_NE(hovered, plain) << id;
+    EXPECT_NE(selected, hovered) << id;
+  }
+}
+
+// The shape alone tells the states apart: the pictures differ when all colour is taken away.
+TEST(Items, StationStatesDifferInGrey) {
+  const layout::Layout layout = everyKind();
+  const ViewTransform view = viewOf(layout);
+  std::vector<QImage> pictures;
+  for (int state = 0; state < 5; ++state) {
+    const std::map<std::string, StationState> states{{"lathe/operator", static_cast<StationState>(state)}};
+    pictures.push_back(painted(layout, view, {{}, "", &states}).convertToFormat(QImage::Format_Mono));
+  }
+  for (std::size_t i = 0; i < pictures.size(); ++i)
+    for (std::size_t k = 0; k < i; ++k) EXPECT_NE(pictures[i], pictures[k]) << i << " " << k;
+}
+
+TEST(Items, BrokenOutlinesStillPaint) {
+  for (const geometry::Polygon& outline :
+       {geometry::Polygon{{0, 0}, {6000, 4000}, {6000, 0}, {0, 4000}},  // crosses itself
+        geometry::Polygon{{0, 0}, {3000, 0}, {6000, 0}},                // no area
+        geometry::Polygon{{0, 0}, {6000, 0}, {6000, 0}, {0, 4000}}}) {
+    layout::Layout layout;
+    layout.rooms.push_back(draw::room("broken", outline));
+    layout.machines.push_back(draw::machine("m", {1000, 1000}, 100, 100));
+    layout.machines[0].footprint = outline;
+    layout.machines[0].hazard = outline;
+    layout.doors.push_back(draw::door("d", "broken", "outside", {3000, 0}, 900));
+    const ViewTransform view = viewOf(layout);
+    const QPoint corner = view.toPixels(Point{0, 0}).toPoint();
+    std::set<QRgb> colours;
+    const QImage image = painted(layout, view);
+    for (int x = -30; x <= 30; ++x)
+      for (int y = -30; y <= 30; ++y) colours.insert(image.pixel(corner + QPoint(x, y)));
+    EXPECT_GT(colours.size(), 1u);
+  }
+}
+
+TEST(Items, WallBetweenRoomsIsSolidAndItsDoorOpen) {
+  const layout::Layout layout = everyKind();
+  ViewTransform view = viewOf(layout);
+  const QImage image = painted(layout, view);
+  const auto colourAt = [&](Point p) { return image.pixelColor(view.toPixels(p).toPoint()); };
+  for (const double y : {500.0, 6000.0, 11500.0})
+    for (const double x : {20100.0, 20200.0, 20300.0}) EXPECT_EQ(colourAt({x, y}), Theme::light().ink) << y;
+  EXPECT_EQ(colourAt({20080, 3500}), Theme::light().floor);
+  EXPECT_EQ(colourAt({-60, 9000}), Theme::light().ink);
+}
+
+TEST(Items, UnderlayPictureIsPaintedWhereItLies) {
+  layout::Layout layout;
+  layout.underlay = layout::Underlay{"scan.png", {0, 0}, 10, 0, 1, {}};
+  QImage scan(100, 60, QImage::Format_RGB32);
+  scan.fill(Qt::red);
+  for (int x = 0; x < 100; ++x)
+    for (int y = 0; y < 30; ++y) scan.setPixelColor(x, y, Qt::blue);
+  const Picture picture(layout, kinds(), [&](const std::string&) { return scan; });
+  ViewTransform view;
+  view.fit(picture.bounds(), kView, 20);
+  QImage image(kView, QImage::Format_RGB32);
+  image.fill(Qt::white);
+  QPainter painter(&image);
+  picture.paint(painter, view, Theme::light(), QRectF(QPointF(), kView), {});
+  EXPECT_EQ(image.pixelColor(view.toPixels(Point{500, 100}).toPoint()), QColor(Qt::red));
+  EXPECT_EQ(image.pixelColor(view.toPixels(Point{500, 500}).toPoint()), QColor(Qt::blue));
+  EXPECT_EQ(image.pixelColor(2, 2), QColor(Qt::white));
+}
+
+}  // namespace
+}  // namespace stopwalk::plan
