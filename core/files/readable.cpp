@@ -66,7 +66,7 @@ class ReadableCheck {
   void size(std::string_view, double mm) { want(mm > 0 && inReach(mm)); }
   void size(std::string_view key, std::optional<double> mm) { size(key, mm.value_or(1)); }
   void distance(std::string_view, double mm) { want(mm >= 0 && inReach(mm)); }
-  void angle(std::string_view, double deg, Need) { want(std::isfinite(deg)); }
+  void angle(std::string_view, double deg, Need) { want(std::abs(deg) <= layout::kMostAngle); }
   void seconds(std::string_view, std::optional<double> s) { want(s.value_or(0) >= 0 && finite(s)); }
   void scale(std::string_view, double scale) { want(scale >= 1e-6 && scale <= 1e6); }
   void share(std::string_view, double share, double) { want(share >= 0 && share <= 1); }

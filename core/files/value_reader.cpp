@@ -67,9 +67,8 @@ std::optional<double> ValueReader::distance(Node node) {
 }
 
 std::optional<double> ValueReader::angle(Node node) {
-  constexpr double kMost = 1e9;  // beyond, little of the direction is left
   const auto degrees = readNumber(node, problems_);
-  if (!degrees || std::abs(*degrees) <= kMost) return degrees;
+  if (!degrees || std::abs(*degrees) <= layout::kMostAngle) return degrees;
   problems_.error(node.begin(), quoted(node.text()) + " is no direction: degrees from 0 to 360 are expected here");
   return std::nullopt;
 }

@@ -25,6 +25,8 @@ std::string numberText(double value);
 
 inline constexpr double kLongest = 1e7;  // mm: no coordinate or length of a file may be beyond 10 km
 
+inline constexpr double kMostAngle = 1e9;  // degrees: beyond, little of the direction is left
+
 // `text`, a number of `unit`, in millimetres: the double nearest to the exact product.
 Number millimetres(std::string_view text, LengthUnit unit);
 // Feet and inches such as `12'`, `12' 6"`, `12' 6 1/2"`, `-3/4"`, `12'-6"`, in millimetres.
