@@ -13,7 +13,8 @@
 
 namespace stopwalk::floor {
 
-// 5th percentile female forward grip reach 655 mm (Pheasant, Bodyspace, 1996, as tabulated); 650 mm in EN 859:2007 cl. 5.2.2 b).
+// 5th percentile female forward grip reach 655 mm (Pheasant, Bodyspace, 1996, as tabulated); for the panel of a hand-fed
+// planer EN 859:2007 cl. 5.2.2 b) has 650 mm.
 inline constexpr double kHandReach_mm = 650;
 inline constexpr double kFootReach_mm = 500;      // common practice
 inline constexpr double kHandStanding_mm = 450;   // common practice

@@ -14,7 +14,7 @@ namespace stopwalk::floor {
 
 // NFPA 101 sec. 7.6.1, as quoted: "curving around corners and obstructions with 1 ft (305 mm) clearance".
 inline constexpr double kMeasuringClearance_mm = 305;
-// Half of the traditional 22 in exit unit: from memory.
+// House rule: a body 560 mm wide.
 inline constexpr double kBodyHalfWidth_mm = 280;
 
 // Where a walk may start or end: points, or whole lines of points (a bar or cord has a standing place for each of its points).

@@ -51,19 +51,21 @@ std::vector<Finding> find(const Context& c, const Setting& s) {
 }  // namespace
 
 const Rule& cutOffAtExit() {
-  static const Rule rule{.id = "cut-off-at-exit",
-                         .severity = Severity::Note,
-                         .limits = {{"limit", "m", 1.5}},
-                         .basis = {BasisKind::Published,
-                                   "at the exit doors: DGUV Sichere Schule (archived), DIN VDE 0100-723; the "
-                                   "distance by analogy: 5 ft in IFC 907.4.2, as quoted"},
-                         .finds = "a room with a cut-off, but none near one of its exit doors",
-                         .meaning =
-                             "Exit doors lead out of the building or to an outdoor room, and are not shut at "
-                             "the hours audited. From the "
-                             "opening to a cut-off whose user stands in the room, in a straight line. A room "
-                             "without such a door is not judged.",
-                         .find = find};
+  static const Rule rule{
+      .id = "cut-off-at-exit",
+      .severity = Severity::Note,
+      .limits = {{"limit", "m", 1.5}},
+      .basis = {BasisKind::HouseRule,
+                "the distance is the house's, like the 5 ft of fire alarm boxes from an exit "
+                "(IFC 907.4.2, as quoted); that a cut-off be at the exit doors: DGUV, Sichere "
+                "Schule, Technik, Elektrische Installation (archived), on DIN VDE 0100-723"},
+      .finds = "a room with a cut-off, but none near one of its exit doors",
+      .meaning =
+          "Exit doors lead out of the building or to an outdoor room, and are not shut at "
+          "the hours audited. From the "
+          "opening to a cut-off whose user stands in the room, in a straight line. A room "
+          "without such a door is not judged.",
+      .find = find};
   return rule;
 }
 

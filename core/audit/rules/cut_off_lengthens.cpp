@@ -48,7 +48,9 @@ const Rule& cutOffLengthens() {
       .id = "cut-off-lengthens",
       .severity = Severity::Warn,
       .limits = {},
-      .basis = {BasisKind::Published, "HSE web page on machine braking"},
+      .basis =
+          {BasisKind::Published,
+           "Health and Safety Executive (Great Britain), web page on machine braking (title not recorded)"},
       .finds = "a room cut-off recorded with a longer run-down than the machine's own stop",
       .meaning =
           "A cut-off that also takes the power of a brake lengthens the run-down. Compared are the cut-off's "

@@ -40,7 +40,9 @@ const Rule& slowRunDown() {
   static const Rule rule{.id = "slow-run-down",
                          .severity = Severity::Warn,
                          .limits = {{"limit", "s", 10}},
-                         .basis = {BasisKind::Published, "HSE Woodworking Information Sheet 38 rev. 1"},
+                         .basis = {BasisKind::Published,
+                                   "Health and Safety Executive (Great Britain), Woodworking Information "
+                                   "Sheet No 38, revision 1, on PUWER 1998 reg. 15"},
                          .finds = "a machine and device whose run-down is over the limit",
                          .meaning =
                              "For each machine the devices that count as its stops. A run-down recorded for "

@@ -17,7 +17,8 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
   for (const std::size_t other : c.stationsNear(c.stations[station].at, limit * 1000)) {
     if (other <= station || takeTurns(c.stations[station], c.stations[other])) continue;
     const double apart = geometry::distance(c.stations[station].at, c.stations[other].at) / 1000;
-    if (!under(apart, limit) || !c.surroundings.clearBetween(c.stations[station].at, c.stations[other].at)) continue;
+    if (!under(apart, limit) || !c.surroundings.clearBetween(c.stations[station].at, c.stations[other].at))
+      continue;
     Finding f = c.aboutStation(station);
     f.measured = apart;
     f.limit = limit;
@@ -81,9 +82,11 @@ const Rule& standingConflict() {
       .id = "standing-conflict",
       .severity = Severity::Warn,
       .limits = {{"limit", "m", 0.6}},
-      .basis = {BasisKind::Published,
-                "operator zone of 600 mm: an Australian school technology page; operators not in aisles: "
-                "former 29 CFR 1910.30(b)(1), superseded"},
+      .basis =
+          {BasisKind::HouseRule,
+           "the circle is the house's, as wide as the operator zone of 600 mm on a school technology page "
+           "(Australia, after state guidance; title not recorded); operators not in aisles: former "
+           "29 CFR 1910.30(b)(1), superseded"},
       .finds = "two stations whose standing circles overlap, or one that stands in a doorway",
       .meaning =
           "The limit is the circle's diameter. Not reported: stations with a wall or something solid "

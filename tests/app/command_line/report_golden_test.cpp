@@ -66,7 +66,7 @@ TEST(Reports, TableEndsWithTheCaution) {
   EXPECT_TRUE(runProgram({"audit", "-"}, shop()).out.ends_with("Anyone may press any stop.\n"));
 }
 
-// FIPS 180-4 example "abc", and the empty message: from memory, and agreed by sha256sum.
+// Derived: `printf abc | sha256sum` and `printf '' | sha256sum`.
 TEST(Sha256, AgreesWithItsStandard) {
   EXPECT_EQ(files::sha256("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
   EXPECT_EQ(files::sha256(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
