@@ -71,6 +71,7 @@ TEST(Readable, DiffersNowhereFromTheReader) {
         l.fixtures[0].footprint = geometry::Polygon{{0, 0}, {1, 1}};
       },
       [=](Layout& l) { l.machines[0].turn = kInfinite; },
+      [](Layout& l) { l.machines[0].turn = 2e9; },
       [](Layout& l) { l.machines[0].run_down = -1; },
       [](Layout& l) {
         l.machines[0].hazard = {{0, 0}};
