@@ -1,5 +1,5 @@
 // The program's numbers against published ones. Each check names its source, and says where a value is only
-// derived, common practice, or from memory. Approach distances of machinery (ISO 13855) are not used by the
+// derived or common practice. Approach distances of machinery (ISO 13855) are not used by the
 // program and not checked here; nor are letter heights of signs, which belong to the posters.
 #include <gtest/gtest.h>
 
@@ -44,11 +44,6 @@ TEST(PublishedValues, TabulatedReachesConvert) {
 TEST(PublishedValues, MeasuringClearanceIsOneFoot) {
   EXPECT_EQ(floor::kMeasuringClearance_mm, 305);
   EXPECT_NEAR(fromFeet("1"), floor::kMeasuringClearance_mm, 0.25);
-}
-
-// From memory: the traditional exit unit of 22 in for a file of people; half of it, rounded to a centimetre.
-TEST(PublishedValues, BodyHalfWidthIsHalfAnExitUnit) {
-  EXPECT_NEAR(floor::kBodyHalfWidth_mm, fromInches("22") / 2, 1);
 }
 
 // Published: 3.5 ft/s (MUTCD 2009 sec. 4E.06, as answered by the FHWA); 3.0 and 4.0 ft/s of the same text and
