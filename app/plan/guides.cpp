@@ -1,0 +1,75 @@
+#include "app/plan/guides.h"
+
+#include "core/layout/units.h"
+
+namespace stopwalk::plan {
+
+void paintGuides(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                 const std::vector<geometry::Segment>& guides) {
+  painter.save();
+  painter.setPen(QPen(theme.selection, 1, Qt::DashLine));
+  painter.setBrush(theme.selection);
+  for (const geometry::Segment& guide : guides) {
+    painter.drawLine(view.toPixels(guide.a), view.toPixels(guide.b));
+    painter.drawEllipse(view.toPixels(guide.a), 2.5, 2.5);
+  }
+  painter.restore();
+}
+
+void paintDraft(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                const geometry::Polygon& corners, bool closed) {
+  QPolygonF pixels;
+  for (const geometry::Point p : corners) pixels << view.toPixels(p);
+  painter.save();
+  painter.setPen(QPen(theme.selection, 2));
+  QColor fill = theme.selection;
+  fill.setAlphaF(0.08f);
+  painter.setBrush(closed ? QBrush(fill) : Qt::NoBrush);
+  if (closed)
+    painter.drawPolygon(pixels);
+  else
+    painter.drawPolyline(pixels);
+  for (const QPointF p : pixels) paintHandle(painter, theme, p, false);
+  painter.restore();
+}
+
+void paintTag(QPainter& painter, const Theme& theme, QPointF beside, const QString& text) {
+  if (text.isEmpty()) return;
+  painter.save();
+  const QFontMetricsF metrics(painter.font());
+  QRectF box = metrics.boundingRect(QRectF(0, 0, 600, 400), Qt::AlignLeft, text);
+  box.moveTopLeft(beside + QPointF(16, 16));
+  painter.setPen(QPen(theme.grid, 1));
+  painter.setBrush(theme.label_ground);
+  painter.drawRect(box.adjusted(-6, -3, 6, 3));
+  painter.setPen(theme.ink);
+  painter.drawText(box, Qt::AlignLeft, text);
+  painter.restore();
+}
+
+void paintLength(QPainter& painter, const ViewTransform& view, const Theme& theme, geometry::Segment line,
+                 layout::LengthUnit unit) {
+  const double length = geometry::distance(line.a, line.b);
+  if (length * view.pixelsPerMm() < 24) return;
+  const QPointF middle = (view.toPixels(line.a) + view.toPixels(line.b)) / 2;
+  paintTag(painter, theme, middle - QPointF(24, 16),
+           QString::fromStdString(layout::formatLength(length, unit)));
+}
+
+QRectF handleBox(QPointF middle) {
+  return QRectF(middle.x() - kHandle_px / 2, middle.y() - kHandle_px / 2, kHandle_px, kHandle_px);
+}
+
+void paintHandle(QPainter& painter, const Theme& theme, QPointF middle, bool round) {
+  painter.save();
+  painter.setPen(QPen(theme.selection, 2));
+  painter.setBrush(theme.floor);
+  const QRectF box = handleBox(middle).adjusted(1, 1, -1, -1);
+  if (round)
+    painter.drawEllipse(box);
+  else
+    painter.drawRect(box);
+  painter.restore();
+}
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <QPainter>
+#include <QString>
+#include <vector>
+
+#include "app/plan/theme.h"
+#include "app/plan/view_transform.h"
+#include "core/layout/layout.h"
+
+// What shows up only while something is drawn or dragged.
+namespace stopwalk::plan {
+
+// Thin lines to what a thing was pulled to, with a dot at their far end.
+void paintGuides(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                 const std::vector<geometry::Segment>& guides);
+// An outline that is being drawn, closed or not.
+void paintDraft(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                const geometry::Polygon& corners, bool closed);
+// A text on a ground of its own beside a place on the screen.
+void paintTag(QPainter& painter, const Theme& theme, QPointF beside, const QString& text);
+// The length of a line in the middle of it.
+void paintLength(QPainter& painter, const ViewTransform& view, const Theme& theme, geometry::Segment line,
+                 layout::LengthUnit unit);
+QRectF handleBox(QPointF middle);
+inline constexpr double kHandle_px = 12;       // as painted
+inline constexpr double kHandleReach_px = 12;  // as found: 24 px across
+void paintHandle(QPainter& painter, const Theme& theme, QPointF middle, bool round);
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,328 @@
+#include "app/plan/plan_view.h"
+
+#include <QInputDevice>
+#include <QMouseEvent>
+#include <QNativeGestureEvent>
+#include <QPainter>
+#include <QWheelEvent>
+#include <cmath>
+
+#include "app/plan/description.h"
+#include "app/plan/number_entry.h"
+#include "app/plan/pointing.h"
+#include "app/plan/rulers.h"
+#include "app/plan/tools/tools.h"
+
+namespace stopwalk::plan {
+namespace {
+
+constexpr double kMargin_px = 48;
+constexpr double kNotch = 120;  // of a wheel, in eighths of a degree
+constexpr double kZoomANotch = 1.25;
+constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
+
+StationState stateOf(const audit::StationReport& station, bool is_current) {
+  if (!is_current) return StationState::BeingComputed;
+  switch (station.verdict) {
+    case audit::Verdict::Meets:
+      return StationState::Meets;
+    case audit::Verdict::Warns:
+      return StationState::Warns;
+    case audit::Verdict::Fails:
+      return StationState::Fails;
+  }
+  return StationState::NotAudited;
+}
+
+// Two fingers on a touchpad give many small steps in pixels; a wheel gives notches.
+bool isTouchpad(const QWheelEvent& event) {
+  return !event.pixelDelta().isNull() || event.phase() != Qt::NoScrollPhase ||
+         event.device()->type() == QInputDevice::DeviceType::TouchPad;
+}
+
+}  // namespace
+
+PlanView::PlanView(edits::EditedLayout& edited, edits::Selection& selection, Catalogue catalogue,
+                   QWidget* parent)
+    : QWidget(parent),
+      edited_(edited),
+      selection_(selection),
+      catalogue_(std::move(catalogue)),
+      theme_(Theme::of(palette())),
+      tool_(makeTool({}, *this)),
+      entry_(new NumberEntry(this)) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAccessibleName(tr("Plan"));
+  setAccessibleDescription(
+      tr("The plan of the workshop. The list of things beside it does the same by keyboard."));
+  connect(&edited_, &edits::EditedLayout::changed, this, &PlanView::layoutChanged);
+  connect(&selection_, &edits::Selection::changed, this, [this] { update(); });
+  connect(entry_, &NumberEntry::typed, this,
+          [this](std::size_t field, double value) { tool_->setField(field, value); });
+  connect(entry_, &NumberEntry::accepted, this, [this] {
+    setFocus();
+    tool_->accept();
+  });
+  connect(entry_, &NumberEntry::left, this, [this] {
+    setFocus();
+    if (!tool_->cancel()) finished();
+  });
+}
+
+PlanView::~PlanView() = default;
+
+void PlanView::choose(const Choice& choice) {
+  if (read_only_ && choice.what != Choice::What::Select) return;
+  preview(std::nullopt);
+  choice_ = choice;
+  tool_ = makeTool(choice, *this);
+  QWidget::setCursor(choice.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+  fieldsChanged();
+  say();
+  emit chosen(choice_);
+}
+
+void PlanView::setReadOnly(bool read_only) {
+  read_only_ = read_only;
+  if (read_only) choose({});
+}
+
+void PlanView::setCatalogue(Catalogue catalogue) {
+  catalogue_ = std::move(catalogue);
+  layoutChanged();
+}
+
+void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current) {
+  report_ = std::move(report);
+  states_.clear();
+  if (report_)
+    for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current);
+  say();
+  update();
+}
+
+void PlanView::fit() {
+  geometry::Box box = picture().bounds();
+  if (box.empty()) box = {{0, 0}, {kFirstRoom_mm, kFirstRoom_mm * 0.7}};
+  view_.fit(box, QSizeF(width(), height()), kMargin_px);
+  update();
+}
+
+void PlanView::zoomBy(double factor) {
+  view_.zoomAt(QPointF(width() / 2.0, height() / 2.0), factor);
+  update();
+}
+
+void PlanView::goTo(const std::string& id) {
+  const Item* item = picture().find(id);
+  if (!item || item->bounds().empty()) return;
+  const QRectF seen = QRectF(rect()).adjusted(kRuler_px, kRuler_px, 0, 0);
+  const QRectF where = view_.toPixels(item->bounds());
+  if (seen.contains(where) && std::max(where.width(), where.height()) > 24) return update();
+  view_.fit(item->bounds().grown(2000), QSizeF(width(), height()), kMargin_px);
+  update();
+}
+
+geometry::Point PlanView::middle() const {
+  return view_.toPlan(QPointF(width() / 2.0, height() / 2.0));
+}
+
+const Picture& PlanView::picture() const {
+  if (!picture_) picture_.emplace(shown(), catalogue_.kinds);
+  return *picture_;
+}
+
+void PlanView::preview(std::optional<layout::Layout> layout) {
+  if (!layout && !preview_) return;
+  preview_ = layout ? std::make_shared<const layout::Layout>(std::move(*layout)) : nullptr;
+  picture_.reset();
+  emit previewed(preview_);
+  update();
+}
+
+void PlanView::commit(edits::Edit edit) {
+  preview_.reset();
+  picture_.reset();
+  if (read_only_ || !edited_.apply(std::move(edit))) emit previewed(nullptr);
+  update();
+}
+
+void PlanView::layoutChanged() {
+  preview_.reset();
+  picture_.reset();
+  if (never_fitted_ && isVisible()) fit();
+  say();
+  update();
+}
+
+void PlanView::fieldsChanged() {
+  entry_->show(tool_->fields(), shown().unit);
+  placeEntry();
+  say();
+}
+
+void PlanView::finished() {
+  QTimer::singleShot(0, this, [this] { choose({}); });  // the tool is still at work
+}
+
+void PlanView::placeEntry() {
+  entry_->move(static_cast<int>(kRuler_px) + 8, static_cast<int>(kRuler_px) + 8);
+}
+
+void PlanView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QRectF visible(rect());
+  painter.fillRect(visible, theme_.outside);
+  Marks marks;
+  marks.selected = [this](const std::string& id) { return selection_.contains(id); };
+  marks.hovered = hovered_;
+  marks.stations = &states_;
+  picture().paint(painter, view_, theme_, visible, marks);
+  tool_->paintOver(painter);
+  paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
+  paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
+}
+
+void PlanView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (never_fitted_) {
+    never_fitted_ = false;
+    fit();
+  }
+}
+
+PointerEvent PlanView::pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const {
+  return {pixel, view_.toPlan(pixel), modifiers};
+}
+
+bool PlanView::pans(const QMouseEvent& event) const {
+  return event.button() == Qt::MiddleButton || (event.button() == Qt::LeftButton && space_held_);
+}
+
+void PlanView::mousePressEvent(QMouseEvent* event) {
+  if (pans(*event)) {
+    panned_from_ = event->position();
+    QWidget::setCursor(Qt::ClosedHandCursor);
+  } else if (event->button() == Qt::LeftButton) {
+    tool_->pressed(pointerEvent(event->position(), event->modifiers()));
+  }
+}
+
+void PlanView::mouseMoveEvent(QMouseEvent* event) {
+  pointer_ = event->position();
+  if (panned_from_) {
+    view_.pan(event->position() - *panned_from_);
+    panned_from_ = event->position();
+  } else {
+    const auto at = pointerEvent(event->position(), event->modifiers());
+    const Item* item = picture().itemAt(at.at, view_.mmPerPixel(), kHit_px);
+    hovered_ = item ? item->id : "";
+    tool_->moved(at);
+    say();
+  }
+  update();
+}
+
+void PlanView::mouseReleaseEvent(QMouseEvent* event) {
+  if (panned_from_ && (event->button() == Qt::MiddleButton || event->button() == Qt::LeftButton)) {
+    panned_from_.reset();
+    QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+  } else if (event->button() == Qt::LeftButton) {
+    tool_->released(pointerEvent(event->position(), event->modifiers()));
+  }
+}
+
+void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton)
+    tool_->doubleClicked(pointerEvent(event->position(), event->modifiers()));
+}
+
+void PlanView::contextMenuEvent(QContextMenuEvent* event) {
+  if (choice_.what != Choice::What::Select) return choose({});
+  if (event->reason() == QContextMenuEvent::Mouse) {
+    const Item* item = picture().itemAt(view_.toPlan(event->pos()), view_.mmPerPixel(), kHit_px);
+    if (item && !selection_.contains(item->id)) selection_.set(item->id);
+  }
+  emit menuWanted(event->globalPos());
+}
+
+void PlanView::wheelEvent(QWheelEvent* event) {
+  const bool zooms = event->modifiers() & Qt::ControlModifier || !isTouchpad(*event);
+  if (zooms) {
+    view_.zoomAt(event->position(), std::pow(kZoomANotch, event->angleDelta().y() / kNotch));
+  } else {
+    view_.pan(event->pixelDelta().isNull() ? QPointF(event->angleDelta()) / 4 : QPointF(event->pixelDelta()));
+  }
+  event->accept();
+  update();
+}
+
+bool PlanView::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride && beginsNumber(*static_cast<QKeyEvent*>(event)))
+    event->accept();
+  if (event->type() != QEvent::NativeGesture) return QWidget::event(event);
+  const auto* gesture = static_cast<QNativeGestureEvent*>(event);
+  if (gesture->gestureType() != Qt::ZoomNativeGesture) return false;
+  view_.zoomAt(gesture->position(), 1 + gesture->value());
+  update();
+  return true;
+}
+
+void PlanView::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+    space_held_ = true;
+    QWidget::setCursor(Qt::OpenHandCursor);
+    return;
+  }
+  if (tool_->key(*event)) return;
+  switch (event->key()) {
+    case Qt::Key_Escape:
+      if (!tool_->cancel() && choice_.what != Choice::What::Select) choose({});
+      return;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      tool_->accept();
+      return;
+    default:
+      break;
+  }
+  if (beginsNumber(*event)) return entry_->type(event->text());
+  QWidget::keyPressEvent(event);
+}
+
+// A digit is the fit shortcut, or the beginning of a length where one is being drawn.
+bool PlanView::beginsNumber(const QKeyEvent& event) const {
+  const QString text = event.text();
+  return text.size() == 1 && (text[0].isDigit() || text == "-" || text == ".") && !tool_->fields().empty() &&
+         !(event.modifiers() & ~Qt::KeypadModifier);
+}
+
+void PlanView::keyReleaseEvent(QKeyEvent* event) {
+  if (event->key() != Qt::Key_Space || event->isAutoRepeat()) return QWidget::keyReleaseEvent(event);
+  space_held_ = false;
+  if (!panned_from_)
+    QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+}
+
+void PlanView::leaveEvent(QEvent*) {
+  pointer_.reset();
+  hovered_.clear();
+  say();
+  update();
+}
+
+void PlanView::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange) theme_ = Theme::of(palette());
+  QWidget::changeEvent(event);
+}
+
+void PlanView::say() {
+  QString sentence;
+  if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
+    sentence = describe(shown(), catalogue_.kinds, *thing, report_.get()) + "   ";
+  emit said(sentence + tool_->prompt());
+}
+
+}  // namespace stopwalk::plan

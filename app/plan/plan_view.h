@@ -1,0 +1,117 @@
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+#include <memory>
+#include <optional>
+
+#include "app/plan/choice.h"
+#include "app/plan/tools/tool.h"
+#include "core/audit/report.h"
+
+namespace stopwalk::plan {
+
+class NumberEntry;
+
+// The plan on the screen: painted, zoomed, panned, and changed by the tool that is chosen.
+//
+// The wheel zooms about the pointer, a touchpad's two fingers pan, pinching zooms; Space and drag or the
+// middle button pan.
+class PlanView : public QWidget, private ToolHost {
+  Q_OBJECT
+
+ public:
+  PlanView(edits::EditedLayout& edited, edits::Selection& selection, Catalogue catalogue,
+           QWidget* parent = nullptr);
+  ~PlanView() override;
+
+  const Choice& choice() const { return choice_; }
+  void choose(const Choice& choice);
+  // Nothing can be changed, only looked at.
+  void setReadOnly(bool read_only);
+  void setCatalogue(Catalogue catalogue);
+
+  // How each station stands; `is_current` says whether it was found for the layout that is shown.
+  void setReport(std::shared_ptr<const audit::Report> report, bool is_current);
+
+  void fit();
+  void zoomBy(double factor);
+  // Brings a thing into sight.
+  void goTo(const std::string& id);
+  // The place in the middle of what is seen: where things go that come without a pointer.
+  geometry::Point middle() const;
+  const ViewTransform& transform() const { return view_; }
+
+  QSize sizeHint() const override { return {900, 640}; }
+  QSize minimumSizeHint() const override { return {320, 240}; }
+
+ signals:
+  void chosen(const Choice& choice);  // another tool than before
+  void said(const QString& sentence);
+  // What is shown while dragging, to be audited; none: the layout as it is.
+  void previewed(std::shared_ptr<const layout::Layout> layout);
+  void menuWanted(const QPoint& global);
+
+ protected:
+  void paintEvent(QPaintEvent*) override;
+  void resizeEvent(QResizeEvent*) override;
+  void mousePressEvent(QMouseEvent*) override;
+  void mouseMoveEvent(QMouseEvent*) override;
+  void mouseReleaseEvent(QMouseEvent*) override;
+  void mouseDoubleClickEvent(QMouseEvent*) override;
+  void contextMenuEvent(QContextMenuEvent*) override;
+  void wheelEvent(QWheelEvent*) override;
+  void keyPressEvent(QKeyEvent*) override;
+  void keyReleaseEvent(QKeyEvent*) override;
+  void leaveEvent(QEvent*) override;
+  void changeEvent(QEvent*) override;
+  bool event(QEvent*) override;
+
+ private:
+  // ToolHost
+  const layout::Layout& layout() const override { return edited_.layout(); }
+  edits::Selection& selection() override { return selection_; }
+  const Catalogue& catalogue() const override { return catalogue_; }
+  const Picture& picture() const override;
+  const ViewTransform& view() const override { return view_; }
+  const Theme& theme() const override { return theme_; }
+  void preview(std::optional<layout::Layout> layout) override;
+  void commit(edits::Edit edit) override;
+  void repaint() override { update(); }
+  void fieldsChanged() override;
+  void finished() override;
+  void setCursor(Qt::CursorShape shape) override { QWidget::setCursor(shape); }
+
+  PointerEvent pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
+  const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
+  void layoutChanged();
+  void say();
+  bool pans(const QMouseEvent& event) const;
+  bool beginsNumber(const QKeyEvent& event) const;
+  void placeEntry();
+
+  edits::EditedLayout& edited_;
+  edits::Selection& selection_;
+  Catalogue catalogue_;
+  Theme theme_;
+  ViewTransform view_;
+  bool never_fitted_ = true;
+  bool read_only_ = false;
+
+  std::shared_ptr<const layout::Layout> preview_;
+  mutable std::optional<Picture> picture_;  // of what is shown; made when it is asked for
+
+  Choice choice_;
+  std::unique_ptr<Tool> tool_;
+  NumberEntry* entry_;
+
+  std::shared_ptr<const audit::Report> report_;
+  std::map<std::string, StationState> states_;
+
+  std::optional<QPointF> pointer_;
+  std::string hovered_;
+  bool space_held_ = false;
+  std::optional<QPointF> panned_from_;
+};
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,59 @@
+#include "app/window/asker.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace stopwalk::window {
+namespace {
+
+constexpr const char* kEnding = ".layout.yaml";
+
+QString tr(const char* text) {
+  return QCoreApplication::translate("window", text);
+}
+
+QString layoutFilter() {
+  return tr("Workshop layouts (*%1)").arg(kEnding) + ";;" + tr("All files (*)");
+}
+
+}  // namespace
+
+int DialogAsker::ask(const Question& question) {
+  QMessageBox box(parent_);
+  box.setWindowTitle("Stopwalk");
+  box.setText("<b>" + question.title.toHtmlEscaped() + "</b>");
+  box.setInformativeText(question.text);
+  box.setDetailedText(question.details);
+  QList<QAbstractButton*> buttons;
+  for (const QString& answer : question.answers) buttons << box.addButton(answer, QMessageBox::ActionRole);
+  if (!buttons.isEmpty()) box.setDefaultButton(qobject_cast<QPushButton*>(buttons.first()));
+  QPushButton* closed = box.addButton(QMessageBox::Cancel);
+  closed->setVisible(false);  // so that Escape and the window's cross close it
+  box.setEscapeButton(closed);
+  box.exec();
+  return static_cast<int>(buttons.indexOf(box.clickedButton()));
+}
+
+QString DialogAsker::fileToOpen(const QString& folder) {
+  return QFileDialog::getOpenFileName(parent_, tr("Open a layout"), folder, layoutFilter());
+}
+
+QString DialogAsker::fileToSave(const QString& suggestion) {
+  QFileDialog dialog(parent_, tr("Save the layout as"), suggestion, layoutFilter());
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setOption(QFileDialog::DontConfirmOverwrite);  // asked where it is known what is there
+  dialog.selectFile(suggestion);
+  if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return "";
+  QString path = dialog.selectedFiles().first();
+  if (!path.endsWith(kEnding)) path += kEnding;
+  return path;
+}
+
+QString DialogAsker::pictureToOpen(const QString& folder) {
+  return QFileDialog::getOpenFileName(parent_, tr("Choose a picture to draw over"), folder,
+                                      tr("Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)"));
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+class QWidget;
+
+namespace stopwalk::window {
+
+// A question to the person, with its answers; the first answer is the safe one.
+struct Question {
+  QString title;  // what is asked, in a sentence
+  QString text;   // what each answer means
+  QStringList answers;
+  QString details = {};
+};
+
+// Whoever answers: dialogs in the window, a script in a test.
+class Asker {
+ public:
+  virtual ~Asker() = default;
+  // The index of the answer; -1 when the question was closed.
+  virtual int ask(const Question& question) = 0;
+  // Empty: none was chosen.
+  virtual QString fileToOpen(const QString& folder) = 0;
+  virtual QString fileToSave(const QString& suggestion) = 0;
+  virtual QString pictureToOpen(const QString& folder) = 0;
+};
+
+class DialogAsker : public Asker {
+ public:
+  explicit DialogAsker(QWidget* parent) : parent_(parent) {}
+  int ask(const Question& question) override;
+  QString fileToOpen(const QString& folder) override;
+  QString fileToSave(const QString& suggestion) override;
+  QString pictureToOpen(const QString& folder) override;
+
+ private:
+  QWidget* parent_;
+};
+
+}  // namespace stopwalk::window

@@ -1,0 +1,125 @@
+#include "app/window/document.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QEvent>
+#include <QFileInfo>
+#include <QStandardPaths>
+
+namespace stopwalk::window {
+
+Document::Document(documents::RecoveryStore& store, QThreadPool& recovery_worker, QObject* parent)
+    : QObject(parent), saved_(edited_.snapshot()), autosave_(store, recovery_worker, store.newId(), [this] {
+        return documents::Draft{path_, sha256_, edited_.layout()};
+      }) {
+  saver_.setMaxThreadCount(1);
+  connect(&edited_, &edits::EditedLayout::changed, this, [this] {
+    if (isSaved())
+      autosave_.discard();
+    else
+      autosave_.edited();
+    emit stateChanged();
+  });
+  connect(&watch_, &documents::DiskWatch::stateChanged, this, &Document::onDisk);
+  connect(&autosave_, &documents::Autosave::failed, this, &Document::notKept);
+}
+
+Document::~Document() {
+  saver_.waitForDone();
+}
+
+QString Document::folder() const {
+  if (!path_.isEmpty()) return QFileInfo(path_).absolutePath();
+  return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+}
+
+QString Document::name() const {
+  return path_.isEmpty() ? tr("New layout") : QFileInfo(path_).fileName();
+}
+
+bool Document::isSaved() const {
+  return edited_.snapshot() == saved_ || edited_.layout() == *saved_;
+}
+
+void Document::setFile(const QString& path, const std::string& sha256, bool read_only) {
+  path_ = path;
+  sha256_ = sha256;
+  read_only_ = read_only;
+  watch_.watch(path, sha256);
+  if (path.isEmpty()) lock_.giveBack();
+}
+
+void Document::start(layout::Layout layout, plan::Catalogue catalogue) {
+  catalogue_ = std::move(catalogue);
+  diagnostics_.clear();
+  setFile({}, {}, false);
+  saved_ = std::make_shared<layout::Layout>(layout);
+  edited_.reset(std::move(layout));
+  emit stateChanged();
+}
+
+void Document::take(documents::OpenResult opened, plan::Catalogue catalogue, bool read_only) {
+  catalogue_ = std::move(catalogue);
+  diagnostics_ = std::move(opened.read.diagnostics);
+  setFile(opened.path, opened.sha256, read_only);
+  saved_ = std::make_shared<layout::Layout>(*opened.read.value);
+  edited_.reset(std::move(*opened.read.value));
+  emit stateChanged();
+}
+
+void Document::recover(const documents::Found& found, plan::Catalogue catalogue, bool read_only) {
+  catalogue_ = std::move(catalogue);
+  diagnostics_.clear();
+  setFile(found.layout_path, found.base_sha256, read_only);
+  saved_ = std::make_shared<layout::Layout>();
+  edited_.reset(*found.layout);
+  autosave_.edited();
+  emit stateChanged();
+}
+
+void Document::save(const QString& path, bool overwrite) {
+  if (saving_) return;
+  saving_ = true;
+  const bool same_file = path == path_;
+  if (same_file) watch_.beginOwnSave();
+  const auto what = edited_.snapshot();
+  documents::SaveRequest request{path, *what, same_file ? sha256_ : std::string(), overwrite};
+  saver_.start([this, what, request = std::move(request), kinds = catalogue_.kinds] {
+    const documents::SaveResult result = documents::saveLayout(request, kinds);
+    QMetaObject::invokeMethod(
+        this, [this, result, what] { finishSave(result, what); }, Qt::QueuedConnection);
+  });
+}
+
+void Document::finishSave(const documents::SaveResult& result, std::shared_ptr<const layout::Layout> what) {
+  saving_ = false;
+  const bool same_file = result.path == path_;
+  if (same_file) watch_.endOwnSave(result.inPlace() ? result.sha256 : std::string());
+  if (result.inPlace()) {
+    saved_ = std::move(what);
+    if (same_file)
+      sha256_ = result.sha256;
+    else {
+      lock_.take(result.path);
+      setFile(result.path, result.sha256, false);
+    }
+    if (isSaved())
+      autosave_.discard();
+    else
+      autosave_.edited();
+  }
+  emit stateChanged();
+  emit saved(result);
+}
+
+void Document::waitForSave() {
+  saver_.waitForDone();
+  QCoreApplication::sendPostedEvents(this, QEvent::MetaCall);  // how it ended
+}
+
+void Document::letGo() {
+  saved_ = edited_.snapshot();
+  autosave_.discard();
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,82 @@
+#pragma once
+
+#include <QObject>
+#include <QThreadPool>
+#include <memory>
+#include <optional>
+
+#include "app/documents/autosave.h"
+#include "app/documents/disk_watch.h"
+#include "app/documents/layout_file.h"
+#include "app/documents/layout_lock.h"
+#include "app/documents/recovery_store.h"
+#include "app/edits/edited_layout.h"
+#include "app/plan/catalogue.h"
+
+namespace stopwalk::window {
+
+// The layout in the window and the file that it belongs to: what is saved, what is kept in case of a crash,
+// who else has it. Asks nothing; FileFlow does.
+class Document : public QObject {
+  Q_OBJECT
+
+ public:
+  Document(documents::RecoveryStore& store, QThreadPool& recovery_worker, QObject* parent = nullptr);
+  ~Document() override;
+
+  edits::EditedLayout& edited() { return edited_; }
+  const plan::Catalogue& catalogue() const { return catalogue_; }
+
+  const QString& path() const { return path_; }  // empty: never saved
+  QString folder() const;                        // of the file, or where one would expect to save
+  QString name() const;                          // for the title
+  bool isReadOnly() const { return read_only_; }
+  bool isSaved() const;  // nothing would be lost
+  bool isSaving() const { return saving_; }
+  bool isUntouched() const { return path_.isEmpty() && isSaved(); }
+  const documents::LayoutLock& lock() const { return lock_; }
+  documents::DiskState diskState() const { return watch_.state(); }
+  // What the reader had to say about the file as it was opened.
+  const std::vector<files::Diagnostic>& diagnostics() const { return diagnostics_; }
+
+  // An empty plan without a file, or with one's content that has no file of its own, such as a sample.
+  void start(layout::Layout layout = {}, plan::Catalogue catalogue = plan::bundledCatalogue());
+  // Takes over what was opened. Without the lock, or asked so, for looking only.
+  void take(documents::OpenResult opened, plan::Catalogue catalogue, bool read_only);
+  documents::LockState takeLock(const QString& path) { return lock_.take(path); }
+  documents::LockState breakLock(const documents::Holder& shown) { return lock_.breakAndTake(shown); }
+  // Work that was found after a crash: the file it belongs to, but not as it stands there.
+  void recover(const documents::Found& found, plan::Catalogue catalogue, bool read_only);
+
+  // On a thread of its own; `saved` tells how it ended. One at a time.
+  void save(const QString& path, bool overwrite);
+  void waitForSave();
+  std::optional<documents::Trouble> keepNow() { return autosave_.flush(); }
+  // The person let the unsaved work go.
+  void letGo();
+
+ signals:
+  void stateChanged();  // path, saved, read-only
+  void saved(const stopwalk::documents::SaveResult& result);
+  void onDisk(stopwalk::documents::DiskState state);
+  void notKept(const stopwalk::documents::Trouble& trouble);
+
+ private:
+  void setFile(const QString& path, const std::string& sha256, bool read_only);
+  void finishSave(const documents::SaveResult& result, std::shared_ptr<const layout::Layout> what);
+
+  edits::EditedLayout edited_;
+  plan::Catalogue catalogue_ = plan::bundledCatalogue();
+  QString path_;
+  std::string sha256_;
+  bool read_only_ = false;
+  std::shared_ptr<const layout::Layout> saved_;  // as the file has it
+  std::vector<files::Diagnostic> diagnostics_;
+  documents::LayoutLock lock_;
+  documents::DiskWatch watch_;
+  documents::Autosave autosave_;
+  QThreadPool saver_;
+  bool saving_ = false;
+};
+
+}  // namespace stopwalk::window

@@ -1,0 +1,199 @@
+#include "app/window/file_flow.h"
+
+#include <QDir>
+#include <QEventLoop>
+#include <QFile>
+#include <QFileInfo>
+
+#include "app/shop_files/shop_files.h"
+#include "core/files/layout_reader.h"
+
+namespace stopwalk::window {
+namespace {
+
+QString linesOf(const std::vector<files::Diagnostic>& diagnostics) {
+  std::string text;
+  for (const auto& d : diagnostics) text += files::format(d);
+  return QString::fromStdString(text);
+}
+
+std::pair<plan::Catalogue, QString> catalogueFor(const QString& path) {
+  app::ShopFiles files = app::readShopFiles(path.toStdString());
+  QString trouble;
+  if (!files.good) {
+    trouble = linesOf(files.diagnostics);
+    if (!files.unreadable.empty()) trouble += QString::fromStdString(files.unreadable);
+    return {plan::bundledCatalogue(), trouble};
+  }
+  return {{std::move(files.kinds), std::move(files.templates)}, trouble};
+}
+
+}  // namespace
+
+FileFlow::FileFlow(Document& document, documents::RecoveryStore& store, Asker& asker, QSettings& settings,
+                   QObject* parent)
+    : QObject(parent), document_(document), store_(store), asker_(asker), recent_(settings) {}
+
+void FileFlow::tell(const documents::Trouble& trouble, const QString& title, const QString& details) {
+  asker_.ask({title, trouble.text(), {tr("OK")}, details});
+}
+
+void FileFlow::startNew() {
+  if (mayLeave()) document_.start();
+}
+
+void FileFlow::open() {
+  const QString path = asker_.fileToOpen(document_.folder());
+  if (!path.isEmpty()) openPath(path);
+}
+
+FileFlow::Access FileFlow::accessTo(const QString& path) {
+  const documents::LockState state = document_.takeLock(path);
+  if (state == documents::LockState::Held) return Access::Write;
+  const auto& lock = document_.lock();
+  if (state != documents::LockState::Others) return Access::Look;
+  const documents::Holder holder = *lock.holder();
+  const int answer = asker_.ask(
+      {tr("%1 is open elsewhere").arg(QFileInfo(path).fileName()),
+       tr("It is being worked on by %1. Two people who save over each other lose work.").arg(holder.text()),
+       {tr("Open for looking only"), tr("Take it over")}});
+  if (answer < 0) return Access::No;
+  if (answer == 1 && document_.breakLock(holder) == documents::LockState::Held) return Access::Write;
+  return Access::Look;
+}
+
+void FileFlow::openPath(const QString& asked) {
+  const QString path = QFileInfo(asked).absoluteFilePath();
+  if (!mayLeave()) return;
+  auto [catalogue, trouble] = catalogueFor(path);
+  documents::OpenResult opened = documents::openLayout(path, catalogue.kinds);
+  if (opened.trouble) {
+    tell(*opened.trouble, tr("%1 could not be opened").arg(QFileInfo(path).fileName()),
+         linesOf(opened.read.diagnostics));
+    return;
+  }
+  const QString before = document_.path();
+  const Access access = accessTo(path);
+  if (access == Access::No) {
+    document_.takeLock(before);
+    return;
+  }
+  if (!trouble.isEmpty())
+    asker_.ask({tr("The shop's own files beside it could not be read"),
+                tr("The kinds of device and machines that come with the program are used instead."),
+                {tr("OK")},
+                trouble});
+  document_.take(std::move(opened), std::move(catalogue), access == Access::Look);
+  recent_.add(path);
+  emit recentChanged();
+}
+
+QStringList FileFlow::samples() {
+  return QDir(":/sample-layouts").entryList({"*.layout.yaml"}, QDir::Files, QDir::Name);
+}
+
+void FileFlow::openSample(const QString& name) {
+  QFile file(":/sample-layouts/" + name);
+  if (!file.open(QIODevice::ReadOnly) || !mayLeave()) return;
+  plan::Catalogue catalogue = plan::bundledCatalogue();
+  auto read = files::readLayout(file.readAll().toStdString(), name.toStdString(), catalogue.kinds);
+  if (read.value) document_.start(std::move(*read.value), std::move(catalogue));
+}
+
+void FileFlow::revert() {
+  const QString path = document_.path();
+  if (path.isEmpty()) return;
+  const bool sure = document_.isSaved() || asker_.ask({tr("Go back to the file as it was saved?"),
+                                                       tr("What was changed since then is lost."),
+                                                       {tr("Keep working"), tr("Go back to the file")}}) == 1;
+  if (!sure) return;
+  document_.letGo();
+  openPath(path);
+}
+
+bool FileFlow::save() {
+  if (document_.path().isEmpty() || document_.isReadOnly()) return saveAs();
+  return saveTo(document_.path(), false);
+}
+
+bool FileFlow::saveAs() {
+  const QString suggestion = document_.path().isEmpty()
+                                 ? QDir(document_.folder()).filePath("workshop.layout.yaml")
+                                 : document_.path();
+  const QString path = asker_.fileToSave(suggestion);
+  return !path.isEmpty() && saveTo(path, false);
+}
+
+bool FileFlow::saveTo(const QString& path, bool overwrite) {
+  if (document_.isSaving()) document_.waitForSave();
+  documents::SaveResult result;
+  QEventLoop until_saved;  // the window stays alive while the disk is slow
+  const auto ended = connect(&document_, &Document::saved, this, [&](const documents::SaveResult& r) {
+    result = r;
+    until_saved.quit();
+  });
+  document_.save(path, overwrite);
+  until_saved.exec(QEventLoop::ExcludeUserInputEvents);
+  disconnect(ended);
+  return judge(result);
+}
+
+bool FileFlow::judge(const documents::SaveResult& result) {
+  using enum documents::SaveOutcome;
+  const QString name = QFileInfo(result.path).fileName();
+  const QString text = result.trouble ? result.trouble->text() : QString();
+  switch (result.outcome) {
+    case Saved:
+      recent_.add(result.path);
+      emit recentChanged();
+      emit said(tr("Saved %1").arg(name));
+      return true;
+    case Unsure:
+      asker_.ask({tr("Saved, but perhaps not for good"), text, {tr("OK")}});
+      return true;
+    case ChangedOnDisk:
+    case AlreadyThere: {
+      const bool changed = result.outcome == ChangedOnDisk;
+      const int answer = asker_.ask(
+          {changed ? tr("%1 was changed by someone else").arg(name) : tr("%1 is there already").arg(name),
+           text,
+           {tr("Save under another name"), tr("Replace what is there")}});
+      if (answer == 0) return saveAs();
+      return answer == 1 && saveTo(result.path, true);
+    }
+    case NotALayout:
+    case Unwritable:
+    case Failed:
+      asker_.ask({tr("%1 was not saved").arg(name), text, {tr("OK")}});
+      return false;
+  }
+  return false;
+}
+
+bool FileFlow::mayLeave() {
+  if (document_.isSaving()) document_.waitForSave();
+  if (document_.isSaved()) return true;
+  const int answer = asker_.ask({tr("Save the changes to %1?").arg(document_.name()),
+                                 tr("Without saving, they are lost."),
+                                 {tr("Save"), tr("Do not save"), tr("Keep working")}});
+  if (answer == 0) return save();
+  if (answer != 1) return false;
+  document_.letGo();
+  return true;
+}
+
+void FileFlow::recover(const documents::Found& found) {
+  if (!found.layout || !mayLeave()) return;
+  Access access = Access::Write;
+  plan::Catalogue catalogue = plan::bundledCatalogue();
+  if (!found.layout_path.isEmpty()) {
+    access = accessTo(found.layout_path);
+    if (access == Access::No) return;
+    catalogue = catalogueFor(found.layout_path).first;
+  }
+  document_.recover(found, std::move(catalogue), access == Access::Look);
+  // Only now is it kept anew; what was found may go.
+  if (!document_.keepNow()) store_.discard(found);
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,159 @@
+// The menus of the window: every action with its words and its key.
+#include <QActionGroup>
+#include <QApplication>
+#include <QClipboard>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QWhatsThis>
+
+#include "app/edits/align_things.h"
+#include "app/edits/copy_things.h"
+#include "app/edits/move_things.h"
+#include "app/edits/remove_things.h"
+#include "app/plan/plan_view.h"
+#include "app/window/commands.h"
+#include "app/window/main_window.h"
+
+namespace stopwalk::window {
+namespace {
+
+constexpr double kZoomStep = 1.25;
+constexpr double kQuarter_deg = 90;
+
+using What = plan::Choice::What;
+
+}  // namespace
+
+void MainWindow::makeFileMenu() {
+  MenuMaker menu(*menuBar(), tr("&File"));
+  menu.add(tr("&New"), QKeySequence::New, [this] { files_->startNew(); });
+  menu.add(tr("&Open…"), QKeySequence::Open, [this] { files_->open(); });
+  recent_menu_ = menu.addMenu(tr("Open &recent"));
+  QMenu* samples = menu.addMenu(tr("Open a s&ample"));
+  for (const QString& sample : FileFlow::samples())
+    samples->addAction(sample.section('.', 0, 0), [this, sample] { files_->openSample(sample); });
+  menu.addSeparator();
+  menu.add(tr("&Save"), QKeySequence::Save, [this] { files_->save(); });
+  menu.add(tr("Save &as…"), QKeySequence::SaveAs, [this] { files_->saveAs(); });
+  menu.add(tr("Go &back to the saved file…"), [this] { files_->revert(); });
+  menu.addSeparator();
+  menu.add(tr("&Quit"), QKeySequence::Quit, [this] { close(); });
+}
+
+void MainWindow::fillRecent() {
+  recent_menu_->clear();
+  for (const documents::RecentLayout& recent : files_->recent()) {
+    QAction* action = recent_menu_->addAction(QFileInfo(recent.path).fileName(),
+                                              [this, path = recent.path] { openPath(path); });
+    action->setToolTip(recent.path);
+    if (recent.missing) action->setText(tr("%1 (missing)").arg(action->text()));
+  }
+  recent_menu_->setEnabled(!recent_menu_->isEmpty());
+}
+
+void MainWindow::makeEditMenu() {
+  MenuMaker menu(*menuBar(), tr("&Edit"));
+  auto& edited = document_->edited();
+  QAction* undo = edited.history().createUndoAction(menu.menu(), tr("&Undo:"));
+  undo->setShortcut(QKeySequence::Undo);
+  menu.add(undo);
+  QAction* redo = edited.history().createRedoAction(menu.menu(), tr("&Redo:"));
+  redo->setShortcut(QKeySequence::Redo);
+  menu.add(redo);
+  menu.addSeparator();
+  menu.add(tr("Cu&t"), QKeySequence::Cut, [this] {
+    copy();
+    remove();
+  });
+  menu.add(tr("&Copy"), QKeySequence::Copy, [this] { copy(); });
+  menu.add(tr("&Paste"), QKeySequence::Paste, [this] { paste(); });
+  menu.add(tr("&Duplicate"), QKeySequence(tr("Ctrl+D")), [this] { duplicate(); });
+  menu.add(tr("Re&move"), QKeySequence::Delete, [this] { remove(); });
+  menu.addSeparator();
+  menu.add(tr("Select &all"), QKeySequence::SelectAll, [this] { selectAll(std::nullopt); });
+  menu.add(tr("Select all of this &kind"), QKeySequence(tr("Ctrl+Shift+A")), [this] {
+    if (selection_.empty()) return;
+    if (const auto thing = edits::findThing(document_->edited().layout(), selection_.ids().back()))
+      selectAll(thing->kind);
+  });
+  menu.add(tr("Select &nothing"), QKeySequence(tr("Ctrl+Shift+N")), [this] { selection_.clear(); });
+}
+
+void MainWindow::makeArrangeMenu() {
+  MenuMaker menu(*menuBar(), tr("&Arrange"));
+  const auto turn = [this](double deg) {
+    apply(edits::turnThings(document_->edited().layout(), selection_.ids(), deg));
+  };
+  menu.add(tr("Turn &left by 90°"), QKeySequence(tr("Ctrl+L")), [turn] { turn(kQuarter_deg); });
+  menu.add(tr("Turn &right by 90°"), QKeySequence(tr("Ctrl+R")), [turn] { turn(-kQuarter_deg); });
+  menu.addSeparator();
+  const auto align = [&](const QString& text, edits::Align how) {
+    menu.add(text,
+             [this, how] { apply(edits::alignThings(document_->edited().layout(), selection_.ids(), how)); });
+  };
+  align(tr("Align le&ft sides"), edits::Align::Left);
+  align(tr("Align right &sides"), edits::Align::Right);
+  align(tr("Align &top sides"), edits::Align::Top);
+  align(tr("Align &bottom sides"), edits::Align::Bottom);
+  align(tr("Align middles &across"), edits::Align::MiddleX);
+  align(tr("Align middles &up and down"), edits::Align::MiddleY);
+  menu.addSeparator();
+  const auto distribute = [&](const QString& text, edits::Axis axis) {
+    menu.add(text, [this, axis] {
+      apply(edits::distributeThings(document_->edited().layout(), selection_.ids(), axis));
+    });
+  };
+  distribute(tr("Equal &gaps across"), edits::Axis::X);
+  distribute(tr("Equal gaps up and &down"), edits::Axis::Y);
+}
+
+void MainWindow::makeDrawMenu() {
+  MenuMaker menu(*menuBar(), tr("&Draw"));
+  const auto tool = [&](const QString& text, plan::Choice choice, const QString& key = {}) {
+    menu.add(text, QKeySequence(key), [this, choice] { choose(choice); });
+  };
+  tool(tr("&Pick things"), {What::Select}, tr("Ctrl+1"));
+  menu.addSeparator();
+  tool(tr("&Room, a rectangle"), {What::Room}, tr("Ctrl+2"));
+  tool(tr("Room by &corners"), {What::RoomByCorners}, tr("Ctrl+3"));
+  tool(tr("&Door"), {What::Door}, tr("Ctrl+4"));
+  QMenu* machines = menu.addMenu(tr("&Machine"));
+  for (const auto& t : document_->catalogue().templates.all())
+    machines->addAction(QString::fromStdString(t.label), [this, key = t.key] {
+      choose({What::Machine, key});
+    });
+  QMenu* devices = menu.addMenu(tr("&Stop device"));
+  for (const auto& k : document_->catalogue().kinds.all())
+    devices->addAction(QString::fromStdString(k.label), [this, key = k.key] { choose({What::Device, key}); });
+  tool(tr("S&tation"), {What::Station, "operator"}, tr("Ctrl+5"));
+  tool(tr("P&hone"), {What::Phone}, tr("Ctrl+6"));
+  tool(tr("&Bench"), {What::Fixture, "bench"}, tr("Ctrl+7"));
+  tool(tr("C&olumn"), {What::Fixture, "column"});
+  tool(tr("Rac&k"), {What::Fixture, "rack"});
+  tool(tr("&Note"), {What::Note}, tr("Ctrl+8"));
+  tool(tr("Tape ch&eck"), {What::TapeCheck}, tr("Ctrl+9"));
+  menu.addSeparator();
+  menu.add(tr("&Underlay picture…"), [this] { chooseUnderlay(); });
+  tool(tr("Sca&le the underlay"), {What::ScaleUnderlay});
+}
+
+void MainWindow::makeViewMenu() {
+  MenuMaker menu(*menuBar(), tr("&View"));
+  menu.add(tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plan_->zoomBy(kZoomStep); });
+  menu.add(tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plan_->zoomBy(1 / kZoomStep); });
+  menu.add(tr("Show &everything"), QKeySequence(tr("0")), [this] { plan_->fit(); });
+  menu.add(tr("Go to what is &picked"), QKeySequence(tr("Ctrl+G")), [this] {
+    if (!selection_.empty()) plan_->goTo(selection_.ids().back());
+  });
+}
+
+void MainWindow::makeHelpMenu() {
+  MenuMaker menu(*menuBar(), tr("&Help"));
+  menu.add(tr("What is &this?"), QKeySequence::WhatsThis, [] { QWhatsThis::enterWhatsThisMode(); });
+  menu.addSeparator();
+  menu.add(tr("What Stopwalk does &not do"), [this] { showCaution(); });
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,197 @@
+#include "app/window/main_window.h"
+
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QLabel>
+#include <QMimeData>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QUrl>
+#include <QVBoxLayout>
+
+#include "app/edits/add_things.h"
+#include "app/plan/plan_view.h"
+#include "app/window/first_minutes.h"
+#include "app/window/notice_bar.h"
+#include "app/window/profile_for.h"
+#include "app/window/recovery_dialog.h"
+
+namespace stopwalk::window {
+
+MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Asker* asker)
+    : settings_(settings),
+      dialogs_(asker ? nullptr : std::make_unique<DialogAsker>(this)),
+      asker_(asker ? *asker : *dialogs_),
+      document_(std::make_unique<Document>(store, recovery_worker_)),
+      files_(std::make_unique<FileFlow>(*document_, store, asker_, settings)) {
+  recovery_worker_.setMaxThreadCount(1);
+  setAcceptDrops(true);
+  layOut();
+  makeFileMenu();
+  makeEditMenu();
+  makeArrangeMenu();
+  makeDrawMenu();
+  makeViewMenu();
+  makeHelpMenu();
+  connectParts();
+  if (!restoreGeometry(settings_.value("window/geometry").toByteArray())) resize(1280, 800);
+  split_->restoreState(settings_.value("window/split").toByteArray());
+  layoutChanged();
+  showTitle();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::layOut() {
+  plan_ = new plan::PlanView(document_->edited(), selection_, document_->catalogue());
+  notices_ = new NoticeBar;
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(notices_);
+  column->addWidget(plan_, 1);
+
+  split_ = new QSplitter(Qt::Horizontal);
+  split_->addWidget(middle);
+  split_->setStretchFactor(0, 1);
+  split_->setChildrenCollapsible(false);
+  setCentralWidget(split_);
+
+  first_minutes_ = new FirstMinutes(FileFlow::samples(), plan_);
+  sentence_ = new QLabel;
+  sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  statusBar()->addWidget(sentence_, 1);
+  statusBar()->setSizeGripEnabled(false);
+}
+
+void MainWindow::connectParts() {
+  connect(&document_->edited(), &edits::EditedLayout::changed, this, &MainWindow::layoutChanged);
+  connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
+  connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
+  connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
+    notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
+  });
+  connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
+  connect(files_.get(), &FileFlow::said, this, [this](const QString& text) { sentence_->setText(text); });
+  connect(plan_, &plan::PlanView::said, sentence_, &QLabel::setText);
+  connect(plan_, &plan::PlanView::previewed, this, [this](std::shared_ptr<const layout::Layout> preview) {
+    shown_ = preview ? preview : document_->edited().snapshot();
+    audit();
+  });
+  connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showReport);
+  connect(first_minutes_, &FirstMinutes::openWanted, files_.get(), &FileFlow::open);
+  connect(first_minutes_, &FirstMinutes::sampleWanted, files_.get(), &FileFlow::openSample);
+  connect(first_minutes_, &FirstMinutes::roomWanted, this, [this](double width, double depth) {
+    auto added = edits::addRoom(document_->edited().layout(),
+                                {{0, 0}, {width, 0}, {width, depth}, {0, depth}}, tr("Room 1").toStdString());
+    document_->edited().apply(std::move(added.edit));
+    plan_->fit();
+    plan_->setFocus();
+  });
+  fillRecent();
+}
+
+QString MainWindow::sentence() const {
+  return sentence_->text();
+}
+
+void MainWindow::layoutChanged() {
+  shown_ = document_->edited().snapshot();
+  const auto gone = [&](const std::string& id) { return !edits::findThing(*shown_, id); };
+  auto ids = selection_.ids();
+  if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));
+  first_minutes_->setVisible(*shown_ == layout::Layout());
+  placeFirstMinutes();
+  audit();
+}
+
+// Asks for an audit of what is shown; until it is there the last one is shown as not current.
+void MainWindow::audit() {
+  plan_->setReport(report_, false);
+  live_audit_.ask({shown_, std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds),
+                   profileFor(*shown_, document_->path()).profile, floor::Hours::Open});
+}
+
+void MainWindow::showReport(std::shared_ptr<const audit::Report> report,
+                            std::shared_ptr<const layout::Layout> layout) {
+  report_ = std::move(report);
+  plan_->setReport(report_, layout == shown_ && live_audit_.isCurrent());
+}
+
+void MainWindow::showTitle() {
+  QString title = document_->name() + "[*]";
+  if (document_->isReadOnly()) title += tr(" (for looking only)");
+  setWindowTitle(title + " – Stopwalk");
+  setWindowModified(!document_->isSaved());
+  plan_->setReadOnly(document_->isReadOnly());
+  showNotices();
+}
+
+void MainWindow::showNotices() {
+  if (!document_->isReadOnly()) return notices_->clear("read-only");
+  const auto trouble = document_->lock().trouble();
+  notices_->show("read-only", trouble ? trouble->text() : tr("This layout is open for looking only."),
+                 {{tr("Save as…"), [this] { files_->saveAs(); }}});
+}
+
+void MainWindow::showDiskState(documents::DiskState state) {
+  const QString name = document_->name();
+  switch (state) {
+    case documents::DiskState::Same:
+      return notices_->clear("disk");
+    case documents::DiskState::Changed:
+      return notices_->show(
+          "disk", tr("%1 was changed by another program.").arg(name),
+          {{tr("Open it as it is now"), [this] { files_->revert(); }}, {tr("Keep mine"), {}}});
+    case documents::DiskState::Vanished:
+      return notices_->show("disk", tr("%1 is no longer on the disk.").arg(name),
+                            {{tr("Save it again"), [this] { files_->save(); }}, {tr("Close"), {}}});
+    case documents::DiskState::Unreadable:
+      return notices_->show("disk", tr("%1 can no longer be read.").arg(name),
+                            {{tr("Save as…"), [this] { files_->saveAs(); }}, {tr("Close"), {}}});
+  }
+}
+
+void MainWindow::placeFirstMinutes() {
+  first_minutes_->adjustSize();
+  const QSize free = plan_->size() - first_minutes_->size();
+  first_minutes_->move(std::max(28, free.width() / 2), std::max(28, free.height() / 3));
+}
+
+void MainWindow::offerFound() {
+  for (const documents::Found& found : files_->found()) {
+    RecoveryDialog dialog(found, document_->catalogue().kinds, this);
+    dialog.exec();
+    if (dialog.answer() == RecoveryDialog::Answer::GoOn) files_->recover(found);
+    if (dialog.answer() == RecoveryDialog::Answer::Discard) files_->discard(found);
+  }
+}
+
+void MainWindow::choose(const plan::Choice& choice) {
+  plan_->choose(choice);
+  plan_->setFocus();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!files_->mayLeave()) return event->ignore();
+  settings_.setValue("window/geometry", saveGeometry());
+  settings_.setValue("window/split", split_->saveState());
+  event->accept();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  placeFirstMinutes();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  const auto urls = event->mimeData()->urls();
+  if (urls.size() == 1 && urls.first().isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  openPath(event->mimeData()->urls().first().toLocalFile());
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,95 @@
+#pragma once
+
+#include <QMainWindow>
+#include <QSettings>
+#include <memory>
+
+#include "app/documents/recovery_store.h"
+#include "app/edits/selection.h"
+#include "app/plan/choice.h"
+#include "app/window/asker.h"
+#include "app/window/document.h"
+#include "app/window/file_flow.h"
+#include "app/window/live_audit.h"
+
+class QLabel;
+class QMenu;
+class QSplitter;
+
+namespace stopwalk::plan {
+class PlanView;
+}
+
+namespace stopwalk::window {
+
+class FirstMinutes;
+class NoticeBar;
+
+// The one window: assembles the plan, what lies round it, and the menus.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  // `asker` answers in the place of dialogs, for tests; none: dialogs.
+  MainWindow(documents::RecoveryStore& store, QSettings& settings, Asker* asker = nullptr);
+  ~MainWindow() override;
+
+  void openPath(const QString& path) { files_->openPath(path); }
+  // Offers what a crash left behind.
+  void offerFound();
+
+  Document& document() { return *document_; }
+  edits::Selection& selection() { return selection_; }
+  plan::PlanView& plan() { return *plan_; }
+  FileFlow& files() { return *files_; }
+  NoticeBar& notices() { return *notices_; }
+  QString sentence() const;  // of the bottom line
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  void layOut();
+  void connectParts();
+  void makeFileMenu();
+  void makeEditMenu();
+  void makeArrangeMenu();
+  void makeDrawMenu();
+  void makeViewMenu();
+  void makeHelpMenu();
+
+  void layoutChanged();
+  void audit();
+  void showReport(std::shared_ptr<const audit::Report> report, std::shared_ptr<const layout::Layout> layout);
+  void showTitle();
+  void showNotices();
+  void showDiskState(documents::DiskState state);
+  void placeFirstMinutes();
+  void fillRecent();
+  void choose(const plan::Choice& choice);
+  void chooseUnderlay();
+
+  QSettings& settings_;
+  std::unique_ptr<DialogAsker> dialogs_;
+  Asker& asker_;
+  QThreadPool recovery_worker_;
+  std::unique_ptr<Document> document_;
+  edits::Selection selection_;
+  std::unique_ptr<FileFlow> files_;
+  LiveAudit live_audit_;
+  std::shared_ptr<const layout::Layout>
+      shown_;  // what is on the plan: the layout, or what it would be after a drag
+  std::shared_ptr<const audit::Report> report_;
+
+  plan::PlanView* plan_ = nullptr;
+  NoticeBar* notices_ = nullptr;
+  FirstMinutes* first_minutes_ = nullptr;
+  QLabel* sentence_ = nullptr;
+  QSplitter* split_ = nullptr;
+  QMenu* recent_menu_ = nullptr;
+};
+
+}  // namespace stopwalk::window
