@@ -1,7 +1,9 @@
 #pragma once
 
+#include <functional>
 #include <istream>
 #include <ostream>
+#include <string>
 
 namespace stopwalk::app {
 
@@ -13,6 +15,7 @@ struct Console {
   bool colour = false;    // on `out`
   bool progress = false;  // on `err`
   std::size_t columns = 100;
+  std::function<int(const std::string& layout)> window = {};  // opens it; none: there is no display
 };
 
 // The exit statuses of docs/command-line.md; the worse is the greater.

@@ -3,6 +3,7 @@
 #include <spdlog/sinks/ostream_sink.h>
 
 #include <algorithm>
+#include <filesystem>
 
 #include "app/command_line/commands.h"
 #include "app/command_line/printable_buffer.h"
@@ -37,6 +38,17 @@ std::shared_ptr<spdlog::logger> makeLog(const Console& console) {
   return log;
 }
 
+int openWindow(const std::string& layout, const CLI::App& program, const Console& console) {
+  std::error_code none;
+  if (!layout.empty() && !std::filesystem::exists(layout, none)) {
+    console.err << "stopwalk: there is no command and no file `" << layout << "`; see stopwalk --help\n";
+    return status(Exit::NoFile);
+  }
+  if (console.window) return console.window(layout);
+  console.err << "stopwalk: there is no display for the window; the commands need none\n\n" << program.help();
+  return status(Exit::Wrong);
+}
+
 }  // namespace
 
 CLI::Validator saysSomething(const std::string& what) {
@@ -60,6 +72,8 @@ int run(std::vector<std::string> args, const Console& raw) {
   program.set_version_flag("--version", std::string("stopwalk ") + files::kVersion);
   program.add_flag_callback(
       "-v,--verbose", [&] { log->set_level(spdlog::level::debug); }, "Log to standard error what is done");
+  std::string layout;
+  program.add_option("LAYOUT", layout, "Without a command: the layout to open in the window");
   program.require_subcommand(0, 1);
   program.fallthrough();
   program.get_formatter()->column_width(34);
@@ -82,11 +96,12 @@ int run(std::vector<std::string> args, const Console& raw) {
   } catch (const CLI::ParseError& e) {
     return answer(program, e, console);
   }
-  if (!session.command) {
-    console.err << program.help();
+  if (session.command && layout.empty()) return status(session.command());
+  if (session.command) {
+    console.err << "stopwalk: " << layout << " was not expected there\n";
     return status(Exit::Wrong);
   }
-  return status(session.command());
+  return openWindow(layout, program, console);
 }
 
 }  // namespace stopwalk::app

@@ -88,8 +88,9 @@ void PlanView::setReadOnly(bool read_only) {
   if (read_only) choose({});
 }
 
-void PlanView::setCatalogue(Catalogue catalogue) {
+void PlanView::setSources(Catalogue catalogue, const QString& folder) {
   catalogue_ = std::move(catalogue);
+  pictures_ = picturesIn(folder);
   layoutChanged();
 }
 
@@ -129,7 +130,7 @@ geometry::Point PlanView::middle() const {
 }
 
 const Picture& PlanView::picture() const {
-  if (!picture_) picture_.emplace(shown(), catalogue_.kinds);
+  if (!picture_) picture_.emplace(shown(), catalogue_.kinds, pictures_);
   return *picture_;
 }
 

@@ -29,7 +29,8 @@ class PlanView : public QWidget, private ToolHost {
   void choose(const Choice& choice);
   // Nothing can be changed, only looked at.
   void setReadOnly(bool read_only);
-  void setCatalogue(Catalogue catalogue);
+  // What there is to draw, and the folder of the layout, where its pictures are.
+  void setSources(Catalogue catalogue, const QString& folder);
 
   // How each station stands; `is_current` says whether it was found for the layout that is shown.
   void setReport(std::shared_ptr<const audit::Report> report, bool is_current);
@@ -93,6 +94,7 @@ class PlanView : public QWidget, private ToolHost {
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
   Catalogue catalogue_;
+  Pictures pictures_;
   Theme theme_;
   ViewTransform view_;
   bool never_fitted_ = true;

@@ -26,6 +26,7 @@ Document::Document(documents::RecoveryStore& store, QThreadPool& recovery_worker
 
 Document::~Document() {
   saver_.waitForDone();
+  if (!isSaved()) autosave_.flush();
 }
 
 QString Document::folder() const {
@@ -47,6 +48,7 @@ void Document::setFile(const QString& path, const std::string& sha256, bool read
   read_only_ = read_only;
   watch_.watch(path, sha256);
   if (path.isEmpty()) lock_.giveBack();
+  emit sourcesChanged();
 }
 
 void Document::start(layout::Layout layout, plan::Catalogue catalogue) {
@@ -96,7 +98,8 @@ void Document::finishSave(const documents::SaveResult& result, std::shared_ptr<c
   const bool same_file = result.path == path_;
   if (same_file) watch_.endOwnSave(result.inPlace() ? result.sha256 : std::string());
   if (result.inPlace()) {
-    saved_ = std::move(what);
+    // Where it is not sure to survive a power cut, it is not called saved.
+    if (result.outcome == documents::SaveOutcome::Saved) saved_ = std::move(what);
     if (same_file)
       sha256_ = result.sha256;
     else {

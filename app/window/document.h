@@ -56,7 +56,8 @@ class Document : public QObject {
   void letGo();
 
  signals:
-  void stateChanged();  // path, saved, read-only
+  void stateChanged();    // path, saved, read-only
+  void sourcesChanged();  // another catalogue or folder; before the layout changes
   void saved(const stopwalk::documents::SaveResult& result);
   void onDisk(stopwalk::documents::DiskState state);
   void notKept(const stopwalk::documents::Trouble& trouble);

@@ -97,16 +97,16 @@ void MainWindow::makeArrangeMenu() {
   align(tr("Align right &sides"), edits::Align::Right);
   align(tr("Align &top sides"), edits::Align::Top);
   align(tr("Align &bottom sides"), edits::Align::Bottom);
-  align(tr("Align middles &across"), edits::Align::MiddleX);
-  align(tr("Align middles &up and down"), edits::Align::MiddleY);
+  align(tr("Align middles &across"), edits::Align::MiddleAcross);
+  align(tr("Align middles &up and down"), edits::Align::MiddleUp);
   menu.addSeparator();
-  const auto distribute = [&](const QString& text, edits::Axis axis) {
+  const auto distribute = [&](const QString& text, edits::Along axis) {
     menu.add(text, [this, axis] {
       apply(edits::distributeThings(document_->edited().layout(), selection_.ids(), axis));
     });
   };
-  distribute(tr("Equal &gaps across"), edits::Axis::X);
-  distribute(tr("Equal gaps up and &down"), edits::Axis::Y);
+  distribute(tr("Equal &gaps across"), edits::Along::Across);
+  distribute(tr("Equal gaps up and &down"), edits::Along::Up);
 }
 
 void MainWindow::makeDrawMenu() {

@@ -36,6 +36,7 @@ MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Ask
   connectParts();
   if (!restoreGeometry(settings_.value("window/geometry").toByteArray())) resize(1280, 800);
   split_->restoreState(settings_.value("window/split").toByteArray());
+  sourcesChanged();
   layoutChanged();
   showTitle();
 }
@@ -68,6 +69,7 @@ void MainWindow::layOut() {
 void MainWindow::connectParts() {
   connect(&document_->edited(), &edits::EditedLayout::changed, this, &MainWindow::layoutChanged);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
+  connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
   connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
     notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
@@ -96,6 +98,12 @@ QString MainWindow::sentence() const {
   return sentence_->text();
 }
 
+void MainWindow::sourcesChanged() {
+  kinds_ = std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds);
+  profile_of_.reset();
+  plan_->setSources(document_->catalogue(), document_->folder());
+}
+
 void MainWindow::layoutChanged() {
   shown_ = document_->edited().snapshot();
   const auto gone = [&](const std::string& id) { return !edits::findThing(*shown_, id); };
@@ -109,8 +117,12 @@ void MainWindow::layoutChanged() {
 // Asks for an audit of what is shown; until it is there the last one is shown as not current.
 void MainWindow::audit() {
   plan_->setReport(report_, false);
-  live_audit_.ask({shown_, std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds),
-                   profileFor(*shown_, document_->path()).profile, floor::Hours::Open});
+  const std::pair profile_of{shown_->profile, document_->path()};
+  if (profile_of_ != profile_of) {
+    profile_ = profileFor(*shown_, document_->path()).profile;
+    profile_of_ = profile_of;
+  }
+  live_audit_.ask({shown_, kinds_, profile_, floor::Hours::Open});
 }
 
 void MainWindow::showReport(std::shared_ptr<const audit::Report> report,

@@ -6,6 +6,7 @@
 
 #include "app/documents/recovery_store.h"
 #include "app/edits/selection.h"
+#include "app/edits/things.h"
 #include "app/plan/choice.h"
 #include "app/window/asker.h"
 #include "app/window/document.h"
@@ -71,6 +72,15 @@ class MainWindow : public QMainWindow {
   void fillRecent();
   void choose(const plan::Choice& choice);
   void chooseUnderlay();
+  void sourcesChanged();
+
+  void apply(edits::Edit edit);
+  void copy();
+  void paste();
+  void duplicate();
+  void remove();
+  void selectAll(std::optional<edits::ThingKind> kind);  // of one kind, or of all that stands by itself
+  void showCaution();
 
   QSettings& settings_;
   std::unique_ptr<DialogAsker> dialogs_;
@@ -83,6 +93,10 @@ class MainWindow : public QMainWindow {
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const audit::Report> report_;
+  std::shared_ptr<const layout::DeviceKinds> kinds_;
+  std::optional<std::pair<std::string, QString>>
+      profile_of_;  // the name and file that `profile_` was read for
+  audit::Profile profile_;
 
   plan::PlanView* plan_ = nullptr;
   NoticeBar* notices_ = nullptr;

@@ -35,8 +35,6 @@ class CornerDrag : public Drag {
 
   void paintOver(QPainter& painter) const override {
     paintGuides(painter, host.view(), host.theme(), guides_);
-    const auto room = edits::findThing(host.layout(), room_);
-    if (!room) return;
   }
 
  protected:
@@ -74,7 +72,7 @@ class WholeSide : public CornerDrag {
 
  private:
   geometry::Point along(geometry::Point by) const override { return geometry::dot(by, across_) * across_; }
-  edits::Edit edit() const override { return edits::moveSide(host.layout(), room_, side_, by_); }
+  edits::Edit edit() const override { return edits::moveWall(host.layout(), room_, side_, by_); }
   const std::size_t side_;
   const geometry::Point across_;
 };

@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include "app/command_line/run.h"
+#include "app/window/open_window.h"
 
 namespace {
 
@@ -23,6 +24,13 @@ std::size_t columns() {
   return std::clamp<std::size_t>(size.ws_col, kNarrowest, kWidest);
 }
 
+// Nothing where the window system is not there: Qt would end the program.
+std::function<int(const std::string&)> windowIfAny() {
+  for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+    if (const char* value = std::getenv(name); value && *value) return stopwalk::window::openWindow;
+  return {};
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -31,6 +39,6 @@ int main(int argc, char** argv) {
   std::vector<std::string> args;
   for (int i = 1; i < argc; ++i) args.emplace_back(argv[i]);
   const stopwalk::app::Console console{
-      std::cin, std::cout, std::cerr, wantsColour(), isatty(STDERR_FILENO) != 0, columns()};
+      std::cin, std::cout, std::cerr, wantsColour(), isatty(STDERR_FILENO) != 0, columns(), windowIfAny()};
   return stopwalk::app::run(std::move(args), console);
 }

@@ -1,0 +1,30 @@
+#include "app/window/open_window.h"
+
+#include <QApplication>
+#include <QTimer>
+
+#include "app/window/main_window.h"
+#include "core/files/version.h"
+
+namespace stopwalk::window {
+
+int openWindow(const std::string& layout_file) {
+  int argc = 1;
+  char name[] = "stopwalk";
+  char* argv[] = {name, nullptr};
+  QApplication application(argc, argv);
+  QApplication::setApplicationName("stopwalk");
+  QApplication::setApplicationDisplayName("Stopwalk");
+  QApplication::setApplicationVersion(files::kVersion);
+  QSettings settings(QSettings::IniFormat, QSettings::UserScope, "stopwalk", "stopwalk");
+  documents::RecoveryStore store;
+  MainWindow window(store, settings);
+  window.show();
+  QTimer::singleShot(0, &window, [&] {
+    window.offerFound();
+    if (!layout_file.empty()) window.openPath(QString::fromStdString(layout_file));
+  });
+  return QApplication::exec();
+}
+
+}  // namespace stopwalk::window
