@@ -64,7 +64,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
   PrintableBuffer buffer(raw.err);
   std::ostream err(&buffer);
-  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns};
+  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window};
   const auto log = makeLog(console);
   Session session{console, *log, raw.err, {}};
 

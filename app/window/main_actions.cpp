@@ -3,6 +3,7 @@
 #include <QClipboard>
 #include <QFileInfo>
 #include <QImageReader>
+#include <QLabel>
 #include <QMessageBox>
 #include <QMimeData>
 
@@ -30,17 +31,17 @@ void MainWindow::copy() {
   const edits::Clip clip = edits::copyThings(document_->edited().layout(), selection_.ids());
   if (clip.empty()) return;
   const QByteArray text = QByteArray::fromStdString(edits::clipText(clip));
-  auto* data = new QMimeData;
-  data->setData(edits::kClipType, text);
-  data->setText(QString::fromUtf8(text));
-  QApplication::clipboard()->setMimeData(data);
+  auto* copied = new QMimeData;
+  copied->setData(edits::kClipType, text);
+  copied->setText(QString::fromUtf8(text));
+  QApplication::clipboard()->setMimeData(copied);
 }
 
 void MainWindow::paste() {
-  const QMimeData* data = QApplication::clipboard()->mimeData();
-  if (!data || !data->hasFormat(edits::kClipType))
+  const QMimeData* clipboard = QApplication::clipboard()->mimeData();
+  if (!clipboard || !clipboard->hasFormat(edits::kClipType))
     return sentence_->setText(tr("There is nothing to paste."));
-  const auto clip = edits::readClip(data->data(edits::kClipType).toStdString(), document_->catalogue().kinds);
+  const auto clip = edits::readClip(clipboard->data(edits::kClipType).toStdString(), document_->catalogue().kinds);
   if (!clip) return sentence_->setText(tr("There is nothing to paste."));
   edits::Pasted pasted = edits::paste(document_->edited().layout(), *clip, kBeside_mm);
   apply(std::move(pasted.edit));

@@ -1,5 +1,6 @@
 #include "app/window/profile_for.h"
 
+#include <QCoreApplication>
 #include <filesystem>
 
 #include "app/shop_files/text_file.h"
@@ -21,7 +22,7 @@ ProfileFor profileFor(const layout::Layout& layout, const QString& path) {
   if (auto bundled = files::bundledProfile(name)) return {std::move(*bundled), {}};
   const ProfileFor usual{
       *files::bundledProfile(audit::kDefaultProfile),
-      QObject::tr("The profile %1 cannot be read; the usual one is used.").arg(QString::fromStdString(name))};
+      QCoreApplication::translate("window", "The profile %1 cannot be read; the usual one is used.").arg(QString::fromStdString(name))};
   if (path.isEmpty()) return usual;
   const auto source = textBeside(name, path.toStdString());
   if (!source) return usual;
