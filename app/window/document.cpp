@@ -58,15 +58,17 @@ void Document::start(layout::Layout layout, plan::Catalogue catalogue) {
   saved_ = std::make_shared<layout::Layout>(layout);
   edited_.reset(std::move(layout));
   emit stateChanged();
+  emit opened();
 }
 
-void Document::take(documents::OpenResult opened, plan::Catalogue catalogue, bool read_only) {
+void Document::take(documents::OpenResult opened_layout, plan::Catalogue catalogue, bool read_only) {
   catalogue_ = std::move(catalogue);
-  diagnostics_ = std::move(opened.read.diagnostics);
-  setFile(opened.path, opened.sha256, read_only);
-  saved_ = std::make_shared<layout::Layout>(*opened.read.value);
-  edited_.reset(std::move(*opened.read.value));
+  diagnostics_ = std::move(opened_layout.read.diagnostics);
+  setFile(opened_layout.path, opened_layout.sha256, read_only);
+  saved_ = std::make_shared<layout::Layout>(*opened_layout.read.value);
+  edited_.reset(std::move(*opened_layout.read.value));
   emit stateChanged();
+  emit opened();
 }
 
 void Document::recover(const documents::Found& found, plan::Catalogue catalogue, bool read_only) {
@@ -77,6 +79,7 @@ void Document::recover(const documents::Found& found, plan::Catalogue catalogue,
   edited_.reset(*found.layout);
   autosave_.edited();
   emit stateChanged();
+  emit opened();
 }
 
 void Document::save(const QString& path, bool overwrite) {

@@ -42,7 +42,7 @@ class Document : public QObject {
   // An empty plan without a file, or with one's content that has no file of its own, such as a sample.
   void start(layout::Layout layout = {}, plan::Catalogue catalogue = plan::bundledCatalogue());
   // Takes over what was opened. Without the lock, or asked so, for looking only.
-  void take(documents::OpenResult opened, plan::Catalogue catalogue, bool read_only);
+  void take(documents::OpenResult opened_layout, plan::Catalogue catalogue, bool read_only);
   documents::LockState takeLock(const QString& path) { return lock_.take(path); }
   documents::LockState breakLock(const documents::Holder& shown) { return lock_.breakAndTake(shown); }
   // Work that was found after a crash: the file it belongs to, but not as it stands there.
@@ -58,6 +58,7 @@ class Document : public QObject {
  signals:
   void stateChanged();    // path, saved, read-only
   void sourcesChanged();  // another catalogue or folder; before the layout changes
+  void opened();          // another layout than before
   void saved(const stopwalk::documents::SaveResult& result);
   void onDisk(stopwalk::documents::DiskState state);
   void notKept(const stopwalk::documents::Trouble& trouble);

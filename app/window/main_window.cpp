@@ -70,6 +70,7 @@ void MainWindow::connectParts() {
   connect(&document_->edited(), &edits::EditedLayout::changed, this, &MainWindow::layoutChanged);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
+  connect(document_.get(), &Document::opened, plan_, &plan::PlanView::fit);
   connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
   connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
     notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
