@@ -42,7 +42,8 @@ int openWindow(const std::string& layout, const CLI::App& program, const Console
   std::error_code none;
   if (!layout.empty() && !std::filesystem::exists(layout, none)) {
     console.err << "stopwalk: there is no command and no file `" << layout << "`; see stopwalk --help\n";
-    return status(Exit::NoFile);
+    const bool is_file_name = layout.find_first_of("./") != std::string::npos;
+    return status(is_file_name ? Exit::NoFile : Exit::Wrong);
   }
   if (console.window) return console.window(layout);
   console.err << "stopwalk: there is no display for the window; the commands need none\n\n" << program.help();
