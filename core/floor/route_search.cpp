@@ -58,7 +58,9 @@ double leastOn01(Cost cost) {
   return best;
 }
 
-double turnBetween(Point from, Point to) { return std::atan2(cross(from, to), dot(from, to)); }
+double turnBetween(Point from, Point to) {
+  return std::atan2(cross(from, to), dot(from, to));
+}
 
 }  // namespace
 
@@ -79,6 +81,8 @@ void RouteSearch::clear() {
   target_of_.clear();
   states_.clear();
   heap_.clear();
+  legs_.clear();
+  kept_.clear();
 }
 
 void RouteSearch::addSource(Point p, double offset, int label) {
@@ -86,8 +90,8 @@ void RouteSearch::addSource(Point p, double offset, int label) {
   const Index t = mesh_->floorTriangle(p);
   if (t == Mesh::kNone) return;
   const auto& tri = mesh_->triangles()[t];
-  const Point centre =
-      (1.0 / 3) * (mesh_->corners()[tri.corner[0]] + mesh_->corners()[tri.corner[1]] + mesh_->corners()[tri.corner[2]]);
+  const Point centre = (1.0 / 3) * (mesh_->corners()[tri.corner[0]] + mesh_->corners()[tri.corner[1]] +
+                                    mesh_->corners()[tri.corner[2]]);
   // Where openings meet, a corner stands free: start beside it.
   for (Index c : tri.corner)
     if (distance(mesh_->corners()[c], p) < 1e-4) p = geometry::onLattice(p + 1e-3 * unit(centre - p));
@@ -111,7 +115,8 @@ void RouteSearch::addTarget(Point p, double offset, int label) {
   const auto& tri = mesh_->triangles()[t];
   for (int e = 0; e < 3; ++e) {
     const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
-    if (tri.neighbour[e] != Mesh::kNone && std::abs(cross(b - a, p - a)) <= 1e-5 * distance(a, b)) note(tri.neighbour[e]);
+    if (tri.neighbour[e] != Mesh::kNone && std::abs(cross(b - a, p - a)) <= 1e-5 * distance(a, b))
+      note(tri.neighbour[e]);
   }
 }
 
@@ -131,7 +136,8 @@ void RouteSearch::addLanding(const Landing& landing, int label) {
     touched_triangles_.push_back(triangle);
   };
   // Spread over triangles that touch the line of entries.
-  for (int i = 0; i <= steps; ++i) note(mesh_->floorTriangle(geometry::onLattice(landing.entry(double(i) / steps))));
+  for (int i = 0; i <= steps; ++i)
+    note(mesh_->floorTriangle(geometry::onLattice(landing.entry(double(i) / steps))));
   for (std::size_t next = 0; next < seen.size(); ++next) {
     const auto& tri = mesh_->triangles()[seen[next]];
     for (int e = 0; e < 3; ++e) {
@@ -164,7 +170,7 @@ double RouteSearch::estimate(Point p) const {
 Disk RouteSearch::diskOf(Index from) const {
   if (from < 0) return {sources_[~from].at, 0};
   const State& s = states_[from];
-  return {mesh_->corners()[region_->pieces()[s.arc].corner], s.sense * radius_};
+  return {s.centre, s.sense * radius_};
 }
 
 // The walk so far, turned along the source's arc into `direction`.
@@ -191,18 +197,21 @@ bool RouteSearch::dominated(Index arc, int sense, double length, Point direction
   return false;
 }
 
-int RouteSearch::labelOf(Index from) const { return from < 0 ? sources_[~from].label : states_[from].label; }
+int RouteSearch::labelOf(Index from) const {
+  return from < 0 ? sources_[~from].label : states_[from].label;
+}
 
 void RouteSearch::push(double length, double ahead, Point direction, double at, Index to) {
   if (length + ahead > at_most_) return;
-  heap_.push_back({length + ahead, length, direction, at, from_, to, false});
+  heap_.push_back({length + ahead, legs_.put({length, direction, at, from_, to}), false});
   std::push_heap(heap_.begin(), heap_.end(), later);
 }
 
 void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   if (span.corner == from_corner_) return;
   const Point w = span.centre, to = w - disk_.centre;
-  // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the left.
+  // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the
+  // left.
   const bool falls = dot(cone.right, cone.left) > 0.5 && dot(to, cone.right) > 0 && dot(to, cone.left) > 0;
   const double most = falls ? cross(cone.right, to) + disk_.radius + kDrift_mm : 1e300;
   const double least = falls ? cross(cone.left, to) + disk_.radius - kDrift_mm : -1e300;
@@ -228,11 +237,12 @@ void RouteSearch::seePoint(Index target, const Cone& cone) {
     return;
   }
   const auto t = tangent(disk_, {goal.at, 0}, 2 * kRounding_mm);
-  if (t && within(cone, *t)) push(lengthAlong(t->direction) + t->run + goal.offset, 0, t->direction, 0, ~target);
+  if (t && within(cone, *t))
+    push(lengthAlong(t->direction) + t->run + goal.offset, 0, t->direction, 0, ~target);
 }
 
-// The shortest way on from the source to a stretch of places: one minimum, found by golden section. If the cone does not show
-// it, another source or cone does.
+// The shortest way on from the source to a stretch of places: one minimum, found by golden section. If the
+// cone does not show it, another source or cone does.
 void RouteSearch::seeLanding(Index target, const Cone& cone) {
   const Landing& landing = targets_[target].landing;
   const auto cost = [&](double s) {
@@ -254,7 +264,8 @@ void RouteSearch::seeLanding(Index target, const Cone& cone) {
     return;
   }
   const auto t = tangent(disk_, {p, 0}, 2 * kRounding_mm);
-  if (t && within(cone, *t)) push(lengthAlong(t->direction) + t->run + landing.step(best), 0, t->direction, best, ~target);
+  if (t && within(cone, *t))
+    push(lengthAlong(t->direction) + t->run + landing.step(best), 0, t->direction, best, ~target);
 }
 
 void RouteSearch::see(const Cone& cone) {
@@ -290,8 +301,7 @@ void RouteSearch::sweep(Cone first) {
 
 void RouteSearch::keep(const Cone& cone, double key) {
   if (key > at_most_) return;
-  kept_.push_back(cone);
-  heap_.push_back({key, 0, {}, 0, from_, static_cast<Index>(kept_.size()) - 1, true});
+  heap_.push_back({key, kept_.put({cone, from_}), true});
   std::push_heap(heap_.begin(), heap_.end(), later);
 }
 
@@ -299,7 +309,8 @@ void RouteSearch::keep(const Cone& cone, double key) {
 bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
   double ahead = std::numeric_limits<double>::infinity();
   for (const Target& t : targets_) {
-    const double to = t.line ? lineToLine(t.landing, gate) : distance(Segment{gate.right, gate.left}, t.at) + t.offset;
+    const double to =
+        t.line ? lineToLine(t.landing, gate) : distance(Segment{gate.right, gate.left}, t.at) + t.offset;
     ahead = std::min(ahead, to);
   }
   const double run = distance(Segment{gate.right, gate.left}, from_point_);
@@ -309,7 +320,8 @@ bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
   return true;
 }
 
-// Without few targets: drops a cone that comes too late to its gate, and keeps it for later if it is beyond the horizon.
+// Without few targets: drops a cone that comes too late to its gate, and keeps it for later if it is beyond
+// the horizon.
 bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
   // Where the sides of the cone meet the gate.
   const auto meet = [&](Point direction) {
@@ -324,9 +336,11 @@ bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
   if (high < 0) high = size;
   const Point right = gate.right + low * gate.along, left = gate.right + high * gate.along;
   if (everywhere_) {
-    // The walk to a point of the gate grows no faster from here than from the end of the gate, so the far side decides.
+    // The walk to a point of the gate grows no faster from here than from the end of the gate, so the far
+    // side decides.
     if (from_length_ + distance(from_point_, left) > reached_[slot] + high + kSureLater_mm) return true;
-    if (from_length_ + distance(from_point_, right) > reached_[slot + 1] + (size - low) + kSureLater_mm) return true;
+    if (from_length_ + distance(from_point_, right) > reached_[slot + 1] + (size - low) + kSureLater_mm)
+      return true;
   }
   const double key = from_length_ + distance(Segment{right, left}, from_point_);
   if (key <= horizon_) return false;
@@ -391,12 +405,15 @@ void RouteSearch::expand(Index index) {
     const Point other = -state.sense * leftOf(states_[i].direction);
     const double turn = state.sense * turnBetween(normal, other);
     if (turn <= 0 || state.length + radius_ * turn < states_[i].length) continue;
-    if (state.sense > 0 ? cross(other, high) > 0 : cross(low, other) > 0) (state.sense > 0 ? high : low) = other;
+    if (state.sense > 0 ? cross(other, high) > 0 : cross(low, other) > 0)
+      (state.sense > 0 ? high : low) = other;
   }
   for (const Turns::Span& span : turns_->ofArc(state.arc)) {
-    // The common part of [low, high] and the span. All lie within half a turn, whose two ends are opposite: neither side.
+    // The common part of [low, high] and the span. All lie within half a turn, whose two ends are opposite:
+    // neither side.
     if (cross(span.to, low) > 1e-9 || cross(high, span.from) > 1e-9) continue;
-    const Point from = cross(span.from, low) > 0 ? low : span.from, to = cross(high, span.to) > 0 ? high : span.to;
+    const Point from = cross(span.from, low) > 0 ? low : span.from,
+                to = cross(high, span.to) > 0 ? high : span.to;
     if (state.sense > 0) {
       sweep({span.triangle, -1, leftOf(from), leftOf(to)});
     } else {
@@ -405,7 +422,8 @@ void RouteSearch::expand(Index index) {
   }
 }
 
-// Whether the leg keeps the radius from every corner near it. That it crosses no wall, the triangles have shown.
+// Whether the leg keeps the radius from every corner near it. That it crosses no wall, the triangles have
+// shown.
 bool RouteSearch::free(const Leg& leg) const {
   const Point p = touch(diskOf(leg.from), leg.direction);
   Point q;
@@ -431,6 +449,7 @@ void RouteSearch::start() {
   touched_states_.clear();
   states_.clear();
   heap_.clear();
+  legs_.clear();
   kept_.clear();
   informed_ = !everywhere_ && targets_.size() <= kFewTargets;
   if (everywhere_) {
@@ -447,45 +466,53 @@ void RouteSearch::run(double at_most, Found found) {
   start();
   while (!heap_.empty()) {
     std::pop_heap(heap_.begin(), heap_.end(), later);
-    const Leg leg = heap_.back();
+    const Next next = heap_.back();
     heap_.pop_back();
-    if (leg.key > at_most_) return;
-    horizon_ = std::max(horizon_, leg.key + kHorizon_mm);
-    if (leg.kept) {
-      takeUp(leg.from);
-      follow(kept_[leg.to]);
+    if (next.key > at_most_) return;
+    horizon_ = std::max(horizon_, next.key + kHorizon_mm);
+    if (next.kept) {
+      const Kept kept = kept_.take(next.slot);
+      takeUp(kept.from);
+      follow(kept.cone);
       continue;
     }
-    if (leg.to < 0) {
-      if (free(leg)) found(leg);
-      continue;
+    const Leg leg = legs_.take(next.slot);
+    if (leg.to >= 0) {
+      arrive(leg);
+    } else if (free(leg)) {
+      found(leg);
     }
-    const Index arc = leg.to / 2;
-    const int sense = leg.to % 2 ? 1 : -1;
-    const int label = labelOf(leg.from);
-    if (dominated(arc, sense, leg.length, leg.direction, label) || !free(leg)) continue;
-    const auto index = static_cast<Index>(states_.size());
-    if (state_first_[leg.to] == Mesh::kNone) touched_states_.push_back(leg.to);
-    states_.push_back({arc, sense, leg.length, leg.direction, leg.from, state_first_[leg.to], label});
-    state_first_[leg.to] = index;
-    if (everywhere_) noteReached(states_[index]);
-    expand(index);
   }
 }
 
-Route RouteSearch::routeOf(const Leg& leg) const {
-  Route route;
+// Goes on from the arc that the leg leads to, if the leg is allowed and no walk was there sooner.
+void RouteSearch::arrive(const Leg& leg) {
+  const Index arc = leg.to / 2;
+  const int sense = leg.to % 2 ? 1 : -1, label = labelOf(leg.from);
+  if (dominated(arc, sense, leg.length, leg.direction, label) || !free(leg)) return;
+  const auto index = static_cast<Index>(states_.size());
+  if (state_first_[leg.to] == Mesh::kNone) touched_states_.push_back(leg.to);
+  const Point centre = mesh_->corners()[region_->pieces()[arc].corner];
+  states_.push_back({arc, sense, leg.length, leg.direction, centre, leg.from, state_first_[leg.to], label});
+  state_first_[leg.to] = index;
+  if (everywhere_) noteReached(states_[index]);
+  expand(index);
+}
+
+// The route that ends with the leg.
+void RouteSearch::trace(const Leg& leg, Route& route) const {
   const Target& t = targets_[~leg.to];
   route.target = t.label;
   route.length = leg.length;
   route.end = t.line ? t.landing.entry(leg.at) : t.at;
   route.landing_at = leg.at;
+  route.turns.clear();
   Index i = leg.from;
-  for (; i >= 0; i = states_[i].parent) route.turns.push_back({region_->pieces()[states_[i].arc].corner, states_[i].sense});
+  for (; i >= 0; i = states_[i].parent)
+    route.turns.push_back({region_->pieces()[states_[i].arc].corner, states_[i].sense});
   std::reverse(route.turns.begin(), route.turns.end());
   route.source = sources_[~i].label;
   route.start = sources_[~i].at;
-  return route;
 }
 
 std::optional<Route> RouteSearch::nearest(double at_most) {
@@ -493,26 +520,33 @@ std::optional<Route> RouteSearch::nearest(double at_most) {
   everywhere_ = false;
   run(at_most, [&](const Leg& leg) {
     if (!best || targets_[~leg.to].label < targets_[~best->to].label) best = leg;
-    at_most_ = std::min(at_most_, leg.key + kSameLength_mm);  // only equals may follow
+    at_most_ = std::min(at_most_, leg.length + kSameLength_mm);  // only equals may follow
   });
   if (!best) return std::nullopt;
-  return routeOf(*best);
+  Route route;
+  trace(*best, route);
+  return route;
 }
 
-std::vector<std::optional<Route>> RouteSearch::all(int labels) {
-  std::vector<std::optional<Route>> routes(labels);
+void RouteSearch::all(int labels, const std::function<void(const Route&)>& found) {
+  std::vector<std::optional<Leg>> last(labels);
   int open = labels;
   everywhere_ = true;
   run(std::numeric_limits<double>::infinity(), [&](const Leg& leg) {
-    auto& route = routes[targets_[~leg.to].label];
-    if (!route) {
-      if (--open == 0) at_most_ = leg.key + kSameLength_mm;
-    } else if (leg.length > route->length + kSameLength_mm || labelOf(leg.from) >= route->source) {
+    auto& best = last[targets_[~leg.to].label];
+    if (!best) {
+      if (--open == 0) at_most_ = leg.length + kSameLength_mm;
+    } else if (leg.length > best->length + kSameLength_mm || labelOf(leg.from) >= labelOf(best->from)) {
       return;
     }
-    route = routeOf(leg);
+    best = leg;
   });
-  return routes;
+  Route route;
+  for (const auto& leg : last) {
+    if (!leg) continue;
+    trace(*leg, route);
+    found(route);
+  }
 }
 
 }  // namespace stopwalk::floor

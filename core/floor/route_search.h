@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <limits>
 #include <optional>
 #include <vector>
@@ -8,6 +9,7 @@
 #include "core/floor/cone.h"
 #include "core/floor/gate_ends.h"
 #include "core/floor/landing.h"
+#include "core/floor/slots.h"
 #include "core/floor/turns.h"
 
 namespace stopwalk::floor {
@@ -24,13 +26,14 @@ struct Route {
   int target = 0;
   double length = 0;  // at the region's radius, offsets of source and target included
   std::vector<Turn> turns;
-  Point start, end;   // points of the region
+  Point start, end;  // points of the region
   double landing_at = 0;
 };
 
-// Shortest walks in one region by growing outwards from the sources: from each point or arc that is reached, the cone of
-// directions in which a taut walk can go on is followed through the triangles, and each arc or target seen in it is a
-// candidate, taken up in the order of distance. Every leg is held against the corners near it before it counts.
+// Shortest walks in one region by growing outwards from the sources: from each point or arc that is reached,
+// the cone of directions in which a taut walk can go on is followed through the triangles, and each arc or
+// target seen in it is a candidate, taken up in the order of distance. Every leg is held against the corners
+// near it before it counts.
 class RouteSearch {
  public:
   using Index = Mesh::Index;
@@ -44,22 +47,61 @@ class RouteSearch {
   void addTarget(Point p, double offset, int label);
   void addLanding(const Landing& landing, int label);
 
-  // The shortest route from any source to any target, if not longer than `at_most`; of equals, the lowest target label.
+  // The shortest route from any source to any target, if not longer than `at_most`; of equals, the lowest
+  // target label.
   std::optional<Route> nearest(double at_most = std::numeric_limits<double>::infinity());
-  // For each target label its shortest route from any source. Labels count from 0 to below `labels`.
-  std::vector<std::optional<Route>> all(int labels);
+  // Gives, label by label, the shortest route to each target from any source. Labels count from 0 to below
+  // `labels`.
+  void all(int labels, const std::function<void(const Route&)>& found);
 
  private:
-  struct Source { Point at; double offset; int label; Index triangle; };
-  struct Target { Point at; double offset; int label; bool line; Landing landing; };
+  struct Source {
+    Point at;
+    double offset;
+    int label;
+    Index triangle;
+  };
+  struct Target {
+    Point at;
+    double offset;
+    int label;
+    bool line;
+    Landing landing;
+  };
   // Where a walk has arrived: on an arc, turning one way.
-  struct State { Index arc; int sense; double length; Point direction; Index parent; Index same; int label; };
-  // A leg not yet confirmed; or, `kept`, a cone not yet followed.
-  struct Leg { double key, length; Point direction; double at; Index from; Index to; bool kept; };
+  struct State {
+    Index arc;
+    int sense;
+    double length;
+    Point direction, centre;
+    Index parent;
+    Index same;
+    int label;
+  };
+  // A leg not yet confirmed: to an arc and sense, or to a target (~index).
+  struct Leg {
+    double length;
+    Point direction;
+    double at;
+    Index from;
+    Index to;
+  };
+  // A cone not yet followed.
+  struct Kept {
+    Cone cone;
+    Index from;
+  };
+  // What is next, by length: a leg's or a kept cone's slot.
+  struct Next {
+    double key;
+    Index slot;
+    bool kept;
+  };
 
   void start();
   template <class Found>
   void run(double at_most, Found found);
+  void arrive(const Leg& leg);
   void expand(Index state);
   void launch(const Source& source, Index index);
   void sweep(Cone first);
@@ -79,7 +121,7 @@ class RouteSearch {
   bool dominated(Index arc, int sense, double length, Point direction, int label) const;
   int labelOf(Index from) const;
   double estimate(Point p) const;
-  Route routeOf(const Leg& leg) const;
+  void trace(const Leg& leg, Route& route) const;
   Disk diskOf(Index from) const;
 
   const Mesh* mesh_;
@@ -89,14 +131,16 @@ class RouteSearch {
   double radius_;
   std::vector<Source> sources_;
   std::vector<Target> targets_;
-  std::vector<Index> target_first_, target_next_;       // targets in a triangle
+  std::vector<Index> target_first_, target_next_;  // targets in a triangle
   std::vector<Index> target_of_;
   std::vector<State> states_;
-  std::vector<Index> state_first_;                      // by arc and sense
+  std::vector<Index> state_first_;  // by arc and sense
   std::vector<Index> touched_triangles_;
   std::vector<Index> touched_states_;
-  std::vector<Leg> heap_;
-  std::vector<Cone> stack_, kept_;
+  std::vector<Next> heap_;
+  Slots<Leg> legs_;
+  Slots<Kept> kept_;
+  std::vector<Cone> stack_;
   double horizon_ = 0, at_most_ = 0;
   // For walks to everywhere: how soon each end of a gate is reached.
   std::optional<GateEnds> ends_;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "core/floor/mesh.h"
@@ -8,15 +9,15 @@
 
 namespace stopwalk::floor {
 
-// A taut walk in closed form: from a place, by a step to `start` where that is another point, by tangents and arcs of a radius
-// round the turns to `end`, and by a step in. Local coordinates.
+// A taut walk in closed form: from a place, by a step to `start` where that is another point, by tangents and
+// arcs of a radius round the turns to `end`, and by a step in. Local coordinates.
 struct Course {
   Point from, start;
-  std::vector<Turn> turns;
+  std::span<const Turn> turns;
   Point end, to;
 };
-double lengthOf(const Mesh& mesh, const Course& course, double radius);
-// For drawing, in plan coordinates: arcs as chords of 5 degrees or finer.
-std::vector<Point> pathOf(const Mesh& mesh, const Course& course, double radius);
+// Its length. Unless `path` is null, the course is drawn there too, in plan coordinates: arcs as chords of 5
+// degrees or finer.
+double follow(const Mesh& mesh, const Course& course, double radius, std::vector<Point>* path);
 
 }  // namespace stopwalk::floor

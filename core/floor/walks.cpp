@@ -7,6 +7,7 @@
 #include <set>
 #include <unordered_map>
 
+#include "core/floor/near_places.h"
 #include "core/floor/steps.h"
 #include "core/floor/taut.h"
 #include "core/geometry/lattice.h"
@@ -38,20 +39,15 @@ struct Ends {
   std::vector<PartLanding> landings;
   bool has(Mesh::Index part) const {
     return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; }) ||
-           std::any_of(landings.begin(), landings.end(), [&](const PartLanding& l) { return l.part == part; });
+           std::any_of(landings.begin(), landings.end(),
+                       [&](const PartLanding& l) { return l.part == part; });
   }
   bool joins(const Ends& other) const {
     return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return other.has(e.part); }) ||
-           std::any_of(landings.begin(), landings.end(), [&](const PartLanding& l) { return other.has(l.part); });
+           std::any_of(landings.begin(), landings.end(),
+                       [&](const PartLanding& l) { return other.has(l.part); });
   }
 };
-
-double straightLineTo(Point p, const Place& place) {
-  double least = kInfinite;
-  for (Point q : place.points) least = std::min(least, distance(p, q));
-  for (const Segment& s : place.lines) least = std::min(least, distance(Segment{s.a, s.b}, p));
-  return least;
-}
 
 }  // namespace
 
@@ -59,7 +55,11 @@ double straightLineTo(Point p, const Place& place) {
 class Layer {
  public:
   Layer(const Mesh& mesh, const WallGrid& grid, double clearance, std::function<const Region&()> body)
-      : mesh_(mesh), grid_(grid), clearance_(clearance), region_(mesh, grid, clearance), steps_(mesh, grid, region_, std::move(body)) {}
+      : mesh_(mesh),
+        grid_(grid),
+        clearance_(clearance),
+        region_(mesh, grid, clearance),
+        steps_(mesh, grid, region_, std::move(body)) {}
 
   double clearance() const { return clearance_; }
   const Region& region() const { return region_; }
@@ -103,8 +103,15 @@ struct Walks::Inside {
   Paths paths;
   std::map<double, Layer> layers;
   // What the labels of the search in hand stand for.
-  struct End { std::size_t place = 0; Segment local; Exit exit; PartLanding landing; bool line = false; };
+  struct End {
+    std::size_t place = 0;
+    Segment local;
+    Exit exit;
+    PartLanding landing;
+    bool line = false;
+  };
   std::vector<End> from_ends, to_ends;
+  std::vector<Point> drawn;  // the last path, kept for its memory
 
   Inside(const Plan& plan, double c, Paths p) : mesh(plan), grid(mesh), clearance(c), paths(p) {}
 
@@ -118,7 +125,8 @@ struct Walks::Inside {
 
   bool onFloor(Point local) const { return mesh.floorTriangle(local) != Mesh::kNone; }
 
-  // The parts of a place as local segments; points are segments of no length. Points off the floor are left out.
+  // The parts of a place as local segments; points are segments of no length. Points off the floor are left
+  // out.
   std::vector<Segment> localParts(const Place& place) const {
     std::vector<Segment> parts;
     for (Point p : place.points) {
@@ -163,7 +171,7 @@ struct Walks::Inside {
   }
 
   // The route found at the region's radius, measured at the clearance asked for.
-  Walk measured(const Layer& l, const Route& route) const {
+  Walk measured(const Layer& l, const Route& route) {
     const double c = l.clearance(), less = c - l.region().radius();
     const End& from = from_ends[route.source];
     const End& to = to_ends[route.target];
@@ -173,7 +181,8 @@ struct Walks::Inside {
       course.end = route.end;
       if (to.landing.landing.kind == Landing::Kind::Round)
         course.end = route.end + less * unit(route.end - to.landing.landing.centre);
-      if (to.landing.landing.kind == Landing::Kind::Straight) course.end = route.end + less * to.landing.outward;
+      if (to.landing.landing.kind == Landing::Kind::Straight)
+        course.end = route.end + less * to.landing.outward;
     } else {
       course.to = to.local.a;
       course.end = to.exit.at + less * to.exit.outward;
@@ -181,13 +190,14 @@ struct Walks::Inside {
     Walk walk;
     walk.status = c == clearance ? WalkStatus::Walk : WalkStatus::Narrow;
     walk.clearance_mm = c;
-    walk.length_mm = lengthOf(mesh, course, c);
-    if (paths == Paths::Drawn) walk.path = pathOf(mesh, course, c);
+    walk.length_mm = follow(mesh, course, c, paths == Paths::Drawn ? &drawn : nullptr);
+    if (paths == Paths::Drawn) walk.path.assign(drawn.begin(), drawn.end());
     return walk;
   }
 
-  // The whole millimetres at which an end of the walk ceases to need a step; between them, a way at one clearance is a way at
-  // every smaller one. (A place that lies in the region takes no step, and may be shut in where a step would have led out.)
+  // The whole millimetres at which an end of the walk ceases to need a step; between them, a way at one
+  // clearance is a way at every smaller one. (A place that lies in the region takes no step, and may be shut
+  // in where a step would have led out.)
   void addStops(const std::vector<Segment>& parts, std::set<int>& stops) const {
     for (const Segment& part : parts) {
       const int pieces = static_cast<int>(distance(part.a, part.b) / 25) + 1;
@@ -201,7 +211,8 @@ struct Walks::Inside {
         least -= 12.5;
         most += 12.5;
       }
-      for (int c = static_cast<int>(least + kBuildLess_mm); c <= static_cast<int>(most + kBuildLess_mm); ++c) stops.insert(c);
+      for (int c = static_cast<int>(least + kBuildLess_mm); c <= static_cast<int>(most + kBuildLess_mm); ++c)
+        stops.insert(c);
     }
   }
 
@@ -246,15 +257,19 @@ struct Walks::Inside {
     return route ? measured(l, *route) : Walk{};
   }
 
-  Nearest nearest(Point from, std::span<const Place> to, double at_most);
-  void narrowToo(Point from, std::span<const Place> to, double at_most, Nearest& best);
+  Nearest nearest(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
+                  double at_most);
+  Nearest nearestOutwards(Point from, std::span<const Place> to, const NearPlaces& near);
+  void narrowToo(Point from, std::span<const Place> to, const std::vector<std::size_t>& which, double at_most,
+                 Nearest& best);
 };
 
 // Places not joined at the clearance asked for may yet be nearer, at less.
-void Walks::Inside::narrowToo(Point from, std::span<const Place> to, double at_most, Nearest& best) {
+void Walks::Inside::narrowToo(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
+                              double at_most, Nearest& best) {
   const Point p = mesh.local(from);
   Layer& l = layer(clearance);
-  for (std::size_t i = 0; i < to.size(); ++i) {
+  for (const std::size_t i : which) {
     const double bound = straightLineTo(from, to[i]);
     if (bound > std::min(at_most, best.walk.length_mm)) continue;
     const std::vector<Segment> parts = localParts(to[i]);
@@ -267,7 +282,9 @@ void Walks::Inside::narrowToo(Point from, std::span<const Place> to, double at_m
   }
 }
 
-Nearest Walks::Inside::nearest(Point from, std::span<const Place> to, double at_most) {
+// The nearest of those listed.
+Nearest Walks::Inside::nearest(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
+                               double at_most) {
   const Point p = mesh.local(from);
   Nearest best;
   if (!onFloor(p)) {
@@ -280,17 +297,32 @@ Nearest Walks::Inside::nearest(Point from, std::span<const Place> to, double at_
   from_ends.clear();
   to_ends.clear();
   addSources(l, search, {{p, p}}, 0);
-  for (std::size_t i = 0; i < to.size(); ++i) {
-    if (straightLineTo(from, to[i]) > at_most) continue;
+  for (const std::size_t i : which) {
     const std::vector<Segment> parts = localParts(to[i]);
     for (const Segment& part : parts)
       if (ends.joins(l.ends(part))) addTargets(l, search, {part}, i);
   }
   if (!to_ends.empty()) {
-    if (const auto route = search.nearest(at_most)) best = {to_ends[route->target].place, measured(l, *route)};
+    if (const auto route = search.nearest(at_most))
+      best = {to_ends[route->target].place, measured(l, *route)};
   }
-  narrowToo(from, to, at_most, best);
+  narrowToo(from, to, which, at_most, best);
   return best;
+}
+
+// The nearest of many: those near in a straight line first, then twice as far, until none beyond can be
+// nearer.
+Nearest Walks::Inside::nearestOutwards(Point from, std::span<const Place> to, const NearPlaces& near) {
+  constexpr double kFirstRadius_mm = 8000, kLastRadius_mm = 1e6;
+  for (double radius = kFirstRadius_mm; radius <= kLastRadius_mm; radius *= 2) {
+    const std::vector<std::size_t> which = near.within(from, radius);
+    if (which.size() == to.size()) break;
+    if (which.empty()) continue;
+    Nearest found = nearest(from, to, which, radius);
+    if (found.walk.length_mm < radius - kSameLength_mm || found.walk.status == WalkStatus::Unmeasured)
+      return found;
+  }
+  return nearest(from, to, near.within(from, kInfinite), kInfinite);
 }
 
 Walks::Walks(const Plan& plan, double clearance_mm, Paths paths)
@@ -299,7 +331,9 @@ Walks::~Walks() = default;
 Walks::Walks(Walks&&) noexcept = default;
 Walks& Walks::operator=(Walks&&) noexcept = default;
 
-bool Walks::onFloor(Point p) const { return inside_->onFloor(inside_->mesh.local(p)); }
+bool Walks::onFloor(Point p) const {
+  return inside_->onFloor(inside_->mesh.local(p));
+}
 
 bool Walks::joined(Point a, Point b, double clearance_mm) const {
   const Point p = inside_->mesh.local(a), q = inside_->mesh.local(b);
@@ -307,11 +341,30 @@ bool Walks::joined(Point a, Point b, double clearance_mm) const {
   return inside_->joined(inside_->layer(clearance_mm), {{p, p}}, {{q, q}});
 }
 
-Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm) const {
-  return inside_->nearest(from, to, at_most_mm);
+std::vector<std::int32_t> Walks::parts(const Place& place, double clearance_mm) const {
+  Layer& layer = inside_->layer(std::max(clearance_mm, 0.0));
+  std::vector<std::int32_t> found;
+  for (const Segment& part : inside_->localParts(place)) {
+    const Ends& ends = layer.ends(part);
+    for (const Exit& e : ends.exits) found.push_back(e.part);
+    for (const PartLanding& l : ends.landings) found.push_back(l.part);
+  }
+  std::ranges::sort(found);
+  const auto repeated = std::ranges::unique(found);
+  found.erase(repeated.begin(), repeated.end());
+  return found;
 }
 
-Walk Walks::between(Point from, Point to) const { return between(Place{{from}, {}}, Place{{to}, {}}); }
+Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm) const {
+  std::vector<std::size_t> which;
+  for (std::size_t i = 0; i < to.size(); ++i)
+    if (straightLineTo(from, to[i]) <= at_most_mm) which.push_back(i);
+  return inside_->nearest(from, to, which, at_most_mm);
+}
+
+Walk Walks::between(Point from, Point to) const {
+  return between(Place{{from}, {}}, Place{{to}, {}});
+}
 
 Walk Walks::between(const Place& from, const Place& to) const {
   if (!from.lines.empty() && to.lines.empty()) {
@@ -326,7 +379,7 @@ Walk Walks::between(const Place& from, const Place& to) const {
   Walk best;
   if (offFloor(from) || offFloor(to)) best.status = WalkStatus::Unmeasured;
   const auto tryFrom = [&](Point p) {
-    const Walk walk = inside_->nearest(p, {&to, 1}, kInfinite).walk;
+    const Walk walk = inside_->nearest(p, {&to, 1}, {0}, kInfinite).walk;
     if (walk.found() && walk.length_mm < best.length_mm) best = walk;
     return walk.length_mm;
   };
@@ -358,11 +411,12 @@ Walk Walks::between(const Place& from, const Place& to) const {
 
 std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span<const Place> to) const {
   std::vector<Nearest> answers(from.size());
+  Inside& in = *inside_;
+  const NearPlaces near(to);
   if (std::any_of(to.begin(), to.end(), [](const Place& p) { return !p.lines.empty(); })) {
-    for (std::size_t i = 0; i < from.size(); ++i) answers[i] = nearest(from[i], to);
+    for (std::size_t i = 0; i < from.size(); ++i) answers[i] = in.nearestOutwards(from[i], to, near);
     return answers;
   }
-  Inside& in = *inside_;
   Layer& l = in.layer(in.clearance);
   RouteSearch& search = l.search();
   in.from_ends.clear();
@@ -381,20 +435,20 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
       in.to_ends.push_back({i, {p, p}, e, {}, false});
     }
   }
-  for (const auto& route : search.all(static_cast<int>(in.to_ends.size()))) {
-    if (!route) continue;
-    const std::size_t i = in.to_ends[route->target].place;
-    Walk walk = in.measured(l, *route);
-    const std::size_t place = in.from_ends[route->source].place;
+  search.all(static_cast<int>(in.to_ends.size()), [&](const Route& route) {
+    const std::size_t i = in.to_ends[route.target].place;
+    Walk walk = in.measured(l, route);
+    const std::size_t place = in.from_ends[route.source].place;
     if (answers[i].index) {
       const double ahead = answers[i].walk.length_mm - walk.length_mm;
-      if (ahead < -kSameLength_mm || (ahead <= kSameLength_mm && *answers[i].index <= place)) continue;
+      if (ahead < -kSameLength_mm || (ahead <= kSameLength_mm && *answers[i].index <= place)) return;
     }
     std::reverse(walk.path.begin(), walk.path.end());
     answers[i] = {place, std::move(walk)};
-  }
+  });
   for (std::size_t i = 0; i < from.size(); ++i) {
-    if (answers[i].walk.status != WalkStatus::Unmeasured) in.narrowToo(from[i], to, kInfinite, answers[i]);
+    if (answers[i].walk.status == WalkStatus::Unmeasured) continue;
+    in.narrowToo(from[i], to, near.within(from[i], answers[i].walk.length_mm), kInfinite, answers[i]);
   }
   return answers;
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <limits>
 #include <memory>
 #include <optional>
@@ -17,7 +18,8 @@ inline constexpr double kMeasuringClearance_mm = 305;
 // House rule: a body 560 mm wide.
 inline constexpr double kBodyHalfWidth_mm = 280;
 
-// Where a walk may start or end: points, or whole lines of points (a bar or cord has a standing place for each of its points).
+// Where a walk may start or end: points, or whole lines of points (a bar or cord has a standing place for
+// each of its points).
 struct Place {
   std::vector<Point> points;
   std::vector<Segment> lines;
@@ -34,8 +36,9 @@ enum class WalkStatus {
 struct Walk {
   WalkStatus status = WalkStatus::Unreachable;
   double length_mm = std::numeric_limits<double>::infinity();
-  double clearance_mm = 0;   // what it was measured at
-  std::vector<Point> path;   // for drawing: arcs as chords of 5 degrees or finer; starts and ends at the places themselves
+  double clearance_mm = 0;  // what it was measured at
+  std::vector<Point>
+      path;  // for drawing: arcs as chords of 5 degrees or finer; starts and ends at the places themselves
   bool found() const { return status == WalkStatus::Walk || status == WalkStatus::Narrow; }
 };
 
@@ -48,14 +51,14 @@ struct Nearest {
   Walk walk;
 };
 
-// Exact shortest walks over one floor: straight pieces and true arcs of the clearance's radius, by the definitions of
-// docs/measuring.md. Immutable from outside; remembers what it built, so asking again is cheap. One thread at a time.
-// Lengths agree with the closed form to 0.001 mm; only between two lines (a cord and a bar), of which one is sampled at 65
-// places, a valley between two of them may be missed.
+// Exact shortest walks over one floor: straight pieces and true arcs of the clearance's radius, by the
+// definitions of docs/measuring.md. Immutable from outside; remembers what it built, so asking again is
+// cheap. One thread at a time. Lengths agree with the closed form to 0.001 mm; only between two lines (a cord
+// and a bar), of which one is sampled at 65 places, a valley between two of them may be missed.
 class Walks {
  public:
-  // `clearance_mm` >= 0. Where there is no way at it, the largest whole millimetre from 304 (or below `clearance_mm`) down to
-  // 280 with a way is used; below 280 there is no such fallback.
+  // `clearance_mm` >= 0. Where there is no way at it, the largest whole millimetre from 304 (or below
+  // `clearance_mm`) down to 280 with a way is used; below 280 there is no such fallback.
   explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm, Paths paths = Paths::Drawn);
   ~Walks();
   Walks(Walks&&) noexcept;
@@ -67,12 +70,19 @@ class Walks {
   Walk between(const Place& from, const Place& to) const;
   Walk between(Point from, Point to) const;
 
-  // The nearest of `to` from one point; equal lengths go to the lower index. Ways longer than `at_most_mm` need not be found.
+  // The nearest of `to` from one point; equal lengths go to the lower index. Ways longer than `at_most_mm`
+  // need not be found.
   Nearest nearest(Point from, std::span<const Place> to,
                   double at_most_mm = std::numeric_limits<double>::infinity()) const;
 
   // For each of `from`, the nearest of `to`: one pass over the floor for all. Same answers as `nearest`.
   std::vector<Nearest> nearestForAll(std::span<const Point> from, std::span<const Place> to) const;
+
+  // The connected parts of the floor at exactly this clearance that a walk from the place can be in, steps
+  // included: ascending numbers, none for a place off the floor. Between places that share one there is a
+  // way; nothing is measured, so that asking for ten thousand places costs little more than the region
+  // itself.
+  std::vector<std::int32_t> parts(const Place& place, double clearance_mm) const;
 
   // Whether two points are joined at exactly this clearance, steps included, with no fallback.
   bool joined(Point a, Point b, double clearance_mm) const;

@@ -12,7 +12,9 @@ namespace {
 
 using support::Numbers;
 
-Point anyPoint(Numbers& n) { return {n.in(0, 8000), n.in(0, 7000)}; }
+Point anyPoint(Numbers& n) {
+  return {n.in(0, 8000), n.in(0, 7000)};
+}
 
 class WalksProperty : public testing::TestWithParam<int> {
  protected:
@@ -54,7 +56,8 @@ TEST_P(WalksProperty, TurningAndMovingThePlanChangesNothing) {
     const Walks here(plan), there(support::movedPlan(plan, deg, by));
     for (int q = 0; q < 3; ++q) {
       const Point a = anyPoint(n), b = anyPoint(n);
-      const Walk w = here.between(a, b), v = there.between(support::movedPoint(a, deg, by), support::movedPoint(b, deg, by));
+      const Walk w = here.between(a, b),
+                 v = there.between(support::movedPoint(a, deg, by), support::movedPoint(b, deg, by));
       ASSERT_EQ(w.status, v.status) << a.x << "," << a.y << " " << b.x << "," << b.y;
       if (w.found()) {
         EXPECT_NEAR(w.length_mm, v.length_mm, 1e-2);
@@ -84,7 +87,8 @@ TEST_P(WalksProperty, TriangleAndClearanceAndObstaclesWhereNoStepIsNeeded) {
   onPlans(25, 8, [](Numbers& n, const Plan& plan) {
     Point p[3];
     for (Point& q : p) {
-      for (int i = 0; i < 100 && support::slowClearance(plan, q = anyPoint(n)) < 320; ++i) {}
+      for (int i = 0; i < 100 && support::slowClearance(plan, q = anyPoint(n)) < 320; ++i) {
+      }
       if (support::slowClearance(plan, q) < 320) return;
     }
     const auto at = [](const Walks& w, Point a, Point b) {
@@ -120,13 +124,49 @@ TEST_P(WalksProperty, OnePassForAllGivesTheSameAsOneByOne) {
   });
 }
 
+TEST_P(WalksProperty, OnePassForAllToBarsGivesTheSameAsOneByOne) {
+  onPlans(8, 20, [](Numbers& n, const Plan& plan) {
+    std::vector<Point> from;
+    std::vector<Place> to;
+    for (int i = 0; i < 12; ++i) from.push_back(anyPoint(n));
+    for (int i = 0; i < 4; ++i) to.push_back({{anyPoint(n)}, {}});
+    const Point a = anyPoint(n);
+    to.push_back({{}, {{a, a + n.in(300, 1500) * geometry::direction(90 * n.below(4))}}});
+    // Places far away, so that the nearest are asked first.
+    for (int i = 0; i < 4; ++i) to.push_back({{anyPoint(n) + Point{50000, 0}}, {}});
+    const Walks walks(plan);
+    const std::vector<Nearest> all = walks.nearestForAll(from, to);
+    for (std::size_t i = 0; i < from.size(); ++i) {
+      const Nearest one = walks.nearest(from[i], to);
+      EXPECT_EQ(all[i].index, one.index) << i;
+      EXPECT_EQ(all[i].walk.status, one.walk.status) << i;
+      EXPECT_EQ(all[i].walk.length_mm, one.walk.length_mm) << i;
+    }
+  });
+}
+
+TEST_P(WalksProperty, PartsAreSharedJustWhereThereIsAWay) {
+  onPlans(15, 20, [](Numbers& n, const Plan& plan) {
+    const Walks walks(plan);
+    for (int q = 0; q < 10; ++q) {
+      const Point a = anyPoint(n), b = anyPoint(n);
+      const auto at_a = walks.parts(Place{{a}, {}}, kMeasuringClearance_mm),
+                 at_b = walks.parts(Place{{b}, {}}, kMeasuringClearance_mm);
+      const bool shared = std::ranges::find_first_of(at_a, at_b) != at_a.end();
+      EXPECT_EQ(shared, walks.between(a, b).status == WalkStatus::Walk)
+          << a.x << "," << a.y << " " << b.x << "," << b.y;
+    }
+  });
+}
+
 TEST_P(WalksProperty, ABarIsAsNearAsTheNearestOfItsPlaces) {
   onPlans(12, 6, [](Numbers& n, const Plan& plan) {
     const Point from = anyPoint(n);
     if (support::slowClearance(plan, from) < 0) return;
     const Walks walks(plan);
     for (int k = 0; k < 3; ++k) {
-      const Point a = anyPoint(n), b = a + n.in(300, 1500) * geometry::direction(n.below(2) ? 90 * n.below(4) : n.in(0, 360));
+      const Point a = anyPoint(n),
+                  b = a + n.in(300, 1500) * geometry::direction(n.below(2) ? 90 * n.below(4) : n.in(0, 360));
       constexpr int kPlaces = 150;
       std::vector<Place> places;
       bool on_floor = true;
@@ -140,8 +180,10 @@ TEST_P(WalksProperty, ABarIsAsNearAsTheNearestOfItsPlaces) {
       const Nearest sampled = walks.nearest(from, places);
       ASSERT_EQ(bar.found(), sampled.index.has_value()) << a.x << "," << a.y << " " << b.x << "," << b.y;
       if (!bar.found() || bar.status != sampled.walk.status) continue;
-      EXPECT_LE(bar.length_mm, sampled.walk.length_mm + 1e-3) << a.x << "," << a.y << " " << b.x << "," << b.y;
-      EXPECT_GE(bar.length_mm, sampled.walk.length_mm - distance(a, b) / kPlaces) << a.x << "," << a.y << " " << b.x << "," << b.y;
+      EXPECT_LE(bar.length_mm, sampled.walk.length_mm + 1e-3)
+          << a.x << "," << a.y << " " << b.x << "," << b.y;
+      EXPECT_GE(bar.length_mm, sampled.walk.length_mm - distance(a, b) / kPlaces)
+          << a.x << "," << a.y << " " << b.x << "," << b.y;
     }
   });
 }

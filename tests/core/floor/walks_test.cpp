@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -200,6 +201,22 @@ TEST(Walks, OffTheFloorIsUnmeasured) {
   EXPECT_EQ(walks.between({4000, 3500}, {1000, 1000}).status, WalkStatus::Unmeasured);
   EXPECT_EQ(walks.between({1000, 1000}, {-500, 1000}).status, WalkStatus::Unmeasured);
   EXPECT_EQ(walks.between({4000, 3000}, {1000, 1000}).status, WalkStatus::Walk);  // on the outline is on the floor
+}
+
+TEST(Parts, AreSharedJustWhereThereIsAWay) {
+  const Walks walks(hallWithGap(590));
+  const Place left{{{1000, 1000}}, {}}, right{{{9000, 1000}}, {}}, beside_left{{{3990, 1000}}, {}};
+  EXPECT_EQ(walks.parts(left, 295), walks.parts(right, 295));
+  EXPECT_NE(walks.parts(left, 296), walks.parts(right, 296));
+  EXPECT_EQ(walks.parts(left, 296), walks.parts(beside_left, 296));  // by a step
+}
+
+TEST(Parts, OfManyPointsAreAllTheirs) {
+  const Walks walks(hallWithGap(300));
+  const auto both = walks.parts(Place{{{9000, 1000}, {1000, 1000}, {2000, 1000}}, {}}, 305);
+  EXPECT_EQ(both.size(), 2u);
+  EXPECT_TRUE(std::ranges::is_sorted(both));
+  EXPECT_TRUE(walks.parts(Place{{{4500, 1000}}, {}}, 305).empty());  // in a solid
 }
 
 TEST(Nearest, EqualsGoToTheFirst) {
