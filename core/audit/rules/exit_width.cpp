@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <limits>
 
 #include "core/audit/context.h"
 #include "core/audit/exits.h"
@@ -19,23 +18,19 @@ std::vector<std::size_t> indoors(const Context& c) {
 
 std::vector<Finding> find(const Context& c, const Setting& setting) {
   const double width_mm = setting.limit() * 1000;
-  std::vector<Place> wide_exits;
+  Place wide_exits;
   for (const Exit& e : exitsOf(c))
-    if (!under(c.layout.doors[e.door].width, width_mm)) wide_exits.push_back(Place{{e.inside}, {}});
-  const std::vector<std::size_t> who = indoors(c);
-  std::vector<Point> from;
-  for (const std::size_t i : who) from.push_back(c.stations[i].at);
-  std::vector<floor::Nearest> ways(who.size());
-  if (!wide_exits.empty() && !from.empty())
-    ways = floor::Walks(c.plan, width_mm / 2).nearestForAll(from, wide_exits);
+    if (!under(c.layout.doors[e.door].width, width_mm)) wide_exits.points.push_back(e.inside);
+  const std::vector<std::int32_t> way_out = c.walks.parts(wide_exits, width_mm / 2);
 
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < who.size(); ++i) {
-    if (ways[i].index && ways[i].walk.status == floor::WalkStatus::Walk) continue;
-    Finding f = c.aboutStation(who[i]);
+  for (const std::size_t station : indoors(c)) {
+    const auto led_to = c.walks.parts(Place{{c.stations[station].at}, {}}, width_mm / 2);
+    if (std::ranges::find_first_of(led_to, way_out) != led_to.end()) continue;
+    Finding f = c.aboutStation(station);
     f.limit = setting.limit();
     f.unit = "m";
-    f.text = c.stationName(who[i]) + ": " +
+    f.text = c.stationName(station) + ": " +
              (wide_exits.empty() ? "the layout has no way out of the building"
                                  : "there is no way out of the building") +
              " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
