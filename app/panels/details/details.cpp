@@ -1,0 +1,152 @@
+#include "app/panels/details/details.h"
+
+#include <QStyle>
+
+#include "app/edits/step_names.h"
+#include "app/panels/details/sections.h"
+#include "app/panels/sentence_label.h"
+
+namespace stopwalk::panels {
+
+using edits::ThingKind;
+
+Details::Details(const Desk& desk, QWidget* parent) : QScrollArea(parent), desk_(desk) {
+  setWidgetResizable(true);
+  setFrameShape(QFrame::NoFrame);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setFocusPolicy(Qt::NoFocus);
+  setAccessibleName(tr("Details"));
+  auto* all = new QWidget(this);
+  column_ = new QVBoxLayout(all);
+  column_->setContentsMargins(8, 8, 8, 8);
+  column_->setSpacing(8);
+  title_ = new QLabel(all);
+  title_->setWordWrap(true);
+  title_->setTextFormat(Qt::PlainText);
+  problems_box_ = new QWidget(all);
+  (new QVBoxLayout(problems_box_))->setContentsMargins(0, 0, 0, 0);
+  column_->addWidget(title_);
+  column_->addWidget(problems_box_);
+  column_->addStretch(1);
+  setWidget(all);
+  connect(&desk_.edited, &edits::EditedLayout::changed, this, &Details::follow);
+  connect(&desk_.selection, &edits::Selection::changed, this, [this] {
+    applyPending();
+    follow();
+  });
+  rebuild();
+}
+
+void Details::setProblems(std::vector<Problem> problems) {
+  problems_ = std::move(problems);
+  showProblems();
+}
+
+void Details::applyPending() {
+  if (section_) section_->applyPending();
+}
+
+void Details::follow() {
+  if (!section_ || section_->ids() != present()) return scheduleRebuild();
+  section_->refresh();
+  showTitle();
+}
+
+// Not at once: a field of the section may be at work.
+void Details::scheduleRebuild() {
+  if (rebuild_waits_) return;
+  rebuild_waits_ = true;
+  QMetaObject::invokeMethod(
+      this, [this] { rebuild(); }, Qt::QueuedConnection);
+}
+
+void Details::rebuild() {
+  rebuild_waits_ = false;
+  if (section_ && section_->ids() == present() && !present().empty()) return follow();
+  if (section_) {
+    section_->hide();
+    section_->deleteLater();
+  }
+  section_ = makeSection();
+  column_->insertWidget(2, section_);
+  section_->refresh();
+  section_->show();
+  showTitle();
+  shown_problems_.clear();
+  showProblems();
+}
+
+std::vector<std::string> Details::present() const {
+  std::vector<std::string> ids;
+  for (const std::string& id : desk_.selection.ids())
+    if (edits::findThing(desk_.edited.layout(), id)) ids.push_back(id);
+  return ids;
+}
+
+std::set<ThingKind> Details::kinds() const {
+  std::set<ThingKind> kinds;
+  for (const std::string& id : present()) kinds.insert(edits::findThing(desk_.edited.layout(), id)->kind);
+  return kinds;
+}
+
+Section* Details::makeSection() {
+  const auto kinds = this->kinds();
+  if (kinds.empty()) return makeWorkshopSection(desk_, widget());
+  if (kinds.size() > 1) return makeMixedSection(desk_, present(), widget());
+  switch (*kinds.begin()) {
+    case ThingKind::Underlay:
+      return makeUnderlaySection(desk_, present(), widget());
+    case ThingKind::Room:
+      return makeRoomSection(desk_, present(), widget());
+    case ThingKind::Door:
+      return makeDoorSection(desk_, present(), widget());
+    case ThingKind::Fixture:
+      return makeFixtureSection(desk_, present(), widget());
+    case ThingKind::Machine:
+      return makeMachineSection(desk_, present(), widget());
+    case ThingKind::Station:
+      return makeStationSection(desk_, present(), widget());
+    case ThingKind::MachineDevice:
+      return makeDeviceSection(desk_, present(), true, widget());
+    case ThingKind::WallDevice:
+      return makeDeviceSection(desk_, present(), false, widget());
+    case ThingKind::Phone:
+      return makePhoneSection(desk_, present(), widget());
+    case ThingKind::Note:
+      return makeNoteSection(desk_, present(), widget());
+    case ThingKind::TapeCheck:
+      return makeTapeCheckSection(desk_, present(), widget());
+  }
+  return makeWorkshopSection(desk_, widget());
+}
+
+void Details::showTitle() {
+  const auto ids = present();
+  QString title = tr("The workshop");
+  if (ids.size() == 1) {
+    const auto& layout = desk_.edited.layout();
+    title = edits::called(layout, *edits::findThing(layout, ids.front()));
+    title[0] = title[0].toUpper();
+  } else if (ids.size() > 1) {
+    title = tr("%1 things").arg(ids.size());
+  }
+  title_->setText(title);
+  QFont bold = font();
+  bold.setBold(true);
+  bold.setPointSizeF(bold.pointSizeF() * 1.2);
+  title_->setFont(bold);
+}
+
+void Details::showProblems() {
+  std::vector<Problem> shown;
+  for (const std::string& id : present())
+    for (const Problem& p : problems_)
+      if (isAbout(p, id)) shown.push_back(p);
+  if (shown == shown_problems_) return problems_box_->setVisible(!shown.empty());
+  shown_problems_ = shown;
+  qDeleteAll(problems_box_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+  for (const Problem& p : shown) problems_box_->layout()->addWidget(new SentenceLabel(p, problems_box_));
+  problems_box_->setVisible(!shown.empty());
+}
+
+}  // namespace stopwalk::panels

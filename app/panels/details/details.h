@@ -1,0 +1,50 @@
+#pragma once
+
+#include <QLabel>
+#include <QPointer>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <set>
+
+#include "app/panels/details/desk.h"
+#include "app/panels/details/section.h"
+#include "app/panels/problem.h"
+
+namespace stopwalk::panels {
+
+// All values of what is selected, to be seen and typed; of the workshop where nothing is.
+class Details : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  explicit Details(const Desk& desk, QWidget* parent = nullptr);
+
+  void setProblems(std::vector<Problem> problems);
+  // What was typed and not yet entered is entered now, such as before saving.
+  void applyPending();
+  // The shop's own kinds came or went.
+  void rebuild();
+  QString title() const { return title_->text(); }
+  Section* section() const { return section_; }
+
+ private:
+  void follow();
+  void scheduleRebuild();
+  void showTitle();
+  void showProblems();
+  Section* makeSection();
+  // The selected ids that there are, and what they are.
+  std::vector<std::string> present() const;
+  std::set<edits::ThingKind> kinds() const;
+
+  Desk desk_;
+  QVBoxLayout* column_;
+  QLabel* title_;
+  QWidget* problems_box_;
+  QPointer<Section> section_;
+  std::vector<Problem> problems_;
+  std::vector<Problem> shown_problems_;
+  bool rebuild_waits_ = false;
+};
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <QLabel>
+#include <QWidget>
+
+#include "core/layout/layout.h"
+
+namespace stopwalk::panels {
+
+// How a field is called, and what it is for: the text of its label, of the screen reader and of What's This.
+struct FieldText {
+  QString name;
+  QString what = {};
+};
+
+// One value that a person can see and change: an editor, and below it what is wrong with what was entered.
+class Field : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit Field(FieldText text, QWidget* parent = nullptr);
+
+  const QString& name() const { return text_.name; }
+  // Stands before the field, and leads to its editor. None where the editor carries the name itself.
+  QLabel* label() const { return label_; }
+  QString trouble() const;
+
+  // In which lengths are shown, and meant where no unit is typed.
+  virtual void setUnit(layout::LengthUnit) {}
+  // What was typed and not yet entered is entered now.
+  virtual void applyPending() {}
+
+ protected:
+  enum class Named { ByLabel, ByItself };
+  // To be called once.
+  void setEditor(QWidget* editor, Named named = Named::ByLabel);
+  // Gives a control within the editor its name and text.
+  void describe(QWidget* control, const QString& name) const;
+  void setTrouble(const QString& trouble);
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void sizeMark();
+
+  FieldText text_;
+  QLabel* label_ = nullptr;
+  QWidget* editor_ = nullptr;
+  QWidget* trouble_row_ = nullptr;
+  QLabel* mark_ = nullptr;
+  QLabel* trouble_ = nullptr;
+};
+
+}  // namespace stopwalk::panels

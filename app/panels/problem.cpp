@@ -1,0 +1,41 @@
+#include "app/panels/problem.h"
+
+#include <QCoreApplication>
+
+namespace stopwalk::panels {
+
+std::vector<Problem> problemsOf(const std::vector<floor::Fault>& faults) {
+  std::vector<Problem> problems;
+  for (const floor::Fault& f : faults)
+    problems.push_back({f.subject, audit::Severity::Fail, QString::fromStdString(f.text)});
+  return problems;
+}
+
+std::vector<Problem> problemsOf(const audit::Report& report) {
+  std::vector<Problem> problems;
+  for (const audit::Finding& f : report.findings)
+    problems.push_back({f.subject, f.severity, QString::fromStdString(f.text)});
+  return problems;
+}
+
+QString severityWord(audit::Severity severity) {
+  switch (severity) {
+    case audit::Severity::Fail:
+      return QCoreApplication::translate("Problems", "Fails");
+    case audit::Severity::Warn:
+      return QCoreApplication::translate("Problems", "Warns");
+    case audit::Severity::Note:
+      return QCoreApplication::translate("Problems", "Note");
+  }
+  return {};
+}
+
+QString sentenceOf(const Problem& problem) {
+  return QCoreApplication::translate("Problems", "%1: %2").arg(severityWord(problem.severity), problem.text);
+}
+
+bool isAbout(const Problem& problem, const std::string& id) {
+  return problem.id == id || problem.id.starts_with(id + "/");
+}
+
+}  // namespace stopwalk::panels

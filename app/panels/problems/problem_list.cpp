@@ -1,0 +1,49 @@
+#include "app/panels/problems/problem_list.h"
+
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/panels/sentence_label.h"
+
+namespace stopwalk::panels {
+
+ProblemList::ProblemList(QWidget* parent)
+    : QWidget(parent), list_(new QListWidget(this)), none_(new QLabel(this)) {
+  list_->setAccessibleName(tr("Problems"));
+  list_->setWhatsThis(
+      tr("What is wrong with the drawing, and what the audit found. Enter goes there on the plan."));
+  list_->setWordWrap(true);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->setResizeMode(QListView::Adjust);
+  list_->setTextElideMode(Qt::ElideNone);
+  none_->setText(tr("No problems. Faults of the drawing and findings of the audit would stand here."));
+  none_->setWordWrap(true);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(4, 4, 4, 4);
+  column->addWidget(none_);
+  column->addWidget(list_, 1);
+  setFocusProxy(list_);
+  list_->hide();
+  connect(list_, &QListWidget::itemActivated, this,
+          [this](QListWidgetItem* item) { emit goTo(item->data(Qt::UserRole).toString()); });
+}
+
+void ProblemList::setProblems(std::vector<Problem> problems) {
+  std::ranges::stable_sort(problems, {}, &Problem::severity);
+  if (problems == problems_) return;
+  problems_ = std::move(problems);
+  const int row = list_->currentRow();
+  list_->clear();
+  int counts[3] = {};
+  for (const Problem& p : problems_) {
+    auto* item = new QListWidgetItem(severityIcon(p.severity, *this), sentenceOf(p), list_);
+    item->setData(Qt::UserRole, QString::fromStdString(p.id));
+    ++counts[static_cast<int>(p.severity)];
+  }
+  list_->setCurrentRow(std::min(row, list_->count() - 1));
+  list_->setVisible(!problems_.empty());
+  none_->setVisible(problems_.empty());
+  emit counted(counts[0], counts[1], counts[2]);
+}
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QLabel>
+#include <QListWidget>
+
+#include "app/panels/problem.h"
+
+namespace stopwalk::panels {
+
+// All that is wrong with the drawing, and all that an audit found: sentences, the worst first.
+class ProblemList : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit ProblemList(QWidget* parent = nullptr);
+
+  void setProblems(std::vector<Problem> problems);
+  QListWidget* list() const { return list_; }
+
+ signals:
+  // The thing is to be brought into view on the plan, and selected.
+  void goTo(const QString& id);
+  // How many there are of each severity, for a tab or the bottom line.
+  void counted(int fails, int warns, int notes);
+
+ private:
+  QListWidget* list_;
+  QLabel* none_;
+  std::vector<Problem> problems_;
+};
+
+}  // namespace stopwalk::panels

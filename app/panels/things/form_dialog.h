@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QDialog>
+#include <QFormLayout>
+
+#include "app/panels/details/desk.h"
+#include "app/panels/fields/field.h"
+
+namespace stopwalk::panels {
+
+// A few fields with a button that does what the title says, and one that does not.
+class FormDialog : public QDialog {
+  Q_OBJECT
+
+ public:
+  FormDialog(const Desk& desk, const QString& title, const QString& verb, QWidget* parent);
+
+  void accept() override;
+
+ protected:
+  void addField(Field* field);
+  // With all fields entered and without trouble. Whether it is done, and the dialog can go.
+  virtual bool carryOut() = 0;
+  const Desk& desk() const { return desk_; }
+
+ private:
+  Desk desk_;
+  QFormLayout* form_;
+  std::vector<Field*> fields_;
+};
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,68 @@
+#include "app/panels/things/station_words.h"
+
+#include <QCoreApplication>
+
+#include "core/layout/units.h"
+
+namespace stopwalk::panels {
+
+namespace {
+
+class Words {
+  Q_DECLARE_TR_FUNCTIONS(StationWords)
+
+ public:
+  static QString stop(const audit::Nearest& stop, layout::LengthUnit unit) {
+    const QString name = stop.name.empty() ? tr("its stop") : QString::fromStdString(stop.name);
+    const QString walk = stop.walk_m ? walkText(*stop.walk_m, unit) : QString();
+    switch (stop.status) {
+      case audit::Status::AtHand:
+        return tr("%1 at hand").arg(name);
+      case audit::Status::Walk:
+        return tr("walk %1 to %2").arg(walk, name);
+      case audit::Status::Narrow:
+        return tr("walk %1 to %2 through a narrow place").arg(walk, name);
+      case audit::Status::Unreachable:
+        return tr("no way to a stop");
+      case audit::Status::None:
+        return tr("no stop");
+      case audit::Status::Unmeasured:
+        return tr("not measured");
+    }
+    return {};
+  }
+
+  static QString verdict(audit::Verdict verdict) {
+    switch (verdict) {
+      case audit::Verdict::Meets:
+        return tr("meets");
+      case audit::Verdict::Warns:
+        return tr("warns");
+      case audit::Verdict::Fails:
+        return tr("fails");
+    }
+    return {};
+  }
+
+  static QString whole(const audit::StationReport& station, layout::LengthUnit unit) {
+    return tr("%1, %2").arg(stop(station.stop, unit), verdict(station.verdict));
+  }
+};
+
+}  // namespace
+
+QString walkText(double metres, layout::LengthUnit unit) {
+  if (unit == layout::LengthUnit::Inch || unit == layout::LengthUnit::Foot)
+    return QString::fromStdString(layout::formatLength(metres * 1000, layout::LengthUnit::Foot));
+  return QString::number(metres, 'f', 2) + " m";
+}
+
+QString verdictWord(audit::Verdict verdict) {
+  return Words::verdict(verdict);
+}
+
+QString stationWords(const audit::StationReport& station, layout::LengthUnit unit) {
+  return Words::whole(station, unit);
+}
+
+}  // namespace stopwalk::panels
