@@ -35,6 +35,7 @@ class PlanView : public QWidget, private ToolHost {
   // How each station stands; `is_current` says whether it was found for the layout that is shown.
   void setReport(std::shared_ptr<const audit::Report> report, bool is_current);
 
+  bool isDragging() const { return preview_ != nullptr; }
   void fit();
   void zoomBy(double factor);
   // Brings a thing into sight.

@@ -4,12 +4,15 @@
 #include <QFileInfo>
 #include <QImageReader>
 #include <QLabel>
+#include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
 
 #include "app/edits/add_things.h"
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
+#include "app/panels/actions/action_finder.h"
+#include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/main_window.h"
 
@@ -41,7 +44,8 @@ void MainWindow::paste() {
   const QMimeData* clipboard = QApplication::clipboard()->mimeData();
   if (!clipboard || !clipboard->hasFormat(edits::kClipType))
     return sentence_->setText(tr("There is nothing to paste."));
-  const auto clip = edits::readClip(clipboard->data(edits::kClipType).toStdString(), document_->catalogue().kinds);
+  const auto clip =
+      edits::readClip(clipboard->data(edits::kClipType).toStdString(), document_->catalogue().kinds);
   if (!clip) return sentence_->setText(tr("There is nothing to paste."));
   edits::Pasted pasted = edits::paste(document_->edited().layout(), *clip, kBeside_mm);
   apply(std::move(pasted.edit));
@@ -86,6 +90,21 @@ void MainWindow::chooseUnderlay() {
   underlay.at = plan_->middle();
   apply(edits::setUnderlay(document_->edited().layout(), underlay));
   choose({plan::Choice::What::ScaleUnderlay});
+}
+
+void MainWindow::showMenu(const QPoint& global) {
+  QMenu menu;
+  menu.addAction(tr("Copy"), this, &MainWindow::copy);
+  menu.addAction(tr("Paste"), this, &MainWindow::paste);
+  menu.addAction(tr("Duplicate"), this, &MainWindow::duplicate);
+  menu.addAction(tr("Remove"), this, &MainWindow::remove);
+  menu.addSeparator();
+  menu.addActions(things_->verbs());
+  menu.exec(global);
+}
+
+void MainWindow::findAction() {
+  panels::ActionFinder(this).exec();
 }
 
 void MainWindow::showCaution() {

@@ -6,10 +6,15 @@
 #include <QMimeData>
 #include <QSplitter>
 #include <QStatusBar>
+#include <QTabWidget>
 #include <QUrl>
 #include <QVBoxLayout>
 
 #include "app/edits/add_things.h"
+#include "app/panels/details/details.h"
+#include "app/panels/gallery/gallery.h"
+#include "app/panels/problems/problem_list.h"
+#include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/first_minutes.h"
 #include "app/window/notice_bar.h"
@@ -17,6 +22,12 @@
 #include "app/window/recovery_dialog.h"
 
 namespace stopwalk::window {
+namespace {
+
+constexpr int kLeft_px = 240;
+constexpr int kRight_px = 340;
+
+}  // namespace
 
 MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Asker* asker)
     : settings_(settings),
@@ -54,9 +65,12 @@ void MainWindow::layOut() {
   column->addWidget(plan_, 1);
 
   split_ = new QSplitter(Qt::Horizontal);
+  split_->addWidget(leftSide());
   split_->addWidget(middle);
-  split_->setStretchFactor(0, 1);
+  split_->addWidget(rightSide());
+  split_->setStretchFactor(1, 1);
   split_->setChildrenCollapsible(false);
+  split_->setSizes({kLeft_px, 1280 - kLeft_px - kRight_px, kRight_px});
   setCentralWidget(split_);
 
   first_minutes_ = new FirstMinutes(FileFlow::samples(), plan_);
@@ -64,6 +78,49 @@ void MainWindow::layOut() {
   sentence_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   statusBar()->addWidget(sentence_, 1);
   statusBar()->setSizeGripEnabled(false);
+}
+
+QWidget* MainWindow::leftSide() {
+  auto* tabs = new QTabWidget;
+  tabs->setDocumentMode(true);
+  gallery_ = new panels::Gallery(document_->catalogue());
+  things_ = new panels::ThingList({document_->edited(), selection_, document_->catalogue()});
+  tabs->addTab(gallery_, tr("Gallery"));
+  tabs->addTab(things_, tr("Things"));
+  return tabs;
+}
+
+QWidget* MainWindow::rightSide() {
+  auto* side = new QSplitter(Qt::Vertical);
+  details_ = new panels::Details({document_->edited(), selection_, document_->catalogue()});
+  problems_ = new panels::ProblemList;
+  side->addWidget(details_);
+  side->addWidget(problems_);
+  side->setStretchFactor(0, 3);
+  side->setStretchFactor(1, 1);
+  side->setChildrenCollapsible(false);
+  return side;
+}
+
+void MainWindow::connectPanels() {
+  connect(gallery_, &panels::Gallery::chosen, this, [this](const plan::Choice& choice) {
+    if (choice.what == plan::Choice::What::ScaleUnderlay && !document_->edited().layout().underlay)
+      chooseUnderlay();
+    else
+      choose(choice);
+  });
+  connect(plan_, &plan::PlanView::chosen, gallery_, &panels::Gallery::showChoice);
+  connect(plan_, &plan::PlanView::menuWanted, this, &MainWindow::showMenu);
+  connect(things_, &panels::ThingList::goTo, this,
+          [this](const QString& id) { plan_->goTo(id.toStdString()); });
+  connect(problems_, &panels::ProblemList::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
+}
+
+// Picks a thing and brings it into sight; of one that is nowhere, such as a rule about the whole, nothing.
+void MainWindow::goTo(const std::string& id) {
+  if (!edits::findThing(document_->edited().layout(), id)) return;
+  selection_.set(id);
+  plan_->goTo(id);
 }
 
 void MainWindow::connectParts() {
@@ -82,6 +139,7 @@ void MainWindow::connectParts() {
     shown_ = preview ? preview : document_->edited().snapshot();
     audit();
   });
+  connectPanels();
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showReport);
   connect(first_minutes_, &FirstMinutes::openWanted, files_.get(), &FileFlow::open);
   connect(first_minutes_, &FirstMinutes::sampleWanted, files_.get(), &FileFlow::openSample);
@@ -103,6 +161,8 @@ void MainWindow::sourcesChanged() {
   kinds_ = std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds);
   profile_of_.reset();
   plan_->setSources(document_->catalogue(), document_->folder());
+  gallery_->setCatalogue(document_->catalogue());
+  details_->rebuild();
 }
 
 void MainWindow::layoutChanged() {
@@ -129,7 +189,13 @@ void MainWindow::audit() {
 void MainWindow::showReport(std::shared_ptr<const audit::Report> report,
                             std::shared_ptr<const layout::Layout> layout) {
   report_ = std::move(report);
-  plan_->setReport(report_, layout == shown_ && live_audit_.isCurrent());
+  const bool is_current = layout == shown_ && live_audit_.isCurrent();
+  plan_->setReport(report_, is_current);
+  if (!is_current || plan_->isDragging()) return;
+  const std::vector<panels::Problem> problems = panels::problemsOf(*report_);
+  things_->setReport(report_);
+  details_->setProblems(problems);
+  problems_->setProblems(problems);
 }
 
 void MainWindow::showTitle() {
@@ -187,6 +253,7 @@ void MainWindow::choose(const plan::Choice& choice) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  details_->applyPending();
   if (!files_->mayLeave()) return event->ignore();
   settings_.setValue("window/geometry", saveGeometry());
   settings_.setValue("window/split", split_->saveState());

@@ -20,6 +20,12 @@ class QSplitter;
 namespace stopwalk::plan {
 class PlanView;
 }
+namespace stopwalk::panels {
+class Details;
+class Gallery;
+class ProblemList;
+class ThingList;
+}  // namespace stopwalk::panels
 
 namespace stopwalk::window {
 
@@ -54,7 +60,10 @@ class MainWindow : public QMainWindow {
 
  private:
   void layOut();
+  QWidget* leftSide();
+  QWidget* rightSide();
   void connectParts();
+  void connectPanels();
   void makeFileMenu();
   void makeEditMenu();
   void makeArrangeMenu();
@@ -79,8 +88,11 @@ class MainWindow : public QMainWindow {
   void paste();
   void duplicate();
   void remove();
+  void goTo(const std::string& id);
   void selectAll(std::optional<edits::ThingKind> kind);  // of one kind, or of all that stands by itself
   void showCaution();
+  void showMenu(const QPoint& global);
+  void findAction();
 
   QSettings& settings_;
   std::unique_ptr<DialogAsker> dialogs_;
@@ -101,6 +113,10 @@ class MainWindow : public QMainWindow {
   plan::PlanView* plan_ = nullptr;
   NoticeBar* notices_ = nullptr;
   FirstMinutes* first_minutes_ = nullptr;
+  panels::Gallery* gallery_ = nullptr;
+  panels::ThingList* things_ = nullptr;
+  panels::Details* details_ = nullptr;
+  panels::ProblemList* problems_ = nullptr;
   QLabel* sentence_ = nullptr;
   QSplitter* split_ = nullptr;
   QMenu* recent_menu_ = nullptr;

@@ -22,7 +22,8 @@ ProfileFor profileFor(const layout::Layout& layout, const QString& path) {
   if (auto bundled = files::bundledProfile(name)) return {std::move(*bundled), {}};
   const ProfileFor usual{
       *files::bundledProfile(audit::kDefaultProfile),
-      QCoreApplication::translate("window", "The profile %1 cannot be read; the usual one is used.").arg(QString::fromStdString(name))};
+      QCoreApplication::translate("window", "The profile %1 cannot be read; the usual one is used.")
+          .arg(QString::fromStdString(name))};
   if (path.isEmpty()) return usual;
   const auto source = textBeside(name, path.toStdString());
   if (!source) return usual;
