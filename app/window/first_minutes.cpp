@@ -38,6 +38,8 @@ FirstMinutes::FirstMinutes(const QStringList& samples, QWidget* parent)
   setAutoFillBackground(true);
   setAccessibleName(tr("Begin"));
 
+  width_->setObjectName("first width");
+
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(24, 20, 24, 20);
   column->setSpacing(8);

@@ -83,6 +83,7 @@ void MainWindow::layOut() {
 QWidget* MainWindow::leftSide() {
   auto* tabs = new QTabWidget;
   tabs->setDocumentMode(true);
+  tabs->setAccessibleName(tr("What there is to draw, and what is drawn"));
   gallery_ = new panels::Gallery(document_->catalogue());
   things_ = new panels::ThingList({document_->edited(), selection_, document_->catalogue()});
   tabs->addTab(gallery_, tr("Gallery"));

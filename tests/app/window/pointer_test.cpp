@@ -1,0 +1,132 @@
+// The pointer on the plan: picking, dragging, turning, and looking about.
+#include <QWheelEvent>
+
+#include "app/edits/add_things.h"
+#include "core/files/machine_templates_reader.h"
+#include "tests/app/window/person.h"
+
+namespace stopwalk::window {
+namespace {
+
+using geometry::Point;
+
+class AtAMachine : public AtTheWindow {
+ protected:
+  AtAMachine() {
+    auto room = edits::addRoom(layout(), {{0, 0}, {10000, 0}, {10000, 8000}, {0, 8000}}, "Hall");
+    window->document().edited().apply(room.edit);
+    auto saw =
+        edits::addMachine(layout(), *files::bundledMachineTemplates().find("table-saw"), {4000, 4000}, 0);
+    window->document().edited().apply(saw.edit);
+    plan().fit();
+    plan().setFocus();
+    steps_before = history().count();
+  }
+  const layout::Machine& saw() { return layout().machines.at(0); }
+  int steps() { return history().count() - steps_before; }
+  double pixel_mm() { return 1 / plan().transform().pixelsPerMm(); }
+
+  int steps_before = 0;
+};
+
+TEST_F(AtAMachine, ADragIsOneStepAndUndoPutsItBack) {
+  drag({4400, 4200}, {6400, 5200}, Qt::AltModifier);
+  EXPECT_NEAR(saw().at.x, 6000, 2 * pixel_mm());
+  EXPECT_NEAR(saw().at.y, 5000, 2 * pixel_mm());
+  EXPECT_EQ(steps(), 1);
+  EXPECT_EQ(history().undoText(), "Move Table saw");
+  history().undo();
+  EXPECT_EQ(saw().at, (Point{4000, 4000}));
+}
+
+TEST_F(AtAMachine, ADragBringsTheMachineItselfToTheWallWhereverItWasGrabbed) {
+  // Grabbed at a corner and dropped near the west wall: its own side comes to lie on the wall.
+  drag({4800, 4400}, {1790, 4400});
+  EXPECT_DOUBLE_EQ(saw().at.x, 950);
+}
+
+TEST_F(AtAMachine, EscapeLeavesADragWithoutATrace) {
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({4400, 4200}));
+  drive({6000, 6000}, {});
+  drive({6400, 6000}, {});
+  key(Qt::Key_Escape);
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({6400, 6000}));
+  settle();
+  EXPECT_EQ(saw().at, (Point{4000, 4000}));
+  EXPECT_EQ(steps(), 0);
+}
+
+TEST_F(AtAMachine, TheHandleTurnsInFifteens) {
+  click({4400, 4200});
+  // The handle stands 28 pixels behind the machine; dragged to its left it turns by a quarter.
+  const Point handle = Point{4000, 4475} + Point{0, 28 * pixel_mm()};
+  drag(handle, {1500, 4020});
+  EXPECT_DOUBLE_EQ(saw().turn, 90);
+  EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(AtAMachine, ArrowsNudgeByTenAndWithShiftByAHundredAndMerge) {
+  click({4400, 4200});
+  for (int i = 0; i < 3; ++i) key(Qt::Key_Right);
+  key(Qt::Key_Up, Qt::ShiftModifier);
+  EXPECT_EQ(saw().at, (Point{4030, 4100}));
+  EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(AtAMachine, AFrameTakesWhatLiesWhollyInIt) {
+  drag({2500, 2000}, {6000, 6000});
+  EXPECT_EQ(window->selection().ids(), std::vector<std::string>{"table-saw"});
+  drag({3500, 3900}, {3600, 6000}, Qt::ShiftModifier);
+  EXPECT_EQ(saw().at, (Point{4000, 4000})) << "a frame moves nothing";
+}
+
+TEST_F(AtAMachine, CopiesGetIdsOfTheirOwn) {
+  click({4400, 4200});
+  key(Qt::Key_C, Qt::ControlModifier);
+  key(Qt::Key_V, Qt::ControlModifier);
+  ASSERT_EQ(layout().machines.size(), 2u);
+  EXPECT_EQ(layout().machines[1].id, "table-saw-2");
+  EXPECT_EQ(layout().machines[1].devices, saw().devices);
+  EXPECT_EQ(window->selection().ids(), std::vector<std::string>{"table-saw-2"});
+}
+
+TEST_F(AtAMachine, ThePlaceUnderThePointerStaysThereInFiftyZooms) {
+  const QPointF pointer(333, 277);
+  const Point there = plan().transform().toPlan(pointer);
+  const auto wheel = [&](int notches) {
+    QWheelEvent event(pointer, plan().mapToGlobal(pointer), {}, {0, 120 * notches}, Qt::NoButton, {},
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(&plan(), &event);
+  };
+  for (int step = 0; step < 50; ++step) {
+    wheel(step % 10 < 6 ? 1 : -1);
+    const QPointF now = plan().transform().toPixels(there);
+    EXPECT_LT((now - pointer).manhattanLength(), 1) << step;
+  }
+}
+
+TEST_F(AtAMachine, ZeroShowsEverything) {
+  plan().zoomBy(8);
+  key(Qt::Key_0);
+  EXPECT_TRUE(QRectF(plan().rect()).contains(plan().transform().toPixels({{0, 0}, {10000, 8000}})));
+}
+
+TEST_F(AtAMachine, ARoomsCornerIsDraggedAndItsSideGetsANewCorner) {
+  click({8000, 7000});
+  ASSERT_EQ(window->selection().ids(), std::vector<std::string>{"hall"});
+  drag({10000, 8000}, {9000, 8000});
+  EXPECT_EQ(layout().rooms[0].outline[2], (Point{9000, 8000}));
+  QTest::mouseDClick(&plan(), Qt::LeftButton, {}, pixel({5000, 0}));
+  settle();
+  EXPECT_EQ(layout().rooms[0].outline.size(), 5u);
+}
+
+TEST_F(AtAMachine, LookingOnlyChangesNothing) {
+  plan().setReadOnly(true);
+  drag({4400, 4200}, {6400, 5200});
+  EXPECT_EQ(saw().at, (Point{4000, 4000}));
+  EXPECT_EQ(steps(), 0);
+}
+
+}  // namespace
+}  // namespace stopwalk::window
