@@ -58,7 +58,7 @@ std::vector<PlacedLabel> placeLabels(std::vector<Label> labels, const QFontMetri
   std::ranges::stable_sort(labels, std::greater<>(), &Label::importance);
   Taken taken;
   for (const Covered& c : covered)
-    if (c.box.intersects(visible)) taken.add({c.box & visible, c.layer, c.item});
+    if (!labels.empty() && c.box.intersects(visible)) taken.add({c.box & visible, c.layer, c.item});
   std::vector<PlacedLabel> placed;
   for (Label& label : labels) {
     if (label.text.isEmpty()) continue;

@@ -8,6 +8,8 @@
 #include <memory>
 #include <tuple>
 
+#include "app/plan/items/stamp.h"
+
 namespace stopwalk::plan {
 namespace {
 
@@ -111,10 +113,7 @@ QSvgRenderer& symbol(const std::string& key, const QColor& sign, const QColor& g
 
 void paintSymbol(QPainter& painter, const QRectF& square, const std::string& key, Ground ground,
                  const Theme& theme) {
-  const bool on_screen = painter.device()->devType() == QInternal::Widget ||
-                         painter.device()->devType() == QInternal::Image ||
-                         painter.device()->devType() == QInternal::Pixmap;
-  if (!on_screen || square.width() > 64) return paintVectors(painter, square, key, ground, theme);
+  if (!isRaster(painter) || square.width() > 64) return paintVectors(painter, square, key, ground, theme);
   const double ratio = painter.device()->devicePixelRatioF();
   const int side = static_cast<int>(std::lround(square.width() * ratio));
   const QPointF corner = square.topLeft() * ratio;

@@ -20,6 +20,12 @@ QPolygonF onScreen(const geometry::Polygon& outline, const ViewTransform& view) 
   return corners;
 }
 
+bool isUprightBox(const QPolygonF& c) {
+  return c.size() == 4 &&
+         ((c[0].x() == c[1].x() && c[1].y() == c[2].y() && c[2].x() == c[3].x() && c[3].y() == c[0].y()) ||
+          (c[0].y() == c[1].y() && c[1].x() == c[2].x() && c[2].y() == c[3].y() && c[3].x() == c[0].x()));
+}
+
 double stroke(const ViewTransform& view, double px) {
   return px * std::clamp(std::pow(view.pixelsPerMm() / 0.06, 0.25), 0.7, 2.0);
 }

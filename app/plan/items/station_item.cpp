@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "app/plan/items/drawing.h"
+#include "app/plan/items/stamp.h"
 #include "app/plan/items/station_sign.h"
 #include "app/plan/text.h"
 #include "core/geometry/polygon.h"
@@ -19,12 +20,14 @@ using geometry::Point;
 
 constexpr double kRing_mm = 240;  // radius: about where a person stands
 constexpr double kLeastRing_px = 8, kMostRing_px = 22;
+constexpr double kSign_px = 8;   // the sign reaches so much beyond the ring
 constexpr double kTiny = 0.022;  // pixels a millimetre, under which a station is a dot
 constexpr double kLettered_px = 10, kOperatorLettered_px = 18;
 
 double radiusAt(double pixels_per_mm) {
   if (pixels_per_mm < kTiny) return kDot_px / 2;
-  return std::clamp(kRing_mm * pixels_per_mm, kLeastRing_px, kMostRing_px);
+  // In half pixels, so that few pictures need be kept.
+  return std::round(2 * std::clamp(kRing_mm * pixels_per_mm, kLeastRing_px, kMostRing_px)) / 2;
 }
 
 QString letterOf(layout::Role role) {
@@ -41,9 +44,14 @@ QString letterOf(layout::Role role) {
   return {};
 }
 
-QRectF letterBox(QPointF middle, double radius) {
+// On the side away from the machine, where its devices are not; never where the sign is.
+QRectF letterBox(QPointF middle, double radius, double looks) {
+  const QPointF towards = screenDirection(looks);
+  const bool up = towards.y() > 0.5;
+  const bool left = up || towards.x() > 0.5;
   const double out = 0.72 * radius + 7;
-  return {middle + QPointF(out - 6, out - 8), QSizeF(12, 16)};
+  const QPointF at = middle + QPointF(left ? -out : out, up ? -out : out);
+  return {at - QPointF(6, 8), QSizeF(12, 16)};
 }
 
 // Towards the nearest side of its machine.
@@ -86,16 +94,20 @@ bool StationItem::isLettered(double radius) const {
 void StationItem::paint(QPainter& painter, const PaintContext& context) const {
   const double radius = radiusAt(context.view.pixelsPerMm());
   const QPointF middle = context.view.toPixels(at_);
+  const StampKey key{StampKey::What::Station, static_cast<int>(context.state),
+                     static_cast<int>(std::lround(2 * radius)), static_cast<int>(std::lround(looks_)) % 360};
   painter.setRenderHint(QPainter::Antialiasing);
-  paintStationRing(painter, context.theme, context.state, middle, radius);
-  if (radius >= kLeastRing_px) {
-    paintFeet(painter, context, middle, radius);
-    paintStationSign(painter, context.theme, context.state, middle, radius);
-    if (isLettered(radius)) {
-      painter.setFont(labelFont());
-      painter.setPen(context.theme.ink);
-      paintText(painter, letterBox(middle, radius), letter_);
-    }
+  paintStamp(painter, context.theme, middle, 1.4 * radius + kSign_px, key, [&](QPainter& stamp) {
+    paintStationRing(stamp, context.theme, context.state, {}, radius);
+    if (radius < kLeastRing_px) return;
+    paintFeet(stamp, context, radius);
+    paintStationSign(stamp, context.theme, context.state, {}, radius);
+  });
+  if (isLettered(radius)) {
+    painter.fillRect(letterBox(middle, radius, looks_), context.theme.label_ground);
+    painter.setFont(labelFont());
+    painter.setPen(context.theme.ink);
+    paintText(painter, letterBox(middle, radius, looks_), letter_);
   }
   if (!context.selected && !context.hovered) return;
   painter.setBrush(Qt::NoBrush);
@@ -104,10 +116,8 @@ void StationItem::paint(QPainter& painter, const PaintContext& context) const {
   painter.drawEllipse(middle, radius + 3.5, radius + 3.5);
 }
 
-void StationItem::paintFeet(QPainter& painter, const PaintContext& context, QPointF middle,
-                            double radius) const {
+void StationItem::paintFeet(QPainter& painter, const PaintContext& context, double radius) const {
   painter.save();
-  painter.translate(middle);
   painter.rotate(90 - looks_);
   painter.scale(radius, radius);
   painter.setPen(Qt::NoPen);
@@ -124,7 +134,7 @@ void StationItem::addCovered(const PaintContext& context, std::vector<QRectF>& b
   if (radius < kLeastRing_px) return;
   const QPointF middle = context.view.toPixels(at_);
   boxes.push_back(QRectF(middle - QPointF(radius, radius), middle + QPointF(radius, radius)));
-  if (isLettered(radius)) boxes.push_back(letterBox(middle, radius));
+  if (isLettered(radius)) boxes.push_back(letterBox(middle, radius, looks_));
 }
 
 }  // namespace stopwalk::plan

@@ -16,7 +16,7 @@ class StationItem : public Item {
 
  private:
   bool isLettered(double radius) const;
-  void paintFeet(QPainter& painter, const PaintContext& context, QPointF middle, double radius) const;
+  void paintFeet(QPainter& painter, const PaintContext& context, double radius) const;
 
   geometry::Point at_;
   double looks_;  // degrees in the plan, towards the machine

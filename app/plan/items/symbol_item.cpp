@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/plan/items/drawing.h"
+#include "app/plan/items/stamp.h"
 
 namespace stopwalk::plan {
 
@@ -30,7 +31,11 @@ void SymbolItem::paint(QPainter& painter, const PaintContext& context) const {
     paintFacing(painter, context, box);
     paintSymbol(painter, box, look_.key, look_.ground, context.theme);
   } else {
-    paintSymbolDot(painter, box, look_.ground, context.theme);
+    const StampKey key{StampKey::What::Dot, static_cast<int>(look_.ground), static_cast<int>(2 * kDot_px), 0};
+    paintStamp(painter, context.theme, box.center(), kDot_px / 2 + 1, key, [&](QPainter& stamp) {
+      paintSymbolDot(stamp, QRectF(-kDot_px / 2, -kDot_px / 2, kDot_px, kDot_px), look_.ground,
+                     context.theme);
+    });
   }
   paintMark(painter, context, box);
 }
