@@ -57,7 +57,10 @@ PlanView::PlanView(edits::EditedLayout& edited, edits::Selection& selection, Cat
   setAccessibleDescription(
       tr("The plan of the workshop. The list of things beside it does the same by keyboard."));
   connect(&edited_, &edits::EditedLayout::changed, this, &PlanView::layoutChanged);
-  connect(&selection_, &edits::Selection::changed, this, [this] { update(); });
+  connect(&selection_, &edits::Selection::changed, this, [this] {
+    say();
+    update();
+  });
   connect(entry_, &NumberEntry::typed, this,
           [this](std::size_t field, double value) { tool_->setField(field, value); });
   connect(entry_, &NumberEntry::accepted, this, [this] {
@@ -106,7 +109,8 @@ void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_cu
 void PlanView::fit() {
   geometry::Box box = picture().bounds();
   if (box.empty()) box = {{0, 0}, {kFirstRoom_mm, kFirstRoom_mm * 0.7}};
-  view_.fit(box, QSizeF(width(), height()), kMargin_px);
+  view_.fit(box, QSizeF(width() - kRuler_px, height() - kRuler_px), kMargin_px);
+  view_.pan({kRuler_px, kRuler_px});
   update();
 }
 
@@ -180,7 +184,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   marks.selected = [this](const std::string& id) { return selection_.contains(id); };
   marks.hovered = hovered_;
   marks.stations = &states_;
-  picture().paint(painter, view_, theme_, visible, marks);
+  picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
   tool_->paintOver(painter);
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);

@@ -97,8 +97,8 @@ QWidget* MainWindow::rightSide() {
   problems_ = new panels::ProblemList;
   side->addWidget(details_);
   side->addWidget(problems_);
-  side->setStretchFactor(0, 3);
-  side->setStretchFactor(1, 1);
+  side->setStretchFactor(0, 1);
+  side->setSizes({500, 240});
   side->setChildrenCollapsible(false);
   return side;
 }

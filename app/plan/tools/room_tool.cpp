@@ -33,7 +33,9 @@ geometry::Point RoomTool::snapped(const PointerEvent& event) {
 }
 
 void RoomTool::follow(geometry::Point corner) {
-  const double values[] = {corner.x, corner.y, corner.x - fields_[X].value, corner.y - fields_[Y].value};
+  const geometry::Point d = {corner.x - fields_[X].value, corner.y - fields_[Y].value};
+  if (begun_) towards_ = {d.x < 0 ? -1.0 : 1.0, d.y < 0 ? -1.0 : 1.0};
+  const double values[] = {corner.x, corner.y, std::abs(d.x), std::abs(d.y)};
   for (const int i : begun_ ? std::vector<int>{Width, Depth} : std::vector<int>{X, Y})
     if (!fields_[static_cast<std::size_t>(i)].typed) fields_[static_cast<std::size_t>(i)].value = values[i];
   host.fieldsChanged();
@@ -45,6 +47,7 @@ void RoomTool::pressed(const PointerEvent& event) {
   follow(snapped(event));
   if (begun_) return accept();
   begun_ = true;
+  fields_[X].typed = fields_[Y].typed = true;  // the next number typed is the width
   host.fieldsChanged();
 }
 
@@ -60,7 +63,7 @@ void RoomTool::released(const PointerEvent& event) {
 
 geometry::Polygon RoomTool::corners() const {
   const double x = fields_[X].value, y = fields_[Y].value;
-  const double w = fields_[Width].value, d = fields_[Depth].value;
+  const double w = towards_.x * fields_[Width].value, d = towards_.y * fields_[Depth].value;
   const double low_x = std::min(x, x + w), low_y = std::min(y, y + d);
   const double high_x = std::max(x, x + w), high_y = std::max(y, y + d);
   return {{low_x, low_y}, {high_x, low_y}, {high_x, high_y}, {low_x, high_y}};

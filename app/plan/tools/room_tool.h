@@ -29,6 +29,7 @@ class RoomTool : public Tool {
   SnapTargets targets_;
   std::vector<Field> fields_;
   std::vector<geometry::Segment> guides_;
+  geometry::Point towards_{1, 1};  // to which side of the first corner the pointer is: typed sides go there
   bool begun_ = false;
   QPointF pressed_at_;
 };

@@ -1,0 +1,47 @@
+#include "tests/app/window/person.h"
+
+namespace stopwalk::window {
+namespace {
+
+using RoomTool = AtTheWindow;
+
+TEST_F(RoomTool, TypedSidesGoWhereThePointerIs) {
+  choose({plan::Choice::What::Room});
+  click({4000, 5000});
+  move({2000, 3000});
+  type("3000");
+  key(Qt::Key_Tab);
+  type("1 m");
+  key(Qt::Key_Return);
+  ASSERT_EQ(layout().rooms.size(), 1u);
+  const auto& outline = layout().rooms[0].outline;
+  EXPECT_NEAR(outline[2].x, 4000, 50);
+  EXPECT_NEAR(outline[2].y, 5000, 50);
+  EXPECT_DOUBLE_EQ(outline[2].x - outline[0].x, 3000);
+  EXPECT_DOUBLE_EQ(outline[2].y - outline[0].y, 1000);
+}
+
+TEST_F(RoomTool, ClicksOrADragDrawTheSame) {
+  choose({plan::Choice::What::Room});
+  click({1000, 1000});
+  click({5000, 4000});
+  choose({plan::Choice::What::Room});
+  drag({6000, 1000}, {9000, 4000});
+  ASSERT_EQ(layout().rooms.size(), 2u);
+  EXPECT_EQ(plan().choice().what, plan::Choice::What::Select);
+}
+
+TEST_F(RoomTool, ByCornersTakesClicksAndNumbers) {
+  choose({plan::Choice::What::RoomByCorners});
+  typeNumbers({"1000", "1000"});
+  typeNumbers({"4000", "0"});
+  typeNumbers({"3000", "90"});
+  typeNumbers({"4000", "180"});
+  click({1000, 1000});
+  ASSERT_EQ(layout().rooms.size(), 1u);
+  ASSERT_EQ(layout().rooms[0].outline.size(), 4u);
+  EXPECT_EQ(layout().rooms[0].outline[2], (geometry::Point{5000, 4000}));
+}
+
+}  // namespace
+}  // namespace stopwalk::window

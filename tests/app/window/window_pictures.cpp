@@ -1,0 +1,98 @@
+// For someone to look at, and for docs/: window_pictures FOLDER. Every screen, light and dark.
+#include <QApplication>
+#include <QDir>
+#include <QStyle>
+#include <QTabWidget>
+#include <QTemporaryDir>
+#include <QTest>
+#include <cstdio>
+
+#include "app/panels/actions/action_finder.h"
+#include "app/plan/plan_view.h"
+#include "app/window/main_window.h"
+#include "app/window/recovery_dialog.h"
+
+namespace stopwalk::window {
+namespace {
+
+constexpr QSize kSize{1280, 800};
+
+QPalette darkPalette() {
+  QPalette dark(QColor(0x2B3036));
+  dark.setColor(QPalette::Base, QColor(0x1F2328));
+  dark.setColor(QPalette::AlternateBase, QColor(0x262B31));
+  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText})
+    dark.setColor(role, QColor(0xE8EBEE));
+  dark.setColor(QPalette::PlaceholderText, QColor(0xA6AFB8));
+  dark.setColor(QPalette::Highlight, QColor(0x56B4E9));
+  dark.setColor(QPalette::HighlightedText, QColor(0x15181C));
+  return dark;
+}
+
+class Pictures {
+ public:
+  Pictures(QDir folder, QString ending) : folder_(std::move(folder)), ending_(std::move(ending)) {}
+
+  void take(QWidget& widget, const QString& name) {
+    QTest::qWait(400);  // the audit has answered
+    const QString path = folder_.filePath(name + ending_ + ".png");
+    if (!widget.grab().save(path)) std::fprintf(stderr, "cannot write %s\n", qPrintable(path));
+  }
+
+ private:
+  QDir folder_;
+  QString ending_;
+};
+
+void takeAll(Pictures& pictures) {
+  QTemporaryDir home;
+  QSettings settings(home.filePath("settings.ini"), QSettings::IniFormat);
+  documents::RecoveryStore store(home.filePath("state"));
+  MainWindow window(store, settings);
+  window.resize(kSize);
+  window.show();
+  pictures.take(window, "first-minutes");
+
+  window.files().openSample("tram-depot.layout.yaml");
+  pictures.take(window, "draw");
+  window.selection().set("table-saw");
+  pictures.take(window, "draw-machine");
+  window.selection().clear();
+  window.plan().choose({plan::Choice::What::Room});
+  QTest::mouseMove(&window.plan(), {300, 560});
+  QTest::mouseClick(&window.plan(), Qt::LeftButton, {}, {300, 560});
+  QTest::mouseMove(&window.plan(), {420, 640});
+  pictures.take(window, "draw-room");
+  window.plan().choose({});
+
+  if (auto* tabs = window.findChild<QTabWidget*>()) tabs->setCurrentIndex(1);
+  pictures.take(window, "draw-things");
+
+  panels::ActionFinder finder(&window);
+  finder.resize(480, 420);
+  pictures.take(finder, "find-an-action");
+
+  documents::Found found;
+  found.layout = window.document().edited().layout();
+  found.stored = QDateTime(QDate(2026, 3, 2), QTime(9, 15));
+  RecoveryDialog recovery(found, window.document().catalogue().kinds);
+  recovery.resize(760, 420);
+  pictures.take(recovery, "recovery");
+}
+
+}  // namespace
+}  // namespace stopwalk::window
+
+int main(int argc, char** argv) {
+  if (argc != 2) return std::fprintf(stderr, "usage: window_pictures FOLDER\n"), 2;
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  QApplication application(argc, argv);
+  QApplication::setStyle("Fusion");
+  QDir().mkpath(argv[1]);
+  stopwalk::window::Pictures light(QDir(argv[1]), "");
+  takeAll(light);
+  QApplication::setPalette(stopwalk::window::darkPalette());
+  stopwalk::window::Pictures dark(QDir(argv[1]), "-dark");
+  takeAll(dark);
+  return 0;
+}
