@@ -39,10 +39,11 @@ struct Surroundings::Inside {
     return device.machine && solids[solid].machine == device.machine;
   }
 
-  // What a wall device touches may be a post that carries it, or a cabinet that somebody put in front of it. A post
-  // has nothing of it before the device; or, where the device is drawn in the post, little, and no more than behind.
+  // What a device touches may be the bench under its machine, a post that carries it, or a cabinet that somebody put in
+  // front of it. A post has nothing of it before the device; or, where the device is drawn in the post, little, and no
+  // more than behind.
   bool canCarry(const PlacedDevice& device, std::size_t solid) const {
-    if (device.machine) return true;
+    if (device.machine && index.solids()[solid].holds(machines[*device.machine].at)) return true;
     double before = -1e300, behind = -1e300;
     for (const Point& corner : index.solids()[solid].corners()) {
       const double ahead = dot(corner - device.at, direction(device.faces));

@@ -177,6 +177,25 @@ TEST(Standing, CabinetThatTouchesTheDeviceStandsBetween) {
   }
 }
 
+// So does one put before a machine's own stop; the bench that the machine stands on does not, nor a post at its side.
+TEST(Standing, CabinetBeforeAMachinesStopStandsBetween) {
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {5000, 4000}, 600, 600, 900)};
+  const auto on_saw = device("stop", "mushroom-button", {0, -300}, 270, 1000);
+  for (const double gap : {-5.0, 0.0, 0.9, 5.0}) {
+    for (const std::optional<double> height : {std::optional<double>(), std::optional(2000.0)}) {
+      l.fixtures = {bench("cabinet", {5000, 3700 - gap - 200}, 600, 400, height)};
+      EXPECT_FALSE(standsAt(l, on_saw, kButton, 0).has_value()) << gap;
+      EXPECT_FALSE(atHand(l, {5000, 3060}, on_saw, kButton, 0).has_value()) << gap;
+      EXPECT_EQ(standingOf(l, on_saw, kButton, 0).reason, "cabinet stands between");
+    }
+  }
+  l.fixtures = {bench("under-it", {5000, 3800}, 1000, 1100)};  // a long way before the stop, and the saw stands on it
+  EXPECT_TRUE(atHand(l, {5000, 3200}, on_saw, kButton, 0).has_value());
+  l.fixtures = {bench("post", {5000, 3680}, 60, 60)};  // carries the stop in its middle
+  EXPECT_TRUE(atHand(l, {5000, 3200}, device("stop", "mushroom-button", {0, -320}, 270, 1000), kButton, 0).has_value());
+}
+
 // Two rooms that share a wall of no thickness at x = 5000.
 Layout thinWall() {
   Layout l;
@@ -323,12 +342,14 @@ TEST(StandingOfBars, IsBlockedWhenNoPointIsLeft) {
 TEST(StandingOfBars, WhatAnyPointOfItIsMountedOnIsSpared) {
   Layout l = oneRoom();
   l.machines = {machine("lathe", {4000, 4000}, 2000, 900)};
-  l.fixtures = {bench("post", {4899, 3450}, 200, 200)};  // touches the bar's end, stands 850..900 of it
+  l.fixtures = {bench("post", {4899, 3550}, 100, 100)};  // the bar's end, 849..900 of it, lies in the post
   const auto found = barFrom(l, bar({0, -450}, 1800), kBar, 0, kViews[0]);
   ASSERT_EQ(found.size(), 1u);
   EXPECT_NEAR(found[0].from, -900, 1e-9);
-  l.fixtures[0].at.y = 3448;  // 2 mm below it
-  EXPECT_NEAR(barFrom(l, bar({0, -450}, 1800), kBar, 0, kViews[0])[0].from, -799, 1e-9);
+  for (const double y : {3500.0, 3498.0}) {  // stands before it, touching or 2 mm off
+    l.fixtures[0].at.y = y;
+    EXPECT_NEAR(barFrom(l, bar({0, -450}, 1800), kBar, 0, kViews[0])[0].from, -849, 1e-9) << y;
+  }
 }
 
 TEST(AtHand, ReachIsInclusive) {

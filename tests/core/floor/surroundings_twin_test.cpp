@@ -45,9 +45,13 @@ bool slowOnFloor(const Plan& plan, Point p) {
   return open && std::none_of(plan.solids.begin(), plan.solids.end(), [&](const Solid& s) { return holds(s.outline); });
 }
 
-// What a wall device touches does not carry it if it stands before it.
-bool slowCarries(const Solid& solid, const PlacedDevice& device) {
-  if (device.machine) return true;
+// What a device touches does not carry it if it stands before it, unless the machine stands on that.
+bool slowCarries(const Plan& plan, const Solid& solid, const PlacedDevice& device) {
+  for (const Solid& s : plan.solids) {
+    if (!s.is_machine || device.machine != s.index) continue;
+    const Point middle = 0.5 * (s.outline[0] + s.outline[2]);  // of a rectangle
+    if (strictlyInside(solid.outline, middle)) return true;
+  }
   const Point out = geometry::direction(device.faces);
   double before = -1e300, behind = 1e300;
   for (const Point& corner : solid.outline) {
@@ -68,10 +72,10 @@ bool slowInWall(const Plan& plan, const PlacedDevice& device) {
   return true;
 }
 
-bool slowSpared(const Solid& solid, const PlacedDevice& device) {
+bool slowSpared(const Plan& plan, const Solid& solid, const PlacedDevice& device) {
   if (solid.is_machine && device.machine == solid.index) return true;
   if (solid.height && device.height && *solid.height < *device.height) return true;
-  if (!slowCarries(solid, device)) return false;
+  if (!slowCarries(plan, solid, device)) return false;
   const Segment line = device.line();
   for (int k = 0; k <= 2000; ++k) {
     const Point p = at(line, k / 2000.0);
@@ -97,7 +101,7 @@ bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Se
 std::vector<const Solid*> solidsInTheWay(const Plan& plan, const PlacedDevice& device) {
   std::vector<const Solid*> found;
   for (const Solid& s : plan.solids)
-    if (!slowSpared(s, device)) found.push_back(&s);
+    if (!slowSpared(plan, s, device)) found.push_back(&s);
   return found;
 }
 
