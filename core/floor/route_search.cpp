@@ -176,8 +176,7 @@ Disk RouteSearch::diskOf(Index from) const {
 // The walk so far, turned along the source's arc into `direction`.
 double RouteSearch::lengthAlong(Point direction) const {
   if (disk_.radius == 0) return from_length_;
-  const double turn = turnBetween(from_direction_, direction) * (disk_.radius > 0 ? 1 : -1);
-  return from_length_ + radius_ * std::max(turn, 0.0);
+  return from_length_ + radius_ * turnRound(disk_.radius, from_direction_, direction);
 }
 
 // Whether a walk known already is there sooner, or as soon from a source that goes first.
@@ -398,7 +397,10 @@ void RouteSearch::expand(Index index) {
   const State state = states_[index];
   const Region::Piece& piece = region_->pieces()[state.arc];
   takeUp(index);
-  const Point normal = -state.sense * leftOf(state.direction);
+  Point normal = -state.sense * leftOf(state.direction);
+  // What arrives at the very beginning of the arc may lie a hair before it: then half a turn would be more than half.
+  const Point first = state.sense > 0 ? piece.from : piece.to;
+  if (state.sense * cross(normal, first) > 0 && dot(normal, first) > 0) normal = first;
   // A walk that arrived later round the arc, but sooner, serves the rest of it.
   Point low = state.sense > 0 ? normal : piece.from, high = state.sense > 0 ? piece.to : normal;
   for (Index i = state.same; i != Mesh::kNone; i = states_[i].same) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 #include "core/geometry/point.h"
@@ -34,6 +35,13 @@ inline std::optional<Tangent> tangent(const Disk& from, const Disk& to, double s
   }
   const double run = std::sqrt(square);
   return Tangent{(1 / size) * (run * d - k * leftOf(d)), run};
+}
+
+// How far a walk turns round a disk on its left (+1) or right (-1) between two directions: up to half a turn. By rounding, no
+// turn may look like a hair the other way, and half a turn like half a turn the other way.
+inline double turnRound(double sense, Point from, Point to) {
+  const double turn = std::copysign(1.0, sense) * std::atan2(cross(from, to), dot(from, to));
+  return turn < -3 ? turn + 2 * std::numbers::pi : std::max(turn, 0.0);
 }
 
 // Where the tangent in `direction` touches the disk.

@@ -55,8 +55,7 @@ double follow(const Mesh& mesh, const Course& course, double radius, std::vector
     // At the full radius, disks that the region was built to pass between may overlap by a hair: they touch.
     const Tangent leg = tangent(at, to, std::numeric_limits<double>::infinity()).value_or(Tangent{{1, 0}, 0});
     if (i > 0) {
-      const double angle = std::atan2(cross(arriving, leg.direction), dot(arriving, leg.direction));
-      const double turn = std::max(0.0, course.turns[i - 1].sense * angle);
+      const double turn = turnRound(course.turns[i - 1].sense, arriving, leg.direction);
       length += radius * turn;
       drawing.addRound(at, arriving, turn);
     }

@@ -237,5 +237,27 @@ TEST(Nearest, ANarrowWayMayBeNearer) {
   EXPECT_EQ(walks.nearestForAll(from, to)[0].index, 1u);
 }
 
+// Two people on either side of a wall of no thickness, both nearer to it than the clearance, walk round its end: half a
+// turn to the last bit, by rounding a hair more or less.
+TEST(Walks, HalfATurnRoundAThinWallIsNeitherMissedNorLost) {
+  for (int i = 0; i < 400; ++i) {
+    const double turn = 0.9 * i, below_a = 300 + 7 * (i % 50), below_b = 300 + 11 * (i % 37);
+    const auto placed = [&](Point p) { return geometry::turned(p, turn) + Point{i * 31.7, -i * 17.3}; };
+    Polygon room = box(-5000, -5000, 5000, 5000);
+    for (Point& p : room) p = placed(p);
+    Plan plan = roomWith(room, {});
+    plan.walls.push_back({placed({0, -5000}), placed({0, 0})});
+    const Point a = placed({-250, -below_a}), b = placed({250, -below_b});
+    const double expected = 2 * 55 + below_a + below_b + std::numbers::pi * 305;
+    const Walks walks(plan);
+    const std::vector<Point> from = {a};
+    const std::vector<Place> to = {{{b}, {}}};
+    for (const Walk& walk : {walks.between(a, b), walks.between(b, a), walks.nearestForAll(from, to)[0].walk}) {
+      EXPECT_EQ(walk.status, WalkStatus::Walk) << turn;
+      EXPECT_NEAR(walk.length_mm, expected, 0.001) << turn;
+    }
+  }
+}
+
 }  // namespace
 }  // namespace stopwalk::floor
