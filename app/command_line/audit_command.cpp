@@ -70,20 +70,24 @@ std::string formatted(const std::vector<files::FiledReport>& reports, const Opti
                     {to_screen ? session.console.columns : 100, to_screen && session.console.colour});
 }
 
-// A plan must not be lost to a slip of the fingers.
-bool wouldReplaceLayout(const Options& options, Session& session) {
-  for (const std::string& file : options.layouts) {
+// Neither a plan nor the shop's own rules must be lost to a slip of the fingers.
+bool wouldReplaceInput(const Options& options, Session& session) {
+  const auto replaces = [&](const std::string& what, const std::string& file) {
     std::error_code none;
-    if (options.out.empty() || file == "-" || !std::filesystem::equivalent(file, options.out, none)) continue;
-    session.console.err << "stopwalk: --out " << options.out << " is the layout " << file
+    if (options.out.empty() || file.empty() || file == "-" ||
+        !std::filesystem::equivalent(file, options.out, none))
+      return false;
+    session.console.err << "stopwalk: --out " << options.out << " is the " << what << " " << file
                         << " itself; name another file for the report\n";
     return true;
-  }
-  return false;
+  };
+  for (const std::string& file : options.layouts)
+    if (replaces("layout", file)) return true;
+  return replaces("profile", options.profile) || replaces("file of kinds", options.kinds);
 }
 
 Exit audit(const Options& options, Session& session) {
-  if (wouldReplaceLayout(options, session)) return Exit::Wrong;
+  if (wouldReplaceInput(options, session)) return Exit::Wrong;
   audit::Profile probe = audit::defaultProfile();
   if (!applyLimits(probe, options, session)) return Exit::Wrong;
   if (asksForInputTwice(options.layouts, session)) return Exit::Wrong;

@@ -62,8 +62,8 @@ Profiles::Found Profiles::find(const Input& input) const {
 
 const ChosenProfile& Profiles::of(const Input& input) {
   const std::string& name = input.layout->profile;
-  const std::string folder = input.file == "-" ? "-" : fs::path(input.file).parent_path().string();
-  const auto [at, is_new] = found_.try_emplace(folder + "/" + name);
+  const std::string folder = input.file == "-" ? "-" : fs::path(input.file).parent_path().string() + "/";
+  const auto [at, is_new] = found_.try_emplace(folder + name);
   if (is_new) at->second = find(input);
   if (!at->second.there)
     print(files::errorAtKey(input.text, input.file, "profile",

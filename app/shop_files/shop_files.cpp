@@ -12,12 +12,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-// The file beside the layout, or nothing if there is none.
+// The file beside the layout, or nothing if there is none. A link that leads nowhere is there, and cannot be read.
 std::string beside(const std::string& layout_file, const char* name) {
   if (layout_file.empty() || layout_file == "-") return "";
   const fs::path path = fs::path(layout_file).parent_path() / name;
   std::error_code none;
-  return fs::exists(path, none) ? path.string() : "";
+  return fs::exists(fs::symlink_status(path, none)) ? path.string() : "";
 }
 
 // Reads one file by `read` and merges what it holds over `all` by `merge`.

@@ -1,4 +1,7 @@
 // A shop's own device kinds and machine templates, beside the layout and by --kinds.
+#include <filesystem>
+#include <utility>
+
 #include "tests/app/command_line/program.h"
 
 namespace stopwalk::app {
@@ -50,6 +53,29 @@ TEST_F(OwnKinds, BesideTheLayoutAreReadOverTheBundledOnes) {
   EXPECT_EQ(runProgram({"audit", layout}).err, "");
   EXPECT_EQ(runProgram({"check", layout}).exit, kDone);
   EXPECT_EQ(runProgram({"measure", layout, "--from", "saw/operator", "--to", "saw/stop"}).exit, kDone);
+}
+
+TEST_F(OwnKinds, LinkThatLeadsNowhereCannotBeRead) {
+  const std::string layout = write("shed.layout.yaml", layoutWithDevice("paddle"));
+  const std::string link = write("device-kinds.yaml", "");
+  std::filesystem::remove(link);
+  std::filesystem::create_symlink("nowhere.yaml", link);
+  const Ran ran = runProgram({"audit", layout});
+  EXPECT_EQ(ran.exit, kNoFile);
+  EXPECT_NE(ran.err.find("cannot read " + link), std::string::npos) << ran.err;
+}
+
+TEST_F(OwnKinds, AndTheProfileAreNeverReplacedByAReport) {
+  const std::string layout = write("shed.layout.yaml", layoutWithDevice("paddle"));
+  const std::string own = write("own.yaml", kinds("paddle", true));
+  const std::string profile = write("ours.yaml", "stopwalk_profile: 1\nid: ours\nextends: teaching-shop\n");
+  for (const auto& [option, file] : {std::pair{"--kinds", own}, {"--profile", profile}}) {
+    const auto size = std::filesystem::file_size(file);
+    const Ran ran = runProgram({"audit", layout, option, file, "--out", file});
+    EXPECT_EQ(ran.exit, kWrong) << option;
+    EXPECT_NE(ran.err.find("name another file"), std::string::npos) << ran.err;
+    EXPECT_EQ(std::filesystem::file_size(file), size);
+  }
 }
 
 TEST_F(OwnKinds, ReplaceABundledKindOfTheSameName) {
