@@ -19,10 +19,13 @@ class EachSecondsField : public Field {
 
   explicit EachSecondsField(FieldText text, QWidget* parent = nullptr);
 
+  ~EachSecondsField() override { table_->disconnect(this); }
+
   std::function<void(const Value&)> entered;
 
   QTableWidget* table() const { return table_; }
   void setCandidates(std::vector<Option> candidates);
+  void applyPending() override { closeEditor(*table_); }
   void show(const Value& seconds);
   void showDiffering();
 

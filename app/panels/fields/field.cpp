@@ -1,5 +1,6 @@
 #include "app/panels/fields/field.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QStyle>
@@ -53,6 +54,11 @@ void Field::setTrouble(const QString& trouble) {
   trouble_->setText(trouble);
   trouble_row_->setVisible(!trouble.isEmpty());
   focusProxy()->setAccessibleDescription(trouble.isEmpty() ? text_.what : trouble);
+}
+
+void Field::closeEditor(QAbstractItemView& table) {
+  const QWidget* typing = QApplication::focusWidget();
+  if (typing && table.viewport()->isAncestorOf(typing)) table.setFocus();
 }
 
 void Field::changeEvent(QEvent* event) {

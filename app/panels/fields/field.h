@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QAbstractItemView>
 #include <QLabel>
 #include <QWidget>
 
@@ -37,6 +38,8 @@ class Field : public QWidget {
   // Gives a control within the editor its name and text.
   void describe(QWidget* control, const QString& name) const;
   void setTrouble(const QString& trouble);
+  // Takes what is being typed in a cell of a table.
+  static void closeEditor(QAbstractItemView& table);
   void changeEvent(QEvent* event) override;
 
  private:

@@ -11,6 +11,11 @@ LineField::LineField(FieldText text, QWidget* parent) : Field(std::move(text), p
   connect(line_, &QLineEdit::editingFinished, this, &LineField::applyPending);
 }
 
+// A line that has the keyboard is left as it goes, when there is nothing any more that could enter it.
+LineField::~LineField() {
+  line_->disconnect(this);
+}
+
 void LineField::applyPending() {
   if (isBeingTyped())
     enter(line_->text());

@@ -12,6 +12,7 @@ class LineField : public Field {
 
  public:
   explicit LineField(FieldText text, QWidget* parent = nullptr);
+  ~LineField() override;
 
   QLineEdit* line() const { return line_; }
   void applyPending() override;

@@ -17,6 +17,8 @@ class OutlineField : public Field {
 
   OutlineField(FieldText text, Known known, QWidget* parent = nullptr);
 
+  ~OutlineField() override { table_->disconnect(this); }
+
   std::function<void(const Value&)> entered;
 
   QTableWidget* table() const { return table_; }
@@ -25,6 +27,7 @@ class OutlineField : public Field {
   // What is added to one without corners.
   void setUsual(Value usual) { usual_ = std::move(usual); }
   void setUnit(layout::LengthUnit unit) override;
+  void applyPending() override { closeEditor(*table_); }
   void show(const Value& corners);
   void showDiffering();
 

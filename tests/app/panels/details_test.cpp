@@ -123,6 +123,28 @@ TEST_F(DetailsOfShop, EnterWhatIsBeingTypedWhenTheSelectionGoesOn) {
   EXPECT_EQ(shop.layout().machines[1].name, "Table saw 2");
 }
 
+TEST_F(DetailsOfShop, TakeWhatIsTypedInACellWhenTheSelectionGoesOn) {
+  select({"metal"});
+  QTableWidget* table = shown<OutlineField>("Corners")->table();
+  table->setFocus();
+  table->setCurrentCell(1, 0);
+  QTest::keyClick(table, Qt::Key_F2);
+  QTest::keyClicks(QApplication::focusWidget(), "19 m");
+  select({"saw-1"});
+  EXPECT_EQ(shop.layout().rooms[1].outline[1].x, 19000);
+  EXPECT_EQ(details.title(), "Table saw 1");
+}
+
+TEST_F(DetailsOfShop, GoWhileAFieldHasTheKeyboard) {
+  select({"saw-1"});
+  typeOver(line("Height")->line(), "12");
+  shop.edited.reset({});
+  QApplication::processEvents();
+  QTest::qWait(10);
+  EXPECT_EQ(details.title(), "The workshop");
+  EXPECT_EQ(shop.layout(), layout::Layout());
+}
+
 TEST_F(DetailsOfShop, ShowTheWorkshopWhenNothingIsSelectedOrItIsGone) {
   EXPECT_EQ(details.title(), "The workshop");
   type("Workshop", "");

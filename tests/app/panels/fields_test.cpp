@@ -115,6 +115,14 @@ TEST(LengthField, PutsBackWhatWasOnEscapeAndEntersOnLeaving) {
   EXPECT_EQ(s.entered, Lengths{950});
 }
 
+TEST(LengthField, GoesWhileItIsTypedIn) {
+  Shown<LengthField> s(heightField());
+  s.field->show(900);
+  typeOver(s.field->line(), "12");
+  delete s.field;
+  EXPECT_TRUE(s.entered.empty());
+}
+
 TEST(LengthField, StepsByArrows) {
   Shown<LengthField> s(heightField());
   s.field->show(95);
