@@ -69,8 +69,8 @@ void Details::rebuild() {
   }
   section_ = makeSection();
   column_->insertWidget(2, section_);
-  section_->refresh();
   section_->show();
+  section_->refresh();
   showTitle();
   shown_problems_.clear();
   showProblems();

@@ -125,12 +125,12 @@ class DeviceSection : public ThingSection<Device> {
   }
 
   void addRunDown() {
+    auto* run_down =
+        new NumberField({tr("Run-down"), tr("Seconds from this stop until the machine stands still.")},
+                        secondsKind(), Known::Optional);
+    run_down->setEmptyText(tr("as the machine has it"));
     bind(
-        new NumberField(
-            {tr("Run-down"),
-             tr("Seconds from this stop until the machine stands still. Empty: as the machine has it.")},
-            secondsKind(), Known::Optional),
-        [](auto& d) -> auto& { return d.run_down; });
+        run_down, [](auto& d) -> auto& { return d.run_down; });
     auto* each =
         new EachSecondsField({tr("Run-down of each machine"),
                               tr("Where this stop takes longer or shorter for one machine than another.")});

@@ -44,10 +44,11 @@ class WorkshopSection : public ThingSection<Layout> {
     NumberKind number;
     number.least = 0;
     number.whole = true;
+    auto* field = new NumberField({tr("Number"), tr("Counts the plans that were put up on the wall.")},
+                                  number, Known::Optional);
+    field->setEmptyText(tr("no revision"));
     add(
-        new NumberField(
-            {tr("Number"), tr("Counts the plans that were put up on the wall. Empty: no revision.")}, number,
-            Known::Optional),
+        field,
         [](const Layout& l) { return l.revision ? std::optional<double>(l.revision->number) : std::nullopt; },
         [](Layout& l, const std::optional<double>& n) {
           if (!n) return l.revision.reset();

@@ -55,10 +55,6 @@ Typed<std::optional<double>> LengthField::read(const QString& typed) const {
   return read(text, unit_, range_);
 }
 
-QString LengthField::emptyText() const {
-  return known_ == Known::Optional ? tr("unknown") : QString();
-}
-
 void LengthField::step(int steps, bool large) {
   if (showsSeveral()) return;
   applyPending();

@@ -17,7 +17,9 @@ class LengthField : public ValueField<std::optional<double>> {
 
  public:
   LengthField(FieldText text, Range range, Known known, QWidget* parent = nullptr)
-      : ValueField(std::move(text), parent), range_(range), known_(known) {}
+      : ValueField(std::move(text), parent), range_(range), known_(known) {
+    if (known == Known::Optional) setEmptyText(tr("unknown"));
+  }
 
   void setUnit(layout::LengthUnit unit) override;
 
@@ -28,7 +30,6 @@ class LengthField : public ValueField<std::optional<double>> {
  protected:
   QString textOf(const std::optional<double>& mm) const override;
   Typed<std::optional<double>> read(const QString& typed) const override;
-  QString emptyText() const override;
   void step(int steps, bool large) override;
 
  private:

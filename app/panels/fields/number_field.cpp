@@ -58,10 +58,6 @@ Typed<std::optional<double>> NumberField::read(const QString& typed) const {
   return read(text, kind_);
 }
 
-QString NumberField::emptyText() const {
-  return known_ == Known::Optional ? tr("unknown") : QString();
-}
-
 void NumberField::step(int steps, bool large) {
   if (showsSeveral()) return;
   applyPending();

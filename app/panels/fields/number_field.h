@@ -24,7 +24,9 @@ class NumberField : public ValueField<std::optional<double>> {
 
  public:
   NumberField(FieldText text, NumberKind kind, Known known, QWidget* parent = nullptr)
-      : ValueField(std::move(text), parent), kind_(std::move(kind)), known_(known) {}
+      : ValueField(std::move(text), parent), kind_(std::move(kind)), known_(known) {
+    if (known == Known::Optional) setEmptyText(tr("unknown"));
+  }
 
   static QString textOf(double number, const NumberKind& kind);
   static Typed<std::optional<double>> read(const QString& typed, const NumberKind& kind);
@@ -32,7 +34,6 @@ class NumberField : public ValueField<std::optional<double>> {
  protected:
   QString textOf(const std::optional<double>& number) const override;
   Typed<std::optional<double>> read(const QString& typed) const override;
-  QString emptyText() const override;
   void step(int steps, bool large) override;
 
  private:

@@ -84,6 +84,7 @@ void OutlineField::fill() {
   const int line = table_->verticalHeader()->defaultSectionSize();
   table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() +
                          line * std::clamp(count, 1, kRowsShown) + 2 * table_->frameWidth());
+  updateGeometry();
 }
 
 void OutlineField::enterCell(int row, int column) {

@@ -18,11 +18,6 @@ QString dateTrouble(const std::string& text) {
 
 }  // namespace
 
-void TextField::setEmptyText(const QString& text) {
-  empty_text_ = text;
-  if (!showsSeveral()) line()->setPlaceholderText(text);
-}
-
 Typed<std::string> TextField::read(const QString& typed) const {
   const std::string text = typed.trimmed().toStdString();
   return {text, check_ ? check_(text) : QString()};

@@ -15,16 +15,12 @@ class TextField : public ValueField<std::string> {
   explicit TextField(FieldText text, Check check = {}, QWidget* parent = nullptr)
       : ValueField(std::move(text), parent), check_(std::move(check)) {}
 
-  void setEmptyText(const QString& text);
-
  protected:
   QString textOf(const std::string& text) const override { return QString::fromStdString(text); }
   Typed<std::string> read(const QString& typed) const override;
-  QString emptyText() const override { return empty_text_; }
 
  private:
   Check check_;
-  QString empty_text_;
 };
 
 // For texts that may not be empty.

@@ -31,11 +31,17 @@ class ValueField : public LineField {
 
   const V& value() const { return value_; }
 
+  // Stands in the line while it is empty: what that means.
+  void setEmptyText(const QString& text) {
+    empty_text_ = text;
+    if (shows_ != Shows::Several) line()->setPlaceholderText(text);
+  }
+
   void show(const V& value) {
     const bool same = shows_ == Shows::One && value_ == value;
     value_ = value;
     shows_ = Shows::One;
-    line()->setPlaceholderText(emptyText());
+    line()->setPlaceholderText(empty_text_);
     if (!same || !isBeingTyped()) setShown(textOf(value));
   }
 
@@ -51,8 +57,6 @@ class ValueField : public LineField {
  protected:
   virtual QString textOf(const V& value) const = 0;
   virtual Typed<V> read(const QString& typed) const = 0;
-  // Stands in the line while it is empty.
-  virtual QString emptyText() const { return {}; }
 
   void enter(const QString& typed) override {
     const Typed<V> t = read(typed);
@@ -78,6 +82,7 @@ class ValueField : public LineField {
   enum class Shows { Nothing, One, Several };
   Shows shows_ = Shows::Nothing;
   V value_ = {};
+  QString empty_text_;
 };
 
 }  // namespace stopwalk::panels

@@ -3,6 +3,8 @@
 #include <QEvent>
 #include <QVBoxLayout>
 
+#include "app/panels/rows.h"
+
 namespace stopwalk::panels {
 
 namespace {
@@ -12,6 +14,7 @@ constexpr int kNumberRole = Qt::UserRole;
 Gallery::Gallery(const plan::Catalogue& catalogue, QWidget* parent) : QWidget(parent) {
   list_ = new QTreeWidget(this);
   list_->setHeaderHidden(true);
+  Rows::give(*list_);
   list_->setAccessibleName(tr("What to draw"));
   list_->setWhatsThis(tr("Choose what to draw; then click on the plan. Enter chooses by keyboard."));
   list_->setTextElideMode(Qt::ElideRight);

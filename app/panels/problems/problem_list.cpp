@@ -18,6 +18,7 @@ ProblemList::ProblemList(QWidget* parent)
   list_->setTextElideMode(Qt::ElideNone);
   none_->setText(tr("No problems. Faults of the drawing and findings of the audit would stand here."));
   none_->setWordWrap(true);
+  none_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->addWidget(none_);

@@ -8,6 +8,7 @@
 
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
+#include "app/panels/rows.h"
 #include "app/panels/things/move_dialog.h"
 #include "app/panels/things/rename_dialog.h"
 
@@ -19,6 +20,11 @@ constexpr int kIdRole = Qt::UserRole;
 constexpr int kWait_ms = 50;  // a drag changes the layout at every frame
 constexpr layout::Point kCopyBy_mm = {500, -500};
 
+void say(QTreeWidgetItem& item, const ThingRow& row) {
+  item.setText(0, row.brief.isEmpty() ? row.text : row.brief);
+  item.setData(0, Qt::AccessibleTextRole, row.text);
+}
+
 std::string idOf(const QTreeWidgetItem& item) {
   return item.data(0, kIdRole).toString().toStdString();
 }
@@ -28,6 +34,7 @@ std::string idOf(const QTreeWidgetItem& item) {
 ThingList::ThingList(const Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
   tree_ = new QTreeWidget(this);
   tree_->setHeaderHidden(true);
+  Rows::give(*tree_);
   tree_->setAccessibleName(tr("Things on the plan"));
   tree_->setWhatsThis(tr("Everything on the plan. Enter goes there on the plan; the menu key has the rest."));
   tree_->setSelectionMode(QAbstractItemView::ExtendedSelection);
@@ -109,7 +116,7 @@ void ThingList::refresh() {
   const bool same = std::ranges::equal(rows, rows_, same_place);
   rows_ = std::move(rows);
   if (same)
-    for (const ThingRow& row : rows_) items_[row.id]->setText(0, row.text);
+    for (const ThingRow& row : rows_) say(*items_[row.id], row);
   else
     build();
   filter();
@@ -124,10 +131,9 @@ void ThingList::build() {
   tree_->clear();
   items_.clear();
   for (const ThingRow& row : rows_) {
-    const QString text = row.text;
-    auto* item = row.parent.empty() ? new QTreeWidgetItem(tree_, {text})
-                                    : new QTreeWidgetItem(items_[row.parent], {text});
+    auto* item = row.parent.empty() ? new QTreeWidgetItem(tree_) : new QTreeWidgetItem(items_[row.parent]);
     item->setData(0, kIdRole, QString::fromStdString(row.id));
+    say(*item, row);
     items_[row.id] = item;
   }
   for (const auto& [id, item] : items_) item->setExpanded(std::ranges::find(closed, id) == closed.end());

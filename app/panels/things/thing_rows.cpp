@@ -43,7 +43,7 @@ class Rows {
       in[thing.kind == ThingKind::TapeCheck ? kTapeChecks : roomOf(thing)].push_back(thing);
     }
     for (const layout::Room& r : layout_.rooms) {
-      add(r.id, "", tr("%1, room").arg(nameOr(r.name, r.id)));
+      add(r.id, "", withKind(nameOr(r.name, r.id), tr("room")));
       for (const Thing& thing : in[r.id]) addThing(thing, r.id);
     }
     addGroup(in[kNoRoom], kNoRoom, tr("In no room"));
@@ -52,8 +52,20 @@ class Rows {
   }
 
  private:
-  void add(std::string id, std::string parent, QString text) {
-    rows_.push_back({std::move(id), std::move(parent), std::move(text)});
+  void add(std::string id, std::string parent, QString text, QString brief = {}) {
+    rows_.push_back({std::move(id), std::move(parent), std::move(text), std::move(brief)});
+  }
+
+  // What is on a machine: its name stands on the line above.
+  void addPart(const Thing& thing, const layout::Machine& m) {
+    const std::string id = edits::idOf(layout_, thing);
+    const QString brief = textOf(thing, id);
+    add(id, m.id, tr("%1, %2").arg(nameOr(m.name, m.id), brief), brief);
+  }
+
+  // A name that does not say itself what it is of, with the word for it.
+  static QString withKind(const QString& name, const QString& word) {
+    return name.contains(word, Qt::CaseInsensitive) ? name : tr("%1, %2").arg(name, word);
   }
 
   void addGroup(const std::vector<Thing>& things, const char* id, const QString& text) {
@@ -79,14 +91,8 @@ class Rows {
     add(id, parent, textOf(thing, id));
     if (thing.kind != ThingKind::Machine) return;
     const layout::Machine& m = layout_.machines[thing.index];
-    for (std::size_t s = 0; s < m.stations.size(); ++s) {
-      const Thing station{ThingKind::Station, thing.index, s};
-      add(edits::idOf(layout_, station), id, textOf(station, edits::idOf(layout_, station)));
-    }
-    for (std::size_t d = 0; d < m.devices.size(); ++d) {
-      const Thing device{ThingKind::MachineDevice, thing.index, d};
-      add(edits::idOf(layout_, device), id, textOf(device, edits::idOf(layout_, device)));
-    }
+    for (std::size_t s = 0; s < m.stations.size(); ++s) addPart({ThingKind::Station, thing.index, s}, m);
+    for (std::size_t d = 0; d < m.devices.size(); ++d) addPart({ThingKind::MachineDevice, thing.index, d}, m);
   }
 
   QString textOf(const Thing& thing, const std::string& id) const {
@@ -95,9 +101,8 @@ class Rows {
         return stationText(layout_.machines[thing.index], thing.part, id);
       case ThingKind::MachineDevice: {
         const layout::Machine& m = layout_.machines[thing.index];
-        return tr("%1, %2: %3")
-            .arg(nameOr(m.name, m.id), QString::fromStdString(m.devices[thing.part].id),
-                 kindText(m.devices[thing.part]));
+        return tr("%1: %2").arg(QString::fromStdString(m.devices[thing.part].id),
+                                kindText(m.devices[thing.part]));
       }
       case ThingKind::WallDevice:
         return tr("%1: %2").arg(QString::fromStdString(id), kindText(layout_.devices[thing.index]));
@@ -116,8 +121,7 @@ class Rows {
       case ThingKind::Underlay:
         return tr("Underlay");
       default:
-        return tr("%1, %2").arg(QString::fromStdString(edits::nameOf(layout_, thing)),
-                                edits::kindWord(thing.kind));
+        return withKind(QString::fromStdString(edits::nameOf(layout_, thing)), edits::kindWord(thing.kind));
     }
   }
 
@@ -127,7 +131,7 @@ class Rows {
   }
 
   QString stationText(const layout::Machine& m, std::size_t part, const std::string& id) const {
-    const QString name = tr("%1, %2").arg(nameOr(m.name, m.id), QString::fromStdString(m.stations[part].id));
+    const QString name = QString::fromStdString(m.stations[part].id);
     const auto report = stations_.find(id);
     if (report == stations_.end()) return name;
     return tr("%1: %2").arg(name, stationWords(*report->second, layout_.unit));

@@ -15,6 +15,7 @@ struct ThingRow {
   std::string id;      // of the thing; of a heading one that no thing can have
   std::string parent;  // the line it stands below; empty at the top
   QString text;
+  QString brief = {};  // without what the line above says; empty: the same
   bool operator==(const ThingRow&) const = default;
 };
 

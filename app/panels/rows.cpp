@@ -1,0 +1,43 @@
+#include "app/panels/rows.h"
+
+#include <QHeaderView>
+#include <algorithm>
+
+namespace stopwalk::panels {
+
+namespace {
+
+constexpr int kLowest_px = 24;
+
+// What a tree leaves for the text of a row.
+int textWidth(const QTreeView& tree, const QModelIndex& index) {
+  int width = tree.viewport()->width() - tree.indentation() -
+              2 * tree.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) - 4;
+  for (QModelIndex i = index.parent(); i.isValid(); i = i.parent()) width -= tree.indentation();
+  if (!index.data(Qt::DecorationRole).isNull()) width -= tree.iconSize().width() + 4;
+  return std::max(width, 40);
+}
+
+}  // namespace
+
+void Rows::give(QAbstractItemView& view) {
+  view.setItemDelegate(new Rows(&view));
+  auto* tree = qobject_cast<QTreeView*>(&view);
+  if (!tree) return;
+  tree->setWordWrap(true);
+  connect(tree->header(), &QHeaderView::sectionResized, tree, &QTreeView::doItemsLayout,
+          Qt::QueuedConnection);
+}
+
+QSize Rows::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  QSize size = QStyledItemDelegate::sizeHint(option, index);
+  if (const auto* tree = qobject_cast<const QTreeView*>(option.widget)) {
+    const QRect room(0, 0, textWidth(*tree, index), 10000);
+    const QRect text = option.fontMetrics.boundingRect(room, Qt::TextWordWrap, index.data().toString());
+    size.setHeight(std::max(size.height(), text.height() + 4));
+  }
+  size.setHeight(std::max({size.height(), kLowest_px, option.fontMetrics.height() * 3 / 2}));
+  return size;
+}
+
+}  // namespace stopwalk::panels
