@@ -67,7 +67,10 @@ void MainWindow::makeEditMenu() {
   undo->setShortcut(QKeySequence::Undo);
   menu.add(undo);
   QAction* redo = edited.history().createRedoAction(menu.menu(), tr("&Redo:"));
-  redo->setShortcut(QKeySequence::Redo);
+  QList<QKeySequence> again = QKeySequence::keyBindings(QKeySequence::Redo);
+  if (const QKeySequence also(tr("Ctrl+Y")); !again.contains(also))
+    again.append(also);  // known from elsewhere
+  redo->setShortcuts(again);
   menu.add(redo);
   menu.addSeparator();
   menu.add(tr("Cu&t"), QKeySequence::Cut, [this] {
