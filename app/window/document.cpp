@@ -31,7 +31,8 @@ Document::~Document() {
 
 QString Document::folder() const {
   if (!path_.isEmpty()) return QFileInfo(path_).absolutePath();
-  return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  return QFileInfo(documents).isDir() ? documents : QDir::homePath();
 }
 
 QString Document::name() const {
