@@ -1,16 +1,20 @@
 #include "app/window/first_minutes.h"
 
+#include <QEvent>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/layout/units.h"
 
 namespace stopwalk::window {
 namespace {
+
+constexpr int kRuler_px = 28;  // the plan's rulers stay free
 
 QLabel* heading(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
@@ -37,6 +41,8 @@ FirstMinutes::FirstMinutes(const QStringList& samples, QWidget* parent)
   setFrameShape(QFrame::StyledPanel);
   setAutoFillBackground(true);
   setAccessibleName(tr("Begin"));
+  setFocusProxy(width_);
+  if (parent) parent->installEventFilter(this);
 
   width_->setObjectName("first width");
 
@@ -75,6 +81,18 @@ FirstMinutes::FirstMinutes(const QStringList& samples, QWidget* parent)
     connect(edit, &QLineEdit::returnPressed, this, &FirstMinutes::draw);
   connect(draw_button, &QPushButton::clicked, this, &FirstMinutes::draw);
   connect(open, &QPushButton::clicked, this, &FirstMinutes::openWanted);
+}
+
+void FirstMinutes::place() {
+  if (!parentWidget()) return;
+  adjustSize();
+  const QSize free = parentWidget()->size() - size();
+  move(std::max(kRuler_px, free.width() / 2), std::max(kRuler_px, free.height() / 3));
+}
+
+bool FirstMinutes::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == parent() && event->type() == QEvent::Resize) place();
+  return QFrame::eventFilter(watched, event);
 }
 
 double FirstMinutes::lengthIn(const QLineEdit* edit) const {

@@ -14,6 +14,11 @@ class FirstMinutes : public QFrame {
  public:
   explicit FirstMinutes(const QStringList& samples, QWidget* parent = nullptr);
 
+  void place();  // in the middle of what it stands on
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  signals:
   void roomWanted(double width_mm, double depth_mm);
   void sampleWanted(const QString& name);

@@ -172,7 +172,7 @@ void MainWindow::layoutChanged() {
   auto ids = selection_.ids();
   if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));
   first_minutes_->setVisible(*shown_ == layout::Layout());
-  placeFirstMinutes();
+  first_minutes_->place();
   audit();
 }
 
@@ -233,12 +233,6 @@ void MainWindow::showDiskState(documents::DiskState state) {
   }
 }
 
-void MainWindow::placeFirstMinutes() {
-  first_minutes_->adjustSize();
-  const QSize free = plan_->size() - first_minutes_->size();
-  first_minutes_->move(std::max(28, free.width() / 2), std::max(28, free.height() / 3));
-}
-
 void MainWindow::offerFound() {
   for (const documents::Found& found : files_->found()) {
     RecoveryDialog dialog(found, document_->catalogue().kinds, this);
@@ -261,9 +255,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   event->accept();
 }
 
-void MainWindow::resizeEvent(QResizeEvent* event) {
-  QMainWindow::resizeEvent(event);
-  placeFirstMinutes();
+void MainWindow::showEvent(QShowEvent* event) {
+  QMainWindow::showEvent(event);
+  if (first_minutes_->isVisible()) first_minutes_->setFocus();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

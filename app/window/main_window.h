@@ -54,9 +54,9 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void layOut();
@@ -77,7 +77,6 @@ class MainWindow : public QMainWindow {
   void showTitle();
   void showNotices();
   void showDiskState(documents::DiskState state);
-  void placeFirstMinutes();
   void fillRecent();
   void choose(const plan::Choice& choice);
   void chooseUnderlay();
