@@ -42,6 +42,7 @@ FirstMinutes::FirstMinutes(const QStringList& samples, QWidget* parent)
   setAutoFillBackground(true);
   setAccessibleName(tr("Begin"));
   setFocusProxy(width_);
+  width_->selectAll();  // the first digit takes the place of what is offered
   if (parent) parent->installEventFilter(this);
 
   width_->setObjectName("first width");
@@ -85,6 +86,7 @@ FirstMinutes::FirstMinutes(const QStringList& samples, QWidget* parent)
 
 void FirstMinutes::place() {
   if (!parentWidget()) return;
+  layout()->activate();
   adjustSize();
   const QSize free = parentWidget()->size() - size();
   move(std::max(kRuler_px, free.width() / 2), std::max(kRuler_px, free.height() / 3));
@@ -106,6 +108,7 @@ void FirstMinutes::draw() {
     if (lengthIn(edit) == 0) {
       problem_->setText(tr("Type a length from 0.1 m to 1000 m, such as 8 m, 7500 mm or 24' 6\"."));
       problem_->show();
+      place();
       edit->setFocus();
       edit->selectAll();
       return;
