@@ -43,6 +43,13 @@ void Field::setEditor(QWidget* editor, Named named) {
   label_->setWhatsThis(text_.what);
 }
 
+void Field::setFirst(QWidget* control) {
+  if (control == focusProxy()) return;
+  editor_->setFocusProxy(control);
+  setFocusProxy(control);
+  if (label_) label_->setBuddy(control);
+}
+
 void Field::describe(QWidget* control, const QString& name) const {
   control->setAccessibleName(name);
   control->setAccessibleDescription(text_.what);

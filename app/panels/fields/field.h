@@ -35,6 +35,8 @@ class Field : public QWidget {
   enum class Named { ByLabel, ByItself };
   // To be called once.
   void setEditor(QWidget* editor, Named named = Named::ByLabel);
+  // Which of an editor's controls has the keyboard first: one that is hidden cannot be gone through by Tab.
+  void setFirst(QWidget* control);
   // Gives a control within the editor its name and text.
   void describe(QWidget* control, const QString& name) const;
   void setTrouble(const QString& trouble);

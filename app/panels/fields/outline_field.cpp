@@ -74,6 +74,7 @@ void OutlineField::fill() {
   if (count > 0) table_->setCurrentCell(std::clamp(row, 0, count - 1), std::max(column, 0));
   const bool few = corners_.size() <= kFewest;
   table_->setVisible(count > 0);
+  setFirst(count > 0 ? static_cast<QWidget*>(table_) : add_);
   add_->setText(differ_ ? tr("They differ") : count == 0 ? tr("Add outline") : tr("Add corner"));
   add_->setEnabled(!differ_);
   remove_->setText(few && known_ == Known::Optional ? tr("Remove outline") : tr("Remove corner"));

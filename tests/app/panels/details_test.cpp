@@ -302,6 +302,35 @@ TEST_F(DetailsOfShop, ChangeDoorsPhonesNotesChecksStationsAndTheUnderlay) {
   EXPECT_NE(line("Strength")->trouble(), "");
 }
 
+TEST_F(DetailsOfShop, FitIn360PixelsForEachKindOfThing) {
+  for (const edits::Thing& thing : edits::allThings(shop.layout())) {
+    select({edits::idOf(shop.layout(), thing)});
+    EXPECT_LE(details.widget()->minimumSizeHint().width(), details.viewport()->width())
+        << edits::idOf(shop.layout(), thing);
+  }
+}
+
+TEST_F(DetailsOfShop, AreGoneThroughByTabFromTopToBottom) {
+  for (const char* id : {"saw-1", "saw-1/paddle", "d1", "wood"}) {
+    select({id});
+    QTest::qWait(20);
+    auto* first = details.section()->findChildren<Field*>().front()->focusProxy();
+    first->setFocus();
+    int last = first->mapTo(details.widget(), QPoint()).y();
+    int gone_through = 1;
+    while (true) {
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+      const QWidget* now = QApplication::focusWidget();
+      if (now == first || !details.section()->isAncestorOf(now)) break;
+      const int y = now->mapTo(details.widget(), QPoint()).y();
+      EXPECT_GE(y, last) << id << ": " << now->accessibleName().toStdString();
+      last = y;
+      ASSERT_LT(++gone_through, 60) << id;
+    }
+    EXPECT_GT(gone_through, 4) << id;
+  }
+}
+
 TEST_F(DetailsOfShop, ShowTheProblemsOfWhatIsSelected) {
   details.setProblems(
       {{"saw-1/operator", audit::Severity::Fail, "Too far."}, {"d1", audit::Severity::Warn, "Narrow."}});
