@@ -12,7 +12,7 @@ using geometry::before;
 
 namespace {
 
-constexpr double kSameLength_mm = 1e-6;
+constexpr double kInfinite = std::numeric_limits<double>::infinity();
 // With more targets than this and the straight distance to the nearest of them costs more than it saves.
 constexpr std::size_t kFewTargets = 4;
 
@@ -354,7 +354,9 @@ void RouteSearch::noteReached(const State& state) {
   for (const GateEnds::OnArc& end : ends_->ofArc(state.arc)) {
     const double turn = state.sense * (end.angle - at);
     if (turn < 0) continue;
-    reached_[end.slot] = std::min(reached_[end.slot], state.length + radius_ * turn);
+    double& reached = reached_[end.slot];
+    if (reached == kInfinite) touched_slots_.push_back(end.slot);
+    reached = std::min(reached, state.length + radius_ * turn);
   }
 }
 
@@ -456,7 +458,9 @@ void RouteSearch::start() {
   informed_ = !everywhere_ && targets_.size() <= kFewTargets;
   if (everywhere_) {
     if (!ends_) ends_.emplace(*mesh_, *grid_, *region_, *turns_);
-    reached_.assign(6 * mesh_->triangles().size(), std::numeric_limits<double>::infinity());
+    for (Index slot : touched_slots_) reached_[slot] = kInfinite;
+    touched_slots_.clear();
+    reached_.resize(6 * mesh_->triangles().size(), kInfinite);
   }
   for (std::size_t i = 0; i < sources_.size(); ++i) launch(sources_[i], static_cast<Index>(i));
 }
@@ -532,7 +536,9 @@ std::optional<Route> RouteSearch::nearest(double at_most) {
 
 void RouteSearch::all(int labels, const std::function<void(const Route&)>& found) {
   std::vector<std::optional<Leg>> last(labels);
-  int open = labels;
+  std::vector<char> wanted(labels, 0);
+  for (const Target& t : targets_) wanted[t.label] = 1;
+  auto open = std::ranges::count(wanted, 1);
   everywhere_ = true;
   run(std::numeric_limits<double>::infinity(), [&](const Leg& leg) {
     auto& best = last[targets_[~leg.to].label];

@@ -14,6 +14,9 @@
 
 namespace stopwalk::floor {
 
+// Walks that differ by less are equally long: the first in the file is taken.
+inline constexpr double kSameLength_mm = 1e-6;
+
 // A turn of a walk round a corner: `sense` +1 with the corner on the left, -1 on the right.
 struct Turn {
   Mesh::Index corner = 0;
@@ -137,6 +140,7 @@ class RouteSearch {
   std::vector<Index> state_first_;  // by arc and sense
   std::vector<Index> touched_triangles_;
   std::vector<Index> touched_states_;
+  std::vector<Index> touched_slots_;
   std::vector<Next> heap_;
   Slots<Leg> legs_;
   Slots<Kept> kept_;

@@ -18,7 +18,6 @@ namespace {
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 constexpr int kWidestFallback_mm = 304;
-constexpr double kSameLength_mm = 1e-6;
 
 struct SegmentHash {
   std::size_t operator()(const Segment& s) const {
@@ -423,7 +422,10 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
   in.to_ends.clear();
   // Walks are the same both ways: grown from the places, all points are reached in one pass.
   for (std::size_t i = 0; i < to.size(); ++i) in.addSources(l, search, in.localParts(to[i]), i);
-  std::vector<int> label_of;
+  // What no source can reach is not sought: the search would go over all the floor for it.
+  std::vector<char> reachable(static_cast<std::size_t>(l.region().parts()), 0);
+  for (const auto& end : in.from_ends)
+    if (end.exit.part != Region::kNone) reachable[end.exit.part] = 1;
   for (std::size_t i = 0; i < from.size(); ++i) {
     const Point p = in.mesh.local(from[i]);
     if (!in.onFloor(p)) {
@@ -431,6 +433,7 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
       continue;
     }
     for (const Exit& e : l.ends({p, p}).exits) {
+      if (e.part != Region::kNone && !reachable[e.part]) continue;
       search.addTarget(e.at, e.step, static_cast<int>(in.to_ends.size()));
       in.to_ends.push_back({i, {p, p}, e, {}, false});
     }
