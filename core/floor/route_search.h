@@ -104,7 +104,9 @@ class RouteSearch {
   void start();
   template <class Found>
   void run(double at_most, Found found);
+  void await(const Next& next);
   void arrive(const Leg& leg);
+  void note(Index target, Index triangle);
   void expand(Index state);
   void launch(const Source& source, Index index);
   void sweep(Cone first);

@@ -44,6 +44,9 @@ inline double turnRound(double sense, Point from, Point to) {
   return turn < -3 ? turn + 2 * std::numbers::pi : std::max(turn, 0.0);
 }
 
+// The angle from one direction to another, counter-clockwise.
+inline double turnBetween(Point from, Point to) { return std::atan2(cross(from, to), dot(from, to)); }
+
 // Where the tangent in `direction` touches the disk.
 inline Point touch(const Disk& disk, Point direction) { return disk.centre - disk.radius * leftOf(direction); }
 

@@ -1,0 +1,153 @@
+// What a cone shows: arcs and targets in one triangle, and the legs to them.
+#include <algorithm>
+#include <cmath>
+
+#include "core/floor/route_search.h"
+
+namespace stopwalk::floor {
+
+using geometry::after;
+using geometry::before;
+
+namespace {
+
+// Where in [0, 1] a function with one valley is least, by golden section; an end where that is as low.
+template <class Cost>
+double leastOn01(Cost cost) {
+  constexpr double kGolden = 0.6180339887498949;
+  double x0 = 0, x3 = 1, x1 = 1 - kGolden, x2 = kGolden;
+  double f1 = cost(x1), f2 = cost(x2);
+  for (int i = 0; i < 48; ++i) {
+    if (f1 <= f2) {
+      x3 = x2;
+      x2 = x1;
+      f2 = f1;
+      x1 = x3 - kGolden * (x3 - x0);
+      f1 = cost(x1);
+    } else {
+      x0 = x1;
+      x1 = x2;
+      f1 = f2;
+      x2 = x0 + kGolden * (x3 - x0);
+      f2 = cost(x2);
+    }
+  }
+  double best = (x0 + x3) / 2;
+  for (double end : {0.0, 1.0})
+    if (cost(end) <= cost(best)) best = end;
+  return best;
+}
+
+}  // namespace
+
+Disk RouteSearch::diskOf(Index from) const {
+  if (from < 0) return {sources_[~from].at, 0};
+  const State& s = states_[from];
+  return {s.centre, s.sense * radius_};
+}
+
+// The walk so far, turned along the source's arc into `direction`.
+double RouteSearch::lengthAlong(Point direction) const {
+  if (disk_.radius == 0) return from_length_;
+  return from_length_ + radius_ * turnRound(disk_.radius, from_direction_, direction);
+}
+
+// Whether a walk known already is there sooner, or as soon from a source that goes first.
+bool RouteSearch::dominated(Index arc, int sense, double length, Point direction, int label) const {
+  for (Index i = state_first_[2 * arc + (sense > 0)]; i != Mesh::kNone; i = states_[i].same) {
+    const double turn = sense * turnBetween(states_[i].direction, direction);
+    if (turn < -1e-9) continue;
+    const double behind = length - (states_[i].length + radius_ * turn);
+    if (behind > kSameLength_mm || (behind >= -kSameLength_mm && states_[i].label <= label)) return true;
+  }
+  // Round the other way to the same point: what is longer there is no shortest walk.
+  const Point normal = -sense * leftOf(direction);
+  for (Index i = state_first_[2 * arc + (sense < 0)]; i != Mesh::kNone; i = states_[i].same) {
+    const double turn = -sense * turnBetween(sense * leftOf(states_[i].direction), normal);
+    if (turn >= 0 && states_[i].length + radius_ * turn < length - kSameLength_mm) return true;
+  }
+  return false;
+}
+
+int RouteSearch::labelOf(Index from) const {
+  return from < 0 ? sources_[~from].label : states_[from].label;
+}
+
+void RouteSearch::push(double length, double ahead, Point direction, double at, Index to) {
+  if (length + ahead > at_most_) return;
+  await({length + ahead, legs_.put({length, direction, at, from_, to}), false});
+}
+
+void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
+  if (span.corner == from_corner_) return;
+  const Point w = span.centre, to = w - disk_.centre;
+  // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the
+  // left.
+  const bool falls = dot(cone.right, cone.left) > 0.5 && dot(to, cone.right) > 0 && dot(to, cone.left) > 0;
+  const double most = falls ? cross(cone.right, to) + disk_.radius + kDrift_mm : 1e300;
+  const double least = falls ? cross(cone.left, to) + disk_.radius - kDrift_mm : -1e300;
+  for (int sense : {1, -1}) {
+    if (sense * radius_ > most || sense * radius_ < least) continue;
+    const auto t = tangent(disk_, {w, sense * radius_}, kRounding_mm);
+    if (!t || !within(cone, *t)) continue;
+    const Point d = t->direction, normal = -sense * leftOf(d);
+    if (!between(span.from, normal, span.to, 1e-9 + doubt(t->run))) continue;
+    const Region::Piece& piece = region_->pieces()[span.arc];
+    const Point last = sense > 0 ? piece.to : piece.from;
+    if (sense * cross(normal, last) < 1e-11 && dot(normal, last) > 0) continue;  // nothing left to turn
+    const double length = lengthAlong(d) + t->run;
+    if (dominated(span.arc, sense, length, d, labelOf(from_))) continue;
+    push(length, estimate(w + radius_ * normal), d, 0, 2 * span.arc + (sense > 0));
+  }
+}
+
+void RouteSearch::seePoint(Index target, const Cone& cone) {
+  const Target& goal = targets_[target];
+  if (disk_.radius == 0 && squaredLength(goal.at - disk_.centre) < 1e-12) {
+    push(from_length_ + goal.offset, 0, cone.right, 0, ~target);
+    return;
+  }
+  const auto t = tangent(disk_, {goal.at, 0}, 2 * kRounding_mm);
+  if (t && within(cone, *t))
+    push(lengthAlong(t->direction) + t->run + goal.offset, 0, t->direction, 0, ~target);
+}
+
+// The shortest way on from the source to a stretch of places: one minimum, found by golden section. If the
+// cone does not show it, another source or cone does.
+void RouteSearch::seeLanding(Index target, const Cone& cone) {
+  const Landing& landing = targets_[target].landing;
+  const auto cost = [&](double s) {
+    const auto t = tangent(disk_, {landing.entry(s), 0}, 2 * kRounding_mm);
+    if (!t) return disk_.radius == 0 ? from_length_ + landing.step(s) : 1e300;
+    double turn = 0;
+    if (disk_.radius != 0) turn = turnBetween(from_direction_, t->direction) * (disk_.radius > 0 ? 1 : -1);
+    return from_length_ + radius_ * turn + t->run + landing.step(s);
+  };
+  const double best = leastOn01(cost);
+  const Point p = landing.entry(best);
+  const auto& tri = mesh_->triangles()[cone.triangle];
+  for (int e = 0; e < 3; ++e) {
+    const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
+    if (cross(b - a, p - a) < -1e-3 * distance(a, b)) return;
+  }
+  if (disk_.radius == 0 && squaredLength(p - disk_.centre) < 1e-12) {
+    push(from_length_ + landing.step(best), 0, cone.right, best, ~target);
+    return;
+  }
+  const auto t = tangent(disk_, {p, 0}, 2 * kRounding_mm);
+  if (t && within(cone, *t))
+    push(lengthAlong(t->direction) + t->run + landing.step(best), 0, t->direction, best, ~target);
+}
+
+void RouteSearch::see(const Cone& cone) {
+  for (const Turns::Span& span : turns_->inTriangle(cone.triangle)) seeArc(span, cone);
+  for (Index i = target_first_[cone.triangle]; i != Mesh::kNone; i = target_next_[i]) {
+    if (targets_[target_of_[i]].line) {
+      seeLanding(target_of_[i], cone);
+    } else {
+      seePoint(target_of_[i], cone);
+    }
+  }
+}
+
+}  // namespace stopwalk::floor

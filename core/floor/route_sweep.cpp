@@ -1,0 +1,172 @@
+// Cones followed through the triangles, from a source or from an arc that was reached.
+#include <algorithm>
+#include <cmath>
+
+#include "core/floor/route_search.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+// A walk later than another by more is later, whatever rounding did.
+constexpr double kSureLater_mm = 0.01;
+
+// A lower bound of the distance from a gate to a stretch of places.
+double lineToLine(const Landing& landing, const Turns::Gate& gate) {
+  const Point a = landing.a, b = landing.b;
+  if (cross(gate.along, a - gate.right) * cross(gate.along, b - gate.right) <= 0) return 0;
+  return std::min({distance(Segment{gate.right, gate.left}, a), distance(Segment{gate.right, gate.left}, b),
+                   distance(Segment{a, b}, gate.right), distance(Segment{a, b}, gate.left)});
+}
+
+}  // namespace
+
+// Follows a cone through the triangles; what lies beyond the horizon is kept for later.
+void RouteSearch::sweep(Cone first) {
+  stack_.clear();
+  stack_.push_back(first);
+  while (!stack_.empty()) {
+    const Cone cone = stack_.back();
+    stack_.pop_back();
+    see(cone);
+    for (int e = 0; e < 3; ++e) {
+      if (e == cone.entered) continue;
+      const Turns::Gate& gate = turns_->gate(cone.triangle, e);
+      if (gate.beyond == Mesh::kNone) continue;
+      Cone next;
+      if (!narrow(cone, disk_, gate, next)) continue;
+      if (informed_ ? defer(next, gate) : far(next, gate, GateEnds::slotOf(cone.triangle, e))) continue;
+      stack_.push_back(next);
+    }
+  }
+}
+
+void RouteSearch::keep(const Cone& cone, double key) {
+  if (key > at_most_) return;
+  await({key, kept_.put({cone, from_}), true});
+}
+
+// Keeps a cone for later if no target behind its gate can be reached within the horizon.
+bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
+  double ahead = std::numeric_limits<double>::infinity();
+  for (const Target& t : targets_) {
+    const double to =
+        t.line ? lineToLine(t.landing, gate) : distance(Segment{gate.right, gate.left}, t.at) + t.offset;
+    ahead = std::min(ahead, to);
+  }
+  const double run = distance(Segment{gate.right, gate.left}, from_point_);
+  const double key = from_length_ + run + ahead;
+  if (key <= horizon_) return false;
+  keep(cone, key);
+  return true;
+}
+
+// Without few targets: drops a cone that comes too late to its gate, and keeps it for later if it is beyond
+// the horizon.
+bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
+  // Where the sides of the cone meet the gate.
+  const auto meet = [&](Point direction) {
+    const double slant = cross(gate.along, direction);
+    const double size = dot(gate.left - gate.right, gate.along);
+    if (std::abs(slant) < 1e-9) return -1.0;
+    return std::clamp(cross(touch(disk_, direction) - gate.right, direction) / slant, 0.0, size);
+  };
+  double low = meet(cone.right), high = meet(cone.left);
+  const double size = dot(gate.left - gate.right, gate.along);
+  if (low < 0) low = 0;
+  if (high < 0) high = size;
+  const Point right = gate.right + low * gate.along, left = gate.right + high * gate.along;
+  if (everywhere_) {
+    // The walk to a point of the gate grows no faster from here than from the end of the gate, so the far
+    // side decides.
+    if (from_length_ + distance(from_point_, left) > reached_[slot] + high + kSureLater_mm) return true;
+    if (from_length_ + distance(from_point_, right) > reached_[slot + 1] + (size - low) + kSureLater_mm)
+      return true;
+  }
+  const double key = from_length_ + distance(Segment{right, left}, from_point_);
+  if (key <= horizon_) return false;
+  keep(cone, key);
+  return true;
+}
+
+// Notes how soon the ends of gates on the state's arc are reached.
+void RouteSearch::noteReached(const State& state) {
+  const Region::Piece& piece = region_->pieces()[state.arc];
+  const double at = turnBetween(piece.from, -state.sense * leftOf(state.direction));
+  for (const GateEnds::OnArc& end : ends_->ofArc(state.arc)) {
+    const double turn = state.sense * (end.angle - at);
+    if (turn < 0) continue;
+    double& reached = reached_[end.slot];
+    if (reached == std::numeric_limits<double>::infinity()) touched_slots_.push_back(end.slot);
+    reached = std::min(reached, state.length + radius_ * turn);
+  }
+}
+
+// Makes the walk that arrived at `from` the one whose cones are followed.
+void RouteSearch::takeUp(Index from) {
+  from_ = from;
+  disk_ = diskOf(from);
+  if (from < 0) {
+    from_corner_ = Mesh::kNone;
+    from_length_ = sources_[~from].offset;
+    from_direction_ = {1, 0};
+  } else {
+    from_corner_ = region_->pieces()[states_[from].arc].corner;
+    from_length_ = states_[from].length;
+    from_direction_ = states_[from].direction;
+  }
+  from_point_ = touch(disk_, from_direction_);
+}
+
+// Takes up a cone that was kept, unless its gate has been reached sooner meanwhile.
+void RouteSearch::follow(const Cone& cone) {
+  if (!informed_) {
+    const Turns::Gate& back = turns_->gate(cone.triangle, cone.entered);
+    const Turns::Gate& gate = turns_->gate(back.beyond, back.entered);
+    if (far(cone, gate, GateEnds::slotOf(back.beyond, back.entered))) return;
+  }
+  sweep(cone);
+}
+
+void RouteSearch::launch(const Source& source, Index index) {
+  takeUp(~index);
+  // Quarter turns all round: each a cone narrow enough for its sides to be told apart.
+  for (int q = 0; q < 4; ++q) {
+    const Point right = q == 0 ? Point{1, 0} : q == 1 ? Point{0, 1} : q == 2 ? Point{-1, 0} : Point{0, -1};
+    sweep({source.triangle, -1, right, leftOf(right)});
+  }
+}
+
+void RouteSearch::expand(Index index) {
+  const State state = states_[index];
+  const Region::Piece& piece = region_->pieces()[state.arc];
+  takeUp(index);
+  Point normal = -state.sense * leftOf(state.direction);
+  // What arrives at the very beginning of the arc may lie a hair before it: then half a turn would be more
+  // than half.
+  const Point first = state.sense > 0 ? piece.from : piece.to;
+  if (state.sense * cross(normal, first) > 0 && dot(normal, first) > 0) normal = first;
+  // A walk that arrived later round the arc, but sooner, serves the rest of it.
+  Point low = state.sense > 0 ? normal : piece.from, high = state.sense > 0 ? piece.to : normal;
+  for (Index i = state.same; i != Mesh::kNone; i = states_[i].same) {
+    const Point other = -state.sense * leftOf(states_[i].direction);
+    const double turn = state.sense * turnBetween(normal, other);
+    if (turn <= 0 || state.length + radius_ * turn < states_[i].length) continue;
+    if (state.sense > 0 ? cross(other, high) > 0 : cross(low, other) > 0)
+      (state.sense > 0 ? high : low) = other;
+  }
+  for (const Turns::Span& span : turns_->ofArc(state.arc)) {
+    // The common part of [low, high] and the span. All lie within half a turn, whose two ends are opposite:
+    // neither side.
+    if (cross(span.to, low) > 1e-9 || cross(high, span.from) > 1e-9) continue;
+    const Point from = cross(span.from, low) > 0 ? low : span.from,
+                to = cross(high, span.to) > 0 ? high : span.to;
+    if (state.sense > 0) {
+      sweep({span.triangle, -1, leftOf(from), leftOf(to)});
+    } else {
+      sweep({span.triangle, -1, -leftOf(from), -leftOf(to)});
+    }
+  }
+}
+
+}  // namespace stopwalk::floor
