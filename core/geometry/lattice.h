@@ -3,7 +3,7 @@
 #include "core/geometry/point.h"
 
 // Points on a fine lattice, on which the side of a line is decided exactly. Coordinates are millimetres from a nearby origin:
-// whole multiples of 2^-20 mm (a millionth), below 2^24 mm (16 km) in size. Differences of two such doubles are exact.
+// whole multiples of 2^-20 mm (a millionth), below 2^32 mm (4,295 km) in size. Differences of two such doubles are exact.
 namespace stopwalk::geometry {
 
 inline constexpr double kLatticeStep_mm = 1.0 / 1048576.0;

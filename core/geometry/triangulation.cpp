@@ -248,64 +248,68 @@ void Triangulation::draw(Index a, Index b, Mark mark) {
   while (a != b) a = drawStep(a, b, mark);
 }
 
-Triangulation::Index Triangulation::drawStep(Index a, Index b, Mark mark) {
-  if (markEdge(a, b, mark)) return b;
-  // Find the triangle at `a` through whose far edge the line leaves.
+// The edge through which the line from `a` to `b` leaves the triangles about `a`; or, in `along`, a corner that it runs along an
+// edge to.
+Triangulation::Gap Triangulation::leave(Index a, Index b, Index& along) const {
   const Point pa = corners_[a], pb = corners_[b];
   const Index start = at_[a];
-  Index t = start;
-  Index right = kNone, left = kNone;
+  Gap gap{start, kNone, kNone};
   do {
-    const Triangle& tri = triangles_[t];
+    const Triangle& tri = triangles_[gap.triangle];
     const int i = tri.corner[0] == a ? 0 : tri.corner[1] == a ? 1 : 2;
-    right = tri.corner[after(i)];
-    left = tri.corner[before(i)];
-    for (Index c : {right, left}) {
-      if (nearLine(a, b, c) && markEdge(a, c, mark)) return c;
+    gap.right = tri.corner[after(i)];
+    gap.left = tri.corner[before(i)];
+    for (Index c : {gap.right, gap.left}) {
+      if (!nearLine(a, b, c)) continue;
+      along = c;
+      return gap;
     }
-    if (orientation(pa, pb, corners_[right]) < 0 && orientation(pa, pb, corners_[left]) > 0 &&
-        orientation(pa, corners_[right], pb) > 0) {
-      break;
-    }
-    t = tri.neighbour[after(i)];
-    assert(t != kNone);
-  } while (t != start);
+    if (orientation(pa, pb, corners_[gap.right]) < 0 && orientation(pa, pb, corners_[gap.left]) > 0 &&
+        orientation(pa, corners_[gap.right], pb) > 0)
+      return gap;
+    gap.triangle = tri.neighbour[after(i)];
+    assert(gap.triangle != kNone);
+  } while (gap.triangle != start);
+  return gap;
+}
 
-  // Walk along the line; stop at the first corner on it or the first drawn line that it crosses.
+// The corner at which the line from `a` to `b` crosses a drawn edge: on the lattice, so that the edge bends there by less than
+// the lattice's step.
+Triangulation::Index Triangulation::meet(Index a, Index b, const Gap& gap, int edge) {
+  const Point pa = corners_[a], pb = corners_[b], r = corners_[gap.right], l = corners_[gap.left];
+  const double dr = std::abs(cross(pb - pa, r - pa)), dl = std::abs(cross(pb - pa, l - pa));
+  const Point x = onLattice(r + (dr / (dr + dl)) * (l - r));
+  for (Index c : {gap.right, gap.left})
+    if (squaredLength(corners_[c] - x) < kMerge_mm * kMerge_mm) return c;
+  return splitEdge(x, gap.triangle, edge);
+}
+
+Triangulation::Index Triangulation::drawStep(Index a, Index b, Mark mark) {
+  if (markEdge(a, b, mark)) return b;
+  Index along = kNone;
+  Gap gap = leave(a, b, along);
+  if (along != kNone && markEdge(a, along, mark)) return along;
+  // Walk along the line; stop at the first corner on it or the first drawn edge that it crosses.
   std::vector<std::pair<Index, Index>> crossed;
-  Index goal = b;
-  while (true) {
-    Index u = kNone;
-    const Triangle& tri = triangles_[t];
+  Index goal = kNone;
+  while (goal == kNone) {
+    const Triangle& tri = triangles_[gap.triangle];
     int e = 0;
-    while (!(tri.corner[after(e)] == right && tri.corner[before(e)] == left)) ++e;
+    while (!(tri.corner[after(e)] == gap.right && tri.corner[before(e)] == gap.left)) ++e;
     if (tri.mark[e] != kFree) {
-      // The crossing, on the lattice; the drawn line bends there by less than the lattice's step.
-      const Point r = corners_[right], l = corners_[left];
-      const double dr = std::abs(cross(pb - pa, r - pa)), dl = std::abs(cross(pb - pa, l - pa));
-      const Point x = onLattice(r + (dr / (dr + dl)) * (l - r));
-      for (Index c : {left, right}) {
-        if (squaredLength(corners_[c] - x) < kMerge_mm * kMerge_mm) goal = c;
-      }
-      if (goal == b) goal = splitEdge(x, t, e);
-      draw(a, goal, mark);  // from anew: the split has turned edges
-      return goal;
+      const Index met = meet(a, b, gap, e);
+      draw(a, met, mark);  // from anew: the split has turned edges
+      return met;
     }
-    crossed.emplace_back(right, left);
-    u = tri.neighbour[e];
+    crossed.emplace_back(gap.right, gap.left);
+    const Index u = tri.neighbour[e];
     int back = 0;
-    while (triangles_[u].neighbour[back] != t) ++back;
+    while (triangles_[u].neighbour[back] != gap.triangle) ++back;
     const Index c = triangles_[u].corner[back];
-    if (c == b || orientation(pa, pb, corners_[c]) == 0 || nearLine(a, b, c)) {
-      goal = c;
-      break;
-    }
-    if (orientation(pa, pb, corners_[c]) > 0) {
-      left = c;
-    } else {
-      right = c;
-    }
-    t = u;
+    const int side = orientation(corners_[a], corners_[b], corners_[c]);
+    if (c == b || side == 0 || nearLine(a, b, c)) goal = c;
+    (side > 0 ? gap.left : gap.right) = c;
+    gap.triangle = u;
   }
   clearWay(a, goal, std::move(crossed));
   const bool marked = markEdge(a, goal, mark);

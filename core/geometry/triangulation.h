@@ -30,7 +30,7 @@ class Triangulation {
     Mark mark = kBlocking;
   };
 
-  // Coordinates below 2^23 mm in size: take the origin nearby first.
+  // Coordinates below 2^30 mm in size: the corners about them all lie up to three times as far out.
   explicit Triangulation(const std::vector<Line>& lines);
 
   const std::vector<Point>& corners() const { return corners_; }
@@ -51,6 +51,10 @@ class Triangulation {
   void draw(Index a, Index b, Mark mark);
   // The next corner on the way from `a` to `b` after freeing or meeting what is in the way.
   Index drawStep(Index a, Index b, Mark mark);
+  // A triangle and the ends of the edge by which a line leaves it.
+  struct Gap { Index triangle, right, left; };
+  Gap leave(Index a, Index b, Index& along) const;
+  Index meet(Index a, Index b, const Gap& gap, int edge);
   bool markEdge(Index a, Index b, Mark mark);
   void clearWay(Index a, Index b, std::vector<std::pair<Index, Index>> crossed);
   bool findEdge(Index a, Index b, Index& t, int& edge) const;
