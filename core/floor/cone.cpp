@@ -11,8 +11,8 @@ bool narrow(const Cone& cone, const Disk& from, const Turns::Gate& gate, Cone& b
   if (left_out <= 0) beyond.left = gate.along;
   if (right_out <= 0) beyond.right = -gate.along;
   const auto sideOf = [&](Point p, Point d) { return cross(d, p - from.centre) + from.radius; };
-  // An end of the gate on the wrong side cuts the cone if it lies ahead. Behind, it shuts the cone out, except on the side
-  // to which the disk curves away: there the cut lies a little back along the arc.
+  // An end of the gate on the wrong side cuts the cone if it lies ahead. Behind, it shuts the cone out,
+  // except on the side to which the disk curves away: there the cut lies a little back along the arc.
   if (sideOf(gate.left, beyond.left) < -1e-7) {
     if (from.radius <= 0 && dot(gate.left - from.centre, beyond.left) <= 0) return false;
     if (const auto t = tangent(from, {gate.left, 0}, 2 * kRounding_mm)) beyond.left = t->direction;

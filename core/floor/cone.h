@@ -5,8 +5,8 @@
 
 namespace stopwalk::floor {
 
-// The directions in which a walk can leave a disk tangentially and reach a triangle: between `right` and `left`, unit
-// vectors at most a quarter turn apart.
+// The directions in which a walk can leave a disk tangentially and reach a triangle: between `right` and
+// `left`, unit vectors at most a quarter turn apart.
 struct Cone {
   Mesh::Index triangle = Mesh::kNone;
   int entered = -1;  // the triangle's edge that it came in by; -1 where it starts
@@ -18,8 +18,11 @@ inline constexpr double kAngle = 2e-10;
 // How far rounding to the lattice may move a line.
 inline constexpr double kDrift_mm = 4e-6;
 
-// Points are rounded to the lattice, so the direction of a piece of length `run` is known no better than this.
-inline double doubt(double run) { return kAngle + kDrift_mm / std::max(run, 100 * kDrift_mm); }
+// Points are rounded to the lattice, so the direction of a piece of length `run` is known no better than
+// this.
+inline double doubt(double run) {
+  return kAngle + kDrift_mm / std::max(run, 100 * kDrift_mm);
+}
 
 inline bool within(const Cone& cone, const Tangent& t) {
   const double slack = doubt(t.run);

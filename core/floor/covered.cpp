@@ -26,7 +26,9 @@ void addDisk(Interval& hull, Point o, Point d, Point centre, double r) {
   if (half > 0) add(hull, along - std::sqrt(half), along + std::sqrt(half));
 }
 
-double wrapped(double angle) { return std::remainder(angle, 2 * pi); }
+double wrapped(double angle) {
+  return std::remainder(angle, 2 * pi);
+}
 
 }  // namespace
 
@@ -91,8 +93,10 @@ Interval nearSegmentRound(Point v, double circle, Point a, Point b, double r) {
   return {middle + low, middle + high};
 }
 
-void uncovered(double from, double to, std::vector<Interval>& covered, double least, std::vector<Interval>& free) {
-  std::sort(covered.begin(), covered.end(), [](const Interval& x, const Interval& y) { return x.from < y.from; });
+void uncovered(double from, double to, std::vector<Interval>& covered, double least,
+               std::vector<Interval>& free) {
+  std::sort(covered.begin(), covered.end(),
+            [](const Interval& x, const Interval& y) { return x.from < y.from; });
   free.clear();
   double at = from;
   for (const Interval& c : covered) {

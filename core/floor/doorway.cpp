@@ -13,15 +13,18 @@ namespace {
 
 using namespace geometry;
 
-// Part of an outline before or behind the door, in the frame of the door: x along the wall, y through it to the second room.
+// Part of an outline before or behind the door, in the frame of the door: x along the wall, y through it to
+// the second room.
 struct Piece {
   WallEdge edge;
-  Segment plan;       // the whole edge
-  Segment local;      // the whole edge, a.x < b.x
-  bool turned = false;  // local runs against the edge
+  Segment plan;             // the whole edge
+  Segment local;            // the whole edge, a.x < b.x
+  bool turned = false;      // local runs against the edge
   double from = 0, to = 0;  // of x, within the door
 
-  double height(double x) const { return local.a.y + (x - local.a.x) / (local.b.x - local.a.x) * (local.b.y - local.a.y); }
+  double height(double x) const {
+    return local.a.y + (x - local.a.x) / (local.b.x - local.a.x) * (local.b.y - local.a.y);
+  }
   double parameter(double x) const {
     const double t = std::clamp((x - local.a.x) / (local.b.x - local.a.x), 0.0, 1.0);
     return turned ? 1 - t : t;
@@ -95,8 +98,14 @@ class FirstMet {
 
 class Builder {
  public:
-  Builder(const layout::Layout& layout, std::size_t door, std::size_t first, const RoomWalls& walls, const StraightWall& wall)
-      : layout_(layout), door_index_(door), door_(layout.doors[door]), first_(first), walls_(walls), wall_(wall) {
+  Builder(const layout::Layout& layout, std::size_t door, std::size_t first, const RoomWalls& walls,
+          const StraightWall& wall)
+      : layout_(layout),
+        door_index_(door),
+        door_(layout.doors[door]),
+        first_(first),
+        walls_(walls),
+        wall_(wall) {
     const Point along = unit(wall.chord.b - wall.chord.a);
     frame_ = {nearestPoint(wall.chord, door_.at), walls.isLeft(first) ? -along : along};
     // The middle is projected onto the line of the wall, also where that is past the wall's end.
@@ -120,12 +129,17 @@ class Builder {
   DoorPlan through(std::size_t second) {
     gatherFar(second);
     if (!joinParts()) {
-      return {{}, name() + " does not meet room " + layout_.rooms[second].id + " over its whole width of " +
-                                metres(door_.width) + " within " + metres(kThickestWall_mm) + " of the wall; it is left shut.", {}};
+      return {{},
+              name() + " does not meet room " + layout_.rooms[second].id + " over its whole width of " +
+                  metres(door_.width) + " within " + metres(kThickestWall_mm) +
+                  " of the wall; it is left shut.",
+              {}};
     }
     if (const auto room = between(second)) {
-      return {{}, name() + " cannot lead straight to room " + layout_.rooms[second].id + ": room " +
-                                layout_.rooms[*room].id + ", or a wall of it, lies between; it is left shut.", {}};
+      return {{},
+              name() + " cannot lead straight to room " + layout_.rooms[second].id + ": room " +
+                  layout_.rooms[*room].id + ", or a wall of it, lies between; it is left shut.",
+              {}};
     }
     return {way(), "", {}};
   }
@@ -220,14 +234,16 @@ class Builder {
     const Point middle = frame_.out({x, (low + high) / 2});
     std::optional<std::size_t> room;
     walls_.rooms().boxes().any(boxOf(middle), [&](std::size_t i) {
-      if (i == first_ || i == second || walls_.rooms()[i].sideOf(middle, kTouch_mm) != Side::Inside) return false;
+      if (i == first_ || i == second || walls_.rooms()[i].sideOf(middle, kTouch_mm) != Side::Inside)
+        return false;
       room = i;
       return true;
     });
     return room;
   }
 
-  // Whether the piece of a wall (left to right) runs inside the passage, not only along its walls or across its corners.
+  // Whether the piece of a wall (left to right) runs inside the passage, not only along its walls or across
+  // its corners.
   bool runsThrough(Segment s) const {
     auto part = std::partition_point(parts_.begin(), parts_.end(),
                                      [&](const Part& p) { return p.to < s.a.x - kTouch_mm; });
@@ -235,7 +251,8 @@ class Builder {
     for (; part != parts_.end() && part->from < s.b.x; ++part) {
       const double from = std::max(s.a.x, part->from), to = std::min(s.b.x, part->to);
       if (to <= from) continue;
-      // Heights over both walls and under the far one are straight lines in x: positive together on some stretch?
+      // Heights over both walls and under the far one are straight lines in x: positive together on some
+      // stretch?
       Stretch open{0, 1};
       const auto where = [&](double x) { return s.a.y + (x - s.a.x) / (s.b.x - s.a.x) * (s.b.y - s.a.y); };
       const auto keepPositive = [&open](double at_from, double at_to) {
@@ -243,8 +260,10 @@ class Builder {
         if (at_from <= 0 && at_to > 0) open.from = std::max(open.from, -at_from / (at_to - at_from));
         if (at_from > 0 && at_to <= 0) open.to = std::min(open.to, at_from / (at_from - at_to));
       };
-      keepPositive(where(from) - part->near->height(from) - kTouch_mm, where(to) - part->near->height(to) - kTouch_mm);
-      keepPositive(part->far->height(from) - where(from) - kTouch_mm, part->far->height(to) - where(to) - kTouch_mm);
+      keepPositive(where(from) - part->near->height(from) - kTouch_mm,
+                   where(to) - part->near->height(to) - kTouch_mm);
+      keepPositive(part->far->height(from) - where(from) - kTouch_mm,
+                   part->far->height(to) - where(to) - kTouch_mm);
       if ((open.to - open.from) * (to - from) > 0) return true;
     }
     return false;
@@ -258,7 +277,8 @@ class Builder {
       low = std::max(low, part->near->height(x));
       high = std::min(high, part->far->height(x));
     }
-    return std::max(std::min(s.a.y, s.b.y), low + kTouch_mm) < std::min(std::max(s.a.y, s.b.y), high - kTouch_mm);
+    return std::max(std::min(s.a.y, s.b.y), low + kTouch_mm) <
+           std::min(std::max(s.a.y, s.b.y), high - kTouch_mm);
   }
 
   Doorway way() const {
@@ -270,7 +290,8 @@ class Builder {
       for (const Piece* p : {part.near, part.far}) way.openings.push_back(opening(*p, part.from, part.to));
     }
     const Passage &first = way.passages.front(), &last = way.passages.back();
-    for (const Jamb& j : {Jamb{{first.first.a, first.second.a}, -frame_.along}, Jamb{{last.first.b, last.second.b}, frame_.along}})
+    for (const Jamb& j : {Jamb{{first.first.a, first.second.a}, -frame_.along},
+                          Jamb{{last.first.b, last.second.b}, frame_.along}})
       if (distance(j.wall.a, j.wall.b) > kOnOutline_mm) way.jambs.push_back(j);
     return way;
   }
@@ -303,8 +324,10 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
   const auto candidates = walls.near(*first, d.at, kDoorOnWall_mm + kTouch_mm);
   if (candidates.empty()) {
     const double away = walls.rooms()[*first].distanceToOutline(d.at);
-    return {std::nullopt, name + " is not on a wall of room " + d.first + ": it is " + metres(away) + " from the nearest, and " +
-                              metres(kDoorOnWall_mm) + " is allowed; it is left shut.", {}};
+    return {std::nullopt,
+            name + " is not on a wall of room " + d.first + ": it is " + metres(away) +
+                " from the nearest, and " + metres(kDoorOnWall_mm) + " is allowed; it is left shut.",
+            {}};
   }
   // Near a corner two walls may be meant: the nearest into which the door can be built is.
   DoorPlan nearest;
@@ -313,8 +336,8 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
     Builder builder(layout, door, *first, walls, wall);
     DoorPlan plan;
     if (const double past = builder.past(); past > kTouch_mm) {
-      plan.fault = name + " is " + metres(d.width) + " wide and runs " + metres(past) + " past the end of its wall of room " +
-                   d.first + "; it is left shut.";
+      plan.fault = name + " is " + metres(d.width) + " wide and runs " + metres(past) +
+                   " past the end of its wall of room " + d.first + "; it is left shut.";
     } else if (second) {
       plan = builder.through(*second);
     }

@@ -36,9 +36,9 @@ struct Doorway {
 };
 
 struct DoorPlan {
-  std::optional<Doorway> way;  // none: a fault, a door to `outside`, or one to a room that is left out
-  std::string fault;           // what is wrong with it, a sentence; empty if nothing
-  std::vector<Opening> covers; // what it takes up of the rooms' outlines, open or not; empty if on no wall
+  std::optional<Doorway> way;   // none: a fault, a door to `outside`, or one to a room that is left out
+  std::string fault;            // what is wrong with it, a sentence; empty if nothing
+  std::vector<Opening> covers;  // what it takes up of the rooms' outlines, open or not; empty if on no wall
 };
 
 // Works out one door, shut or not. `first` and `second` index the rooms; none: not a room that is built.

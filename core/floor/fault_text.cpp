@@ -15,8 +15,12 @@ std::string inMetres(double mm) {
 
 }  // namespace
 
-std::string metres(double mm) { return inMetres(mm) + " m"; }
+std::string metres(double mm) {
+  return inMetres(mm) + " m";
+}
 
-std::string place(geometry::Point in_mm) { return "(" + inMetres(in_mm.x) + ", " + inMetres(in_mm.y) + ") m"; }
+std::string place(geometry::Point in_mm) {
+  return "(" + inMetres(in_mm.x) + ", " + inMetres(in_mm.y) + ") m";
+}
 
 }  // namespace stopwalk::floor

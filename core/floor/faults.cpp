@@ -51,13 +51,15 @@ class Placement {
     if (others.empty()) return;
     const layout::Room& room = layout_.rooms[i];
     faults_.push_back({room.id, room.id,
-                       "Room " + room.id + " with its corner at " + place(room.outline.front()) + " overlaps room " +
-                           *std::min_element(others.begin(), others.end()) + " by more than " + metres(kRoomOverlap_mm) + "."});
+                       "Room " + room.id + " with its corner at " + place(room.outline.front()) +
+                           " overlaps room " + *std::min_element(others.begin(), others.end()) +
+                           " by more than " + metres(kRoomOverlap_mm) + "."});
   }
 
   void checkMachine(std::size_t i) {
     const layout::Machine& m = layout_.machines[i];
-    if (!index_.roomAt(m.at)) add(m.id, m.at, "Machine " + m.id + " has its origin at " + place(m.at) + ", in no room.");
+    if (!index_.roomAt(m.at))
+      add(m.id, m.at, "Machine " + m.id + " has its origin at " + place(m.at) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
     for (const layout::Station& s : m.stations) checkStation(m, s);
   }
@@ -76,13 +78,16 @@ class Placement {
     const IndexedPolygon& outline = index_.solids()[solid];
     index_.solids().boxes().any(outline.box(), [&](std::size_t j) {
       if (++looked_at > kMostLookedAt) return true;
-      if (j != solid && standsIn(solid, j) && overlapDeeper(index_.solids()[j], outline, kMachineOverlap_mm + kTouch_mm))
+      if (j != solid && standsIn(solid, j) &&
+          overlapDeeper(index_.solids()[j], outline, kMachineOverlap_mm + kTouch_mm))
         others.push_back(layout_.machines[plan_.solids[j].index].id);
       return others.size() == kMostNamed;
     });
     if (others.empty()) return;
-    add(m.id, m.at, "Machine " + m.id + " at " + place(m.at) + " stands in machine " +
-                        *std::min_element(others.begin(), others.end()) + " by more than " + metres(kMachineOverlap_mm) + ".");
+    add(m.id, m.at,
+        "Machine " + m.id + " at " + place(m.at) + " stands in machine " +
+            *std::min_element(others.begin(), others.end()) + " by more than " + metres(kMachineOverlap_mm) +
+            ".");
   }
 
   void checkStation(const layout::Machine& m, const layout::Station& s) {
@@ -111,11 +116,11 @@ class Placement {
 
   void checkOnWall(const std::string& id, const std::string& what, Point p) {
     const double allowed = kFromRoom_mm + kTouch_mm;
-    const bool near = index_.rooms().boxes().any(boxOf(p).grown(allowed), [&](std::size_t i) {
-      return index_.rooms()[i].distanceTo(p) <= allowed;
-    });
+    const bool near = index_.rooms().boxes().any(
+        boxOf(p).grown(allowed), [&](std::size_t i) { return index_.rooms()[i].distanceTo(p) <= allowed; });
     if (!near)
-      add(id, p, what + id + " at " + place(p) + " is more than " + metres(kFromRoom_mm) + " from every room.");
+      add(id, p,
+          what + id + " at " + place(p) + " is more than " + metres(kFromRoom_mm) + " from every room.");
   }
 
   const layout::Layout& layout_;

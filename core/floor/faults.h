@@ -10,14 +10,15 @@
 
 namespace stopwalk::floor {
 
-inline constexpr double kFromRoom_mm = 100;  // a wall device or phone may be this far outside
+inline constexpr double kFromRoom_mm = 100;      // a wall device or phone may be this far outside
 inline constexpr double kMachineOverlap_mm = 1;  // what stands closer only touches
 
 // What is wrong with an outline, as the end of a sentence; empty if nothing.
 std::string outlineTrouble(const Polygon& outline);
 
-// The faults that show once rooms, passages and solids are built, in the order of the file: rooms that overlap, machines
-// without a room or standing in one another, stations off the floor, wall devices and phones away from every room.
+// The faults that show once rooms, passages and solids are built, in the order of the file: rooms that
+// overlap, machines without a room or standing in one another, stations off the floor, wall devices and
+// phones away from every room.
 std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index);
 
 }  // namespace stopwalk::floor

@@ -9,7 +9,8 @@
 
 namespace stopwalk::floor {
 
-// The pieces of a plan, found by place. Keeps no reference to the plan. Points on an outline belong to the floor.
+// The pieces of a plan, found by place. Keeps no reference to the plan. Points on an outline belong to the
+// floor.
 class FloorIndex {
  public:
   explicit FloorIndex(const Plan& plan);

@@ -9,7 +9,10 @@ namespace stopwalk::floor {
 GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns) {
   const auto& pts = mesh.corners();
   const double least = (region.radius() - kRounding_mm) * (region.radius() - kRounding_mm);
-  struct Found { Index arc; OnArc end; };
+  struct Found {
+    Index arc;
+    OnArc end;
+  };
   std::vector<Found> found;
   const auto add = [&](Index corner, Point out, Index slot, Index mirrored) {
     const auto range = region.roundCorner(corner);
@@ -26,7 +29,8 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
     for (int e = 0; e < 3; ++e) {
       const Turns::Gate& gate = turns.gate(t, e);
       if (gate.beyond < t) continue;  // shut, or met from the other side
-      const Index r = mesh.triangles()[t].corner[geometry::after(e)], l = mesh.triangles()[t].corner[geometry::before(e)];
+      const Index r = mesh.triangles()[t].corner[geometry::after(e)],
+                  l = mesh.triangles()[t].corner[geometry::before(e)];
       const Point u = gate.left - gate.right;
       const double size = squaredLength(u);
       const bool clear = grid.cornersNear(gate.right, gate.left, region.radius(), [&](Index c) {

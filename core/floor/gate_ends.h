@@ -7,13 +7,14 @@
 
 namespace stopwalk::floor {
 
-// Where the gates between triangles end on arcs. Once a walk has reached such an end, whatever comes later to any point of
-// the gate than one could walk there from the end is no shortest walk and need not be followed. Only gates that lie in the
-// region from end to end are listed, so that one can walk along them.
+// Where the gates between triangles end on arcs. Once a walk has reached such an end, whatever comes later to
+// any point of the gate than one could walk there from the end is no shortest walk and need not be followed.
+// Only gates that lie in the region from end to end are listed, so that one can walk along them.
 class GateEnds {
  public:
   using Index = Mesh::Index;
-  // Two to a gate: of the gate on edge e of triangle t, the right end has slot 2 (3 t + e), the left end the next.
+  // Two to a gate: of the gate on edge e of triangle t, the right end has slot 2 (3 t + e), the left end the
+  // next.
   struct OnArc {
     Index slot;
     double angle;  // from the arc's beginning, counter-clockwise

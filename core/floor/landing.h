@@ -6,8 +6,8 @@ namespace stopwalk::floor {
 
 using geometry::Point;
 
-// A stretch of places from which a walk steps in: the place at parameter s in [0, 1] is a + s (b - a), and it is reached
-// from a point of the region's boundary, or is itself in the region.
+// A stretch of places from which a walk steps in: the place at parameter s in [0, 1] is a + s (b - a), and it
+// is reached from a point of the region's boundary, or is itself in the region.
 struct Landing {
   enum class Kind { Inside, Straight, Round };
   Kind kind = Kind::Inside;

@@ -32,7 +32,8 @@ Point originOf(const Plan& plan) {
 
 std::vector<Triangulation::Line> linesOf(const Plan& plan, Point origin) {
   std::vector<Triangulation::Line> lines;
-  for (const Segment& wall : plan.walls) lines.push_back({wall.a - origin, wall.b - origin, Triangulation::kBlocking});
+  for (const Segment& wall : plan.walls)
+    lines.push_back({wall.a - origin, wall.b - origin, Triangulation::kBlocking});
   for (const Solid& solid : plan.solids) {
     for (std::size_t i = 0; i < solid.outline.size(); ++i) {
       const Point a = solid.outline[i], b = solid.outline[(i + 1) % solid.outline.size()];
@@ -40,7 +41,8 @@ std::vector<Triangulation::Line> linesOf(const Plan& plan, Point origin) {
     }
   }
   for (const Passage& p : plan.passages) {
-    for (const Segment& s : {p.first, p.second}) lines.push_back({s.a - origin, s.b - origin, Triangulation::kDrawn});
+    for (const Segment& s : {p.first, p.second})
+      lines.push_back({s.a - origin, s.b - origin, Triangulation::kDrawn});
   }
   return lines;
 }
@@ -75,13 +77,16 @@ void Mesh::gatherSpokes() {
     for (Index c : {walls_[i].a, walls_[i].b}) spokes_[next[c]++] = static_cast<Index>(i);
 }
 
-Point Mesh::local(Point in_plan) const { return geometry::onLattice(in_plan - origin_); }
+Point Mesh::local(Point in_plan) const {
+  return geometry::onLattice(in_plan - origin_);
+}
 
 void Mesh::classify(const Plan& plan) {
   std::vector<Polygon> open = plan.rooms, solid;
   for (const Passage& p : plan.passages) open.push_back(outlineOf(p));
   for (const Solid& s : plan.solids) solid.push_back(s.outline);
-  const geometry::IndexedPolygons walkable = localOutlines(open, origin_), blocked = localOutlines(solid, origin_);
+  const geometry::IndexedPolygons walkable = localOutlines(open, origin_),
+                                  blocked = localOutlines(solid, origin_);
   const auto& tris = triangulation_.triangles();
   const auto& pts = triangulation_.corners();
   floor_.assign(tris.size(), 2);
@@ -123,7 +128,8 @@ void Mesh::collect() {
     triangles_[i].corner = tris[i].corner;
     for (int e = 0; e < 3; ++e) {
       const Index n = tris[i].neighbour[e];
-      const bool blocks = (tris[i].mark[e] & Triangulation::kBlocking) != 0 || n == kNone || floor_[n] != floor_[i];
+      const bool blocks =
+          (tris[i].mark[e] & Triangulation::kBlocking) != 0 || n == kNone || floor_[n] != floor_[i];
       triangles_[i].neighbour[e] = blocks || !floor_[i] ? kNone : n;
       if (!floor_[i] || !blocks) continue;
       const Index a = tris[i].corner[after(e)], b = tris[i].corner[before(e)];
@@ -195,7 +201,8 @@ Mesh::Index Mesh::triangleToward(Index corner, Point u) const {
   do {
     const auto& tri = tris[t];
     const int i = tri.corner[0] == corner ? 0 : tri.corner[1] == corner ? 1 : 2;
-    if (cross(pts[tri.corner[after(i)]] - v, u) >= 0 && cross(pts[tri.corner[before(i)]] - v, u) <= 0) return t;
+    if (cross(pts[tri.corner[after(i)]] - v, u) >= 0 && cross(pts[tri.corner[before(i)]] - v, u) <= 0)
+      return t;
     t = tri.neighbour[after(i)];
   } while (t != kNone && t != start);
   return kNone;

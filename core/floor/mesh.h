@@ -9,8 +9,9 @@
 
 namespace stopwalk::floor {
 
-// The floor cut into triangles, whatever the clearance: corners are ends of walls and corners of solids, edges either block
-// or not. Coordinates are local (plan minus `origin`), on the lattice of core/geometry/lattice.h.
+// The floor cut into triangles, whatever the clearance: corners are ends of walls and corners of solids,
+// edges either block or not. Coordinates are local (plan minus `origin`), on the lattice of
+// core/geometry/lattice.h.
 class Mesh {
  public:
   using Index = geometry::Triangulation::Index;

@@ -38,12 +38,14 @@ std::vector<Stretch> insideAlong(Segment line, double aside, const IndexedPolygo
   return inside;
 }
 
-void addSolid(Segment line, const IndexedPolygon& polygon, Obstacles::Obstacle by, std::vector<Closed>& closed) {
+void addSolid(Segment line, const IndexedPolygon& polygon, Obstacles::Obstacle by,
+              std::vector<Closed>& closed) {
   for (const Stretch& s : insideAlong(line, kTouch_mm, polygon)) closed.push_back({s, true, false, by});
   for (const Stretch& s : insideAlong(line, -kTouch_mm, polygon)) closed.push_back({s, false, true, by});
 }
 
-// What a wall closes of the line between `low` and `high` along it, of the wall's coordinates in the line's frame.
+// What a wall closes of the line between `low` and `high` along it, of the wall's coordinates in the line's
+// frame.
 std::optional<Closed> closedByWall(Segment wall, double low, double high) {
   Closed closed{{}, std::max(wall.a.y, wall.b.y) > kTouch_mm, std::min(wall.a.y, wall.b.y) < -kTouch_mm, {}};
   if (closed.left && closed.right) {

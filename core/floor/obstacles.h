@@ -12,9 +12,9 @@
 
 namespace stopwalk::floor {
 
-// What stands in the way of a straight line. Touching is not crossing: a line may end at a wall, run along a wall or solid
-// and pass a corner or the end of a wall. But between two things that touch each other there is no way through: where one
-// closes the line's left and the other its right, the line is crossed.
+// What stands in the way of a straight line. Touching is not crossing: a line may end at a wall, run along a
+// wall or solid and pass a corner or the end of a wall. But between two things that touch each other there is
+// no way through: where one closes the line's left and the other its right, the line is crossed.
 class Obstacles {
  public:
   explicit Obstacles(const Plan& plan);
@@ -24,8 +24,10 @@ class Obstacles {
   };
   using Spared = std::function<bool(std::size_t solid)>;
 
-  // Something that crosses `line`, of the walls, except in the last `free_end` mm, and of the solids that are not spared.
-  std::optional<Obstacle> on(Segment line, double free_end, const FloorIndex& index, const Spared& spared) const;
+  // Something that crosses `line`, of the walls, except in the last `free_end` mm, and of the solids that are
+  // not spared.
+  std::optional<Obstacle> on(Segment line, double free_end, const FloorIndex& index,
+                             const Spared& spared) const;
 
   const geometry::BoxTree& wallBoxes() const { return wall_boxes_; }
   const std::vector<Segment>& walls() const { return walls_; }

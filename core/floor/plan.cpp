@@ -19,25 +19,27 @@ namespace {
 using namespace geometry;
 
 bool isOpen(const layout::Door& door, Hours hours) {
-  return door.locked == layout::Locked::Never || (door.locked == layout::Locked::AfterHours && hours == Hours::Open);
+  return door.locked == layout::Locked::Never ||
+         (door.locked == layout::Locked::AfterHours && hours == Hours::Open);
 }
 
 // The outline without repeated corners; empty, and the fault told, if it cannot be built.
-Polygon built(const Polygon& outline, bool drawn, const std::string& what, const std::string& id, const std::string& room,
-              std::vector<Fault>& faults) {
+Polygon built(const Polygon& outline, bool drawn, const std::string& what, const std::string& id,
+              const std::string& room, std::vector<Fault>& faults) {
   Polygon clean = withoutRepeats(outline);
   // A rectangle cannot cross itself.
   const std::string trouble = drawn ? outlineTrouble(clean) : hasNoArea(clean) ? "has no area" : "";
   if (trouble.empty()) return clean;
   faults.push_back({id, room,
-                    "The outline of " + what + " " + id + " with its corner at " + place(outline.front()) + " " + trouble +
-                        "; it is left out of the floor."});
+                    "The outline of " + what + " " + id + " with its corner at " + place(outline.front()) +
+                        " " + trouble + "; it is left out of the floor."});
   return {};
 }
 
 void addRooms(const layout::Layout& layout, Plan& plan) {
   for (const layout::Room& r : layout.rooms)
-    plan.rooms.push_back(r.outline.empty() ? Polygon{} : built(r.outline, true, "room", r.id, r.id, plan.faults));
+    plan.rooms.push_back(r.outline.empty() ? Polygon{}
+                                           : built(r.outline, true, "room", r.id, r.id, plan.faults));
 }
 
 template <class Thing>
@@ -53,7 +55,8 @@ void addSolids(const std::vector<Thing>& things, bool machines, const std::strin
 }
 
 // Doors in the order of the file; those that are open at these hours become passages.
-std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& walls, std::vector<Fault>& faults) {
+std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& walls,
+                                std::vector<Fault>& faults) {
   std::map<std::string, std::size_t> rooms;
   for (std::size_t i = 0; i < layout.rooms.size(); ++i)
     if (!walls.rooms()[i].empty()) rooms.emplace(layout.rooms[i].id, i);
@@ -74,14 +77,16 @@ void tellOverlaps(const layout::Layout& layout, const DoorOverlaps& overlaps, st
   for (const auto& [a, b] : overlaps.pairs()) {
     const layout::Door &first = layout.doors[a], &second = layout.doors[b];
     faults.push_back({second.id, second.first,
-                      "Door " + second.id + " at " + place(second.at) + " lies over door " + first.id + " at " + place(first.at) +
+                      "Door " + second.id + " at " + place(second.at) + " lies over door " + first.id +
+                          " at " + place(first.at) +
                           " in one opening; while one of them is shut, both are left shut."});
   }
 }
 
-// The doorways that are open. In an opening that doors share, the one that is shut wins, or the one that leads elsewhere.
-std::vector<const Doorway*> openWays(const layout::Layout& layout, const std::vector<DoorPlan>& doors, Hours hours,
-                                     const DoorOverlaps& overlaps, Plan& plan) {
+// The doorways that are open. In an opening that doors share, the one that is shut wins, or the one that
+// leads elsewhere.
+std::vector<const Doorway*> openWays(const layout::Layout& layout, const std::vector<DoorPlan>& doors,
+                                     Hours hours, const DoorOverlaps& overlaps, Plan& plan) {
   std::vector<bool> shut, closed;
   for (std::size_t i = 0; i < doors.size(); ++i) {
     shut.push_back(!isOpen(layout.doors[i], hours) || !doors[i].fault.empty());
@@ -103,13 +108,16 @@ void checkHazards(const layout::Layout& layout, std::vector<Fault>& faults) {
     if (m.hazard.empty()) continue;
     const std::string trouble = outlineTrouble(withoutRepeats(m.hazard));
     if (!trouble.empty())
-      faults.push_back({m.id, "", "The hazard outline of machine " + m.id + " at " + place(m.at) + " " + trouble + "."});
+      faults.push_back(
+          {m.id, "", "The hazard outline of machine " + m.id + " at " + place(m.at) + " " + trouble + "."});
   }
 }
 
 }  // namespace
 
-Polygon outlineOf(const Passage& p) { return {p.first.a, p.first.b, p.second.b, p.second.a}; }
+Polygon outlineOf(const Passage& p) {
+  return {p.first.a, p.first.b, p.second.b, p.second.a};
+}
 
 Plan buildPlan(const layout::Layout& layout, Hours hours) {
   Plan plan;

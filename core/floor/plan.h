@@ -24,9 +24,9 @@ struct Solid {
   std::size_t index = 0;  // into layout.machines or layout.fixtures
 };
 
-// An open door's way through the wall: the quadrilateral first[0], first[1], second[1], second[0]; without area where the
-// rooms share the wall's line. `first` lies on the first room's wall, `second` on the second's. A door has one, or several
-// side by side where it meets a wall that bends.
+// An open door's way through the wall: the quadrilateral first[0], first[1], second[1], second[0]; without
+// area where the rooms share the wall's line. `first` lies on the first room's wall, `second` on the
+// second's. A door has one, or several side by side where it meets a wall that bends.
 struct Passage {
   std::size_t door = 0;
   Segment first;
@@ -42,13 +42,15 @@ struct Fault {
   std::string text;     // a sentence: what and where
 };
 
-// The floor F of a layout at given hours, as pieces: (rooms + passages) - solids, and the walls that stand in it.
+// The floor F of a layout at given hours, as pieces: (rooms + passages) - solids, and the walls that stand in
+// it.
 struct Plan {
-  std::vector<Polygon> rooms;      // as layout.rooms; empty where left out for a fault
-  std::vector<Passage> passages;   // of the doors that are open at these hours
-  std::vector<Solid> solids;       // without those left out for a fault
-  std::vector<Segment> walls;      // all that blocks: room outlines without their openings, and the sides of passages
-  std::vector<bool> shut;          // as layout.doors: locked at these hours, faulty, or lying over a door that is
+  std::vector<Polygon> rooms;     // as layout.rooms; empty where left out for a fault
+  std::vector<Passage> passages;  // of the doors that are open at these hours
+  std::vector<Solid> solids;      // without those left out for a fault
+  std::vector<Segment>
+      walls;               // all that blocks: room outlines without their openings, and the sides of passages
+  std::vector<bool> shut;  // as layout.doors: locked at these hours, faulty, or lying over a door that is
   std::vector<Fault> faults;
 };
 

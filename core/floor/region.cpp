@@ -18,11 +18,13 @@ constexpr double kSame_mm = 0.01;
 // What comes nearer than the radius by less only touches: more than the lattice's rounding.
 constexpr double kTouch_mm = 2e-6;
 constexpr double kLeastPiece_mm = 1e-6;
-// Where a line meets another, rounding bends it by a hair; the arc that makes good for it must not be lost, unless it is so
-// small that directions are not told apart by it (kAngle).
+// Where a line meets another, rounding bends it by a hair; the arc that makes good for it must not be lost,
+// unless it is so small that directions are not told apart by it (kAngle).
 constexpr double kLeastArc_rad = 1e-10;
 
-Point unitAt(double angle) { return {std::cos(angle), std::sin(angle)}; }
+Point unitAt(double angle) {
+  return {std::cos(angle), std::sin(angle)};
+}
 
 struct Sets {
   std::vector<Mesh::Index> parent;
@@ -40,7 +42,9 @@ struct Sets {
 
 }  // namespace
 
-double builtAt(double clearance) { return std::max(clearance - kBuildLess_mm, kBuildLess_mm); }
+double builtAt(double clearance) {
+  return std::max(clearance - kBuildLess_mm, kBuildLess_mm);
+}
 
 Region::Region(const Mesh& mesh, const WallGrid& grid, double clearance)
     : mesh_(&mesh), grid_(&grid), radius_(builtAt(clearance)) {
@@ -87,8 +91,8 @@ void Region::addAlong(Index wall, Index a, Index b) {
   }
 }
 
-// Puts into free_ the gaps between the covered angles round the corner; whether any of them is on the floor. Unrolled over
-// two turns, so that a gap across the seam is whole.
+// Puts into free_ the gaps between the covered angles round the corner; whether any of them is on the floor.
+// Unrolled over two turns, so that a gap across the seam is whole.
 bool Region::gapsRound(Index corner) {
   const double start = covered_.front().to;
   unrolled_.clear();
@@ -136,17 +140,26 @@ void Region::addRound(Index corner) {
   }
 }
 
-Point Region::beginOf(const Piece& p) const { return p.arc ? mesh_->corners()[p.corner] + radius_ * p.to : p.from; }
-Point Region::endOf(const Piece& p) const { return p.arc ? mesh_->corners()[p.corner] + radius_ * p.from : p.to; }
+Point Region::beginOf(const Piece& p) const {
+  return p.arc ? mesh_->corners()[p.corner] + radius_ * p.to : p.from;
+}
+Point Region::endOf(const Piece& p) const {
+  return p.arc ? mesh_->corners()[p.corner] + radius_ * p.from : p.to;
+}
 
-// Joins each end to the nearest beginning: both sorted along a slanting line, on which few walls stand in one place, so that
-// only neighbours are compared.
+// Joins each end to the nearest beginning: both sorted along a slanting line, on which few walls stand in one
+// place, so that only neighbours are compared.
 void Region::link() {
-  struct End { Point at; Index piece; double place; };
+  struct End {
+    Point at;
+    Index piece;
+    double place;
+  };
   const Point slant = unitAt(1);
   const auto sorted = [&](auto at) {
     std::vector<End> ends(pieces_.size());
-    for (std::size_t i = 0; i < ends.size(); ++i) ends[i] = {at(pieces_[i]), static_cast<Index>(i), dot(slant, at(pieces_[i]))};
+    for (std::size_t i = 0; i < ends.size(); ++i)
+      ends[i] = {at(pieces_[i]), static_cast<Index>(i), dot(slant, at(pieces_[i]))};
     std::sort(ends.begin(), ends.end(), [](const End& a, const End& b) { return a.place < b.place; });
     return ends;
   };
@@ -166,8 +179,8 @@ void Region::link() {
   }
 }
 
-// Numbers the connected parts. Each loop round a solid has a lowest point on an arc that faces down; the boundary straight
-// below it belongs to the same part.
+// Numbers the connected parts. Each loop round a solid has a lowest point on an arc that faces down; the
+// boundary straight below it belongs to the same part.
 void Region::join() {
   Sets sets(pieces_.size());
   for (std::size_t i = 0; i < pieces_.size(); ++i)
@@ -218,7 +231,8 @@ Region::Index Region::pieceAt(Point hit) const {
       off = distance(Segment{p.from, p.to}, hit);
     } else {
       const Point u = hit - pts[p.corner];
-      off = p.faces(u) ? std::abs(length(u) - radius_) : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
+      off = p.faces(u) ? std::abs(length(u) - radius_)
+                       : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
     }
     if (off < nearest) {
       nearest = off;

@@ -9,8 +9,8 @@
 
 namespace stopwalk::floor {
 
-// Built this much smaller than asked, so that a gap of exactly twice the clearance, or a thousandth of a millimetre less, is
-// open; lengths are measured at the clearance asked for.
+// Built this much smaller than asked, so that a gap of exactly twice the clearance, or a thousandth of a
+// millimetre less, is open; lengths are measured at the clearance asked for.
 inline constexpr double kBuildLess_mm = 0.0005;
 // What rounding may take from a distance: far below kBuildLess_mm, far above double precision at 10 km.
 inline constexpr double kRounding_mm = 1e-5;
@@ -18,13 +18,14 @@ inline constexpr double kRounding_mm = 1e-5;
 // The clearance that a region for `clearance` is built with; never zero, so that touching things stay shut.
 double builtAt(double clearance);
 
-// Whether `u` lies counter-clockwise between the unit vectors `from` and `to`, which are at most half a turn apart.
+// Whether `u` lies counter-clockwise between the unit vectors `from` and `to`, which are at most half a turn
+// apart.
 inline bool between(Point from, Point u, Point to, double slack) {
   return cross(from, u) >= -slack && cross(u, to) >= -slack && dot(u, from) + dot(u, to) >= -slack;
 }
 
-// W(c): the points of the floor at least c from every wall, jamb and solid; its boundary as straight pieces and true arcs.
-// Local coordinates of the mesh. Cost n log n. The mesh and grid must outlive it.
+// W(c): the points of the floor at least c from every wall, jamb and solid; its boundary as straight pieces
+// and true arcs. Local coordinates of the mesh. Cost n log n. The mesh and grid must outlive it.
 class Region {
  public:
   using Index = Mesh::Index;
@@ -34,14 +35,14 @@ class Region {
     bool arc = false;
     Index corner = kNone;  // arc: its centre; straight: the wall's end where it begins
     Index other = kNone;   // straight: the wall's other end
-    // Arc: unit vectors from the centre, counter-clockwise from `from` to `to`, under half a turn. It is travelled, with the
-    // region on the left, from `to` to `from`. Straight: the ends of the piece.
+    // Arc: unit vectors from the centre, counter-clockwise from `from` to `to`, under half a turn. It is
+    // travelled, with the region on the left, from `to` to `from`. Straight: the ends of the piece.
     Point from, to;
-    double angle = 0;      // of an arc
+    double angle = 0;  // of an arc
     // Whether an arc faces `u`, a vector from its centre, or comes as near to it as `slack` radians.
     bool faces(Point u, double slack = 1e-9) const { return between(from, u, to, slack * length(u)); }
-    Index next = kNone;    // the piece that follows along the boundary
-    Index part = kNone;    // of the region: pieces of one connected part have one number
+    Index next = kNone;  // the piece that follows along the boundary
+    Index part = kNone;  // of the region: pieces of one connected part have one number
   };
 
   Region(const Mesh& mesh, const WallGrid& grid, double clearance);
@@ -58,7 +59,9 @@ class Region {
   Point beginOf(const Piece& piece) const;
   Point endOf(const Piece& piece) const;
   // Pieces along the wall, or round the corner.
-  struct Range { Index first, last; };
+  struct Range {
+    Index first, last;
+  };
   Range alongWall(Index wall) const { return {wall_first_[wall], wall_first_[wall + 1]}; }
   Range roundCorner(Index corner) const { return {corner_first_[corner], corner_first_[corner + 1]}; }
 

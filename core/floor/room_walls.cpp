@@ -17,7 +17,8 @@ std::size_t trueCorner(const Polygon& outline) {
   return farthest;
 }
 
-// Grows a wall from its first corner: the directions in which a straight line passes all corners so far by a touch at most.
+// Grows a wall from its first corner: the directions in which a straight line passes all corners so far by a
+// touch at most.
 class Straight {
  public:
   explicit Straight(Point start) : start_(start) {}

@@ -7,7 +7,8 @@
 
 namespace stopwalk::floor {
 
-// One straight wall of a room, though its outline may have corners along it: `edges` edges from corner `first`.
+// One straight wall of a room, though its outline may have corners along it: `edges` edges from corner
+// `first`.
 struct StraightWall {
   std::size_t room = 0;
   std::size_t first = 0;

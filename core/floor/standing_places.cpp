@@ -20,10 +20,17 @@ void sortUnique(std::vector<double>& values) {
 
 }  // namespace
 
-StandingPlaces::StandingPlaces(const PlacedDevice& device, const FloorIndex& index, const Obstacles& obstacles, Between between)
-    : device_(device), index_(index), obstacles_(obstacles), between_(std::move(between)), frame_(frameOfDevice(device)) {}
+StandingPlaces::StandingPlaces(const PlacedDevice& device, const FloorIndex& index,
+                               const Obstacles& obstacles, Between between)
+    : device_(device),
+      index_(index),
+      obstacles_(obstacles),
+      between_(std::move(between)),
+      frame_(frameOfDevice(device)) {}
 
-StandingPlaces::Found StandingPlaces::find() const { return device_.length ? findLine() : findPoint(); }
+StandingPlaces::Found StandingPlaces::find() const {
+  return device_.length ? findLine() : findPoint();
+}
 
 StandingPlaces::Found StandingPlaces::findPoint() const {
   Found found;
@@ -57,7 +64,8 @@ StandingPlaces::Found StandingPlaces::findLine() const {
     }
   }
   for (const Stretch& s : free)
-    if (s.to - s.from > kTouch_mm) found.place.lines.push_back({frame_.out({s.from, from()}), frame_.out({s.to, from()})});
+    if (s.to - s.from > kTouch_mm)
+      found.place.lines.push_back({frame_.out({s.from, from()}), frame_.out({s.to, from()})});
   if (!found.place.empty()) {
     found.on_floor = at(found.place.lines.front(), 0.5);
     found.between.reset();

@@ -16,7 +16,8 @@ class StandingPlaces {
   // What is between a standing place and the device's point that it serves.
   using Between = std::function<std::optional<Obstacles::Obstacle>(Segment line)>;
 
-  StandingPlaces(const PlacedDevice& device, const FloorIndex& index, const Obstacles& obstacles, Between between);
+  StandingPlaces(const PlacedDevice& device, const FloorIndex& index, const Obstacles& obstacles,
+                 Between between);
 
   struct Found {
     Place place;                                 // empty: blocked

@@ -75,8 +75,8 @@ Steps::Candidate Steps::nearestOn(Point p, Index index) const {
   return {end, to_end, index, kEnd};
 }
 
-// From the very corner all points of its arc are equally near: one for each degree stands for them, which makes a walk longer
-// by less than a hundredth of a millimetre.
+// From the very corner all points of its arc are equally near: one for each degree stands for them, which
+// makes a walk longer by less than a hundredth of a millimetre.
 void Steps::addAllRound(Point p, Index index, std::vector<Candidate>& candidates) const {
   const Region::Piece& piece = region_->pieces()[index];
   const Point v = mesh_->corners()[piece.corner];
@@ -85,7 +85,8 @@ void Steps::addAllRound(Point p, Index index, std::vector<Candidate>& candidates
   const double start = std::atan2(piece.from.y, piece.from.x);
   for (int i = 1; i <= degrees; ++i) {
     const double a = start + piece.angle * i / (degrees + 1);
-    candidates.push_back({v + region_->radius() * Point{std::cos(a), std::sin(a)}, region_->radius(), index, kFoot, false});
+    candidates.push_back(
+        {v + region_->radius() * Point{std::cos(a), std::sin(a)}, region_->radius(), index, kFoot, false});
   }
 }
 
@@ -94,14 +95,16 @@ void Steps::addBehind(Point p, const Candidate& hidden, std::vector<Candidate>& 
   const Region::Piece& piece = region_->pieces()[hidden.piece];
   const auto add = [&](Point at, Feature feature) {
     const double step = distance(p, at);
-    if (feature != hidden.feature && step <= kLongestStep_mm) candidates.push_back({at, step, hidden.piece, feature, false});
+    if (feature != hidden.feature && step <= kLongestStep_mm)
+      candidates.push_back({at, step, hidden.piece, feature, false});
   };
   add(region_->beginOf(piece), kBegin);
   add(region_->endOf(piece), kEnd);
   addShadows(p, hidden.piece, hidden.step, candidates);
 }
 
-// Where the line of sight past a corner meets the piece: the nearest point seen of a piece may lie on the edge of a shadow.
+// Where the line of sight past a corner meets the piece: the nearest point seen of a piece may lie on the
+// edge of a shadow.
 void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate>& candidates) const {
   const Region::Piece& piece = region_->pieces()[index];
   grid_->cornersNear(p, p, kLongestStep_mm, [&](Index c) {
@@ -115,7 +118,8 @@ void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate
     };
     if (piece.arc) {
       const Point v = mesh_->corners()[piece.corner];
-      const double along = dot(v - p, d), off = cross(d, v - p), half = region_->radius() * region_->radius() - off * off;
+      const double along = dot(v - p, d), off = cross(d, v - p),
+                   half = region_->radius() * region_->radius() - off * off;
       if (half < 0) return true;
       for (double s : {along - std::sqrt(half), along + std::sqrt(half)}) {
         if (piece.faces(p + s * d - v)) add(s);
@@ -131,8 +135,8 @@ void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate
   });
 }
 
-// On which sides a straight line in direction `d` can pass the corner that it goes through: those with floor beside it and
-// no wall that leaves the corner to that side.
+// On which sides a straight line in direction `d` can pass the corner that it goes through: those with floor
+// beside it and no wall that leaves the corner to that side.
 Steps::Sides Steps::passable(Index corner, Point d) const {
   const auto& pts = mesh_->corners();
   const auto onFloor = [&](Point u) {
@@ -192,7 +196,8 @@ Exit Steps::exitOf(const Candidate& c) const {
   const Region::Piece& piece = region_->pieces()[c.piece];
   Exit exit{c.at, c.step, piece.part, {0, 0}, c.piece, c.feature};
   if (c.feature != kFoot) return exit;
-  exit.outward = piece.arc ? unit(c.at - mesh_->corners()[piece.corner]) : leftOf(unit(piece.to - piece.from));
+  exit.outward =
+      piece.arc ? unit(c.at - mesh_->corners()[piece.corner]) : leftOf(unit(piece.to - piece.from));
   return exit;
 }
 
@@ -210,11 +215,13 @@ std::vector<Exit> Steps::from(Point p) const {
   std::sort(open.begin(), open.end(), nearer);
   std::vector<Exit> exits;
   std::vector<Index> refused;
-  // Taken nearest first; a piece whose nearest point is hidden is asked for its ends and the edges of its shadows.
+  // Taken nearest first; a piece whose nearest point is hidden is asked for its ends and the edges of its
+  // shadows.
   for (std::size_t i = 0; i < open.size(); ++i) {
     const Candidate c = open[i];
     const Index part = region_->pieces()[c.piece].part;
-    const auto first = std::find_if(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; });
+    const auto first =
+        std::find_if(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; });
     if (first != exits.end() && c.step > first->step + kEquallyNear_mm) continue;
     if (std::find(refused.begin(), refused.end(), part) != refused.end()) continue;
     if (sees(p, c.at) && (c.feature < kShadow || region_->holds(geometry::onLattice(c.at)))) {
@@ -236,15 +243,18 @@ std::vector<Exit> Steps::from(Point p) const {
   return exits;
 }
 
-// Between two places: one stretch for each part if both step alike, else halved until it is too short to matter.
-void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b, int depth,
-                      std::vector<PartLanding>& landings) const {
-  const bool alike = std::equal(at_a.begin(), at_a.end(), at_b.begin(), at_b.end(), [](const Exit& x, const Exit& y) {
-    return x.part == y.part && x.piece == y.piece && x.feature == y.feature;
-  });
+// Between two places: one stretch for each part if both step alike, else halved until it is too short to
+// matter.
+void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b,
+                      int depth, std::vector<PartLanding>& landings) const {
+  const bool alike =
+      std::equal(at_a.begin(), at_a.end(), at_b.begin(), at_b.end(), [](const Exit& x, const Exit& y) {
+        return x.part == y.part && x.piece == y.piece && x.feature == y.feature;
+      });
   if (alike || depth == 0) {
     for (const Exit& e : at_a) {
-      const auto other = std::find_if(at_b.begin(), at_b.end(), [&](const Exit& x) { return x.part == e.part; });
+      const auto other =
+          std::find_if(at_b.begin(), at_b.end(), [&](const Exit& x) { return x.part == e.part; });
       if (other == at_b.end()) continue;
       PartLanding l;
       l.part = e.part;
@@ -286,8 +296,8 @@ std::vector<PartLanding> Steps::fromLine(Point a, Point b) const {
   std::vector<Interval> covered;
   grid_->wallsNear(a, b, region_->radius(), [&](Index w) {
     const auto& wall = mesh_->walls()[w];
-    const Interval near =
-        nearSegment(a, d, mesh_->corners()[wall.a], mesh_->corners()[wall.b], region_->radius() - kRounding_mm);
+    const Interval near = nearSegment(a, d, mesh_->corners()[wall.a], mesh_->corners()[wall.b],
+                                      region_->radius() - kRounding_mm);
     if (!near.empty() && near.to > 0 && near.from < size) covered.push_back(near);
   });
   std::vector<PartLanding> landings;
@@ -311,7 +321,10 @@ std::vector<PartLanding> Steps::fromLine(Point a, Point b) const {
     stepping(at, free.from);
     const Point from_p = geometry::onLattice(a + free.from * d), to_p = geometry::onLattice(a + free.to * d);
     const Point middle = geometry::onLattice(0.5 * (from_p + to_p));
-    landings.push_back({{Landing::Kind::Inside, from_p, to_p, {}, {}, {}, 0}, region_->partAt(middle), {0, 0}, Region::kNone});
+    landings.push_back({{Landing::Kind::Inside, from_p, to_p, {}, {}, {}, 0},
+                        region_->partAt(middle),
+                        {0, 0},
+                        Region::kNone});
     at = free.to;
   }
   stepping(at, size);

@@ -11,12 +11,13 @@ namespace stopwalk::floor {
 // House rule: nobody steps further than this to begin a walk.
 inline constexpr double kLongestStep_mm = 1000;
 
-// A point of the region from which, or to which, one straight step leads; the place itself where that lies in the region.
+// A point of the region from which, or to which, one straight step leads; the place itself where that lies in
+// the region.
 struct Exit {
   Point at;
   double step = 0;
   Mesh::Index part = Mesh::kNone;
-  Point outward;   // the way the point moves as the clearance grows; zero where it is not on a single piece
+  Point outward;  // the way the point moves as the clearance grows; zero where it is not on a single piece
   // What of the boundary it lies on, so that neighbouring places are known to step alike.
   Mesh::Index piece = Mesh::kNone;
   int feature = 0;
@@ -29,10 +30,12 @@ struct PartLanding {
   Mesh::Index piece = Mesh::kNone;
 };
 
-// Steps out of what is nearer than the clearance: straight to the nearest point seen of each connected part of the region.
+// Steps out of what is nearer than the clearance: straight to the nearest point seen of each connected part
+// of the region.
 class Steps {
  public:
-  // `body` gives the region of the body's half-width when it is needed; empty where the region is at least as wide.
+  // `body` gives the region of the body's half-width when it is needed; empty where the region is at least as
+  // wide.
   Steps(const Mesh& mesh, const WallGrid& grid, const Region& region, std::function<const Region&()> body)
       : mesh_(&mesh), grid_(&grid), region_(&region), body_(std::move(body)) {}
 
@@ -54,7 +57,9 @@ class Steps {
   void addAllRound(Point p, Mesh::Index piece, std::vector<Candidate>& candidates) const;
   void addBehind(Point p, const Candidate& hidden, std::vector<Candidate>& candidates) const;
   void addShadows(Point p, Mesh::Index piece, double least, std::vector<Candidate>& candidates) const;
-  struct Sides { bool left, right; };
+  struct Sides {
+    bool left, right;
+  };
   Sides passable(Mesh::Index corner, Point d) const;
   bool sees(Point p, Point q) const;
   bool allowed(Point p, Point q) const;

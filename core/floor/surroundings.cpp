@@ -39,9 +39,9 @@ struct Surroundings::Inside {
     return device.machine && solids[solid].machine == device.machine;
   }
 
-  // What a device touches may be the bench under its machine, a post that carries it, or a cabinet that somebody put in
-  // front of it. A post has nothing of it before the device; or, where the device is drawn in the post, little, and no
-  // more than behind.
+  // What a device touches may be the bench under its machine, a post that carries it, or a cabinet that
+  // somebody put in front of it. A post has nothing of it before the device; or, where the device is drawn in
+  // the post, little, and no more than behind.
   bool canCarry(const PlacedDevice& device, std::size_t solid) const {
     if (device.machine && index.solids()[solid].holds(machines[*device.machine].at)) return true;
     double before = -1e300, behind = -1e300;
@@ -56,17 +56,20 @@ struct Surroundings::Inside {
   // Whether the solid does not stand between the device and its user, wherever the user is.
   bool isSpared(const PlacedDevice& device, std::size_t solid) const {
     const SolidFacts& facts = solids[solid];
-    if (isOwn(device, solid) || (facts.height && device.height && *facts.height < *device.height)) return true;
-    return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line()) && canCarry(device, solid);
+    if (isOwn(device, solid) || (facts.height && device.height && *facts.height < *device.height))
+      return true;
+    return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line()) &&
+           canCarry(device, solid);
   }
 
   // `line` from the user to the actuator.
   std::optional<Obstacles::Obstacle> between(Segment line, const PlacedDevice& device) const {
-    return obstacles.on(line, freeEnd(device), index, [&](std::size_t solid) { return isSpared(device, solid); });
+    return obstacles.on(line, freeEnd(device), index,
+                        [&](std::size_t solid) { return isSpared(device, solid); });
   }
 
-  // How much of the end of a line to the device no wall closes. A wall device may be drawn in its wall. One that is drawn
-  // in a room is in no wall: what it faces through a wall of that room is on the wrong side.
+  // How much of the end of a line to the device no wall closes. A wall device may be drawn in its wall. One
+  // that is drawn in a room is in no wall: what it faces through a wall of that room is on the wrong side.
   double freeEnd(const PlacedDevice& device) const {
     if (device.machine) return 0;
     const bool in_room = index.rooms().boxes().any(boxOf(device.at), [&](std::size_t i) {
@@ -101,10 +104,12 @@ struct Surroundings::Inside {
 
   std::string reason(const PlacedDevice& device, const StandingPlaces::Found& found) const {
     if (found.between)
-      return (found.between->solid ? solids[*found.between->solid].id : std::string("a wall")) + " stands between";
+      return (found.between->solid ? solids[*found.between->solid].id : std::string("a wall")) +
+             " stands between";
     if (device.foot) return "no free floor to stand on " + metres(kFootStanding_mm) + " before it";
     if (device.length) return "no free floor to stand on " + metres(kHandStanding_mm) + " before it";
-    return "no free floor to stand on from " + metres(kHandStanding_mm) + " to " + metres(kHandReach_mm) + " before it";
+    return "no free floor to stand on from " + metres(kHandStanding_mm) + " to " + metres(kHandReach_mm) +
+           " before it";
   }
 
   FloorIndex index;
@@ -119,7 +124,8 @@ Segment PlacedDevice::line() const {
   return {at - half, at + half};
 }
 
-Surroundings::Surroundings(const layout::Layout& layout, const Plan& plan) : inside_(std::make_unique<Inside>(layout, plan)) {}
+Surroundings::Surroundings(const layout::Layout& layout, const Plan& plan)
+    : inside_(std::make_unique<Inside>(layout, plan)) {}
 Surroundings::~Surroundings() = default;
 Surroundings::Surroundings(Surroundings&&) noexcept = default;
 Surroundings& Surroundings::operator=(Surroundings&&) noexcept = default;
@@ -187,14 +193,19 @@ bool Surroundings::inSight(Point eye, const PlacedDevice& device, double eye_hei
     return !inside_->obstacles.on({eye, p}, free_end, inside_->index,
                                   [&](std::size_t solid) { return !hides(solid); });
   };
-  return sees(nearestPoint(line, eye)) || (device.length && (sees(device.at) || sees(line.a) || sees(line.b)));
+  return sees(nearestPoint(line, eye)) ||
+         (device.length && (sees(device.at) || sees(line.a) || sees(line.b)));
 }
 
 bool Surroundings::clearBetween(Point a, Point b) const {
   return !inside_->obstacles.on({a, b}, 0, inside_->index, [](std::size_t) { return false; });
 }
 
-std::optional<std::size_t> Surroundings::roomAt(Point p) const { return inside_->index.roomAt(p); }
-std::optional<std::size_t> Surroundings::passageAt(Point p) const { return inside_->index.doorAt(p); }
+std::optional<std::size_t> Surroundings::roomAt(Point p) const {
+  return inside_->index.roomAt(p);
+}
+std::optional<std::size_t> Surroundings::passageAt(Point p) const {
+  return inside_->index.doorAt(p);
+}
 
 }  // namespace stopwalk::floor

@@ -13,21 +13,21 @@
 
 namespace stopwalk::floor {
 
-// 5th percentile female forward grip reach 655 mm (Pheasant, Bodyspace, 1996, as tabulated); for the panel of a hand-fed
-// planer EN 859:2007 cl. 5.2.2 b) has 650 mm.
+// 5th percentile female forward grip reach 655 mm (Pheasant, Bodyspace, 1996, as tabulated); for the panel of
+// a hand-fed planer EN 859:2007 cl. 5.2.2 b) has 650 mm.
 inline constexpr double kHandReach_mm = 650;
-inline constexpr double kFootReach_mm = 500;      // common practice
-inline constexpr double kHandStanding_mm = 450;   // common practice
-inline constexpr double kFootStanding_mm = 300;   // common practice
+inline constexpr double kFootReach_mm = 500;     // common practice
+inline constexpr double kHandStanding_mm = 450;  // common practice
+inline constexpr double kFootStanding_mm = 300;  // common practice
 
-inline constexpr double kMountedOn_mm = 1;        // a device this near to a solid may be mounted on it
-inline constexpr double kInWall_mm = 100;         // a device on a wall may be drawn this deep in it
+inline constexpr double kMountedOn_mm = 1;  // a device this near to a solid may be mounted on it
+inline constexpr double kInWall_mm = 100;   // a device on a wall may be drawn this deep in it
 
 // A device or phone placed in the plan. One that is on no machine hangs on a wall or post.
 struct PlacedDevice {
   Point at;
-  double faces = 0;                    // degrees, world
-  std::optional<double> length;        // bars and cords
+  double faces = 0;              // degrees, world
+  std::optional<double> length;  // bars and cords
   std::optional<double> height;
   bool foot = false;
   std::optional<std::size_t> machine;  // the machine it is on; none: on a wall or post
@@ -40,12 +40,14 @@ struct PlacedDevice {
 struct Standing {
   Place place;         // empty: blocked
   std::string reason;  // of being blocked: a clause, such as "a bench stands between"
-  std::optional<std::size_t> room;  // of the standing place, also if something stands between; else of the nearest wall
+  std::optional<std::size_t>
+      room;  // of the standing place, also if something stands between; else of the nearest wall
 };
 
-// Answers about straight lines over one floor: who stands where, what stands between, what is at hand, what is in sight.
-// Lengths are compared with a touch of 0.001 mm: a stop exactly in reach is in reach, a line that only touches is not crossed.
-// Keeps a reference to neither argument. Cost of a question: what lies near the line.
+// Answers about straight lines over one floor: who stands where, what stands between, what is at hand, what
+// is in sight. Lengths are compared with a touch of 0.001 mm: a stop exactly in reach is in reach, a line
+// that only touches is not crossed. Keeps a reference to neither argument. Cost of a question: what lies near
+// the line.
 class Surroundings {
  public:
   Surroundings(const layout::Layout& layout, const Plan& plan);
@@ -53,21 +55,22 @@ class Surroundings {
   Surroundings(Surroundings&&) noexcept;
   Surroundings& operator=(Surroundings&&) noexcept;
 
-  PlacedDevice placed(const layout::Device& device, const layout::DeviceKind& kind, std::optional<std::size_t> machine) const;
+  PlacedDevice placed(const layout::Device& device, const layout::DeviceKind& kind,
+                      std::optional<std::size_t> machine) const;
   PlacedDevice placed(const layout::Phone& phone) const;
 
   Standing standing(const PlacedDevice& device) const;
 
-  // Horizontal distance in mm if the device is at hand from `station`: within reach, nothing between, and for hand devices
-  // no machine's hazard outline on the line.
+  // Horizontal distance in mm if the device is at hand from `station`: within reach, nothing between, and for
+  // hand devices no machine's hazard outline on the line.
   std::optional<double> atHand(Point station, const PlacedDevice& device) const;
   // The same for a reach of another length.
   std::optional<double> atHand(Point station, const PlacedDevice& device, double reach_mm) const;
   // Straight distance to the actuator (a bar or cord: its nearest point), whatever stands between.
   static double straightDistance(Point station, const PlacedDevice& device);
 
-  // No wall, and no solid of unknown height or higher than `eye_height_mm`, on the line; the device's own machine does not hide
-  // it. Of a bar or cord its nearest point, its middle or an end is seen.
+  // No wall, and no solid of unknown height or higher than `eye_height_mm`, on the line; the device's own
+  // machine does not hide it. Of a bar or cord its nearest point, its middle or an end is seen.
   bool inSight(Point eye, const PlacedDevice& device, double eye_height_mm = 1500) const;
 
   // Whether nothing stands on the straight line between two people: no wall, and no solid however low.

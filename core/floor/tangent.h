@@ -11,14 +11,15 @@ namespace stopwalk::floor {
 
 using geometry::Point;
 
-// A corner that a walk turns round at a radius: positive if it lies to the left of the walk, negative to the right. A point
-// is a disk of no radius.
+// A corner that a walk turns round at a radius: positive if it lies to the left of the walk, negative to the
+// right. A point is a disk of no radius.
 struct Disk {
   Point centre;
   double radius = 0;
 };
 
-// The straight piece of a taut walk from one disk to another: its direction, and its length between the points of touch.
+// The straight piece of a taut walk from one disk to another: its direction, and its length between the
+// points of touch.
 struct Tangent {
   Point direction;
   double run = 0;
@@ -37,17 +38,21 @@ inline std::optional<Tangent> tangent(const Disk& from, const Disk& to, double s
   return Tangent{(1 / size) * (run * d - k * leftOf(d)), run};
 }
 
-// How far a walk turns round a disk on its left (+1) or right (-1) between two directions: up to half a turn. By rounding, no
-// turn may look like a hair the other way, and half a turn like half a turn the other way.
+// How far a walk turns round a disk on its left (+1) or right (-1) between two directions: up to half a turn.
+// By rounding, no turn may look like a hair the other way, and half a turn like half a turn the other way.
 inline double turnRound(double sense, Point from, Point to) {
   const double turn = std::copysign(1.0, sense) * std::atan2(cross(from, to), dot(from, to));
   return turn < -3 ? turn + 2 * std::numbers::pi : std::max(turn, 0.0);
 }
 
 // The angle from one direction to another, counter-clockwise.
-inline double turnBetween(Point from, Point to) { return std::atan2(cross(from, to), dot(from, to)); }
+inline double turnBetween(Point from, Point to) {
+  return std::atan2(cross(from, to), dot(from, to));
+}
 
 // Where the tangent in `direction` touches the disk.
-inline Point touch(const Disk& disk, Point direction) { return disk.centre - disk.radius * leftOf(direction); }
+inline Point touch(const Disk& disk, Point direction) {
+  return disk.centre - disk.radius * leftOf(direction);
+}
 
 }  // namespace stopwalk::floor

@@ -63,7 +63,8 @@ void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
     double leave = end;
     int through = -1;
     for (int e = 0; e < 3; ++e) {
-      const Point a = pts[mesh.triangles()[t].corner[after(e)]], b = pts[mesh.triangles()[t].corner[before(e)]];
+      const Point a = pts[mesh.triangles()[t].corner[after(e)]],
+                  b = pts[mesh.triangles()[t].corner[before(e)]];
       const Point out = -leftOf(unit(b - a));
       const double height = dot(out, a - v);
       if (std::abs(height) >= r) continue;
@@ -78,7 +79,8 @@ void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
     const int pieces = std::max(1, static_cast<int>(std::ceil((leave - at) / (pi / 2) - 1e-9)));
     for (int k = 0; k < pieces; ++k) {
       const double from = at + (leave - at) * k / pieces, to = at + (leave - at) * (k + 1) / pieces;
-      spans_.push_back({arc, t, piece.corner, v, {std::cos(from), std::sin(from)}, {std::cos(to), std::sin(to)}});
+      spans_.push_back(
+          {arc, t, piece.corner, v, {std::cos(from), std::sin(from)}, {std::cos(to), std::sin(to)}});
     }
     if (through < 0) break;
     at = leave;

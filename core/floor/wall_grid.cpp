@@ -5,8 +5,8 @@ namespace stopwalk::floor {
 namespace {
 
 // From (cell, item) pairs to one list with the beginnings of each cell's part.
-void pack(const std::vector<std::pair<std::int32_t, std::int32_t>>& pairs, int cells, std::vector<std::int32_t>& begin,
-          std::vector<std::int32_t>& items) {
+void pack(const std::vector<std::pair<std::int32_t, std::int32_t>>& pairs, int cells,
+          std::vector<std::int32_t>& begin, std::vector<std::int32_t>& items) {
   begin.assign(static_cast<std::size_t>(cells) + 1, 0);
   for (const auto& p : pairs) ++begin[p.first + 1];
   for (int c = 0; c < cells; ++c) begin[c + 1] += begin[c];
@@ -38,13 +38,15 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   pairs.reserve(mesh.walls().size() * 4);
   for (std::size_t i = 0; i < mesh.walls().size(); ++i) {
     const Mesh::Wall& w = mesh.walls()[i];
-    cellsNear(pts[w.a], pts[w.b], 1e-3, [&](int cell) { pairs.emplace_back(cell, static_cast<std::int32_t>(i)); });
+    cellsNear(pts[w.a], pts[w.b], 1e-3,
+              [&](int cell) { pairs.emplace_back(cell, static_cast<std::int32_t>(i)); });
   }
   pack(pairs, columns_ * rows_, wall_begin_, walls_);
   pairs.clear();
   for (std::size_t i = 0; i < pts.size(); ++i) {
     if (!mesh.isObstacle(static_cast<Index>(i))) continue;
-    const int cell = std::clamp(row(pts[i].y), 0, rows_ - 1) * columns_ + std::clamp(column(pts[i].x), 0, columns_ - 1);
+    const int cell =
+        std::clamp(row(pts[i].y), 0, rows_ - 1) * columns_ + std::clamp(column(pts[i].x), 0, columns_ - 1);
     pairs.emplace_back(cell, static_cast<std::int32_t>(i));
   }
   pack(pairs, columns_ * rows_, corner_begin_, corners_);

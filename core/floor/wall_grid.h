@@ -10,15 +10,16 @@
 
 namespace stopwalk::floor {
 
-// The mesh's walls and obstacle corners by place, on one uniform grid, for questions such as "what is within 305 mm of here".
+// The mesh's walls and obstacle corners by place, on one uniform grid, for questions such as "what is within
+// 305 mm of here".
 class WallGrid {
  public:
   using Index = Mesh::Index;
 
   explicit WallGrid(const Mesh& mesh);
 
-  // Calls `see(wall)` for each wall that may come within `reach` of the segment from `p` to `q`; a wall may be seen more
-  // than once.
+  // Calls `see(wall)` for each wall that may come within `reach` of the segment from `p` to `q`; a wall may
+  // be seen more than once.
   template <class See>
   void wallsNear(Point p, Point q, double reach, See see) const {
     cellsNear(p, q, reach, [&](int cell) {
@@ -40,7 +41,9 @@ class WallGrid {
   double clearance(Point p, double reach) const;
 
   // Rows of cells downwards from `y`, for rays.
-  int rowAt(double y) const { return std::clamp(static_cast<int>(std::floor((y - low_.y) / cell_)), -1, rows_); }
+  int rowAt(double y) const {
+    return std::clamp(static_cast<int>(std::floor((y - low_.y) / cell_)), -1, rows_);
+  }
   double topOfRow(int row) const { return low_.y + (row + 1) * cell_; }
   template <class See>
   void wallsInRow(int row, double from_x, double to_x, See see) const {
@@ -64,7 +67,8 @@ class WallGrid {
     });
   }
 
-  // The cells that the segment, widened by `reach`, may touch: row by row, the part of the segment in that row's band.
+  // The cells that the segment, widened by `reach`, may touch: row by row, the part of the segment in that
+  // row's band.
   template <class See>
   bool cellsNearWhile(Point p, Point q, double reach, See see) const {
     if (p.y > q.y) std::swap(p, q);
@@ -76,7 +80,8 @@ class WallGrid {
       double from = low_x, to = high_x;
       if (dy > cell_) {
         const double bottom = low_.y + r * cell_ - reach, top = low_.y + (r + 1) * cell_ + reach;
-        const double x0 = p.x + slope * std::clamp(bottom - p.y, 0.0, dy), x1 = p.x + slope * std::clamp(top - p.y, 0.0, dy);
+        const double x0 = p.x + slope * std::clamp(bottom - p.y, 0.0, dy),
+                     x1 = p.x + slope * std::clamp(top - p.y, 0.0, dy);
         from = std::min(x0, x1);
         to = std::max(x0, x1);
       }

@@ -33,7 +33,9 @@ inline bool overlap(const Box& a, const Box& b) {
   return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;
 }
 
-inline Box boxOf(Point p) { return {p, p}; }
+inline Box boxOf(Point p) {
+  return {p, p};
+}
 
 inline Box boxOf(Segment s) {
   return {{std::min(s.a.x, s.b.x), std::min(s.a.y, s.b.y)}, {std::max(s.a.x, s.b.x), std::max(s.a.y, s.b.y)}};

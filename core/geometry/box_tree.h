@@ -12,19 +12,21 @@
 
 namespace stopwalk::geometry {
 
-// Finds which of many boxes lie near a place, whatever their sizes and however crowded. Built once, in n log n; a question
-// costs what it finds and a logarithm. Boxes that are empty are never found.
+// Finds which of many boxes lie near a place, whatever their sizes and however crowded. Built once, in n log
+// n; a question costs what it finds and a logarithm. Boxes that are empty are never found.
 class BoxTree {
  public:
   BoxTree() = default;
   explicit BoxTree(std::span<const Box> boxes);
 
-  // Calls `found(index)` for each box that meets `area`, in no particular order, until it returns true. Whether it did.
+  // Calls `found(index)` for each box that meets `area`, in no particular order, until it returns true.
+  // Whether it did.
   template <class Found>
   bool any(const Box& area, Found&& found) const {
     return search([&](const Box& b) { return overlap(b, area); }, found);
   }
-  // The same for the boxes within `margin` of the line: far fewer than in its box, where the line is long and slanting.
+  // The same for the boxes within `margin` of the line: far fewer than in its box, where the line is long and
+  // slanting.
   template <class Found>
   bool any(Segment line, double margin, Found&& found) const {
     const Box area = boxOf(line).grown(margin);
@@ -41,7 +43,8 @@ class BoxTree {
         found);
   }
 
-  // The least `distanceTo(index)` of all, which must not be less than the distance from `p` to the box of that index.
+  // The least `distanceTo(index)` of all, which must not be less than the distance from `p` to the box of
+  // that index.
   template <class Distance>
   std::optional<double> least(Point p, Distance&& distanceTo) const {
     if (nodes_.empty()) return std::nullopt;

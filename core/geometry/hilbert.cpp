@@ -37,7 +37,9 @@ std::vector<std::size_t> hilbertOrder(const std::vector<Point>& points) {
   const double size = std::max({high.x - low.x, high.y - low.y, 1e-9});
   std::vector<std::pair<std::uint32_t, std::size_t>> keyed(points.size());
   for (std::size_t i = 0; i < points.size(); ++i) {
-    const auto cell = [&](double v, double from) { return static_cast<std::uint32_t>((v - from) / size * 65535.0); };
+    const auto cell = [&](double v, double from) {
+      return static_cast<std::uint32_t>((v - from) / size * 65535.0);
+    };
     keyed[i] = {alongCurve(cell(points[i].x, low.x), cell(points[i].y, low.y)), i};
   }
   std::sort(keyed.begin(), keyed.end());

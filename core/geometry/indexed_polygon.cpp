@@ -36,18 +36,20 @@ double IndexedPolygon::distanceToOutline(Point p) const {
   return least;
 }
 
-double IndexedPolygon::distanceTo(Point p) const { return holds(p) ? 0 : distanceToOutline(p); }
+double IndexedPolygon::distanceTo(Point p) const {
+  return holds(p) ? 0 : distanceToOutline(p);
+}
 
 bool IndexedPolygon::isWithin(double reach, Segment s) const {
   if (!overlap(boxOf(s).grown(reach), box_)) return false;
-  return holds(s.a) || anyEdge(boxOf(s).grown(reach), [&](std::size_t i) {
-           return distance(edgeOf(corners_, i), s) <= reach;
-         });
+  return holds(s.a) || anyEdge(boxOf(s).grown(reach),
+                               [&](std::size_t i) { return distance(edgeOf(corners_, i), s) <= reach; });
 }
 
 namespace {
 
-// Whether a stretch of the edge lies in `in`, farther than `depth` from its outline: what no edge of `in` comes near to.
+// Whether a stretch of the edge lies in `in`, farther than `depth` from its outline: what no edge of `in`
+// comes near to.
 bool edgeRunsDeep(Segment edge, const IndexedPolygon& in, double depth) {
   if (!overlap(boxOf(edge), in.box())) return false;
   std::vector<Stretch> near;
@@ -65,8 +67,8 @@ bool edgeRunsDeep(Segment edge, const IndexedPolygon& in, double depth) {
   return false;
 }
 
-// Whether a place just deeper than `depth` inside `a`, before the middle of one of its edges, lies in `b`. Finds an overlap
-// of which no edge tells, such as that of two equal polygons.
+// Whether a place just deeper than `depth` inside `a`, before the middle of one of its edges, lies in `b`.
+// Finds an overlap of which no edge tells, such as that of two equal polygons.
 bool placeLiesDeep(const IndexedPolygon& a, const IndexedPolygon& b, double depth) {
   const double inward = signedArea(a.corners()) > 0 ? 1 : -1;
   return a.anyEdge(b.box().grown(2 * depth), [&](std::size_t i) {
@@ -82,7 +84,8 @@ bool placeLiesDeep(const IndexedPolygon& a, const IndexedPolygon& b, double dept
 bool overlapDeeper(const IndexedPolygon& a, const IndexedPolygon& b, double depth) {
   if (a.empty() || b.empty() || !overlap(a.box(), b.box())) return false;
   const auto runsDeep = [depth](const IndexedPolygon& of, const IndexedPolygon& in) {
-    return of.anyEdge(in.box(), [&](std::size_t i) { return edgeRunsDeep(edgeOf(of.corners(), i), in, depth); });
+    return of.anyEdge(in.box(),
+                      [&](std::size_t i) { return edgeRunsDeep(edgeOf(of.corners(), i), in, depth); });
   };
   return runsDeep(a, b) || runsDeep(b, a) || placeLiesDeep(a, b, depth) || placeLiesDeep(b, a, depth);
 }

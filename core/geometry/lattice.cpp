@@ -9,18 +9,22 @@ namespace {
 
 __extension__ using Wide = __int128;
 
-Wide steps(double v) { return static_cast<std::int64_t>(v * 1048576.0); }
+Wide steps(double v) {
+  return static_cast<std::int64_t>(v * 1048576.0);
+}
 
 }  // namespace
 
 Point onLattice(Point p) {
-  return {std::nearbyint(p.x * 1048576.0) * kLatticeStep_mm, std::nearbyint(p.y * 1048576.0) * kLatticeStep_mm};
+  return {std::nearbyint(p.x * 1048576.0) * kLatticeStep_mm,
+          std::nearbyint(p.y * 1048576.0) * kLatticeStep_mm};
 }
 
 int orientation(Point a, Point b, Point c) {
   const Point u = b - a, v = c - a;
   const double left = u.x * v.y, right = u.y * v.x, det = left - right;
-  // The differences are exact, so the error is that of two products and one subtraction: under 3 * 2^-53 of their sum.
+  // The differences are exact, so the error is that of two products and one subtraction: under 3 * 2^-53 of
+  // their sum.
   const double doubt = 4e-16 * (std::abs(left) + std::abs(right));
   if (det > doubt) return 1;
   if (det < -doubt) return -1;
@@ -33,7 +37,8 @@ bool surelyInCircle(Point a, Point b, Point c, Point d) {
   const double uu = squaredLength(u), vv = squaredLength(v), ww = squaredLength(w);
   const double vw = cross(v, w), wu = cross(w, u), uv = cross(u, v);
   const double det = uu * vw + vv * wu + ww * uv;
-  const double size = uu * (std::abs(v.x * w.y) + std::abs(v.y * w.x)) + vv * (std::abs(w.x * u.y) + std::abs(w.y * u.x)) +
+  const double size = uu * (std::abs(v.x * w.y) + std::abs(v.y * w.x)) +
+                      vv * (std::abs(w.x * u.y) + std::abs(w.y * u.x)) +
                       ww * (std::abs(u.x * v.y) + std::abs(u.y * v.x));
   return det > 2e-15 * size;
 }

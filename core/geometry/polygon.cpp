@@ -30,7 +30,8 @@ class Edges {
     all_ = boxOf(polygon);
   }
 
-  // Whether two edges pass through each other in their middles. Adds what touches an edge to its `touched` parameters.
+  // Whether two edges pass through each other in their middles. Adds what touches an edge to its `touched`
+  // parameters.
   bool cross(std::vector<std::vector<double>>& touched) const {
     const std::size_t n = polygon_.size();
     for (std::size_t i = 0; i < n; ++i) {
@@ -93,12 +94,13 @@ Polygon withoutRepeats(const Polygon& polygon) {
 
 bool hasNoArea(const Polygon& polygon) {
   double around = 0;
-  for (std::size_t i = 0; i < polygon.size(); ++i) around += length(edgeOf(polygon, i).b - edgeOf(polygon, i).a);
+  for (std::size_t i = 0; i < polygon.size(); ++i)
+    around += length(edgeOf(polygon, i).b - edgeOf(polygon, i).a);
   return polygon.size() < 3 || std::abs(signedArea(polygon)) <= kTouch_mm * around;
 }
 
-// Where strands cross, at a corner or along a shared line too, the outline goes round some places two times more than round
-// others; where they only meet, never.
+// Where strands cross, at a corner or along a shared line too, the outline goes round some places two times
+// more than round others; where they only meet, never.
 bool crossesItself(const Polygon& polygon) {
   const Polygon drawn = withoutTinyEdges(polygon);
   const Edges edges(drawn);

@@ -21,8 +21,9 @@ Polygon withoutRepeats(const Polygon& polygon);
 // No wider than a touch anywhere, such as corners in one line.
 bool hasNoArea(const Polygon& polygon);
 
-// Whether the outline passes through itself by more than a touch. An outline that only meets itself, such as one that
-// goes round an inner court and comes back along its own line, does not. Cost n log n for outlines that do not touch.
+// Whether the outline passes through itself by more than a touch. An outline that only meets itself, such as
+// one that goes round an inner court and comes back along its own line, does not. Cost n log n for outlines
+// that do not touch.
 bool crossesItself(const Polygon& polygon);
 
 }  // namespace stopwalk::geometry

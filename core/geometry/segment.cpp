@@ -7,7 +7,9 @@ namespace stopwalk::geometry {
 
 namespace {
 
-Point swapped(Point p) { return {p.y, p.x}; }
+Point swapped(Point p) {
+  return {p.y, p.x};
+}
 
 // The stretch of s (along x from the origin) in a disc about `centre`.
 std::optional<Stretch> withinDisc(Point centre, double radius) {
@@ -53,9 +55,13 @@ double nearestParameter(Segment s, Point p) {
   return square > 0 ? std::clamp(dot(p - s.a, d) / square, 0.0, 1.0) : 0.0;
 }
 
-Point nearestPoint(Segment s, Point p) { return at(s, nearestParameter(s, p)); }
+Point nearestPoint(Segment s, Point p) {
+  return at(s, nearestParameter(s, p));
+}
 
-double distance(Segment s, Point p) { return distance(nearestPoint(s, p), p); }
+double distance(Segment s, Point p) {
+  return distance(nearestPoint(s, p), p);
+}
 
 double distance(Segment s, Segment t) {
   if (crossProperly(s, t, 0)) return 0;

@@ -6,8 +6,8 @@
 
 namespace stopwalk::geometry {
 
-// Lengths that differ by less are the same to a user: a stop exactly in reach is in reach, a touch is not a crossing.
-// Far above the rounding of coordinates 10 km from the origin (2e-9 mm), far below what is drawn.
+// Lengths that differ by less are the same to a user: a stop exactly in reach is in reach, a touch is not a
+// crossing. Far above the rounding of coordinates 10 km from the origin (2e-9 mm), far below what is drawn.
 inline constexpr double kTouch_mm = 0.001;
 // How far from an outline a point counts as on it.
 inline constexpr double kOnOutline_mm = 1e-6;

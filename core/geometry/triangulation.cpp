@@ -74,7 +74,8 @@ Triangulation::Index Triangulation::insert(Point p, Index hint) {
     if (squaredLength(corners_[c] - p) < kMerge_mm * kMerge_mm) return c;
   }
   for (int e = 0; e < 3; ++e) {
-    if (orientation(corners_[tri.corner[after(e)]], corners_[tri.corner[before(e)]], p) == 0) return insertOnEdge(p, t, e);
+    if (orientation(corners_[tri.corner[after(e)]], corners_[tri.corner[before(e)]], p) == 0)
+      return insertOnEdge(p, t, e);
   }
   return insertInTriangle(p, t);
 }
@@ -119,7 +120,8 @@ Triangulation::Index Triangulation::insertOnEdge(Point p, Index t, int edge) {
   int back = 0;
   while (two.neighbour[back] != t) ++back;
   const std::uint8_t mark = one.mark[edge];
-  const Index c = one.corner[edge], a = one.corner[after(edge)], b = one.corner[before(edge)], d = two.corner[back];
+  const Index c = one.corner[edge], a = one.corner[after(edge)], b = one.corner[before(edge)],
+              d = two.corner[back];
   const Index ca = one.neighbour[before(edge)], bc = one.neighbour[after(edge)];
   const Index db = two.neighbour[before(back)], ad = two.neighbour[after(back)];
   const std::uint8_t mca = one.mark[before(edge)], mbc = one.mark[after(edge)];
@@ -146,9 +148,11 @@ Triangulation::Index Triangulation::splitEdge(Point p, Index t, int edge) {
   const Triangle& two = triangles_[one.neighbour[edge]];
   int back = 0;
   while (two.neighbour[back] != t) ++back;
-  const Index c = one.corner[edge], a = one.corner[after(edge)], b = one.corner[before(edge)], d = two.corner[back];
+  const Index c = one.corner[edge], a = one.corner[after(edge)], b = one.corner[before(edge)],
+              d = two.corner[back];
   const auto turnsLeft = [&](Index i, Index j) { return orientation(corners_[i], corners_[j], p) > 0; };
-  if (turnsLeft(c, a) && turnsLeft(b, c) && turnsLeft(a, d) && turnsLeft(d, b)) return insertOnEdge(p, t, edge);
+  if (turnsLeft(c, a) && turnsLeft(b, c) && turnsLeft(a, d) && turnsLeft(d, b))
+    return insertOnEdge(p, t, edge);
   // A triangle thinner than the lattice: the nearest corner serves.
   return std::min({a, b, c, d}, [&](Index i, Index j) {
     return squaredLength(corners_[i] - p) < squaredLength(corners_[j] - p);
@@ -161,10 +165,13 @@ void Triangulation::flip(Index t, int edge) {
   const Triangle two = triangles_[u];
   int back = 0;
   while (two.neighbour[back] != t) ++back;
-  const Index c = one.corner[edge], a = one.corner[after(edge)], b = one.corner[before(edge)], d = two.corner[back];
+  const Index c = one.corner[edge], a = one.corner[after(edge)], b = one.corner[before(edge)],
+              d = two.corner[back];
   const int one_ca = before(edge), one_bc = after(edge), two_db = before(back), two_ad = after(back);
-  triangles_[t] = {{c, a, d}, {two.neighbour[two_ad], u, one.neighbour[one_ca]}, {two.mark[two_ad], 0, one.mark[one_ca]}};
-  triangles_[u] = {{d, b, c}, {one.neighbour[one_bc], t, two.neighbour[two_db]}, {one.mark[one_bc], 0, two.mark[two_db]}};
+  triangles_[t] = {
+      {c, a, d}, {two.neighbour[two_ad], u, one.neighbour[one_ca]}, {two.mark[two_ad], 0, one.mark[one_ca]}};
+  triangles_[u] = {
+      {d, b, c}, {one.neighbour[one_bc], t, two.neighbour[two_db]}, {one.mark[one_bc], 0, two.mark[two_db]}};
   setNeighbour(two.neighbour[two_ad], u, t);
   setNeighbour(one.neighbour[one_bc], t, u);
   at_[a] = t;
@@ -182,7 +189,8 @@ void Triangulation::legalize(std::vector<std::pair<Index, int>>& suspects) {
     if (u == kNone || tri.mark[edge] != kFree) continue;
     int back = 0;
     while (triangles_[u].neighbour[back] != t) ++back;
-    const Point c = corners_[tri.corner[edge]], a = corners_[tri.corner[after(edge)]], b = corners_[tri.corner[before(edge)]];
+    const Point c = corners_[tri.corner[edge]], a = corners_[tri.corner[after(edge)]],
+                b = corners_[tri.corner[before(edge)]];
     const Point d = corners_[triangles_[u].corner[back]];
     if (!surelyInCircle(c, a, b, d)) continue;
     if (orientation(c, a, d) <= 0 || orientation(d, b, c) <= 0) continue;
@@ -248,8 +256,8 @@ void Triangulation::draw(Index a, Index b, Mark mark) {
   while (a != b) a = drawStep(a, b, mark);
 }
 
-// The edge through which the line from `a` to `b` leaves the triangles about `a`; or, in `along`, a corner that it runs along an
-// edge to.
+// The edge through which the line from `a` to `b` leaves the triangles about `a`; or, in `along`, a corner
+// that it runs along an edge to.
 Triangulation::Gap Triangulation::leave(Index a, Index b, Index& along) const {
   const Point pa = corners_[a], pb = corners_[b];
   const Index start = at_[a];
@@ -273,8 +281,8 @@ Triangulation::Gap Triangulation::leave(Index a, Index b, Index& along) const {
   return gap;
 }
 
-// The corner at which the line from `a` to `b` crosses a drawn edge: on the lattice, so that the edge bends there by less than
-// the lattice's step.
+// The corner at which the line from `a` to `b` crosses a drawn edge: on the lattice, so that the edge bends
+// there by less than the lattice's step.
 Triangulation::Index Triangulation::meet(Index a, Index b, const Gap& gap, int edge) {
   const Point pa = corners_[a], pb = corners_[b], r = corners_[gap.right], l = corners_[gap.left];
   const double dr = std::abs(cross(pb - pa, r - pa)), dl = std::abs(cross(pb - pa, l - pa));
@@ -338,7 +346,9 @@ void Triangulation::clearWay(Index a, Index b, std::vector<std::pair<Index, Inde
       continue;
     }
     flip(t, e);
-    const auto side = [&](Index v) { return v == a || v == b ? 0 : orientation(corners_[a], corners_[b], corners_[v]); };
+    const auto side = [&](Index v) {
+      return v == a || v == b ? 0 : orientation(corners_[a], corners_[b], corners_[v]);
+    };
     if (side(c) * side(d) < 0) {
       crossed.emplace_back(c, d);
     } else {

@@ -8,9 +8,10 @@
 
 namespace stopwalk::geometry {
 
-// A constrained Delaunay triangulation of lines drawn anyhow: they may cross, touch, overlap and repeat. Where two cross, a
-// corner is added; a line that passes a corner nearer than a hundred-thousandth of a millimetre goes through it. Exact
-// predicates on the lattice of lattice.h, so collinear and touching lines are routine. Cost about n log n.
+// A constrained Delaunay triangulation of lines drawn anyhow: they may cross, touch, overlap and repeat.
+// Where two cross, a corner is added; a line that passes a corner nearer than a hundred-thousandth of a
+// millimetre goes through it. Exact predicates on the lattice of lattice.h, so collinear and touching lines
+// are routine. Cost about n log n.
 class Triangulation {
  public:
   using Index = std::int32_t;
@@ -37,7 +38,8 @@ class Triangulation {
   const std::vector<Triangle>& triangles() const { return triangles_; }
   // One triangle at each corner.
   Index triangleAt(Index corner) const { return at_[corner]; }
-  // A triangle that holds `p` (boundary included), found by walking from `hint`; kNone outside the hull. `p` on the lattice.
+  // A triangle that holds `p` (boundary included), found by walking from `hint`; kNone outside the hull. `p`
+  // on the lattice.
   Index locate(Point p, Index hint) const;
 
  private:
@@ -52,7 +54,9 @@ class Triangulation {
   // The next corner on the way from `a` to `b` after freeing or meeting what is in the way.
   Index drawStep(Index a, Index b, Mark mark);
   // A triangle and the ends of the edge by which a line leaves it.
-  struct Gap { Index triangle, right, left; };
+  struct Gap {
+    Index triangle, right, left;
+  };
   Gap leave(Index a, Index b, Index& along) const;
   Index meet(Index a, Index b, const Gap& gap, int edge);
   bool markEdge(Index a, Index b, Mark mark);
@@ -66,7 +70,11 @@ class Triangulation {
   std::vector<Index> at_;
 };
 
-inline int after(int i) { return i == 2 ? 0 : i + 1; }
-inline int before(int i) { return i == 0 ? 2 : i - 1; }
+inline int after(int i) {
+  return i == 2 ? 0 : i + 1;
+}
+inline int before(int i) {
+  return i == 0 ? 2 : i - 1;
+}
 
 }  // namespace stopwalk::geometry
