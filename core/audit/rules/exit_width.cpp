@@ -16,17 +16,24 @@ std::vector<std::size_t> indoors(const Context& c) {
   return found;
 }
 
+bool leadsTo(const Context& c, std::size_t station, double clearance_mm,
+             const std::vector<std::int32_t>& parts) {
+  if (parts.empty()) return false;
+  const auto own = c.walks.parts(Place{{c.stations[station].at}, {}}, clearance_mm);
+  return std::ranges::find_first_of(own, parts) != own.end();
+}
+
 std::vector<Finding> find(const Context& c, const Setting& setting) {
   const double width_mm = setting.limit() * 1000;
   Place wide_exits;
   for (const Exit& e : exitsOf(c))
     if (!under(c.layout.doors[e.door].width, width_mm)) wide_exits.points.push_back(e.inside);
-  const std::vector<std::int32_t> way_out = c.walks.parts(wide_exits, width_mm / 2);
+  std::vector<std::int32_t> way_out;
+  if (!wide_exits.empty()) way_out = c.walks.parts(wide_exits, width_mm / 2);
 
   std::vector<Finding> findings;
   for (const std::size_t station : indoors(c)) {
-    const auto led_to = c.walks.parts(Place{{c.stations[station].at}, {}}, width_mm / 2);
-    if (std::ranges::find_first_of(led_to, way_out) != led_to.end()) continue;
+    if (leadsTo(c, station, width_mm / 2, way_out)) continue;
     Finding f = c.aboutStation(station);
     f.limit = setting.limit();
     f.unit = "m";
