@@ -22,6 +22,8 @@ void paintTag(QPainter& painter, const Theme& theme, QPointF beside, const QStri
 // The length of a line in the middle of it.
 void paintLength(QPainter& painter, const ViewTransform& view, const Theme& theme, geometry::Segment line,
                  layout::LengthUnit unit);
+// That something is wrong with what lies in a box of the screen: a triangle at its upper left corner.
+void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box);
 QRectF handleBox(QPointF middle);
 inline constexpr double kHandle_px = 12;       // as painted
 inline constexpr double kHandleReach_px = 12;  // as found: 24 px across

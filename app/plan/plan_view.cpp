@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "app/plan/description.h"
+#include "app/plan/guides.h"
 #include "app/plan/number_entry.h"
 #include "app/plan/pointing.h"
 #include "app/plan/rulers.h"
@@ -20,6 +21,8 @@ constexpr double kMargin_px = 48;
 constexpr double kNotch = 120;  // of a wheel, in eighths of a degree
 constexpr double kZoomANotch = 1.25;
 constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
+
+constexpr const char* kDrawingFault = "drawing-fault";  // the rule that the drawing itself is at fault
 
 StationState stateOf(const audit::StationReport& station, bool is_current) {
   if (!is_current) return StationState::BeingComputed;
@@ -100,8 +103,12 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
 void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current) {
   report_ = std::move(report);
   states_.clear();
-  if (report_)
+  faulty_.clear();
+  if (report_) {
     for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current);
+    for (const auto& finding : report_->findings)
+      if (finding.rule == kDrawingFault) faulty_.insert(finding.subject);
+  }
   say();
   update();
 }
@@ -185,9 +192,16 @@ void PlanView::paintEvent(QPaintEvent*) {
   marks.hovered = hovered_;
   marks.stations = &states_;
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
+  paintFaults(painter);
   tool_->paintOver(painter);
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
+}
+
+void PlanView::paintFaults(QPainter& painter) const {
+  for (const std::string& id : faulty_)
+    if (const Item* item = picture().find(id); item && !item->bounds().empty())
+      paintFaultMark(painter, theme_, view_.toPixels(item->bounds()).adjusted(-6, -6, 6, 6));
 }
 
 void PlanView::resizeEvent(QResizeEvent* event) {

@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <memory>
 #include <optional>
+#include <set>
 
 #include "app/plan/choice.h"
 #include "app/plan/tools/tool.h"
@@ -91,6 +92,7 @@ class PlanView : public QWidget, private ToolHost {
   bool pans(const QMouseEvent& event) const;
   bool beginsNumber(const QKeyEvent& event) const;
   void placeEntry();
+  void paintFaults(QPainter& painter) const;
 
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
@@ -110,6 +112,7 @@ class PlanView : public QWidget, private ToolHost {
 
   std::shared_ptr<const audit::Report> report_;
   std::map<std::string, StationState> states_;
+  std::set<std::string> faulty_;  // ids of what cannot be built as it is drawn
 
   std::optional<QPointF> pointer_;
   std::string hovered_;
