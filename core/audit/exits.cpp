@@ -1,9 +1,12 @@
 #include "core/audit/exits.h"
 
+#include <algorithm>
+#include <cmath>
 #include <limits>
 #include <string>
 #include <unordered_map>
 
+#include "core/geometry/indexed_polygon.h"
 #include "core/geometry/polygon.h"
 #include "core/geometry/segment.h"
 
@@ -13,7 +16,8 @@ namespace {
 using geometry::Point;
 using geometry::Segment;
 
-constexpr double kWithin_mm = 1;
+constexpr double kWithin_mm = 1;  // beyond the clearance, so that rounding does not take the place away
+constexpr double kApart_mm = 20;  // between two places looked at
 
 // The wall of the room that carries the door.
 Segment wallAt(const geometry::Polygon& room, Point at) {
@@ -31,13 +35,46 @@ Exit exitAt(std::size_t door, std::size_t room, const geometry::Polygon& outline
   const Point middle = geometry::nearestPoint(wall, at), along = geometry::unit(wall.b - wall.a);
   const Point inwards =
       geometry::signedArea(outline) > 0 ? geometry::leftOf(along) : -geometry::leftOf(along);
-  return {door,
-          room,
-          {middle - (width / 2) * along, middle + (width / 2) * along},
-          middle + kWithin_mm * inwards};
+  return {door, room, {middle - (width / 2) * along, middle + (width / 2) * along}, inwards};
+}
+
+// What a body covers between the opening and the place before it.
+geometry::IndexedPolygon way(const Exit& exit, Point at_opening, double width_mm) {
+  const Point along = geometry::unit(exit.opening.b - exit.opening.a);
+  const Point side = (width_mm / 2) * along, in = (width_mm / 2) * exit.inwards;
+  return geometry::IndexedPolygon(
+      {at_opening - side, at_opening + side, at_opening + side + in, at_opening - side + in});
+}
+
+// The solids near enough to stand in the way.
+std::vector<geometry::IndexedPolygon> solidsBefore(const Context& c, const Exit& exit, double width_mm) {
+  geometry::Box near = geometry::boxOf(exit.opening);
+  near = near.grown(width_mm);
+  std::vector<geometry::IndexedPolygon> solids;
+  for (const floor::Solid& solid : c.plan.solids)
+    if (geometry::overlap(geometry::boxOf(solid.outline), near)) solids.emplace_back(solid.outline);
+  return solids;
 }
 
 }  // namespace
+
+std::vector<std::int32_t> partsBefore(const Context& c, const Exit& exit, double width_mm) {
+  const auto solids = solidsBefore(c, exit, width_mm);
+  const double opening_mm = geometry::distance(exit.opening.a, exit.opening.b);
+  const double play_mm = std::max(opening_mm - width_mm, 0.0);
+  const int gaps = static_cast<int>(std::ceil(play_mm / kApart_mm));
+  std::vector<std::int32_t> parts;
+  for (int i = 0; i <= gaps; ++i) {
+    const double from_a = width_mm / 2 + (gaps > 0 ? play_mm * i / gaps : 0);
+    const Point at_opening = geometry::at(exit.opening, std::min(from_a / opening_mm, 1.0));
+    const auto part = c.walks.partOf(at_opening + (width_mm / 2 + kWithin_mm) * exit.inwards, width_mm / 2);
+    if (!part || std::ranges::find(parts, *part) != parts.end()) continue;
+    const auto passed = way(exit, at_opening, width_mm);
+    const auto stands = [&](const auto& solid) { return geometry::overlapDeeper(passed, solid, kWithin_mm); };
+    if (std::ranges::none_of(solids, stands)) parts.push_back(*part);
+  }
+  return parts;
+}
 
 std::vector<Exit> exitsOf(const Context& c) {
   std::unordered_map<std::string, std::size_t> room_of;

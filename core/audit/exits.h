@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <vector>
 
 #include "core/audit/context.h"
@@ -14,9 +15,13 @@ struct Exit {
   std::size_t door = 0;
   std::size_t room = 0;  // indoors
   geometry::Segment opening;
-  geometry::Point inside;  // its middle, just within the room
+  geometry::Point inwards;  // the unit vector from it straight into the room
 };
 
 std::vector<Exit> exitsOf(const Context& context);
+
+// The parts of the floor, at half of `width_mm`, from which a body so wide gets straight out by the exit:
+// nothing stands where it passes. Places every 20 mm across the opening are looked at.
+std::vector<std::int32_t> partsBefore(const Context& context, const Exit& exit, double width_mm);
 
 }  // namespace stopwalk::audit

@@ -340,6 +340,15 @@ bool Walks::joined(Point a, Point b, double clearance_mm) const {
   return inside_->joined(inside_->layer(clearance_mm), {{p, p}}, {{q, q}});
 }
 
+std::optional<std::int32_t> Walks::partOf(Point p, double clearance_mm) const {
+  const Point local = inside_->mesh.local(p);
+  if (!inside_->onFloor(local)) return std::nullopt;
+  const Region& region = inside_->layer(std::max(clearance_mm, 0.0)).region();
+  if (!region.holds(local)) return std::nullopt;
+  const Mesh::Index part = region.partAt(local);
+  return part == Mesh::kNone ? std::nullopt : std::optional<std::int32_t>(part);
+}
+
 std::vector<std::int32_t> Walks::parts(const Place& place, double clearance_mm) const {
   Layer& layer = inside_->layer(std::max(clearance_mm, 0.0));
   std::vector<std::int32_t> found;

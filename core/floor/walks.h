@@ -84,6 +84,10 @@ class Walks {
   // itself.
   std::vector<std::int32_t> parts(const Place& place, double clearance_mm) const;
 
+  // The part that a point lies in as it stands, with no step; none if it is nearer to something than the
+  // clearance.
+  std::optional<std::int32_t> partOf(Point p, double clearance_mm) const;
+
   // Whether two points are joined at exactly this clearance, steps included, with no fallback.
   bool joined(Point a, Point b, double clearance_mm) const;
 

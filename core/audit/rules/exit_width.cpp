@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 
 #include "core/audit/context.h"
 #include "core/audit/exits.h"
@@ -25,11 +26,13 @@ bool leadsTo(const Context& c, std::size_t station, double clearance_mm,
 
 std::vector<Finding> find(const Context& c, const Setting& setting) {
   const double width_mm = setting.limit() * 1000;
-  Place wide_exits;
-  for (const Exit& e : exitsOf(c))
-    if (!under(c.layout.doors[e.door].width, width_mm)) wide_exits.points.push_back(e.inside);
+  bool any_wide = false;
   std::vector<std::int32_t> way_out;
-  if (!wide_exits.empty()) way_out = c.walks.parts(wide_exits, width_mm / 2);
+  for (const Exit& e : exitsOf(c)) {
+    if (under(c.layout.doors[e.door].width, width_mm)) continue;
+    any_wide = true;
+    std::ranges::copy(partsBefore(c, e, width_mm), std::back_inserter(way_out));
+  }
 
   std::vector<Finding> findings;
   for (const std::size_t station : indoors(c)) {
@@ -37,10 +40,10 @@ std::vector<Finding> find(const Context& c, const Setting& setting) {
     Finding f = c.aboutStation(station);
     f.limit = setting.limit();
     f.unit = "m";
-    f.text = c.stationName(station) + ": " +
-             (wide_exits.empty() ? "the layout has no way out of the building"
-                                 : "there is no way out of the building") +
-             " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
+    f.text =
+        c.stationName(station) + ": " +
+        (!any_wide ? "the layout has no way out of the building" : "there is no way out of the building") +
+        " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
     findings.push_back(std::move(f));
   }
   return findings;

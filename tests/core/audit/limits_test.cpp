@@ -107,6 +107,20 @@ TEST(ExitWidth, WayMayBeExactlyAsWide) {
             (Subjects{"saw/operator", "drill/operator"}));
 }
 
+// A bench along the wall so near before the door, which is 1000 wide, that nobody of the width gets out: it
+// is not to be stepped through.
+std::string withBenchBeforeTheExit(double from_wall) {
+  return shopWith(
+      {before("machines:\n", "fixtures:\n  - {id: bench, at: [4000, " + std::to_string(from_wall + 150) +
+                                 "], footprint: {width: 2600, depth: 300}, height: 900}\n")});
+}
+
+TEST(ExitWidth, ABenchBeforeTheDoorIsNotSteppedThrough) {
+  EXPECT_EQ(subjects(auditOf(withBenchBeforeTheExit(300)), "exit-width"),
+            (Subjects{"saw/operator", "drill/operator"}));
+  EXPECT_EQ(subjects(auditOf(withBenchBeforeTheExit(715)), "exit-width"), Subjects{});
+}
+
 Report withTape(double taped) {
   return auditOf(shopWith(
       {before("...\n", "tape_checks:\n  - {id: tape, from: saw/operator, to: drill/operator, taped: " +
