@@ -8,6 +8,7 @@
 #include "app/command_line/profiles.h"
 #include "app/command_line/table.h"
 #include "app/command_line/text_columns.h"
+#include "app/shop_files/shop_files.h"
 #include "core/audit/audit.h"
 #include "core/files/faults.h"
 #include "core/files/report_csv.h"
@@ -81,8 +82,11 @@ bool wouldReplaceInput(const Options& options, Session& session) {
                         << " itself; name another file for the report\n";
     return true;
   };
-  for (const std::string& file : options.layouts)
+  for (const std::string& file : options.layouts) {
     if (replaces("layout", file)) return true;
+    for (const char* name : {kKindsFile, kTemplatesFile})
+      if (replaces("shop's own file", fileBesideLayout(file, name))) return true;
+  }
   return replaces("profile", options.profile) || replaces("file of kinds", options.kinds);
 }
 

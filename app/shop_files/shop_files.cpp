@@ -12,14 +12,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-// The file beside the layout, or nothing if there is none. A link that leads nowhere is there, and cannot be read.
-std::string beside(const std::string& layout_file, const char* name) {
-  if (layout_file.empty() || layout_file == "-") return "";
-  const fs::path path = fs::path(layout_file).parent_path() / name;
-  std::error_code none;
-  return fs::exists(fs::symlink_status(path, none)) ? path.string() : "";
-}
-
 // Reads one file by `read` and merges what it holds over `all` by `merge`.
 template <class T, class Read, class Merge>
 void mergeFile(const std::string& file, T& all, ShopFiles& shop, Read read, Merge merge) {
@@ -40,13 +32,20 @@ void mergeFile(const std::string& file, T& all, ShopFiles& shop, Read read, Merg
 
 }  // namespace
 
+std::string fileBesideLayout(const std::string& layout_file, const char* name) {
+  if (layout_file.empty() || layout_file == "-") return "";
+  const fs::path path = fs::path(layout_file).parent_path() / name;
+  std::error_code none;
+  return fs::exists(fs::symlink_status(path, none)) ? path.string() : "";
+}
+
 ShopFiles readShopFiles(const std::string& layout_file, const std::string& kinds_file) {
   ShopFiles shop{files::bundledDeviceKinds(), files::bundledMachineTemplates(), {}, {}, {}, true};
-  const std::string kinds = kinds_file.empty() ? beside(layout_file, "device-kinds.yaml") : kinds_file;
+  const std::string kinds = kinds_file.empty() ? fileBesideLayout(layout_file, kKindsFile) : kinds_file;
   mergeFile(
       kinds, shop.kinds, shop, [&](const std::string& text) { return files::readDeviceKinds(text, kinds); },
       files::mergeDeviceKinds);
-  const std::string templates = beside(layout_file, "machine-templates.yaml");
+  const std::string templates = fileBesideLayout(layout_file, kTemplatesFile);
   mergeFile(
       templates, shop.templates, shop,
       [&](const std::string& text) { return files::readMachineTemplates(text, templates, shop.kinds); },

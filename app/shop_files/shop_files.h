@@ -20,6 +20,14 @@ struct ShopFiles {
   bool good = true;                            // no error, and nothing unreadable
 };
 
+// The names of the shop's own files, as they stand beside a layout.
+inline constexpr const char* kKindsFile = "device-kinds.yaml";
+inline constexpr const char* kTemplatesFile = "machine-templates.yaml";
+
+// The file of this name beside the layout; empty if there is none. A link that leads nowhere is there, and
+// cannot be read.
+std::string fileBesideLayout(const std::string& layout_file, const char* name);
+
 // Looks for `device-kinds.yaml` and `machine-templates.yaml` beside `layout_file`; beside nothing if that is
 // empty or `-`, standard input. `kinds_file`, unless empty, takes the place of the `device-kinds.yaml` there.
 ShopFiles readShopFiles(const std::string& layout_file, const std::string& kinds_file = "");

@@ -78,6 +78,16 @@ TEST_F(OwnKinds, AndTheProfileAreNeverReplacedByAReport) {
   }
 }
 
+TEST_F(OwnKinds, BesideTheLayoutAreNeverReplacedByAReport) {
+  const std::string layout = write("shed.layout.yaml", layoutWithDevice("paddle"));
+  const std::string own = write("device-kinds.yaml", kinds("paddle", true));
+  const auto size = std::filesystem::file_size(own);
+  const Ran ran = runProgram({"audit", layout, "--out", own});
+  EXPECT_EQ(ran.exit, kWrong);
+  EXPECT_NE(ran.err.find("name another file"), std::string::npos) << ran.err;
+  EXPECT_EQ(std::filesystem::file_size(own), size);
+}
+
 TEST_F(OwnKinds, ReplaceABundledKindOfTheSameName) {
   const std::string layout = write("shed.layout.yaml", layoutWithDevice("paddle"));
   EXPECT_FALSE(saysNoStop(runProgram({"audit", layout})));
