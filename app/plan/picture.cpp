@@ -11,6 +11,11 @@ namespace {
 
 constexpr double kSymbol_px = 48;  // nothing with a size in pixels reaches further from its place
 
+// Of marks as small as stations and devices the nearer is meant, whichever is painted later.
+int rankOf(ItemLayer layer) {
+  return static_cast<int>(layer == ItemLayer::Station ? ItemLayer::Device : layer);
+}
+
 }  // namespace
 
 Picture::Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures)
@@ -37,8 +42,8 @@ const Item* Picture::itemAt(geometry::Point at, double mm_per_pixel, double tole
     const Item& item = *items_[i];
     const auto distance = item.distanceTo(at, mm_per_pixel);
     if (!distance || *distance > tolerance) return false;
-    const bool upper = !best || item.layer > best->layer;
-    if (upper || (item.layer == best->layer && *distance < least)) {
+    const int rank = rankOf(item.layer), best_rank = best ? rankOf(best->layer) : -1;
+    if (rank > best_rank || (rank == best_rank && *distance < least)) {
       best = &item;
       least = *distance;
     }

@@ -156,8 +156,20 @@ void PlanView::preview(std::optional<layout::Layout> layout) {
 void PlanView::commit(edits::Edit edit) {
   preview_.reset();
   picture_.reset();
+  const geometry::Box before = picture().bounds();
   if (read_only_ || !edited_.apply(std::move(edit))) emit previewed(nullptr);
+  showGrowth(before);
   update();
+}
+
+// What was typed beyond the plan's edges, and out of sight, is brought into sight.
+void PlanView::showGrowth(const geometry::Box& before) {
+  const geometry::Box now = picture().bounds();
+  if (now.empty()) return;
+  geometry::Box both = before;
+  both.add(now);
+  const bool grew = before.empty() || both.low != before.low || both.high != before.high;
+  if (grew && !QRectF(rect()).contains(view_.toPixels(now))) fit();
 }
 
 void PlanView::layoutChanged() {

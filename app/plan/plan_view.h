@@ -92,6 +92,7 @@ class PlanView : public QWidget, private ToolHost {
   bool pans(const QMouseEvent& event) const;
   bool beginsNumber(const QKeyEvent& event) const;
   void placeEntry();
+  void showGrowth(const geometry::Box& before);
   void paintFaults(QPainter& painter) const;
 
   edits::EditedLayout& edited_;

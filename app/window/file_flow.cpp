@@ -56,8 +56,8 @@ FileFlow::Access FileFlow::accessTo(const QString& path) {
   const int answer = asker_.ask(
       {tr("%1 is open elsewhere").arg(QFileInfo(path).fileName()),
        tr("It is being worked on by %1. Two people who save over each other lose work.").arg(holder.text()),
-       {tr("Open for looking only"), tr("Take it over")}});
-  if (answer < 0) return Access::No;
+       {tr("Open for looking only"), tr("Take it over"), tr("Do not open it")}});
+  if (answer < 0 || answer == 2) return Access::No;
   if (answer == 1 && document_.breakLock(holder) == documents::LockState::Held) return Access::Write;
   return Access::Look;
 }

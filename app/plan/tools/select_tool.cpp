@@ -143,6 +143,7 @@ QString SelectTool::prompt() const {
   if (drag_)
     return tr(
         "Release to put it there; Escape leaves it where it was; Alt keeps it from being pulled to guides.");
+  if (host.layout().rooms.empty()) return tr("Draw a first room: its numbers, or Draw, Room.");
   if (host.selection().empty()) return tr("Click a thing to pick it, or drag a frame round several.");
   return tr("Drag it, nudge it with the arrow keys, or type its numbers at the right.");
 }

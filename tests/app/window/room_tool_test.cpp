@@ -31,6 +31,12 @@ TEST_F(RoomTool, ClicksOrADragDrawTheSame) {
   EXPECT_EQ(plan().choice().what, plan::Choice::What::Select);
 }
 
+TEST_F(RoomTool, ARoomTypedOutOfSightIsBroughtIntoSight) {
+  choose({plan::Choice::What::Room});
+  typeNumbers({"90 m", "40 m", "8 m", "6 m"});
+  EXPECT_TRUE(QRectF(plan().rect()).contains(plan().transform().toPixels({{90000, 40000}, {98000, 46000}})));
+}
+
 TEST_F(RoomTool, ByCornersTakesClicksAndNumbers) {
   choose({plan::Choice::What::RoomByCorners});
   typeNumbers({"1000", "1000"});
