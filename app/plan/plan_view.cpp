@@ -11,6 +11,7 @@
 #include "app/plan/guides.h"
 #include "app/plan/number_entry.h"
 #include "app/plan/pointing.h"
+#include "app/plan/routes.h"
 #include "app/plan/rulers.h"
 #include "app/plan/tools/tools.h"
 
@@ -102,6 +103,7 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
 
 void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current) {
   report_ = std::move(report);
+  report_is_current_ = is_current;
   states_.clear();
   faulty_.clear();
   if (report_) {
@@ -205,9 +207,20 @@ void PlanView::paintEvent(QPaintEvent*) {
   marks.stations = &states_;
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
   paintFaults(painter);
+  paintRoutes(painter);
   tool_->paintOver(painter);
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
+}
+
+// The walks of what is selected, as long as they are those of the layout shown.
+void PlanView::paintRoutes(QPainter& painter) const {
+  if (!report_ || !report_is_current_ || selection_.empty()) return;
+  for (const auto& station : report_->stations) {
+    if (!selection_.contains(station.id) && !selection_.contains(station.machine)) continue;
+    paintRoute(painter, view_, theme_, station.phone, RouteTo::Phone, report_->unit);
+    paintRoute(painter, view_, theme_, station.stop, RouteTo::Stop, report_->unit);
+  }
 }
 
 void PlanView::paintFaults(QPainter& painter) const {

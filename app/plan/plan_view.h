@@ -94,6 +94,7 @@ class PlanView : public QWidget, private ToolHost {
   void placeEntry();
   void showGrowth(const geometry::Box& before);
   void paintFaults(QPainter& painter) const;
+  void paintRoutes(QPainter& painter) const;
 
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
@@ -112,6 +113,7 @@ class PlanView : public QWidget, private ToolHost {
   NumberEntry* entry_;
 
   std::shared_ptr<const audit::Report> report_;
+  bool report_is_current_ = false;
   std::map<std::string, StationState> states_;
   std::set<std::string> faulty_;  // ids of what cannot be built as it is drawn
 
