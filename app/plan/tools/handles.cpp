@@ -43,6 +43,9 @@ std::vector<Handle> handlesOf(const ToolHost& host, const std::string& id) {
     handles.push_back(
         {Handle::Kind::Turn, host.view().toPixels(back) + kStalk_px * QPointF(away.x, -away.y), id, 0});
   }
+  if (thing->kind == edits::ThingKind::Note)
+    if (const auto& to = layout.notes[thing->index].points_to)
+      handles.push_back({Handle::Kind::Pointer, host.view().toPixels(*to), id, 0});
   if (thing->kind != edits::ThingKind::Room) return handles;
   const geometry::Polygon& outline = layout.rooms[thing->index].outline;
   if (outline.size() > kMostCorners) return handles;

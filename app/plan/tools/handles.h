@@ -11,7 +11,7 @@ namespace stopwalk::plan {
 
 // What the one selected thing can be gripped by, besides itself.
 struct Handle {
-  enum class Kind { Turn, Corner, Side };
+  enum class Kind { Turn, Corner, Side, Pointer };
   Kind kind = Kind::Turn;
   QPointF at;  // pixels
   std::string id;

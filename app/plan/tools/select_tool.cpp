@@ -58,6 +58,8 @@ std::unique_ptr<Drag> SelectTool::dragFrom(const PointerEvent& start) const {
     switch (grip_->kind) {
       case Handle::Kind::Turn:
         return turnDrag(host, grip_->id);
+      case Handle::Kind::Pointer:
+        return pointDrag(host, grip_->id);
       case Handle::Kind::Corner:
         return cornerDrag(host, grip_->id, grip_->part);
       case Handle::Kind::Side:
@@ -87,7 +89,10 @@ void SelectTool::released(const PointerEvent& event) {
   if (drag_) {
     drag_->moved(event);
     const auto drag = std::move(drag_);
-    if (auto edit = drag->finished()) host.commit(std::move(*edit));
+    if (auto edit = drag->finished()) {
+      edit->merge_key.clear();  // each drag is a step of its own
+      host.commit(std::move(*edit));
+    }
     host.preview(std::nullopt);
     host.repaint();
   } else if (!pressed_id_.empty() && !event.adds()) {

@@ -45,6 +45,12 @@ TEST_F(AtAMachine, ADragBringsTheMachineItselfToTheWallWhereverItWasGrabbed) {
   EXPECT_DOUBLE_EQ(saw().at.x, 950);
 }
 
+TEST_F(AtAMachine, TwoDragsAreTwoSteps) {
+  drag({4400, 4200}, {5400, 4200}, Qt::AltModifier);
+  drag({5400, 4200}, {5400, 5200}, Qt::AltModifier);
+  EXPECT_EQ(steps(), 2);
+}
+
 TEST_F(AtAMachine, EscapeLeavesADragWithoutATrace) {
   QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({4400, 4200}));
   drive({6000, 6000}, {});

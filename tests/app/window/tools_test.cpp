@@ -89,6 +89,9 @@ TEST_F(Tools, ANoteIsDraggedToWhatItPointsTo) {
   ASSERT_EQ(layout().notes.size(), 1u);
   ASSERT_TRUE(layout().notes[0].points_to);
   EXPECT_NEAR(layout().notes[0].points_to->y, 4400, 2 / plan().transform().pixelsPerMm());
+  drag({4500, 4400}, {3000, 6000});
+  EXPECT_NEAR(layout().notes[0].points_to->y, 6000, 2 / plan().transform().pixelsPerMm());
+  EXPECT_NEAR(layout().notes[0].at.y, 6500, 2 / plan().transform().pixelsPerMm());
   choose({Choice::What::Note});
   typeNumbers({"1000", "1000"});
   EXPECT_EQ(layout().notes.at(1).at, (Point{1000, 1000}));
