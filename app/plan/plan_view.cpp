@@ -105,6 +105,9 @@ void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_cu
   report_ = std::move(report);
   report_is_current_ = is_current;
   states_.clear();
+  changes_.clear();
+  if (is_current && !preview_) settled_ = report_;
+  if (is_current && preview_ && settled_ && report_) changes_ = changesBetween(*settled_, *report_);
   faulty_.clear();
   if (report_) {
     for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current);
@@ -209,6 +212,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   paintFaults(painter);
   paintRoutes(painter);
   tool_->paintOver(painter);
+  paintChanges(painter);
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
 }
@@ -221,6 +225,23 @@ void PlanView::paintRoutes(QPainter& painter) const {
     paintRoute(painter, view_, theme_, station.phone, RouteTo::Phone, report_->unit);
     paintRoute(painter, view_, theme_, station.stop, RouteTo::Stop, report_->unit);
   }
+}
+
+// What a drag would change for whom: marked at each station, told beside the pointer.
+void PlanView::paintChanges(QPainter& painter) const {
+  for (const StationChange& change : changes_)
+    if (const auto thing = edits::findThing(shown(), change.station))
+      if (const auto at = edits::placeOf(shown(), *thing))
+        paintTurn(painter, theme_, view_.toPixels(*at), change.turn);
+  if (pointer_) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());
+}
+
+QString PlanView::tellsOfChanges() const {
+  constexpr std::size_t kMostTold = 5;
+  QStringList told;
+  for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i) told << changes_[i].text;
+  if (changes_.size() > kMostTold) told << tr("and %1 more").arg(changes_.size() - kMostTold);
+  return told.join("\n");
 }
 
 void PlanView::paintFaults(QPainter& painter) const {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <set>
 
+#include "app/plan/changes.h"
 #include "app/plan/choice.h"
 #include "app/plan/tools/tool.h"
 #include "core/audit/report.h"
@@ -43,6 +44,8 @@ class PlanView : public QWidget, private ToolHost {
   void goTo(const std::string& id);
   // The place in the middle of what is seen: where things go that come without a pointer.
   geometry::Point middle() const;
+  // What a drag that is going on changes, a line for each station; as painted beside the pointer.
+  QString tellsOfChanges() const;
   const ViewTransform& transform() const { return view_; }
 
   QSize sizeHint() const override { return {900, 640}; }
@@ -95,6 +98,7 @@ class PlanView : public QWidget, private ToolHost {
   void showGrowth(const geometry::Box& before);
   void paintFaults(QPainter& painter) const;
   void paintRoutes(QPainter& painter) const;
+  void paintChanges(QPainter& painter) const;
 
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
@@ -114,6 +118,8 @@ class PlanView : public QWidget, private ToolHost {
 
   std::shared_ptr<const audit::Report> report_;
   bool report_is_current_ = false;
+  std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
+  std::vector<StationChange> changes_;            // from there to what is previewed
   std::map<std::string, StationState> states_;
   std::set<std::string> faulty_;  // ids of what cannot be built as it is drawn
 

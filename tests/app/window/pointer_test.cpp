@@ -45,6 +45,21 @@ TEST_F(AtAMachine, ADragBringsTheMachineItselfToTheWallWhereverItWasGrabbed) {
   EXPECT_DOUBLE_EQ(saw().at.x, 950);
 }
 
+TEST_F(AtAMachine, ADragIsAuditedWhileItLastsAndNoLonger) {
+  window->document().edited().apply(edits::addPhone(layout(), "Phone", {0, 1000}, 0).edit);
+  const auto says = [&](const QString& text) {
+    return QTest::qWaitFor([&] { return plan().tellsOfChanges().contains(text); }, 10000);
+  };
+  QTest::qWait(300);  // the audit of the layout as it is
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({4400, 4200}));
+  drive({6000, 5000}, Qt::AltModifier);
+  drive({7400, 6200}, Qt::AltModifier);
+  EXPECT_TRUE(says("Table saw, operator: phone")) << plan().tellsOfChanges().toStdString();
+  key(Qt::Key_Escape);
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({7400, 6200}));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return plan().tellsOfChanges().isEmpty(); }, 10000));
+}
+
 TEST_F(AtAMachine, TwoDragsAreTwoSteps) {
   drag({4400, 4200}, {5400, 4200}, Qt::AltModifier);
   drag({5400, 4200}, {5400, 5200}, Qt::AltModifier);

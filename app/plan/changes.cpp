@@ -1,0 +1,70 @@
+#include "app/plan/changes.h"
+
+#include <QCoreApplication>
+#include <cmath>
+#include <limits>
+#include <unordered_map>
+
+#include "core/audit/wording.h"
+
+namespace stopwalk::plan {
+namespace {
+
+constexpr double kSame_m = 0.01;
+
+// Farther than any walk where there is no way at all.
+double farness(const audit::Nearest& nearest) {
+  return nearest.walk_m.value_or(std::numeric_limits<double>::infinity());
+}
+
+bool same(const audit::Nearest& a, const audit::Nearest& b) {
+  if (a.status != b.status || a.device != b.device) return false;
+  return farness(a) == farness(b) || std::abs(farness(a) - farness(b)) < kSame_m;
+}
+
+QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
+  if (nearest.status == audit::Status::AtHand) return QCoreApplication::translate("plan", "at hand");
+  if (nearest.walk_m) return QString::fromStdString(audit::lengthText(*nearest.walk_m, unit));
+  return QCoreApplication::translate("plan", "no way");
+}
+
+Turn turnOf(const audit::StationReport& before, const audit::StationReport& after) {
+  if (before.verdict != after.verdict) return after.verdict < before.verdict ? Turn::Better : Turn::Worse;
+  for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
+    const double was = farness(before.*nearest), is = farness(after.*nearest);
+    if (was != is && !(std::abs(was - is) < kSame_m)) return is < was ? Turn::Better : Turn::Worse;
+  }
+  return Turn::Other;
+}
+
+QString textOf(const audit::StationReport& before, const audit::StationReport& after,
+               layout::LengthUnit unit) {
+  QStringList parts;
+  const auto add = [&](const QString& what, const audit::Nearest& was, const audit::Nearest& is) {
+    if (!same(was, is)) parts << what.arg(words(was, unit), words(is, unit));
+  };
+  add(QCoreApplication::translate("plan", "stop %1 → %2"), before.stop, after.stop);
+  add(QCoreApplication::translate("plan", "phone %1 → %2"), before.phone, after.phone);
+  if (before.verdict != after.verdict)
+    parts << QCoreApplication::translate("plan", "now %1")
+                 .arg(QString::fromStdString(std::string(audit::word(after.verdict))));
+  return QString::fromStdString(after.name) + ": " + parts.join(", ");
+}
+
+}  // namespace
+
+std::vector<StationChange> changesBetween(const audit::Report& before, const audit::Report& after) {
+  std::unordered_map<std::string, const audit::StationReport*> was;
+  for (const auto& station : before.stations) was.emplace(station.id, &station);
+  std::vector<StationChange> changes;
+  for (const auto& is : after.stations) {
+    const auto found = was.find(is.id);
+    if (found == was.end()) continue;
+    const audit::StationReport& old = *found->second;
+    if (old.verdict == is.verdict && same(old.stop, is.stop) && same(old.phone, is.phone)) continue;
+    changes.push_back({is.id, turnOf(old, is), textOf(old, is, after.unit)});
+  }
+  return changes;
+}
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,54 @@
+#include "app/plan/changes.h"
+
+#include <gtest/gtest.h>
+
+namespace stopwalk::plan {
+namespace {
+
+audit::Report report(audit::Verdict verdict, std::optional<double> stop_m, double phone_m) {
+  audit::StationReport station;
+  station.id = "saw/operator";
+  station.name = "Saw, operator";
+  station.verdict = verdict;
+  station.stop.status = stop_m ? audit::Status::Walk : audit::Status::Unreachable;
+  station.stop.walk_m = stop_m;
+  station.phone.status = audit::Status::Walk;
+  station.phone.walk_m = phone_m;
+  audit::Report r;
+  r.stations.push_back(station);
+  return r;
+}
+
+using audit::Verdict;
+
+TEST(Changes, OfLessThanACentimetreAreNone) {
+  EXPECT_TRUE(changesBetween(report(Verdict::Meets, 3, 9), report(Verdict::Meets, 3.009, 9)).empty());
+  EXPECT_EQ(changesBetween(report(Verdict::Meets, 3, 9), report(Verdict::Meets, 3.011, 9)).size(), 1u);
+}
+
+TEST(Changes, AreJudgedByTheVerdictBeforeTheWalk) {
+  const auto change = changesBetween(report(Verdict::Meets, 3, 9), report(Verdict::Fails, 2, 9)).at(0);
+  EXPECT_EQ(change.turn, Turn::Worse);
+  EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop 3 m → 2 m, now fails");
+}
+
+TEST(Changes, OfTheWalkToThePhoneCountWhereTheStopIsTheSame) {
+  EXPECT_EQ(changesBetween(report(Verdict::Meets, 3, 9), report(Verdict::Meets, 3, 8)).at(0).turn,
+            Turn::Better);
+  EXPECT_EQ(changesBetween(report(Verdict::Meets, 3, 9), report(Verdict::Meets, 3, 10)).at(0).turn,
+            Turn::Worse);
+}
+
+TEST(Changes, ALostWayIsWorseThanAnyWalk) {
+  EXPECT_EQ(changesBetween(report(Verdict::Fails, 90, 9), report(Verdict::Fails, {}, 9)).at(0).turn,
+            Turn::Worse);
+  EXPECT_EQ(changesBetween(report(Verdict::Fails, {}, 9), report(Verdict::Fails, 90, 9)).at(0).turn,
+            Turn::Better);
+}
+
+TEST(Changes, OfStationsThatCameOrWentAreNone) {
+  EXPECT_TRUE(changesBetween(audit::Report(), report(Verdict::Meets, 3, 9)).empty());
+}
+
+}  // namespace
+}  // namespace stopwalk::plan
