@@ -1,18 +1,14 @@
 #include "app/documents/file_bytes.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
+#include "app/documents/words.h"
 #include "core/files/sha256.h"
 
 namespace stopwalk::documents {
 namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("documents", text);
-}
 
 FileBytes unreadable(const QString& why) {
   return {Presence::Unreadable, {}, why};
@@ -23,12 +19,13 @@ FileBytes unreadable(const QString& why) {
 FileBytes readBytes(const QString& path) {
   const QFileInfo info(path);
   if (!info.exists()) {
-    if (info.isSymLink()) return {Presence::Missing, {}, tr("the link leads to a file that is not there")};
-    return {Presence::Missing, {}, tr("there is no such file")};
+    if (info.isSymLink())
+      return {Presence::Missing, {}, Words::tr("the link leads to a file that is not there")};
+    return {Presence::Missing, {}, Words::tr("there is no such file")};
   }
-  if (info.isDir()) return unreadable(tr("it is a folder"));
-  if (!info.isFile()) return unreadable(tr("it is not a plain file"));
-  if (info.size() > kMostBytes) return unreadable(tr("it is over 64 MiB; no layout is so large"));
+  if (info.isDir()) return unreadable(Words::tr("it is a folder"));
+  if (!info.isFile()) return unreadable(Words::tr("it is not a plain file"));
+  if (info.size() > kMostBytes) return unreadable(Words::tr("it is over 64 MiB; no layout is so large"));
 
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly | QIODevice::Unbuffered)) return unreadable(file.errorString());
@@ -42,7 +39,7 @@ FileBytes readBytes(const QString& path) {
     if (got == 0) break;
     length += static_cast<std::size_t>(got);
     if (length > static_cast<std::size_t>(kMostBytes))
-      return unreadable(tr("it is over 64 MiB; no layout is so large"));
+      return unreadable(Words::tr("it is over 64 MiB; no layout is so large"));
     if (length == read.bytes.size()) read.bytes.resize(2 * length);
   }
   read.bytes.resize(length);

@@ -1,11 +1,11 @@
 #include "app/documents/layout_file.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <algorithm>
 
 #include "app/documents/file_bytes.h"
 #include "app/documents/safe_write.h"
+#include "app/documents/words.h"
 #include "core/files/layout_reader.h"
 #include "core/files/layout_writer.h"
 #include "core/files/sha256.h"
@@ -13,18 +13,14 @@
 namespace stopwalk::documents {
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("documents", text);
-}
-
 // The first error, as `line 3: what is wrong`, and how many more there are.
 QString firstError(const std::vector<files::Diagnostic>& diagnostics) {
   const auto isError = [](const files::Diagnostic& d) { return d.severity == files::Severity::Error; };
   const auto first = std::find_if(diagnostics.begin(), diagnostics.end(), isError);
   if (first == diagnostics.end()) return {};
   const auto more = std::count_if(first + 1, diagnostics.end(), isError);
-  QString text = tr("line %1: %2").arg(first->line).arg(QString::fromStdString(first->text));
-  if (more > 0) text += tr("; and %1 more").arg(more);
+  QString text = Words::tr("line %1: %2").arg(first->line).arg(QString::fromStdString(first->text));
+  if (more > 0) text += Words::tr("; and %1 more").arg(more);
   return text;
 }
 
@@ -41,42 +37,44 @@ Look lookAt(const QString& target, const SaveRequest& request, const layout::Dev
   if (there.presence == Presence::Unreadable)
     return {{},
             SaveOutcome::NotALayout,
-            {target, tr("Not saved: what is there cannot be read, and is left as it is"), there.why,
-             tr("Save under another name.")}};
+            {target, Words::tr("Not saved: what is there cannot be read, and is left as it is"), there.why,
+             Words::tr("Save under another name.")}};
   const std::string hash = files::sha256(there.bytes);
   const auto read = files::readLayout(there.bytes, target.toStdString(), kinds);
   if (!read.value)
-    return {hash,
-            SaveOutcome::NotALayout,
-            {target, tr("Not saved: what is there is not a layout, and is left as it is"),
-             firstError(read.diagnostics), tr("Save under another name, or move that file away first.")}};
+    return {
+        hash,
+        SaveOutcome::NotALayout,
+        {target, Words::tr("Not saved: what is there is not a layout, and is left as it is"),
+         firstError(read.diagnostics), Words::tr("Save under another name, or move that file away first.")}};
   if (request.overwrite || hash == request.base_sha256) return {hash, {}, {}};
   if (request.base_sha256.empty())
     return {hash,
             SaveOutcome::AlreadyThere,
             {target,
-             tr("Not saved: there is a layout of this name already"),
+             Words::tr("Not saved: there is a layout of this name already"),
              {},
-             tr("Save under another name, or replace it.")}};
+             Words::tr("Save under another name, or replace it.")}};
   return {hash,
           SaveOutcome::ChangedOnDisk,
           {target,
-           tr("Not saved: the file has changed on disk since it was opened"),
+           Words::tr("Not saved: the file has changed on disk since it was opened"),
            {},
-           tr("Save under another name, or look at both and replace the one on disk.")}};
+           Words::tr("Save under another name, or look at both and replace the one on disk.")}};
 }
 
 Trouble unwritable(const QString& target, const std::vector<files::Diagnostic>& diagnostics) {
-  return {target, tr("Not saved: the file would not open again"), firstError(diagnostics),
-          tr("Undo the last change and save again.")};
+  return {target, Words::tr("Not saved: the file would not open again"), firstError(diagnostics),
+          Words::tr("Undo the last change and save again.")};
 }
 
 Trouble failedWrite(const QString& target, const WriteResult& result) {
   if (result.written == Written::Unsure)
-    return {target, tr("Saved, but it is not sure that the file would survive a power cut"), result.why,
-            tr("Save again, or save a copy on another disk.")};
-  return {target, tr("Not saved: the file could not be written; what was there is unchanged"), result.why,
-          tr("Make room, or mend the permissions, or save in another folder; then save again.")};
+    return {target, Words::tr("Saved, but it is not sure that the file would survive a power cut"),
+            result.why, Words::tr("Save again, or save a copy on another disk.")};
+  return {target, Words::tr("Not saved: the file could not be written; what was there is unchanged"),
+          result.why,
+          Words::tr("Make room, or mend the permissions, or save in another folder; then save again.")};
 }
 
 }  // namespace
@@ -85,8 +83,8 @@ OpenResult openLayout(const QString& path, const layout::DeviceKinds& kinds) {
   OpenResult result{path, {}, {}, false, {}};
   const FileBytes there = readBytes(path);
   if (there.presence != Presence::There) {
-    result.trouble = {path, tr("Not opened: the file cannot be read"), there.why,
-                      tr("Choose another file, or mend what is in the way.")};
+    result.trouble = {path, Words::tr("Not opened: the file cannot be read"), there.why,
+                      Words::tr("Choose another file, or mend what is in the way.")};
     return result;
   }
   const QFileInfo target(targetOf(path));
@@ -95,9 +93,9 @@ OpenResult openLayout(const QString& path, const layout::DeviceKinds& kinds) {
   if (result.read.value)
     result.sha256 = files::sha256(there.bytes);
   else
-    result.trouble = {path, tr("Not opened: this is not a layout that can be read"),
+    result.trouble = {path, Words::tr("Not opened: this is not a layout that can be read"),
                       firstError(result.read.diagnostics),
-                      tr("The file is left as it is. Mend the lines named, or open another file.")};
+                      Words::tr("The file is left as it is. Mend the lines named, or open another file.")};
   return result;
 }
 

@@ -7,15 +7,9 @@
 #include <vector>
 
 #include "app/documents/file_bytes.h"
+#include "app/documents/words.h"
 
 namespace stopwalk::documents {
-namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("documents", text);
-}
-
-}  // namespace
 
 LayoutLock::LayoutLock() = default;
 
@@ -82,28 +76,30 @@ std::optional<Trouble> LayoutLock::trouble() const {
     case LockState::Held:
       return std::nullopt;
     case LockState::Others: {
-      const QString what = tr("Open to look only: another holds this layout");
+      const QString what = Words::tr("Open to look only: another holds this layout");
       if (!holder_->readable)
-        return Trouble{layout_, what, tr("its lock is damaged; made by %1").arg(holder_->text()),
-                       tr("If you are sure that nobody works on it, take it over.")};
-      return Trouble{layout_, what, holder_->text(),
-                     holder_->this_host
-                         ? tr("Close it there, or save your work under another name.")
-                         : tr("Ask there first. If you are sure that nobody works on it, take it over.")};
+        return Trouble{layout_, what, Words::tr("its lock is damaged; made by %1").arg(holder_->text()),
+                       Words::tr("If you are sure that nobody works on it, take it over.")};
+      return Trouble{
+          layout_, what, holder_->text(),
+          holder_->this_host
+              ? Words::tr("Close it there, or save your work under another name.")
+              : Words::tr("Ask there first. If you are sure that nobody works on it, take it over.")};
     }
     case LockState::ReadOnly:
-      return Trouble{layout_,
-                     tr("Open to look only: nothing can be written in this folder"),
-                     {},
-                     tr("Save under another name in a folder of yours, or have the permissions changed.")};
+      return Trouble{
+          layout_,
+          Words::tr("Open to look only: nothing can be written in this folder"),
+          {},
+          Words::tr("Save under another name in a folder of yours, or have the permissions changed.")};
     case LockState::None:
     case LockState::Failed:
       break;
   }
   return Trouble{layout_,
-                 tr("Open without a lock: another could write the file at the same time"),
+                 Words::tr("Open without a lock: another could write the file at the same time"),
                  {},
-                 tr("Try again, or save under another name.")};
+                 Words::tr("Try again, or save under another name.")};
 }
 
 }  // namespace stopwalk::documents

@@ -1,18 +1,14 @@
 #include "app/documents/lock_holder.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QLockFile>
 #include <QSysInfo>
 
 #include "app/documents/file_bytes.h"
+#include "app/documents/words.h"
 
 namespace stopwalk::documents {
 namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("documents", text);
-}
 
 // Two computers may have one name. The fourth line of a QLockFile is the machine's id, where it has one.
 bool isThisMachine(const std::string& lock) {
@@ -23,9 +19,9 @@ bool isThisMachine(const std::string& lock) {
 }  // namespace
 
 QString Holder::text() const {
-  const QString who = user.isEmpty() ? tr("somebody") : user;
-  const QString where = host.isEmpty() ? tr("an unknown computer") : host;
-  return tr("%1 on %2, since %3").arg(who, where, since.toString("yyyy-MM-dd HH:mm"));
+  const QString who = user.isEmpty() ? Words::tr("somebody") : user;
+  const QString where = host.isEmpty() ? Words::tr("an unknown computer") : host;
+  return Words::tr("%1 on %2, since %3").arg(who, where, since.toString("yyyy-MM-dd HH:mm"));
 }
 
 std::optional<Holder> holderOf(const QString& lock_file) {

@@ -1,6 +1,5 @@
 #include "app/documents/recovery_store.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -11,6 +10,7 @@
 #include "app/documents/file_bytes.h"
 #include "app/documents/recovery_file.h"
 #include "app/documents/safe_write.h"
+#include "app/documents/words.h"
 #include "core/files/device_kinds_reader.h"
 #include "core/files/layout_reader.h"
 #include "core/files/layout_writer.h"
@@ -22,10 +22,6 @@ namespace {
 constexpr auto kLock = ".lock";
 // A lock is written at once. One that still says nothing after so long belongs to nobody.
 constexpr qint64 kMuteLockSeconds = 60;
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("documents", text);
-}
 
 std::unique_ptr<QLockFile> lockOf(const QString& folder) {
   auto lock = std::make_unique<QLockFile>(folder + kLock);
@@ -43,23 +39,24 @@ SavedFile savedFileOf(const RecoveryFile& kept) {
 
 Trouble damaged(const QString& file, const QString& why) {
   const bool unfinished = !file.endsWith(".recovery");
-  return {file,
-          unfinished ? tr("The program stopped while it kept this work, and a part is missing")
-                     : tr("This kept work is damaged and cannot be opened"),
-          why,
-          unfinished
-              ? tr("What was kept before it, if anything, is listed beside it. Throw this away, or keep "
-                   "it and look at it with a text editor: from the third line on it is a layout.")
-              : tr("Throw it away, or keep it and look at it with a text editor: from the third line on "
-                   "it is a layout.")};
+  return {
+      file,
+      unfinished ? Words::tr("The program stopped while it kept this work, and a part is missing")
+                 : Words::tr("This kept work is damaged and cannot be opened"),
+      why,
+      unfinished
+          ? Words::tr("What was kept before it, if anything, is listed beside it. Throw this away, or keep "
+                      "it and look at it with a text editor: from the third line on it is a layout.")
+          : Words::tr("Throw it away, or keep it and look at it with a text editor: from the third line on "
+                      "it is a layout.")};
 }
 
 Trouble heldBy(const QString& session, const Holder& holder) {
   if (!holder.readable)
-    return {session, tr("Unsaved work is kept here, and its lock is damaged"), holder.text(),
-            tr("Start the program again in a minute to have the work back.")};
-  return {session, tr("Unsaved work is kept here by a program on another computer"), holder.text(),
-          tr("If the program runs there no more, start it there once to have the work back.")};
+    return {session, Words::tr("Unsaved work is kept here, and its lock is damaged"), holder.text(),
+            Words::tr("Start the program again in a minute to have the work back.")};
+  return {session, Words::tr("Unsaved work is kept here by a program on another computer"), holder.text(),
+          Words::tr("If the program runs there no more, start it there once to have the work back.")};
 }
 
 Found foundIn(const QString& file) {
@@ -71,7 +68,7 @@ Found foundIn(const QString& file) {
   }
   const std::optional<RecoveryFile> kept = parseRecovery(there.bytes);
   if (!kept) {
-    found.trouble = damaged(file, tr("its bytes are not those that were written"));
+    found.trouble = damaged(file, Words::tr("its bytes are not those that were written"));
     return found;
   }
   found.layout_path = kept->layout_path;
@@ -105,8 +102,9 @@ std::optional<Trouble> removeKept(const QString& file) {
   QFile kept(file);
   if (!kept.exists()) return std::nullopt;
   if (!kept.remove())
-    return Trouble{file, tr("The kept work could not be thrown away"), kept.errorString(),
-                   tr("It will be offered again at the next start. Mend the permissions of its folder.")};
+    return Trouble{
+        file, Words::tr("The kept work could not be thrown away"), kept.errorString(),
+        Words::tr("It will be offered again at the next start. Mend the permissions of its folder.")};
   syncFolder(QFileInfo(file).absolutePath());  // lost, it is only offered once more
   return std::nullopt;
 }
@@ -135,15 +133,15 @@ QString RecoveryStore::newId() {
 std::optional<Trouble> RecoveryStore::begin() {
   if (!own_.isEmpty()) return std::nullopt;
   const auto trouble = [&](const QString& why) {
-    return Trouble{root_, tr("Your unsaved work cannot be kept for the case of a crash"), why,
-                   tr("Save often; make room or mend the permissions of this folder.")};
+    return Trouble{root_, Words::tr("Your unsaved work cannot be kept for the case of a crash"), why,
+                   Words::tr("Save often; make room or mend the permissions of this folder.")};
   };
-  if (!makeFolders(root_)) return trouble(tr("the folder cannot be made"));
+  if (!makeFolders(root_)) return trouble(Words::tr("the folder cannot be made"));
   QFile::setPermissions(root_, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
   const QString folder = root_ + "/" + QUuid::createUuid().toString(QUuid::Id128);
   auto lock = lockOf(folder);
-  if (!lock->tryLock()) return trouble(tr("the lock cannot be made"));
-  if (!QDir().mkdir(folder)) return trouble(tr("the folder cannot be made"));
+  if (!lock->tryLock()) return trouble(Words::tr("the lock cannot be made"));
+  if (!QDir().mkdir(folder)) return trouble(Words::tr("the folder cannot be made"));
   if (const QString why = syncFolder(root_); !why.isEmpty()) {
     QDir().rmdir(folder);
     return trouble(why);
@@ -161,8 +159,8 @@ std::optional<Trouble> RecoveryStore::store(const QString& id, const QString& la
                           QDateTime::currentDateTimeUtc(), files::writeLayout(layout)};
   const WriteResult result = writeWhole(fileOf(id), recoveryText(kept));
   if (result.written == Written::Yes) return std::nullopt;
-  return Trouble{fileOf(id), tr("Your last changes could not be kept for the case of a crash"), result.why,
-                 tr("Save now; make room or mend the permissions of this folder.")};
+  return Trouble{fileOf(id), Words::tr("Your last changes could not be kept for the case of a crash"),
+                 result.why, Words::tr("Save now; make room or mend the permissions of this folder.")};
 }
 
 std::optional<Trouble> RecoveryStore::discard(const QString& id) {

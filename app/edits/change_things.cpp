@@ -1,19 +1,14 @@
 #include "app/edits/change_things.h"
 
-#include <QCoreApplication>
-
 #include "app/edits/add_things.h"
 #include "app/edits/step_names.h"
+#include "app/edits/words.h"
 
 namespace stopwalk::edits {
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("edits", text);
-}
-
 QString nameOfChange(const QString& field, const QString& of) {
-  return tr("Change the %1 of %2").arg(field, of);
+  return Words::tr("Change the %1 of %2").arg(field, of);
 }
 
 void setKind(layout::Device& device, const layout::DeviceKind& kind, double usual_length) {
@@ -34,23 +29,24 @@ Edit changeStep(const layout::Layout& before, const QString& field, layout::Layo
 }
 
 Edit changeSiteStep(const layout::Layout& before, const QString& field, layout::Layout after) {
-  return step(before, nameOfChange(field, tr("the workshop")), std::move(after), field + " of (site)");
+  return step(before, nameOfChange(field, Words::tr("the workshop")), std::move(after), field + " of (site)");
 }
 
 Edit changeRevisionStep(const layout::Layout& before, const QString& field, layout::Layout after) {
-  return step(before, nameOfChange(field, tr("the revision")), std::move(after), field + " of (revision)");
+  return step(before, nameOfChange(field, Words::tr("the revision")), std::move(after),
+              field + " of (revision)");
 }
 
 Edit setProfile(const layout::Layout& layout, const std::string& profile) {
   layout::Layout after = layout;
   after.profile = profile;
-  return step(layout, tr("Change the profile"), std::move(after), "profile");
+  return step(layout, Words::tr("Change the profile"), std::move(after), "profile");
 }
 
 Edit setUnit(const layout::Layout& layout, layout::LengthUnit unit) {
   layout::Layout after = layout;
   after.unit = unit;
-  return step(layout, tr("Change the unit"), std::move(after));
+  return step(layout, Words::tr("Change the unit"), std::move(after));
 }
 
 Edit setDeviceKind(const layout::Layout& layout, const std::vector<std::string>& ids,
@@ -66,7 +62,7 @@ Edit setDeviceKind(const layout::Layout& layout, const std::vector<std::string>&
       continue;
     changed.push_back(thing);
   }
-  return changeStep(layout, tr("kind"), std::move(after), changed);
+  return changeStep(layout, Words::tr("kind"), std::move(after), changed);
 }
 
 }  // namespace stopwalk::edits

@@ -3,17 +3,14 @@
 #include <QCoreApplication>
 
 #include "app/edits/visit_thing.h"
+#include "app/edits/words.h"
 #include "core/files/readable.h"
 
 namespace stopwalk::edits {
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("edits", text);
-}
-
 QString partOf(const layout::Machine& machine, const std::string& part) {
-  return tr("%1 of %2").arg(text(part), text(machine.name.empty() ? machine.id : machine.name));
+  return Words::tr("%1 of %2").arg(text(part), text(machine.name.empty() ? machine.id : machine.name));
 }
 
 }  // namespace
@@ -21,26 +18,26 @@ QString partOf(const layout::Machine& machine, const std::string& part) {
 QString kindWord(ThingKind kind) {
   switch (kind) {
     case ThingKind::Underlay:
-      return tr("underlay");
+      return Words::tr("underlay");
     case ThingKind::Room:
-      return tr("room");
+      return Words::tr("room");
     case ThingKind::Door:
-      return tr("door");
+      return Words::tr("door");
     case ThingKind::Fixture:
-      return tr("fixture");
+      return Words::tr("fixture");
     case ThingKind::Machine:
-      return tr("machine");
+      return Words::tr("machine");
     case ThingKind::Station:
-      return tr("station");
+      return Words::tr("station");
     case ThingKind::MachineDevice:
     case ThingKind::WallDevice:
-      return tr("device");
+      return Words::tr("device");
     case ThingKind::Phone:
-      return tr("phone");
+      return Words::tr("phone");
     case ThingKind::Note:
-      return tr("note");
+      return Words::tr("note");
     case ThingKind::TapeCheck:
-      return tr("tape check");
+      return Words::tr("tape check");
   }
   return {};
 }
@@ -52,7 +49,7 @@ QString called(const layout::Layout& layout, const Thing& thing) {
   const QString word = kindWord(thing.kind);
   // `door-2` says what it is; `d1` does not.
   const QString start = QString(word).replace(' ', '-');
-  return name != id || text(id).startsWith(start) ? text(name) : tr("%1 %2").arg(word, text(id));
+  return name != id || text(id).startsWith(start) ? text(name) : Words::tr("%1 %2").arg(word, text(id));
 }
 
 QString called(const layout::Layout& layout, const std::vector<Thing>& things) {

@@ -1,10 +1,10 @@
 #include "app/plan/changes.h"
 
-#include <QCoreApplication>
 #include <cmath>
 #include <limits>
 #include <unordered_map>
 
+#include "app/plan/words.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::plan {
@@ -23,9 +23,9 @@ bool same(const audit::Nearest& a, const audit::Nearest& b) {
 }
 
 QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
-  if (nearest.status == audit::Status::AtHand) return QCoreApplication::translate("plan", "at hand");
+  if (nearest.status == audit::Status::AtHand) return Words::tr("at hand");
   if (nearest.walk_m) return QString::fromStdString(audit::lengthText(*nearest.walk_m, unit));
-  return QCoreApplication::translate("plan", "no way");
+  return Words::tr("no way");
 }
 
 Turn turnOf(const audit::StationReport& before, const audit::StationReport& after) {
@@ -43,11 +43,10 @@ QString textOf(const audit::StationReport& before, const audit::StationReport& a
   const auto add = [&](const QString& what, const audit::Nearest& was, const audit::Nearest& is) {
     if (!same(was, is)) parts << what.arg(words(was, unit), words(is, unit));
   };
-  add(QCoreApplication::translate("plan", "stop %1 → %2"), before.stop, after.stop);
-  add(QCoreApplication::translate("plan", "phone %1 → %2"), before.phone, after.phone);
+  add(Words::tr("stop %1 → %2"), before.stop, after.stop);
+  add(Words::tr("phone %1 → %2"), before.phone, after.phone);
   if (before.verdict != after.verdict)
-    parts << QCoreApplication::translate("plan", "now %1")
-                 .arg(QString::fromStdString(std::string(audit::word(after.verdict))));
+    parts << Words::tr("now %1").arg(QString::fromStdString(std::string(audit::word(after.verdict))));
   return QString::fromStdString(after.name) + ": " + parts.join(", ");
 }
 

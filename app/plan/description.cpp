@@ -1,8 +1,8 @@
 #include "app/plan/description.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
+#include "app/plan/words.h"
 #include "core/geometry/box.h"
 #include "core/layout/units.h"
 
@@ -11,10 +11,6 @@ namespace {
 
 using edits::Thing;
 using edits::ThingKind;
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
 
 QString walkText(double mm, layout::LengthUnit unit) {
   const bool is_metric = unit == layout::LengthUnit::Millimetre || unit == layout::LengthUnit::Metre;
@@ -25,7 +21,8 @@ QString walkText(double mm, layout::LengthUnit unit) {
 QString sizeOf(const geometry::Polygon& outline, layout::LengthUnit unit) {
   const geometry::Box box = geometry::boxOf(outline);
   if (box.empty()) return "";
-  return tr("%1 by %2").arg(walkText(box.high.x - box.low.x, unit), walkText(box.high.y - box.low.y, unit));
+  return Words::tr("%1 by %2")
+      .arg(walkText(box.high.x - box.low.x, unit), walkText(box.high.y - box.low.y, unit));
 }
 
 QString sizeOf(const layout::Footprint& footprint, layout::LengthUnit unit) {
@@ -38,7 +35,7 @@ QString kindName(const layout::DeviceKinds& kinds, const std::string& key) {
 }
 
 QString walksOf(const audit::StationReport& station, layout::LengthUnit unit) {
-  return tr("stop: %1; phone: %2").arg(describe(station.stop, unit), describe(station.phone, unit));
+  return Words::tr("stop: %1; phone: %2").arg(describe(station.stop, unit), describe(station.phone, unit));
 }
 
 // Of every station of the machine, or of the one.
@@ -62,17 +59,18 @@ QString describe(const audit::Nearest& nearest, layout::LengthUnit unit) {
   const QString name = QString::fromStdString(nearest.name);
   switch (nearest.status) {
     case audit::Status::AtHand:
-      return tr("%1, at hand").arg(name);
+      return Words::tr("%1, at hand").arg(name);
     case audit::Status::Walk:
-      return tr("%1, %2").arg(name, walkText(nearest.walk_m.value_or(0) * 1000, unit));
+      return Words::tr("%1, %2").arg(name, walkText(nearest.walk_m.value_or(0) * 1000, unit));
     case audit::Status::Narrow:
-      return tr("%1, %2 through a narrow way").arg(name, walkText(nearest.walk_m.value_or(0) * 1000, unit));
+      return Words::tr("%1, %2 through a narrow way")
+          .arg(name, walkText(nearest.walk_m.value_or(0) * 1000, unit));
     case audit::Status::Unreachable:
-      return tr("no way to it");
+      return Words::tr("no way to it");
     case audit::Status::None:
-      return tr("none");
+      return Words::tr("none");
     case audit::Status::Unmeasured:
-      return tr("not measured, the station is not on the floor");
+      return Words::tr("not measured, the station is not on the floor");
   }
   return "";
 }
@@ -83,34 +81,34 @@ QString describe(const layout::Layout& layout, const layout::DeviceKinds& kinds,
   const QString name = quoted(layout, thing);
   switch (thing.kind) {
     case ThingKind::Underlay:
-      return tr("Underlay picture");
+      return Words::tr("Underlay picture");
     case ThingKind::Room:
-      return tr("%1, %2").arg(name, sizeOf(layout.rooms[thing.index].outline, unit));
+      return Words::tr("%1, %2").arg(name, sizeOf(layout.rooms[thing.index].outline, unit));
     case ThingKind::Door:
-      return tr("Door %1, %2 wide").arg(name, walkText(layout.doors[thing.index].width, unit));
+      return Words::tr("Door %1, %2 wide").arg(name, walkText(layout.doors[thing.index].width, unit));
     case ThingKind::Fixture:
-      return tr("%1, %2").arg(name, sizeOf(layout.fixtures[thing.index].footprint, unit));
+      return Words::tr("%1, %2").arg(name, sizeOf(layout.fixtures[thing.index].footprint, unit));
     case ThingKind::Machine: {
       const auto& m = layout.machines[thing.index];
-      return tr("%1, %2").arg(name, sizeOf(m.footprint, unit)) + walks(report, m.id, "", unit);
+      return Words::tr("%1, %2").arg(name, sizeOf(m.footprint, unit)) + walks(report, m.id, "", unit);
     }
     case ThingKind::Station: {
       const auto& m = layout.machines[thing.index];
-      return tr("Station %1").arg(name) + walks(report, m.id, edits::idOf(layout, thing), unit);
+      return Words::tr("Station %1").arg(name) + walks(report, m.id, edits::idOf(layout, thing), unit);
     }
     case ThingKind::MachineDevice:
-      return tr("%1 of %2")
+      return Words::tr("%1 of %2")
           .arg(kindName(kinds, layout.machines[thing.index].devices[thing.part].kind),
                quoted(layout, {ThingKind::Machine, thing.index}));
     case ThingKind::WallDevice:
-      return tr("%1 %2").arg(kindName(kinds, layout.devices[thing.index].kind), name);
+      return Words::tr("%1 %2").arg(kindName(kinds, layout.devices[thing.index].kind), name);
     case ThingKind::Phone:
-      return tr("Phone: %1").arg(name);
+      return Words::tr("Phone: %1").arg(name);
     case ThingKind::Note:
-      return tr("Note: %1").arg(QString::fromStdString(layout.notes[thing.index].text));
+      return Words::tr("Note: %1").arg(QString::fromStdString(layout.notes[thing.index].text));
     case ThingKind::TapeCheck: {
       const auto& t = layout.tape_checks[thing.index];
-      return tr("Taped from %1 to %2: %3")
+      return Words::tr("Taped from %1 to %2: %3")
           .arg(QString::fromStdString(t.from), QString::fromStdString(t.to), walkText(t.taped, unit));
     }
   }

@@ -1,6 +1,5 @@
 #include "app/window/asker.h"
 
-#include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
 #include <QPushButton>
@@ -10,12 +9,8 @@ namespace {
 
 constexpr const char* kEnding = ".layout.yaml";
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("window", text);
-}
-
 QString layoutFilter() {
-  return tr("Workshop layouts (*%1)").arg(kEnding) + ";;" + tr("All files (*)");
+  return DialogAsker::tr("Workshop layouts (*%1)").arg(kEnding) + ";;" + DialogAsker::tr("All files (*)");
 }
 
 }  // namespace

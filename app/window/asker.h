@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QCoreApplication>
 #include <QString>
 #include <QStringList>
 
@@ -28,6 +29,8 @@ class Asker {
 };
 
 class DialogAsker : public Asker {
+  Q_DECLARE_TR_FUNCTIONS(DialogAsker)
+
  public:
   explicit DialogAsker(QWidget* parent) : parent_(parent) {}
   int ask(const Question& question) override;

@@ -1,6 +1,5 @@
 #include "app/plan/items/station_item.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -10,6 +9,7 @@
 #include "app/plan/items/stamp.h"
 #include "app/plan/items/station_sign.h"
 #include "app/plan/text.h"
+#include "app/plan/words.h"
 #include "core/geometry/polygon.h"
 #include "core/geometry/segment.h"
 
@@ -33,13 +33,13 @@ double radiusAt(double pixels_per_mm) {
 QString letterOf(layout::Role role) {
   switch (role) {
     case layout::Role::Operator:
-      return QCoreApplication::translate("plan", "O", "letter of an operator's station");
+      return Words::tr("O", "letter of an operator's station");
     case layout::Role::Helper:
-      return QCoreApplication::translate("plan", "H", "letter of a helper's station");
+      return Words::tr("H", "letter of a helper's station");
     case layout::Role::Setter:
-      return QCoreApplication::translate("plan", "S", "letter of a setter's station");
+      return Words::tr("S", "letter of a setter's station");
     case layout::Role::Instructor:
-      return QCoreApplication::translate("plan", "I", "letter of an instructor's station");
+      return Words::tr("I", "letter of an instructor's station");
   }
   return {};
 }

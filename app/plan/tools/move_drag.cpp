@@ -1,9 +1,8 @@
-#include <QCoreApplication>
-
 #include "app/edits/move_things.h"
 #include "app/plan/guides.h"
 #include "app/plan/pointing.h"
 #include "app/plan/tools/drag.h"
+#include "app/plan/words.h"
 #include "core/layout/units.h"
 
 namespace stopwalk::plan {
@@ -63,7 +62,7 @@ class MoveDrag : public Drag {
     const auto text = [&](double mm) {
       return QString::fromStdString(layout::formatLength(mm, host.layout().unit));
     };
-    return QCoreApplication::translate("plan", "moved %1 across, %2 up").arg(text(by_.x), text(by_.y));
+    return Words::tr("moved %1 across, %2 up").arg(text(by_.x), text(by_.y));
   }
 
  private:

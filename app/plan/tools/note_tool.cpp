@@ -1,18 +1,9 @@
 #include "app/plan/tools/note_tool.h"
 
-#include <QCoreApplication>
-
 #include "app/edits/add_things.h"
 #include "app/plan/pointing.h"
 
 namespace stopwalk::plan {
-namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
-
-}  // namespace
 
 NoteTool::NoteTool(ToolHost& tool_host) : Tool(tool_host), fields_{{tr("X")}, {tr("Y")}} {}
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QCoreApplication>
 #include <optional>
 
 #include "app/plan/tools/tool.h"
@@ -8,6 +9,8 @@ namespace stopwalk::plan {
 
 // A note: pressed where its text goes, dragged to what it points to.
 class NoteTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(NoteTool)
+
  public:
   explicit NoteTool(ToolHost& tool_host);
 

@@ -1,6 +1,5 @@
 #include "app/plan/tools/outline_tool.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <cmath>
 #include <numbers>
@@ -14,10 +13,6 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr double kSquare_deg = 3;  // a side so near to a right direction is pulled into it
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
 
 double degreesOf(geometry::Point d) {
   const double deg = std::atan2(d.y, d.x) * 180 / std::numbers::pi;

@@ -1,11 +1,15 @@
 #pragma once
 
+#include <QCoreApplication>
+
 #include "app/plan/tools/tool.h"
 
 namespace stopwalk::plan {
 
 // A room by its corners, one after the other; each side by a click, or by its length and direction.
 class OutlineTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(OutlineTool)
+
  public:
   explicit OutlineTool(ToolHost& tool_host);
 

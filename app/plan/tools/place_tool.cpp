@@ -1,6 +1,5 @@
 #include "app/plan/tools/place_tool.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <cmath>
 
@@ -12,10 +11,6 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr double kTurnStep_deg = 15;
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
 
 std::string lastSelected(ToolHost& host) {
   return host.selection().empty() ? "" : host.selection().ids().back();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QCoreApplication>
 #include <optional>
 
 #include "app/plan/choice.h"
@@ -10,6 +11,8 @@ namespace stopwalk::plan {
 // One new thing that is put down where the pointer is: a machine, bench, door, station, device or phone. What
 // belongs on a wall or on a machine goes there by itself.
 class PlaceTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(PlaceTool)
+
  public:
   PlaceTool(Choice choice, ToolHost& tool_host);
 

@@ -22,10 +22,6 @@ constexpr double kFromWall_mm = 600;  // so near, a thing goes onto the wall; fa
 constexpr double kFromMachine_mm = 250;  // so near, a device is meant for the machine
 constexpr double kFarthestWall_mm = 1e5;
 
-std::string tr(const char* text) {
-  return QCoreApplication::translate("plan", text).toStdString();
-}
-
 Point inFrame(const layout::Machine& m, Point at) {
   return geometry::turned(at - m.at, -m.turn);
 }
@@ -92,13 +88,14 @@ std::optional<Added> putDevice(const Layout& layout, const layout::DeviceKind& k
 
 std::optional<Added> putPhone(const Layout& layout, Point at) {
   const auto wall = nearestWall(layout, at, kFromWall_mm);
-  return edits::addPhone(layout, tr("Emergency phone"), wall ? wall->at : at, wall ? wall->faces : 270);
+  return edits::addPhone(layout, QCoreApplication::translate("plan", "Emergency phone").toStdString(),
+                         wall ? wall->at : at, wall ? wall->faces : 270);
 }
 
 std::string fixtureName(const std::string& key) {
-  if (key == "column") return tr("Column");
-  if (key == "rack") return tr("Rack");
-  return tr("Bench");
+  if (key == "column") return QCoreApplication::translate("plan", "Column").toStdString();
+  if (key == "rack") return QCoreApplication::translate("plan", "Rack").toStdString();
+  return QCoreApplication::translate("plan", "Bench").toStdString();
 }
 
 }  // namespace

@@ -1,6 +1,5 @@
 #include "app/plan/tools/room_tool.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 #include "app/edits/add_things.h"
@@ -12,10 +11,6 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr double kLeast_mm = 100;
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
 
 }  // namespace
 

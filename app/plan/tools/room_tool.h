@@ -1,11 +1,15 @@
 #pragma once
 
+#include <QCoreApplication>
+
 #include "app/plan/tools/tool.h"
 
 namespace stopwalk::plan {
 
 // A rectangular room, by two opposite corners or by numbers.
 class RoomTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(RoomTool)
+
  public:
   explicit RoomTool(ToolHost& tool_host);
 

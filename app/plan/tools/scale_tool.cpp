@@ -1,18 +1,9 @@
 #include "app/plan/tools/scale_tool.h"
 
-#include <QCoreApplication>
-
 #include "app/edits/scale_underlay.h"
 #include "app/plan/guides.h"
 
 namespace stopwalk::plan {
-namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
-
-}  // namespace
 
 void ScaleTool::pressed(const PointerEvent& event) {
   if (ends_.size() == 2) return;

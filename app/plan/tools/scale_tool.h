@@ -1,11 +1,15 @@
 #pragma once
 
+#include <QCoreApplication>
+
 #include "app/plan/tools/tool.h"
 
 namespace stopwalk::plan {
 
 // Brings the underlay picture to scale: two places on it, and the distance between them.
 class ScaleTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(ScaleTool)
+
  public:
   explicit ScaleTool(ToolHost& tool_host) : Tool(tool_host) {}
 

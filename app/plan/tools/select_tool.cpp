@@ -1,6 +1,5 @@
 #include "app/plan/tools/select_tool.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 
 #include "app/edits/move_things.h"
@@ -13,10 +12,6 @@ namespace {
 
 constexpr double kNudge_mm = 10;
 constexpr double kNudgeFar_mm = 100;
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
 
 bool hangs(edits::ThingKind kind) {
   using enum edits::ThingKind;

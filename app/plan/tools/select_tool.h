@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QCoreApplication>
 #include <memory>
 
 #include "app/plan/tools/drag.h"
@@ -9,6 +10,8 @@ namespace stopwalk::plan {
 
 // Picks things, and moves what is picked: by dragging, by its handles, by the arrow keys.
 class SelectTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(SelectTool)
+
  public:
   explicit SelectTool(ToolHost& tool_host) : Tool(tool_host) {}
 

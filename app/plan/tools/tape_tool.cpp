@@ -1,16 +1,10 @@
 #include "app/plan/tools/tape_tool.h"
 
-#include <QCoreApplication>
-
 #include "app/edits/add_things.h"
 #include "app/plan/pointing.h"
 
 namespace stopwalk::plan {
 namespace {
-
-QString tr(const char* text) {
-  return QCoreApplication::translate("plan", text);
-}
 
 bool canBeTapedTo(edits::ThingKind kind) {
   using enum edits::ThingKind;

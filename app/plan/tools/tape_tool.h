@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QCoreApplication>
 #include <string>
 
 #include "app/plan/tools/tool.h"
@@ -8,6 +9,8 @@ namespace stopwalk::plan {
 
 // A distance taped on the floor, from one thing to another, typed as it was read.
 class TapeTool : public Tool {
+  Q_DECLARE_TR_FUNCTIONS(TapeTool)
+
  public:
   explicit TapeTool(ToolHost& tool_host);
 
