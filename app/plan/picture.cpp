@@ -74,6 +74,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
   std::ranges::sort(shown);
 
   PaintContext context{view, theme};
+  context.grid = marks.grid;
   std::vector<Label> labels;
   std::vector<Covered> covered;
   std::vector<QRectF> boxes;

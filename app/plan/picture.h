@@ -16,6 +16,7 @@ struct Marks {
   std::function<bool(const std::string& id)> selected;
   std::string hovered;
   const std::map<std::string, StationState>* stations = nullptr;  // of the last audit
+  std::optional<layout::LengthUnit> grid = {};                    // of the floors, if it is shown
 };
 
 // A layout as items, and where they are.

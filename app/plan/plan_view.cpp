@@ -131,6 +131,11 @@ void PlanView::zoomBy(double factor) {
   update();
 }
 
+void PlanView::showGrid(bool shows) {
+  shows_grid_ = shows;
+  update();
+}
+
 void PlanView::goTo(const std::string& id) {
   const Item* item = picture().find(id);
   if (!item || item->bounds().empty()) return;
@@ -208,6 +213,10 @@ void PlanView::paintEvent(QPaintEvent*) {
   marks.selected = [this](const std::string& id) { return selection_.contains(id); };
   marks.hovered = hovered_;
   marks.stations = &states_;
+  if (shows_grid_) {
+    marks.grid = shown().unit;
+    paintGrid(painter, view_, theme_, visible, shown().unit);
+  }
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
   paintFaults(painter);
   paintRoutes(painter);

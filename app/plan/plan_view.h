@@ -40,6 +40,7 @@ class PlanView : public QWidget, private ToolHost {
   bool isDragging() const { return preview_ != nullptr; }
   void fit();
   void zoomBy(double factor);
+  void showGrid(bool shows);
   // Brings a thing into sight.
   void goTo(const std::string& id);
   // The place in the middle of what is seen: where things go that come without a pointer.
@@ -108,6 +109,7 @@ class PlanView : public QWidget, private ToolHost {
   ViewTransform view_;
   bool never_fitted_ = true;
   bool read_only_ = false;
+  bool shows_grid_ = true;
 
   std::shared_ptr<const layout::Layout> preview_;
   mutable std::optional<Picture> picture_;  // of what is shown; made when it is asked for

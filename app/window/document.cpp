@@ -9,10 +9,12 @@
 namespace stopwalk::window {
 
 Document::Document(documents::RecoveryStore& store, QThreadPool& recovery_worker, QObject* parent)
-    : QObject(parent), saved_(edited_.snapshot()), autosave_(store, recovery_worker, store.newId(), [this] {
+    : QObject(parent), autosave_(store, recovery_worker, store.newId(), [this] {
         return documents::Draft{path_, sha256_, edited_.layout()};
       }) {
   saver_.setMaxThreadCount(1);
+  edited_.reset(emptyLayout());
+  saved_ = edited_.snapshot();
   connect(&edited_, &edits::EditedLayout::changed, this, [this] {
     if (isSaved())
       autosave_.discard();
@@ -50,6 +52,12 @@ void Document::setFile(const QString& path, const std::string& sha256, bool read
   watch_.watch(path, sha256);
   if (path.isEmpty()) lock_.giveBack();
   emit sourcesChanged();
+}
+
+layout::Layout Document::emptyLayout() {
+  layout::Layout empty;
+  empty.site.name = tr("New workshop").toStdString();
+  return empty;
 }
 
 void Document::start(layout::Layout layout, plan::Catalogue catalogue) {

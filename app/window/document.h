@@ -39,8 +39,10 @@ class Document : public QObject {
   // What the reader had to say about the file as it was opened.
   const std::vector<files::Diagnostic>& diagnostics() const { return diagnostics_; }
 
+  // Nothing drawn yet, and a name to be changed.
+  static layout::Layout emptyLayout();
   // An empty plan without a file, or with one's content that has no file of its own, such as a sample.
-  void start(layout::Layout layout = {}, plan::Catalogue catalogue = plan::bundledCatalogue());
+  void start(layout::Layout layout = emptyLayout(), plan::Catalogue catalogue = plan::bundledCatalogue());
   // Takes over what was opened. Without the lock, or asked so, for looking only.
   void take(documents::OpenResult opened_layout, plan::Catalogue catalogue, bool read_only);
   documents::LockState takeLock(const QString& path) { return lock_.take(path); }

@@ -154,6 +154,14 @@ void MainWindow::makeViewMenu() {
   menu.add(tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plan_->zoomBy(kZoomStep); });
   menu.add(tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plan_->zoomBy(1 / kZoomStep); });
   menu.add(tr("Show &everything"), QKeySequence(tr("0")), [this] { plan_->fit(); });
+  QAction* grid = menu.add(tr("&Grid"), QKeySequence(tr("Ctrl+'")), [] {});
+  grid->setCheckable(true);
+  connect(grid, &QAction::toggled, this, [this](bool shows) {
+    plan_->showGrid(shows);
+    settings_.setValue("window/grid", shows);
+  });
+  grid->setChecked(settings_.value("window/grid", true).toBool());
+  plan_->showGrid(grid->isChecked());
   menu.add(tr("Go to what is &picked"), QKeySequence(tr("Ctrl+G")), [this] {
     if (!selection_.empty()) plan_->goTo(selection_.ids().back());
   });

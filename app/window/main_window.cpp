@@ -171,7 +171,7 @@ void MainWindow::layoutChanged() {
   const auto gone = [&](const std::string& id) { return !edits::findThing(*shown_, id); };
   auto ids = selection_.ids();
   if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));
-  first_minutes_->setVisible(*shown_ == layout::Layout());
+  first_minutes_->setVisible(*shown_ == Document::emptyLayout());
   first_minutes_->place();
   audit();
 }

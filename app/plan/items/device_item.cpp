@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "app/plan/items/drawing.h"
+#include "app/plan/items/station_sign.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -58,6 +59,7 @@ DeviceItem::DeviceItem(const layout::Layout& layout, const layout::DeviceKinds& 
       line_{look().at, look().at} {
   const layout::Device& d = deviceOf(layout, device);
   const layout::DeviceKind* kind = kinds.find(d.kind);
+  pin_missing_ = d.pin == layout::Pin::Missing;
   if (!kind || kind->shape != layout::Shape::Line || !d.length) return;
   const Point half = 0.5 * *d.length * geometry::leftOf(geometry::direction(look().faces));
   line_ = {look().at - half, look().at + half};
@@ -85,6 +87,9 @@ void DeviceItem::paint(QPainter& painter, const PaintContext& context) const {
     painter.drawLine(line);
   }
   SymbolItem::paint(painter, context);
+  if (!pin_missing_) return;
+  const QRectF box = square(context);
+  paintStationSign(painter, context.theme, StationState::Fails, box.center(), box.width() / 2);
 }
 
 }  // namespace stopwalk::plan

@@ -17,6 +17,7 @@ class DeviceItem : public SymbolItem {
  private:
   geometry::Segment line_;  // of what is no bar or cord: a point
   bool by_foot_ = false;
+  bool pin_missing_ = false;  // of a guarded start, as recorded
 };
 
 }  // namespace stopwalk::plan

@@ -27,6 +27,7 @@ struct PaintContext {
   bool selected = false;
   bool hovered = false;
   StationState state = StationState::NotAudited;  // of a station
+  std::optional<layout::LengthUnit> grid = {};    // the floors show the grid of this unit
 };
 
 // The order of painting; what is painted last is found first. Only the underlay is found last of all though

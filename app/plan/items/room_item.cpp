@@ -1,6 +1,9 @@
 #include "app/plan/items/room_item.h"
 
+#include <QPainterPath>
+
 #include "app/plan/items/drawing.h"
+#include "app/plan/rulers.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -25,9 +28,24 @@ void RoomItem::paint(QPainter& painter, const PaintContext& context) const {
   const QPolygonF outline = onScreen(outline_.corners(), context.view);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(outdoors_ ? theme.outdoors : theme.floor);
+  if (context.grid) paintGridOn(painter, context, outline);
   painter.setPen(outdoors_ ? pen(theme.quiet_ink, 1, Qt::DashLine) : pen(theme.ink, 1));
   painter.drawPolygon(outline);
   paintOutlineMark(painter, context, outline);
+}
+
+// Only on the floor itself, so that no line crosses the walls round it.
+void RoomItem::paintGridOn(QPainter& painter, const PaintContext& context, const QPolygonF& outline) const {
+  painter.setPen(Qt::NoPen);
+  painter.drawPolygon(outline);
+  painter.setBrush(Qt::NoBrush);
+  painter.save();
+  QPainterPath floor;
+  floor.addPolygon(outline);
+  painter.setClipPath(floor, Qt::IntersectClip);
+  const QRectF seen = outline.boundingRect() & QRectF(painter.viewport());
+  paintGrid(painter, context.view, context.theme, seen, *context.grid);
+  painter.restore();
 }
 
 std::optional<Label> RoomItem::label(const PaintContext& context) const {

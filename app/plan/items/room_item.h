@@ -15,6 +15,8 @@ class RoomItem : public Item {
   std::optional<Label> label(const PaintContext& context) const override;
 
  private:
+  void paintGridOn(QPainter& painter, const PaintContext& context, const QPolygonF& outline) const;
+
   geometry::IndexedPolygon outline_;
   bool outdoors_;
   QString name_;

@@ -178,6 +178,37 @@ TEST(Items, SelectionAndHoverShowOnEverything) {
   }
 }
 
+TEST(Items, AMissingPinIsMarked) {
+  layout::Layout layout = everyKind();
+  const ViewTransform view = viewOf(layout);
+  const auto withPin = [&](std::optional<layout::Pin> pin) {
+    edits::Thing start = *edits::findThing(layout, "lathe/start");
+    layout.machines[start.index].devices[start.part].pin = pin;
+    return painted(layout, view);
+  };
+  EXPECT_EQ(withPin(layout::Pin::Fitted), withPin(std::nullopt));
+  EXPECT_NE(withPin(layout::Pin::Fitted), withPin(layout::Pin::Missing));
+}
+
+// Of the floors only: neither what stands on them nor the walls round them are crossed by it.
+TEST(Items, TheGridLiesOnTheFloorsAlone) {
+  const layout::Layout layout = everyKind();
+  const ViewTransform view = viewOf(layout);
+  Marks marks;
+  const QImage plain = painted(layout, view, marks);
+  marks.grid = layout::LengthUnit::Metre;
+  const QImage with_grid = painted(layout, view, marks);
+  int lines = 0;
+  for (int x = 0; x < plain.width(); ++x)
+    for (int y = 0; y < plain.height(); ++y) {
+      if (plain.pixel(x, y) == with_grid.pixel(x, y)) continue;
+      ++lines;
+      const int was = plain.pixelColor(x, y).lightness(), is = with_grid.pixelColor(x, y).lightness();
+      EXPECT_LT(std::abs(is - was), 40) << x << " " << y;  // across ink it would be 200
+    }
+  EXPECT_GT(lines, 500);
+}
+
 // The shape alone tells the states apart: the pictures differ when all colour is taken away.
 TEST(Items, StationStatesDifferInGrey) {
   const layout::Layout layout = everyKind();

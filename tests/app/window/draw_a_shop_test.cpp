@@ -115,7 +115,7 @@ TEST_F(DrawAShop, IsUndoneToNothingAndRedoneToTheSame) {
   const layout::Layout drawn = layout();
   EXPECT_EQ(history().count(), 7);  // one step each
   while (history().canUndo()) history().undo();
-  EXPECT_EQ(layout(), layout::Layout());
+  EXPECT_EQ(layout(), Document::emptyLayout());
   while (history().canRedo()) history().redo();
   EXPECT_EQ(layout(), drawn);
 }

@@ -129,7 +129,7 @@ TEST_P(Monkey, LosesNothingAndBreaksNothing) {
   while (history().canRedo()) history().redo();
   const std::string end = files::writeLayout(layout());
   while (history().canUndo()) history().undo();
-  EXPECT_EQ(layout(), layout::Layout());
+  EXPECT_EQ(layout(), Document::emptyLayout());
   while (history().canRedo()) history().redo();
   EXPECT_EQ(files::writeLayout(layout()), end);
 }
