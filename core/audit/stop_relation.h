@@ -35,6 +35,10 @@ class StopRelation {
   bool stopsNothing(std::size_t device) const;
   // Whether it names whole rooms or everything.
   bool stopsRooms(std::size_t device) const { return reach_[device].all || !reach_[device].rooms.empty(); }
+  // Whether people would call it a cut-off: by its kind, or because it names whole rooms or everything.
+  bool isCutOff(std::size_t device) const {
+    return stopsRooms(device) || devices_[device].device->kind == "room-cut-off";
+  }
 
   // The devices that count as a stop and stop this machine, in the order of the file's text. On a hand-held
   // machine only triggers count.

@@ -30,6 +30,8 @@ void RouteSearch::clear() {
   touched_triangles_.clear();
   touched_states_.clear();
   sources_.clear();
+  launched_ = 0;
+  beams_.clear();
   targets_.clear();
   target_next_.clear();
   target_of_.clear();
@@ -75,7 +77,10 @@ void RouteSearch::start() {
     touched_slots_.clear();
     reached_.resize(6 * mesh_->triangles().size(), kInfinite);
   }
-  for (std::size_t i = 0; i < sources_.size(); ++i) launch(sources_[i], static_cast<Index>(i));
+  if (launched_ == 0) launched_ = sources_.size();
+  sources_.resize(launched_, Source{});
+  for (std::size_t i = 0; i < launched_; ++i) launch(sources_[i], static_cast<Index>(i));
+  for (const Beam& beam : beams_) shine(beam);
 }
 
 template <class Found>

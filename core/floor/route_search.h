@@ -47,6 +47,8 @@ class RouteSearch {
   void clear();
   // `offset` is the length of the step before it (or after it, for targets). `label` is given back.
   void addSource(Point p, double offset, int label);
+  // A stretch of places as a source, for all() only.
+  void addSource(const Landing& landing, int label);
   void addTarget(Point p, double offset, int label);
   void addLanding(const Landing& landing, int label);
 
@@ -70,6 +72,23 @@ class RouteSearch {
     int label;
     bool line;
     Landing landing;
+  };
+  // What leaves a stretch of places side by side, in the direction in which the walks from it are shortest:
+  // at right angles, or aslant where the step in grows along the stretch.
+  struct Beam {
+    Point from, along, direction;  // `along` the stretch, unit
+    double size;
+    double step, growth;  // the step at `from`, and how much it grows a millimetre
+    int label;
+    std::vector<Index> triangles;  // that the stretch runs through
+    double lateral(Point p) const { return cross(p - from, direction) / cross(along, direction); }
+    double run(Point p) const { return cross(p - from, along) / cross(direction, along); }
+  };
+  // The part of a beam, by places along its stretch, in one triangle.
+  struct Strip {
+    Index triangle;
+    int entered;
+    double low, high;
   };
   // Where a walk has arrived: on an arc, turning one way.
   struct State {
@@ -107,6 +126,13 @@ class RouteSearch {
   void await(const Next& next);
   void arrive(const Leg& leg);
   void note(Index target, Index triangle);
+  std::vector<Index> trianglesOf(const Landing& landing) const;
+  void addPoints(const Landing& landing, int label);
+  void shine(const Beam& beam);
+  void see(const Beam& beam, const Strip& strip);
+  std::optional<Strip> stripIn(const Beam& beam, Index triangle) const;
+  bool goOn(const Beam& beam, const Strip& strip, int edge, Strip& next) const;
+  double leave(const Beam& beam, double at);
   void expand(Index state);
   void launch(const Source& source, Index index);
   void sweep(Cone first);
@@ -135,6 +161,8 @@ class RouteSearch {
   const Turns* turns_;
   double radius_;
   std::vector<Source> sources_;
+  std::size_t launched_ = 0;  // of the sources; those after it are where beams leave their stretch
+  std::vector<Beam> beams_;
   std::vector<Target> targets_;
   std::vector<Index> target_first_, target_next_;  // targets in a triangle
   std::vector<Index> target_of_;

@@ -58,17 +58,19 @@ void RouteSearch::addTarget(Point p, double offset, int label) {
   }
 }
 
-// Found by spreading over the triangles that touch the line of entries.
 void RouteSearch::addLanding(const Landing& landing, int label) {
-  const Point p = geometry::onLattice(landing.entry(0)), q = geometry::onLattice(landing.entry(1));
   const auto index = static_cast<Index>(targets_.size());
-  targets_.push_back({p, 0, label, true, landing});
+  targets_.push_back({geometry::onLattice(landing.entry(0)), 0, label, true, landing});
+  for (const Index triangle : trianglesOf(landing)) note(index, triangle);
+}
+
+// The triangles that touch the line of entries, found by spreading.
+std::vector<RouteSearch::Index> RouteSearch::trianglesOf(const Landing& landing) const {
+  const Point p = geometry::onLattice(landing.entry(0)), q = geometry::onLattice(landing.entry(1));
   std::vector<Index> seen;
   const int steps = std::max(1, static_cast<int>(std::ceil(distance(p, q) / 50)));
   const auto see = [&](Index triangle) {
-    if (triangle == Mesh::kNone || std::ranges::find(seen, triangle) != seen.end()) return;
-    seen.push_back(triangle);
-    note(index, triangle);
+    if (triangle != Mesh::kNone && std::ranges::find(seen, triangle) == seen.end()) seen.push_back(triangle);
   };
   for (int i = 0; i <= steps; ++i)
     see(mesh_->floorTriangle(geometry::onLattice(landing.entry(double(i) / steps))));
@@ -80,6 +82,7 @@ void RouteSearch::addLanding(const Landing& landing, int label) {
       if (entersBy(landing, steps, {a, b})) see(tri.neighbour[e]);
     }
   }
+  return seen;
 }
 
 // The target may be seen in the triangle.

@@ -2,13 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstring>
 #include <map>
 #include <set>
-#include <unordered_map>
 
+#include "core/floor/layer.h"
 #include "core/floor/near_places.h"
-#include "core/floor/steps.h"
 #include "core/floor/taut.h"
 #include "core/geometry/lattice.h"
 
@@ -19,81 +17,7 @@ namespace {
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 constexpr int kWidestFallback_mm = 304;
 
-struct SegmentHash {
-  std::size_t operator()(const Segment& s) const {
-    std::size_t h = 0;
-    for (double v : {s.a.x, s.a.y, s.b.x, s.b.y}) {
-      std::uint64_t bits = 0;
-      std::memcpy(&bits, &v, sizeof bits);
-      h = (h ^ bits) * 0x9e3779b97f4a7c15ULL;
-      h ^= h >> 29;
-    }
-    return h;
-  }
-};
-
-// Everything about the ends of walks at one place: the points it steps out to, and for a line, its stretches.
-struct Ends {
-  std::vector<Exit> exits;
-  std::vector<PartLanding> landings;
-  bool has(Mesh::Index part) const {
-    return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; }) ||
-           std::any_of(landings.begin(), landings.end(),
-                       [&](const PartLanding& l) { return l.part == part; });
-  }
-  bool joins(const Ends& other) const {
-    return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return other.has(e.part); }) ||
-           std::any_of(landings.begin(), landings.end(),
-                       [&](const PartLanding& l) { return other.has(l.part); });
-  }
-};
-
 }  // namespace
-
-// The walkable region at one clearance, with all that walks in it need, made when first asked for.
-class Layer {
- public:
-  Layer(const Mesh& mesh, const WallGrid& grid, double clearance, std::function<const Region&()> body)
-      : mesh_(mesh),
-        grid_(grid),
-        clearance_(clearance),
-        region_(mesh, grid, clearance),
-        steps_(mesh, grid, region_, std::move(body)) {}
-
-  double clearance() const { return clearance_; }
-  const Region& region() const { return region_; }
-
-  const Ends& ends(const Segment& local) {
-    const auto [it, fresh] = ends_.try_emplace(local);
-    if (fresh) {
-      if (local.a == local.b) {
-        it->second.exits = steps_.from(local.a);
-      } else {
-        it->second.landings = steps_.fromLine(local.a, local.b);
-      }
-    }
-    return it->second;
-  }
-
-  RouteSearch& search() {
-    if (!search_) {
-      turns_.emplace(mesh_, region_);
-      search_.emplace(mesh_, grid_, region_, *turns_);
-    }
-    search_->clear();
-    return *search_;
-  }
-
- private:
-  const Mesh& mesh_;
-  const WallGrid& grid_;
-  double clearance_;
-  Region region_;
-  Steps steps_;
-  std::optional<Turns> turns_;
-  std::optional<RouteSearch> search_;
-  std::unordered_map<Segment, Ends, SegmentHash> ends_;
-};
 
 struct Walks::Inside {
   Mesh mesh;
@@ -215,32 +139,42 @@ struct Walks::Inside {
     }
   }
 
-  // The widest whole millimetre below the clearance at which there is a way, if any.
-  std::optional<double> widestWay(const std::vector<Segment>& from, const std::vector<Segment>& to) {
+  // The widest stretch of whole millimetres below the clearance that needs the same steps throughout, and in
+  // which there is a way.
+  struct Stretch {
+    int low, high;
+  };
+  std::optional<Stretch> widestStretch(const std::vector<Segment>& from, const std::vector<Segment>& to,
+                                       const std::set<int>& stops) {
     const int least = static_cast<int>(kBodyHalfWidth_mm);
     int high = std::min(kWidestFallback_mm, static_cast<int>(std::ceil(clearance)) - 1);
-    if (clearance < kBodyHalfWidth_mm || high < least || from.empty() || to.empty()) return std::nullopt;
-    std::set<int> stops;
-    addStops(from, stops);
-    addStops(to, stops);
+    if (clearance < kBodyHalfWidth_mm || from.empty() || to.empty()) return std::nullopt;
     while (high >= least) {
-      // The stretch (stop, high] needs the same steps throughout.
       const auto above = stops.lower_bound(high);
-      int low = above == stops.begin() ? least : std::max(least, *std::prev(above) + 1);
-      if (joined(layer(low), from, to)) {
-        while (low < high) {
-          const int middle = (low + high + 1) / 2;
-          if (joined(layer(middle), from, to)) {
-            low = middle;
-          } else {
-            high = middle - 1;
-          }
-        }
-        return low;
-      }
+      const int low = above == stops.begin() ? least : std::max(least, *std::prev(above) + 1);
+      if (joined(layer(low), from, to)) return Stretch{low, high};
       high = low - 1;
     }
     return std::nullopt;
+  }
+
+  // The widest whole millimetre below the clearance at which there is a way, if any.
+  std::optional<double> widestWay(const std::vector<Segment>& from, const std::vector<Segment>& to) {
+    std::set<int> stops;
+    addStops(from, stops);
+    addStops(to, stops);
+    const auto stretch = widestStretch(from, to, stops);
+    if (!stretch) return std::nullopt;
+    auto [low, high] = *stretch;
+    while (low < high) {
+      const int middle = (low + high + 1) / 2;
+      if (joined(layer(middle), from, to)) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
   }
 
   Walk narrow(const std::vector<Segment>& from, const std::vector<Segment>& to) {
@@ -415,6 +349,54 @@ Walk Walks::between(const Place& from, const Place& to) const {
     }
   }
   return best;
+}
+
+// What the samples of a floor come to; the search labels sources by place and targets by sample.
+std::vector<Reach> Walks::reachForAll(std::span<const Point> from, std::span<const Place> to) const {
+  Inside& in = *inside_;
+  Layer& l = in.layer(in.clearance);
+  RouteSearch& search = l.search();
+  std::vector<char> reachable(static_cast<std::size_t>(l.region().parts()), 0);
+  const auto reach = [&](Mesh::Index part) {
+    if (part != Region::kNone) reachable[part] = 1;
+  };
+  std::vector<Segment> places;
+  for (std::size_t i = 0; i < to.size(); ++i) {
+    const int label = static_cast<int>(i);
+    for (const Segment& part : in.localParts(to[i])) {
+      places.push_back(part);
+      for (const Exit& e : l.ends(part).exits) search.addSource(e.at, e.step, label), reach(e.part);
+      for (const PartLanding& p : l.ends(part).landings) search.addSource(p.landing, label), reach(p.part);
+    }
+  }
+  std::vector<Reach> answers(from.size());
+  std::vector<std::size_t> not_reached;
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    const Point p = in.mesh.local(from[i]);
+    if (!in.onFloor(p)) {
+      answers[i].status = WalkStatus::Unmeasured;
+      continue;
+    }
+    bool reached = false;
+    for (const Exit& e : l.exits(p)) {
+      if (e.part != Region::kNone && !reachable[e.part]) continue;
+      search.addTarget(e.at, e.step, static_cast<int>(i));
+      reached = true;
+    }
+    if (!reached) not_reached.push_back(i);
+  }
+  search.all(static_cast<int>(from.size()), [&](const Route& route) {
+    answers[route.target] = {WalkStatus::Walk, route.length, static_cast<std::size_t>(route.source)};
+  });
+  std::set<int> stops_of_places;
+  if (!not_reached.empty()) in.addStops(places, stops_of_places);
+  for (const std::size_t i : not_reached) {
+    const std::vector<Segment> here{{in.mesh.local(from[i]), in.mesh.local(from[i])}};
+    std::set<int> stops = stops_of_places;
+    in.addStops(here, stops);
+    if (in.widestStretch(here, places, stops)) answers[i].status = WalkStatus::Narrow;
+  }
+  return answers;
 }
 
 std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span<const Place> to) const {

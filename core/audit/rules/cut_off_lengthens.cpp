@@ -24,9 +24,8 @@ std::vector<Finding> find(const Context& c, const Setting&) {
     const std::vector<std::size_t> stops = c.relation.candidates(m);
     const auto own = ownRunDown(c, m, stops);
     for (const std::size_t d : stops) {
-      const bool cut_off = c.relation.stopsRooms(d) || c.devices[d].device->kind == "room-cut-off";
       const auto by_cut_off = c.relation.runDown(d, m);
-      if (!cut_off || !own || !by_cut_off || !over(*by_cut_off, *own)) continue;
+      if (!c.relation.isCutOff(d) || !own || !by_cut_off || !over(*by_cut_off, *own)) continue;
       Finding f = c.aboutDevice(d);
       f.measured = by_cut_off;
       f.limit = own;
