@@ -78,8 +78,14 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
   std::vector<Label> labels;
   std::vector<Covered> covered;
   std::vector<QRectF> boxes;
+  bool floors_done = !marks.on_floors;
+  const auto paintOnFloors = [&] {
+    if (!floors_done) marks.on_floors(painter);
+    floors_done = true;
+  };
   for (const std::size_t i : shown) {
     const Item& item = *items_[i];
+    if (item.layer > ItemLayer::Floor) paintOnFloors();
     context.selected = marks.selected && marks.selected(item.id);
     context.hovered = !marks.hovered.empty() && item.id == marks.hovered;
     context.state = StationState::NotAudited;
@@ -97,6 +103,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     item.addCovered(context, boxes);
     for (const QRectF& box : boxes) covered.push_back({box, item.layer, &item});
   }
+  paintOnFloors();
   paintLabels(painter, theme, visible, std::move(labels), covered);
 }
 

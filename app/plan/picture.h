@@ -17,6 +17,7 @@ struct Marks {
   std::string hovered;
   const std::map<std::string, StationState>* stations = nullptr;  // of the last audit
   std::optional<layout::LengthUnit> grid = {};                    // of the floors, if it is shown
+  std::function<void(QPainter&)> on_floors = {};  // paints on the floors, under all that stands on them
 };
 
 // A layout as items, and where they are.

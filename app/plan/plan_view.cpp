@@ -118,6 +118,14 @@ void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_cu
   update();
 }
 
+void PlanView::showReach(std::shared_ptr<const audit::Reach> reach, bool is_current) {
+  const bool same = reach_ && reach && reach_->reach() == reach;
+  if (!reach) reach_.reset();
+  if (reach && !same) reach_.emplace(std::move(reach), shown());
+  reach_is_current_ = is_current;
+  update();
+}
+
 void PlanView::fit() {
   geometry::Box box = picture().bounds();
   if (box.empty()) box = {{0, 0}, {kFirstRoom_mm, kFirstRoom_mm * 0.7}};
@@ -217,9 +225,13 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.grid = shown().unit;
     paintGrid(painter, view_, theme_, visible, shown().unit);
   }
+  if (reach_)
+    marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
   paintFaults(painter);
   paintRoutes(painter);
+  if (reach_)
+    reach_->paintLegend(painter, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), reach_is_current_);
   tool_->paintOver(painter);
   paintChanges(painter);
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);

@@ -8,6 +8,7 @@
 
 #include "app/plan/changes.h"
 #include "app/plan/choice.h"
+#include "app/plan/reach_layer.h"
 #include "app/plan/tools/tool.h"
 #include "core/audit/report.h"
 
@@ -36,6 +37,10 @@ class PlanView : public QWidget, private ToolHost {
 
   // How each station stands; `is_current` says whether it was found for the layout that is shown.
   void setReport(std::shared_ptr<const audit::Report> report, bool is_current);
+
+  // The reach map on the floors, with its legend; none: not shown. One that is not of the layout shown is
+  // painted pale and says so.
+  void showReach(std::shared_ptr<const audit::Reach> reach, bool is_current);
 
   bool isDragging() const { return preview_ != nullptr; }
   void fit();
@@ -123,6 +128,8 @@ class PlanView : public QWidget, private ToolHost {
   std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
   std::vector<StationChange> changes_;            // from there to what is previewed
   std::map<std::string, StationState> states_;
+  std::optional<ReachLayer> reach_;
+  bool reach_is_current_ = false;
   std::set<std::string> faulty_;  // ids of what cannot be built as it is drawn
 
   std::optional<QPointF> pointer_;

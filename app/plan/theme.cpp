@@ -1,5 +1,7 @@
 #include "app/plan/theme.h"
 
+#include <algorithm>
+
 namespace stopwalk::plan {
 
 Theme Theme::light() {
@@ -27,6 +29,10 @@ Theme Theme::light() {
   t.fails = QColor(0xD55E00);
   t.computing = QColor(0x7A828B);
   t.label_ground = QColor(255, 255, 255, 220);
+  t.reach_near = QColor(0xF4F8F4);
+  t.reach_middle = QColor(0xBFCBE0);
+  t.reach_far = QColor(0x9489C2);
+  t.reach_none = QColor(0xD9D6D2);
   return t;
 }
 
@@ -50,7 +56,20 @@ Theme Theme::darkened() {
   t.fails = QColor(0xF08A3C);
   t.computing = QColor(0x9AA3AC);
   t.label_ground = QColor(35, 40, 46, 220);
+  t.reach_near = QColor(0x232B2C);
+  t.reach_middle = QColor(0x34435E);
+  t.reach_far = QColor(0x625C92);
+  t.reach_none = QColor(0x3A3835);
   return t;
+}
+
+QColor Theme::reachAt(double part) const {
+  const auto between = [](const QColor& a, const QColor& b, double t) {
+    const auto mix = [t](int x, int y) { return static_cast<int>(x + t * (y - x) + 0.5); };
+    return QColor(mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue()));
+  };
+  const double t = std::clamp(part, 0.0, 1.0);
+  return t < 0.5 ? between(reach_near, reach_middle, 2 * t) : between(reach_middle, reach_far, 2 * t - 1);
 }
 
 Theme Theme::of(const QPalette& palette) {

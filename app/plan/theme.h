@@ -31,6 +31,12 @@ struct Theme {
   QColor fails;         // vermilion
   QColor computing;     // grey
   QColor label_ground;  // behind text on the plan
+  // The reach map, from near over the middle to far: by lightness alone they can be told apart.
+  QColor reach_near, reach_middle, reach_far;
+  QColor reach_none;  // no way, and between the stripes of a narrow one
+
+  // Of the reach map, at a part of the whole scale in [0, 1].
+  QColor reachAt(double part) const;
 
   static Theme light();
   static Theme darkened();

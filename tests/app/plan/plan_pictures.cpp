@@ -7,6 +7,7 @@
 
 #include "app/plan/catalogue.h"
 #include "app/plan/picture.h"
+#include "app/plan/reach_layer.h"
 #include "app/plan/symbols.h"
 #include "core/files/layout_reader.h"
 
@@ -25,15 +26,18 @@ std::map<std::string, StationState> someStates(const layout::Layout& layout) {
   return states;
 }
 
-QImage painted(const layout::Layout& layout, const ViewTransform& view, const Theme& theme) {
+QImage painted(const layout::Layout& layout, const ViewTransform& view, const Theme& theme,
+               const ReachLayer* reach = nullptr) {
   const Picture picture(layout, bundledCatalogue().kinds);
   const auto states = someStates(layout);
   const std::string first = layout.machines.empty() ? "" : layout.machines[0].id;
   QImage image(kView, QImage::Format_ARGB32_Premultiplied);
   image.fill(theme.outside);
   QPainter painter(&image);
-  picture.paint(painter, view, theme, QRectF(QPointF(), kView),
-                {[&](const std::string& id) { return id == first; }, "", &states});
+  Marks marks{[&](const std::string& id) { return id == first; }, "", &states};
+  if (reach) marks.on_floors = [&](QPainter& p) { reach->paint(p, view, theme, true); };
+  picture.paint(painter, view, theme, QRectF(QPointF(), kView), marks);
+  if (reach) reach->paintLegend(painter, theme, QRectF(QPointF(), kView), true);
   return image;
 }
 
@@ -44,6 +48,9 @@ void showLayout(const QDir& folder, const QString& path) {
       files::readLayout(file.readAll().toStdString(), path.toStdString(), bundledCatalogue().kinds);
   if (!read.value) return;
   const geometry::Box all = Picture(*read.value, bundledCatalogue().kinds).bounds();
+  const ReachLayer reach(std::make_shared<const audit::Reach>(audit::reachOf(
+                             *read.value, bundledCatalogue().kinds, floor::Hours::Open, {}, 8000)),
+                         *read.value);
   for (const bool dark : {false, true})
     for (const int zoom : {0, 1, 2}) {
       const Theme theme = dark ? Theme::darkened() : Theme::light();
@@ -56,6 +63,7 @@ void showLayout(const QDir& folder, const QString& path) {
       const QString name =
           QFileInfo(path).baseName() + QStringLiteral("-%1-%2.png").arg(zoom).arg(dark ? "dark" : "light");
       painted(*read.value, view, theme).save(folder.filePath(name));
+      if (zoom < 2) painted(*read.value, view, theme, &reach).save(folder.filePath("reach-" + name));
     }
 }
 

@@ -75,6 +75,17 @@ TEST_P(Contrast, MarksAreSeen) {
   for (const auto& [name, mark, ground] : pairs) EXPECT_GE(contrast(mark, ground), kMark) << name;
 }
 
+// Without any colour, in grey, farther is always darker on paper and lighter on a dark screen.
+TEST_P(Contrast, TheReachMapIsToldApartByLightnessAndLeavesInkReadable) {
+  const double sign = theme.dark ? 1 : -1;
+  for (int i = 0; i < 20; ++i) {
+    const QColor nearer = theme.reachAt(i / 20.0), farther = theme.reachAt((i + 1) / 20.0);
+    EXPECT_GT(sign * (luminance(farther) - luminance(nearer)), 0) << i;
+    EXPECT_GE(contrast(theme.ink, farther), kText) << i;
+  }
+  EXPECT_GE(contrast(theme.reachAt(0), theme.reachAt(1)), 2);
+}
+
 INSTANTIATE_TEST_SUITE_P(Themes, Contrast, testing::Bool(),
                          [](const auto& set) { return set.param ? "Dark" : "Light"; });
 
