@@ -25,6 +25,11 @@ class Newest {
     }
     changed_.notify_all();
   }
+  // Whether a value is there, or none will come.
+  bool waits() {
+    const std::lock_guard lock(mutex_);
+    return closed_ || value_.has_value();
+  }
   // Waits for a value; none after the closing.
   std::optional<T> take() {
     std::unique_lock lock(mutex_);

@@ -1,0 +1,36 @@
+#include "app/window/live_reach.h"
+
+namespace stopwalk::window {
+
+LiveReach::LiveReach(QObject* parent) : QObject(parent), worker_([this] { work(); }) {}
+
+LiveReach::~LiveReach() {
+  next_.close();
+  worker_.join();
+}
+
+void LiveReach::ask(Question question) {
+  next_.put({++asked_, std::move(question)});
+}
+
+void LiveReach::work() {
+  while (auto next = next_.take()) {
+    answer(next->first, next->second, kCoarse);
+    if (!next_.waits()) answer(next->first, next->second, kFine);
+  }
+}
+
+void LiveReach::answer(int number, const Question& question, std::size_t samples) {
+  auto reach = std::make_shared<const audit::Reach>(
+      audit::reachOf(*question.layout, *question.kinds, question.hours, question.target, samples));
+  QMetaObject::invokeMethod(
+      this,
+      [this, reach, number, layout = question.layout] {
+        if (number < answered_ || number > asked_) return;
+        answered_ = number;
+        emit answered(reach, layout);
+      },
+      Qt::QueuedConnection);
+}
+
+}  // namespace stopwalk::window

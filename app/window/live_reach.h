@@ -1,0 +1,53 @@
+#pragma once
+
+#include <QObject>
+#include <memory>
+#include <thread>
+#include <utility>
+
+#include "app/window/newest.h"
+#include "core/audit/reach.h"
+
+namespace stopwalk::window {
+
+// Answers with the reach map of the newest layout, found on a thread of its own: first a coarse one, soon
+// enough to follow a drag, then a finer one unless another was asked for meanwhile.
+class LiveReach : public QObject {
+  Q_OBJECT
+
+ public:
+  struct Question {
+    std::shared_ptr<const layout::Layout> layout;
+    std::shared_ptr<const layout::DeviceKinds> kinds;
+    floor::Hours hours = floor::Hours::Open;
+    audit::ReachTarget target;
+  };
+
+  // Samples over the floor's box.
+  static constexpr std::size_t kCoarse = 2500;
+  static constexpr std::size_t kFine = 16000;
+
+  explicit LiveReach(QObject* parent = nullptr);
+  ~LiveReach() override;  // waits for the map that is being found
+
+  void ask(Question question);
+  // Nothing is wanted any more: answers on their way are dropped.
+  void leave() { ++asked_; }
+  // Whether the last map was of what was asked for last.
+  bool isCurrent() const { return asked_ == answered_; }
+
+ signals:
+  void answered(std::shared_ptr<const stopwalk::audit::Reach> reach,
+                std::shared_ptr<const stopwalk::layout::Layout> layout);
+
+ private:
+  void work();
+  void answer(int number, const Question& question, std::size_t samples);
+
+  Newest<std::pair<int, Question>> next_;
+  int asked_ = 0;
+  int answered_ = 0;
+  std::thread worker_;
+};
+
+}  // namespace stopwalk::window

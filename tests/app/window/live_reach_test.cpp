@@ -1,0 +1,48 @@
+#include "app/window/live_reach.h"
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+
+#include "app/plan/catalogue.h"
+#include "tests/support/shop_layout.h"
+
+namespace stopwalk::window {
+namespace {
+
+using What = audit::ReachTarget::What;
+
+LiveReach::Question questionOf(What what) {
+  static const auto layout =
+      std::make_shared<const layout::Layout>(support::shopLayout(support::kShopSizes[0]));
+  static const auto kinds = std::make_shared<const layout::DeviceKinds>(plan::bundledCatalogue().kinds);
+  return {layout, kinds, floor::Hours::Open, {what, ""}};
+}
+
+TEST(LiveReach, AnswersCoarseThenFine) {
+  LiveReach live;
+  std::vector<std::shared_ptr<const audit::Reach>> answers;
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach, auto) { answers.push_back(reach); });
+  live.ask(questionOf(What::Phone));
+  EXPECT_FALSE(live.isCurrent());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return answers.size() == 2; }, 10000));
+  EXPECT_TRUE(live.isCurrent());
+  EXPECT_GT(answers[0]->map.step_mm(), answers[1]->map.step_mm());
+}
+
+TEST(LiveReach, TheLastAnswerIsToTheLastQuestion) {
+  LiveReach live;
+  std::shared_ptr<const audit::Reach> last;
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach, auto) { last = reach; });
+  for (int i = 0; i < 20; ++i) live.ask(questionOf(i % 2 == 0 ? What::Phone : What::AnyStop));
+  live.ask(questionOf(What::CutOff));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return live.isCurrent(); }, 10000));
+  EXPECT_EQ(last->target.what, What::CutOff);
+}
+
+TEST(LiveReach, GoesAwayWhileItIsAtWork) {
+  for (int i = 0; i < 5; ++i) LiveReach().ask(questionOf(What::AnyStop));
+}
+
+}  // namespace
+}  // namespace stopwalk::window
