@@ -1,0 +1,66 @@
+#include "app/panels/reach/reach_chooser.h"
+
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace stopwalk::panels {
+
+using What = audit::ReachTarget::What;
+
+ReachChooser::ReachChooser(const edits::EditedLayout& edited, QWidget* parent)
+    : QWidget(parent), edited_(edited), what_(new QComboBox(this)), machine_(new QComboBox(this)) {
+  what_->setAccessibleName(tr("What the floor's colours show"));
+  machine_->setAccessibleName(tr("Machine whose stop is walked to"));
+  what_->addItem(tr("No colours"));
+  what_->addItem(tr("Walk to the phone"), static_cast<int>(What::Phone));
+  what_->addItem(tr("Walk to any stop"), static_cast<int>(What::AnyStop));
+  what_->addItem(tr("Walk to a cut-off"), static_cast<int>(What::CutOff));
+  what_->addItem(tr("Walk to the stop of one machine"), static_cast<int>(What::MachineStop));
+  auto* label = new QLabel(tr("&Colour the floor by"), this);
+  label->setBuddy(what_);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(label);
+  column->addWidget(what_);
+  column->addWidget(machine_);
+  readMachines();
+  tell();
+  connect(what_, &QComboBox::currentIndexChanged, this, &ReachChooser::tell);
+  connect(machine_, &QComboBox::currentIndexChanged, this, &ReachChooser::tell);
+  connect(&edited_, &edits::EditedLayout::changed, this, &ReachChooser::readMachines);
+}
+
+std::optional<audit::ReachTarget> ReachChooser::target() const {
+  if (!what_->currentData().isValid()) return std::nullopt;
+  const What what = static_cast<What>(what_->currentData().toInt());
+  if (what != What::MachineStop) return audit::ReachTarget{what, {}};
+  if (machine_->currentIndex() < 0) return std::nullopt;
+  return audit::ReachTarget{what, machine_->currentData().toString().toStdString()};
+}
+
+// The machine chosen stays chosen as long as it is there.
+void ReachChooser::readMachines() {
+  const QString before = machine_->currentData().toString();
+  {
+    const QSignalBlocker quiet(machine_);
+    machine_->clear();
+    for (const layout::Machine& m : edited_.layout().machines) {
+      const QString id = QString::fromStdString(m.id);
+      machine_->addItem(m.name.empty() ? id : QString::fromStdString(m.name), id);
+    }
+    machine_->setCurrentIndex(std::max(machine_->findData(before), machine_->count() > 0 ? 0 : -1));
+  }
+  tell();
+}
+
+void ReachChooser::tell() {
+  const bool one =
+      what_->currentData().isValid() && what_->currentData().toInt() == static_cast<int>(What::MachineStop);
+  machine_->setVisible(one);
+  if (target() == told_) return;
+  told_ = target();
+  emit chosen(told_);
+}
+
+}  // namespace stopwalk::panels

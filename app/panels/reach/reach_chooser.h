@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+#include <QWidget>
+#include <optional>
+
+#include "app/edits/edited_layout.h"
+#include "core/audit/reach.h"
+
+namespace stopwalk::panels {
+
+// What the reach map is to show: a choice, and for the stop of one machine a list of the machines, which
+// follows the layout.
+class ReachChooser : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit ReachChooser(const edits::EditedLayout& edited, QWidget* parent = nullptr);
+
+  // None: no map.
+  std::optional<audit::ReachTarget> target() const;
+
+  QComboBox* whatBox() const { return what_; }
+  QComboBox* machineBox() const { return machine_; }
+
+ signals:
+  void chosen(std::optional<stopwalk::audit::ReachTarget> target);
+
+ private:
+  void readMachines();
+  void tell();
+
+  const edits::EditedLayout& edited_;
+  QComboBox* what_;
+  QComboBox* machine_;
+  std::optional<audit::ReachTarget> told_;
+};
+
+}  // namespace stopwalk::panels

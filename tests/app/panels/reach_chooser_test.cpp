@@ -1,0 +1,65 @@
+#include "app/panels/reach/reach_chooser.h"
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+
+#include "tests/support/shop_layout.h"
+
+namespace stopwalk::panels {
+namespace {
+
+using What = audit::ReachTarget::What;
+
+class ReachChooserTest : public testing::Test {
+ protected:
+  ReachChooserTest() {
+    edited.reset(shop);
+    QObject::connect(&chooser, &ReachChooser::chosen, &chooser,
+                     [this](auto target) { told.push_back(target); });
+  }
+  layout::Layout shop = support::shopLayout(support::kShopSizes[0]);
+  edits::EditedLayout edited;
+  ReachChooser chooser{edited};
+  std::vector<std::optional<audit::ReachTarget>> told;
+};
+
+TEST_F(ReachChooserTest, ShowsNothingUntilSomethingIsChosen) {
+  EXPECT_FALSE(chooser.target());
+  EXPECT_TRUE(chooser.machineBox()->isHidden());
+}
+
+TEST_F(ReachChooserTest, IsWorkedByKeyboard) {
+  QTest::keyClick(chooser.whatBox(), Qt::Key_Down);
+  QTest::keyClick(chooser.whatBox(), Qt::Key_Down);
+  ASSERT_EQ(told.size(), 2u);
+  EXPECT_EQ(told[0], (audit::ReachTarget{What::Phone, ""}));
+  EXPECT_EQ(told[1], (audit::ReachTarget{What::AnyStop, ""}));
+  QTest::keyClick(chooser.whatBox(), Qt::Key_End);
+  EXPECT_FALSE(chooser.machineBox()->isHidden());
+  QTest::keyClick(chooser.machineBox(), Qt::Key_Down);
+  EXPECT_EQ(chooser.target(), (audit::ReachTarget{What::MachineStop, shop.machines[1].id}));
+}
+
+TEST_F(ReachChooserTest, TheMachineStaysChosenWhileItIsThere) {
+  chooser.whatBox()->setCurrentIndex(4);
+  chooser.machineBox()->setCurrentIndex(1);
+  told.clear();
+  layout::Layout fewer = shop;
+  fewer.machines.erase(fewer.machines.begin());
+  edited.reset(fewer);
+  EXPECT_EQ(chooser.target()->machine, shop.machines[1].id);
+  EXPECT_TRUE(told.empty());
+  fewer.machines.clear();
+  edited.reset(fewer);
+  EXPECT_FALSE(chooser.target());
+  EXPECT_EQ(told.size(), 1u);
+}
+
+TEST_F(ReachChooserTest, IsNamedForThoseWhoDoNotSeeIt) {
+  EXPECT_FALSE(chooser.whatBox()->accessibleName().isEmpty());
+  EXPECT_FALSE(chooser.machineBox()->accessibleName().isEmpty());
+}
+
+}  // namespace
+}  // namespace stopwalk::panels
