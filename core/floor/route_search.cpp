@@ -45,14 +45,15 @@ void RouteSearch::clear() {
 // shown.
 bool RouteSearch::free(const Leg& leg) const {
   const Point p = touch(diskOf(leg.from), leg.direction);
-  Point q;
   if (leg.to < 0) {
     const Target& t = targets_[~leg.to];
-    q = t.line ? t.landing.entry(leg.at) : t.at;
-  } else {
-    const double r = (leg.to % 2 ? 1 : -1) * radius_;
-    q = touch({mesh_->corners()[region_->pieces()[leg.to / 2].corner], r}, leg.direction);
+    return keepsClear(p, t.line ? t.landing.entry(leg.at) : t.at);
   }
+  const double r = (leg.to % 2 ? 1 : -1) * radius_;
+  return keepsClear(p, touch({mesh_->corners()[region_->pieces()[leg.to / 2].corner], r}, leg.direction));
+}
+
+bool RouteSearch::keepsClear(Point p, Point q) const {
   const double least = (radius_ - kRounding_mm) * (radius_ - kRounding_mm);
   const Point u = q - p;
   const double size = squaredLength(u);
@@ -118,11 +119,14 @@ void RouteSearch::await(const Next& next) {
 void RouteSearch::arrive(const Leg& leg) {
   const Index arc = leg.to / 2;
   const int sense = leg.to % 2 ? 1 : -1, label = labelOf(leg.from);
-  if (dominated(arc, sense, leg.length, leg.direction, label) || !free(leg)) return;
+  const bool late = dominated(arc, sense, leg.length, leg.direction, label);
+  const bool tied = close_ && noteTies(leg);
+  if (late || !free(leg)) return;
   const auto index = static_cast<Index>(states_.size());
   if (state_first_[leg.to] == Mesh::kNone) touched_states_.push_back(leg.to);
   const Point centre = mesh_->corners()[region_->pieces()[arc].corner];
-  states_.push_back({arc, sense, leg.length, leg.direction, centre, leg.from, state_first_[leg.to], label});
+  states_.push_back(
+      {arc, sense, leg.length, leg.direction, centre, leg.from, state_first_[leg.to], label, tied});
   state_first_[leg.to] = index;
   if (everywhere_) noteReached(states_[index]);
   expand(index);
@@ -136,19 +140,28 @@ void RouteSearch::trace(const Leg& leg, Route& route) const {
   route.end = t.line ? t.landing.entry(leg.at) : t.at;
   route.landing_at = leg.at;
   route.turns.clear();
+  route.tied = leg.tied;
   Index i = leg.from;
-  for (; i >= 0; i = states_[i].parent)
+  for (; i >= 0; i = states_[i].parent) {
     route.turns.push_back({region_->pieces()[states_[i].arc].corner, states_[i].sense});
+    route.tied |= states_[i].tied;
+  }
   std::reverse(route.turns.begin(), route.turns.end());
   route.source = sources_[~i].label;
   route.start = sources_[~i].at;
+  straighten(route);
+  if (t.line) settle(t.landing, route);
 }
 
 std::optional<Route> RouteSearch::nearest(double at_most) {
   std::optional<Leg> best;
   everywhere_ = false;
   run(at_most, [&](const Leg& leg) {
-    if (!best || targets_[~leg.to].label < targets_[~best->to].label) best = leg;
+    if (!best || targets_[~leg.to].label < targets_[~best->to].label) {
+      best = leg;
+    } else if (leg.to == best->to) {
+      best->tied |= !comesFrom(leg.from, leg.direction, best->from, best->direction);
+    }
     at_most_ = std::min(at_most_, leg.length + kSameLength_mm);  // only equals may follow
   });
   if (!best) return std::nullopt;
@@ -167,7 +180,11 @@ void RouteSearch::all(int labels, const std::function<void(const Route&)>& found
     auto& best = last[targets_[~leg.to].label];
     if (!best) {
       if (--open == 0) at_most_ = leg.length + kSameLength_mm;
-    } else if (leg.length > best->length + kSameLength_mm || labelOf(leg.from) >= labelOf(best->from)) {
+    } else if (leg.length > best->length + kSameLength_mm) {
+      return;
+    } else if (labelOf(leg.from) >= labelOf(best->from)) {
+      if (leg.to == best->to && labelOf(leg.from) == labelOf(best->from))
+        best->tied |= !comesFrom(leg.from, leg.direction, best->from, best->direction);
       return;
     }
     best = leg;

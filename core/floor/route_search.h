@@ -31,7 +31,12 @@ struct Route {
   std::vector<Turn> turns;
   Point start, end;  // points of the region
   double landing_at = 0;
+  bool tied = false;  // another as short goes elsewhere: which of them is found is left to the triangles
 };
+
+// Where on the landing a walk comes in that turns last round the disk, arriving there in a direction; the one
+// minimum, found by golden section.
+double nearestOn(const Landing& landing, const Disk& disk, Point arriving, double length);
 
 // Shortest walks in one region by growing outwards from the sources: from each point or arc that is reached,
 // the cone of directions in which a taut walk can go on is followed through the triangles, and each arc or
@@ -99,6 +104,7 @@ class RouteSearch {
     Index parent;
     Index same;
     int label;
+    bool tied;
   };
   // A leg not yet confirmed: to an arc and sense, or to a target (~index).
   struct Leg {
@@ -107,6 +113,7 @@ class RouteSearch {
     double at;
     Index from;
     Index to;
+    bool tied = false;
   };
   // A cone not yet followed.
   struct Kept {
@@ -147,12 +154,18 @@ class RouteSearch {
   void noteReached(const State& state);
   void takeUp(Index from);
   bool free(const Leg& leg) const;
+  bool keepsClear(Point p, Point q) const;
   double lengthAlong(Point direction) const;
   void push(double length, double ahead, Point direction, double at, Index to);
-  bool dominated(Index arc, int sense, double length, Point direction, int label) const;
+  bool dominated(Index arc, int sense, double length, Point direction, int label);
+  bool noteTies(const Leg& leg);
+  bool comesFrom(Index state, Point direction, Index other, Point other_direction) const;
   int labelOf(Index from) const;
   double estimate(Point p) const;
   void trace(const Leg& leg, Route& route) const;
+  void straighten(Route& route) const;
+  void settle(const Landing& landing, Route& route) const;
+  Disk diskOf(const Turn& turn) const;
   Disk diskOf(Index from) const;
 
   const Mesh* mesh_;
@@ -186,6 +199,7 @@ class RouteSearch {
   Index from_corner_ = 0;
   double from_length_ = 0;
   Point from_direction_;
+  bool close_ = false;       // whether dominated() saw a walk as long
   bool informed_ = false;    // whether estimate() is used
   bool everywhere_ = false;  // whether the walks to all targets are wanted
 };

@@ -9,37 +9,6 @@ namespace stopwalk::floor {
 using geometry::after;
 using geometry::before;
 
-namespace {
-
-// Where in [0, 1] a function with one valley is least, by golden section; an end where that is as low.
-template <class Cost>
-double leastOn01(Cost cost) {
-  constexpr double kGolden = 0.6180339887498949;
-  double x0 = 0, x3 = 1, x1 = 1 - kGolden, x2 = kGolden;
-  double f1 = cost(x1), f2 = cost(x2);
-  for (int i = 0; i < 48; ++i) {
-    if (f1 <= f2) {
-      x3 = x2;
-      x2 = x1;
-      f2 = f1;
-      x1 = x3 - kGolden * (x3 - x0);
-      f1 = cost(x1);
-    } else {
-      x0 = x1;
-      x1 = x2;
-      f1 = f2;
-      x2 = x0 + kGolden * (x3 - x0);
-      f2 = cost(x2);
-    }
-  }
-  double best = (x0 + x3) / 2;
-  for (double end : {0.0, 1.0})
-    if (cost(end) <= cost(best)) best = end;
-  return best;
-}
-
-}  // namespace
-
 Disk RouteSearch::diskOf(Index from) const {
   if (from < 0) return {sources_[~from].at, 0};
   const State& s = states_[from];
@@ -53,11 +22,13 @@ double RouteSearch::lengthAlong(Point direction) const {
 }
 
 // Whether a walk known already is there sooner, or as soon from a source that goes first.
-bool RouteSearch::dominated(Index arc, int sense, double length, Point direction, int label) const {
+bool RouteSearch::dominated(Index arc, int sense, double length, Point direction, int label) {
+  close_ = false;
   for (Index i = state_first_[2 * arc + (sense > 0)]; i != Mesh::kNone; i = states_[i].same) {
     const double turn = sense * turnBetween(states_[i].direction, direction);
-    if (turn < -1e-9) continue;
     const double behind = length - (states_[i].length + radius_ * turn);
+    close_ |= std::abs(behind) <= kSameLength_mm && states_[i].label == label;
+    if (turn < -1e-9) continue;
     if (behind > kSameLength_mm || (behind >= -kSameLength_mm && states_[i].label <= label)) return true;
   }
   // Round the other way to the same point: what is longer there is no shortest walk.
@@ -96,8 +67,12 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
     const Point last = sense > 0 ? piece.to : piece.from;
     if (sense * cross(normal, last) < 1e-11 && dot(normal, last) > 0) continue;  // nothing left to turn
     const double length = lengthAlong(d) + t->run;
-    if (dominated(span.arc, sense, length, d, labelOf(from_))) continue;
-    push(length, estimate(w + radius_ * normal), d, 0, 2 * span.arc + (sense > 0));
+    const Index arrival = 2 * span.arc + (sense > 0);
+    if (dominated(span.arc, sense, length, d, labelOf(from_))) {
+      if (close_) noteTies({length, d, 0, from_, arrival});
+      continue;
+    }
+    push(length, estimate(w + radius_ * normal), d, 0, arrival);
   }
 }
 
@@ -112,18 +87,10 @@ void RouteSearch::seePoint(Index target, const Cone& cone) {
     push(lengthAlong(t->direction) + t->run + goal.offset, 0, t->direction, 0, ~target);
 }
 
-// The shortest way on from the source to a stretch of places: one minimum, found by golden section. If the
-// cone does not show it, another source or cone does.
+// If the cone does not show the shortest way on to a stretch of places, another source or cone does.
 void RouteSearch::seeLanding(Index target, const Cone& cone) {
   const Landing& landing = targets_[target].landing;
-  const auto cost = [&](double s) {
-    const auto t = tangent(disk_, {landing.entry(s), 0}, 2 * kRounding_mm);
-    if (!t) return disk_.radius == 0 ? from_length_ + landing.step(s) : 1e300;
-    double turn = 0;
-    if (disk_.radius != 0) turn = turnBetween(from_direction_, t->direction) * (disk_.radius > 0 ? 1 : -1);
-    return from_length_ + radius_ * turn + t->run + landing.step(s);
-  };
-  const double best = leastOn01(cost);
+  const double best = nearestOn(landing, disk_, from_direction_, from_length_);
   const Point p = landing.entry(best);
   const auto& tri = mesh_->triangles()[cone.triangle];
   for (int e = 0; e < 3; ++e) {

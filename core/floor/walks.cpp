@@ -113,6 +113,7 @@ struct Walks::Inside {
     Walk walk;
     walk.status = c == clearance ? WalkStatus::Walk : WalkStatus::Narrow;
     walk.clearance_mm = c;
+    walk.tied = route.tied;
     walk.length_mm = follow(mesh, course, c, paths == Paths::Drawn ? &drawn : nullptr);
     if (paths == Paths::Drawn) walk.path.assign(drawn.begin(), drawn.end());
     return walk;

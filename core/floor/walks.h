@@ -39,6 +39,8 @@ struct Walk {
   double clearance_mm = 0;  // what it was measured at
   std::vector<Point>
       path;  // for drawing: arcs as chords of 5 degrees or finer; starts and ends at the places themselves
+  // Another walk as short goes elsewhere: which of them is given may hang on what stands far away.
+  bool tied = false;
   bool found() const { return status == WalkStatus::Walk || status == WalkStatus::Narrow; }
 };
 
