@@ -129,19 +129,12 @@ std::string stationTable(const Report& report, const TableStyle& style) {
   return text;
 }
 
-std::string basisText(const audit::Basis& basis) {
-  const std::string kind = basis.kind == audit::BasisKind::Published   ? "published"
-                           : basis.kind == audit::BasisKind::HouseRule ? "house rule"
-                                                                       : "common practice";
-  return basis.reference.empty() ? kind : kind + ": " + basis.reference;
-}
-
 std::string findingList(const Report& report, const TableStyle& style) {
   std::string text;
   for (const audit::Finding& f : report.findings) {
     std::string sentence = paragraph(f.text, 6, style);
     sentence.replace(0, 4, inked(std::string(audit::word(f.severity)), inkOf(f.severity), style));
-    text += sentence + paragraph("(" + f.rule + "; " + basisText(f.basis) + ")", 6, style);
+    text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }
   return text.empty() ? "No findings: the plan, as drawn and as entered, meets the chosen rules.\n" : text;
 }

@@ -13,6 +13,7 @@
 #include "app/plan/pointing.h"
 #include "app/plan/routes.h"
 #include "app/plan/rulers.h"
+#include "app/plan/supposed.h"
 #include "app/plan/tools/tools.h"
 
 namespace stopwalk::plan {
@@ -21,6 +22,7 @@ namespace {
 constexpr double kMargin_px = 48;
 constexpr double kNotch = 120;  // of a wheel, in eighths of a degree
 constexpr double kZoomANotch = 1.25;
+constexpr double kNear = 0.03;           // pixels a millimetre, from which a symbol can be read
 constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
 
 constexpr const char* kDrawingFault = "drawing-fault";  // the rule that the drawing itself is at fault
@@ -101,12 +103,14 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
   layoutChanged();
 }
 
-void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current) {
+void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current,
+                         std::shared_ptr<const audit::Report> as_it_is) {
   report_ = std::move(report);
   report_is_current_ = is_current;
   states_.clear();
   changes_.clear();
   if (is_current && !preview_) settled_ = report_;
+  if (is_current && !preview_ && as_it_is && report_) changes_ = changesBetween(*as_it_is, *report_);
   if (is_current && preview_ && settled_ && report_) changes_ = changesBetween(*settled_, *report_);
   faulty_.clear();
   if (report_) {
@@ -123,6 +127,11 @@ void PlanView::showReach(std::shared_ptr<const audit::Reach> reach, bool is_curr
   if (!reach) reach_.reset();
   if (reach && !same) reach_.emplace(std::move(reach), shown());
   reach_is_current_ = is_current;
+  update();
+}
+
+void PlanView::setSupposed(planning::Suppositions suppositions) {
+  suppositions_ = std::move(suppositions);
   update();
 }
 
@@ -147,11 +156,22 @@ void PlanView::showGrid(bool shows) {
 void PlanView::goTo(const std::string& id) {
   const Item* item = picture().find(id);
   if (!item || item->bounds().empty()) return;
+  const geometry::Box box = withWalksOf(id, item->bounds());
   const QRectF seen = QRectF(rect()).adjusted(kRuler_px, kRuler_px, 0, 0);
-  const QRectF where = view_.toPixels(item->bounds());
-  if (seen.contains(where) && std::max(where.width(), where.height()) > 24) return update();
-  view_.fit(item->bounds().grown(2000), QSizeF(width(), height()), kMargin_px);
+  const QRectF where = view_.toPixels(box);
+  const bool is_large = std::max(where.width(), where.height()) > 24 || view_.pixelsPerMm() >= kNear;
+  if (seen.contains(where) && is_large) return update();
+  view_.fit(box.grown(2000), QSizeF(width(), height()), kMargin_px);
   update();
+}
+
+// What a station, or those of a machine, walk to its stop; the phone may be far off.
+geometry::Box PlanView::withWalksOf(const std::string& id, geometry::Box box) const {
+  if (!report_) return box;
+  for (const auto& station : report_->stations)
+    if (station.id == id || station.machine == id)
+      for (const geometry::Point p : station.stop.path_m) box.add(1000 * p);
+  return box;
 }
 
 geometry::Point PlanView::middle() const {
@@ -229,6 +249,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
   paintFaults(painter);
+  paintSupposed(painter, view_, theme_, shown(), suppositions_);
   paintRoutes(painter);
   if (reach_)
     reach_->paintLegend(painter, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), reach_is_current_);
@@ -254,7 +275,7 @@ void PlanView::paintChanges(QPainter& painter) const {
     if (const auto thing = edits::findThing(shown(), change.station))
       if (const auto at = edits::placeOf(shown(), *thing))
         paintTurn(painter, theme_, view_.toPixels(*at), change.turn);
-  if (pointer_) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());
+  if (pointer_ && isDragging()) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());
 }
 
 QString PlanView::tellsOfChanges() const {
@@ -291,13 +312,27 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
   if (pans(*event)) {
     panned_from_ = event->position();
     QWidget::setCursor(Qt::ClosedHandCursor);
-  } else if (event->button() == Qt::LeftButton) {
+  } else if (event->button() == Qt::LeftButton && !takesHold(*event)) {
     tool_->pressed(pointerEvent(event->position(), event->modifiers()));
   }
 }
 
+// Of something that stands in the way by supposition.
+bool PlanView::takesHold(const QMouseEvent& event) {
+  if (choice_.what != Choice::What::Select) return false;
+  const geometry::Point at = view_.toPlan(event.position());
+  const auto index = inTheWayAt(suppositions_, at);
+  if (index) held_ = Held{*index, at - suppositions_.in_the_way[*index].at};
+  return index.has_value();
+}
+
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
   pointer_ = event->position();
+  if (held_ && held_->index < suppositions_.in_the_way.size()) {
+    suppositions_.in_the_way[held_->index].at = view_.toPlan(event->position()) - held_->grip;
+    emit supposed(suppositions_);
+    return update();
+  }
   if (panned_from_) {
     view_.pan(event->position() - *panned_from_);
     panned_from_ = event->position();
@@ -312,6 +347,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && held_) return held_.reset();
   if (panned_from_ && (event->button() == Qt::MiddleButton || event->button() == Qt::LeftButton)) {
     panned_from_.reset();
     QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);

@@ -11,6 +11,7 @@
 #include "app/plan/reach_layer.h"
 #include "app/plan/tools/tool.h"
 #include "core/audit/report.h"
+#include "core/planning/suppositions.h"
 
 namespace stopwalk::plan {
 
@@ -35,8 +36,12 @@ class PlanView : public QWidget, private ToolHost {
   // What there is to draw, and the folder of the layout, where its pictures are.
   void setSources(Catalogue catalogue, const QString& folder);
 
-  // How each station stands; `is_current` says whether it was found for the layout that is shown.
-  void setReport(std::shared_ptr<const audit::Report> report, bool is_current);
+  // How each station stands; `is_current` says whether it was found for the layout that is shown. With
+  // `as_it_is`, the report is of what is supposed, and what that changes is marked.
+  void setReport(std::shared_ptr<const audit::Report> report, bool is_current,
+                 std::shared_ptr<const audit::Report> as_it_is = nullptr);
+  // Drawn over the plan; what stands in the way is dragged there.
+  void setSupposed(planning::Suppositions suppositions);
 
   // The reach map on the floors, with its legend; none: not shown. One that is not of the layout shown is
   // painted pale and says so.
@@ -63,6 +68,8 @@ class PlanView : public QWidget, private ToolHost {
   // What is shown while dragging, to be audited; none: the layout as it is.
   void previewed(std::shared_ptr<const layout::Layout> layout);
   void menuWanted(const QPoint& global);
+  // What stands in the way was dragged elsewhere.
+  void supposed(const stopwalk::planning::Suppositions& suppositions);
 
  protected:
   void paintEvent(QPaintEvent*) override;
@@ -105,6 +112,8 @@ class PlanView : public QWidget, private ToolHost {
   void paintFaults(QPainter& painter) const;
   void paintRoutes(QPainter& painter) const;
   void paintChanges(QPainter& painter) const;
+  geometry::Box withWalksOf(const std::string& id, geometry::Box box) const;
+  bool takesHold(const QMouseEvent& event);
 
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
@@ -131,6 +140,13 @@ class PlanView : public QWidget, private ToolHost {
   std::optional<ReachLayer> reach_;
   bool reach_is_current_ = false;
   std::set<std::string> faulty_;  // ids of what cannot be built as it is drawn
+
+  planning::Suppositions suppositions_;
+  struct Held {
+    std::size_t index = 0;  // of what stands in the way
+    geometry::Point grip;   // from its middle
+  };
+  std::optional<Held> held_;
 
   std::optional<QPointF> pointer_;
   std::string hovered_;

@@ -46,6 +46,11 @@ QString DialogAsker::fileToSave(const QString& suggestion) {
   return path;
 }
 
+QString DialogAsker::tableToSave(const QString& suggestion) {
+  return QFileDialog::getSaveFileName(parent_, tr("Export the table as"), suggestion,
+                                      tr("Tables (*.csv);;All files (*)"));
+}
+
 QString DialogAsker::pictureToOpen(const QString& folder) {
   return QFileDialog::getOpenFileName(parent_, tr("Choose a picture to draw over"), folder,
                                       tr("Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)"));

@@ -26,6 +26,7 @@ class Asker {
   virtual QString fileToOpen(const QString& folder) = 0;
   virtual QString fileToSave(const QString& suggestion) = 0;
   virtual QString pictureToOpen(const QString& folder) = 0;
+  virtual QString tableToSave(const QString& suggestion) = 0;  // one that may be written over, if it is there
 };
 
 class DialogAsker : public Asker {
@@ -37,6 +38,7 @@ class DialogAsker : public Asker {
   QString fileToOpen(const QString& folder) override;
   QString fileToSave(const QString& suggestion) override;
   QString pictureToOpen(const QString& folder) override;
+  QString tableToSave(const QString& suggestion) override;
 
  private:
   QWidget* parent_;

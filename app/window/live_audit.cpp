@@ -13,16 +13,29 @@ void LiveAudit::ask(Question question) {
   next_.put({++asked_, std::move(question)});
 }
 
+LiveAudit::Answer LiveAudit::answerTo(const Question& question) {
+  const auto reportOf = [&](const layout::Layout& layout, floor::Hours hours) {
+    return std::make_shared<const audit::Report>(
+        audit::audit(layout, *question.kinds, question.profile, hours));
+  };
+  Answer answer;
+  answer.layout = question.layout;
+  answer.report = reportOf(*question.layout, floor::Hours::Open);
+  if (question.suppositions.empty()) return answer;
+  answer.supposed_layout =
+      std::make_shared<const layout::Layout>(planning::supposed(*question.layout, question.suppositions));
+  answer.supposed = reportOf(*answer.supposed_layout, question.suppositions.hours);
+  return answer;
+}
+
 void LiveAudit::work() {
   while (auto next = next_.take()) {
-    const auto& [number, question] = *next;
-    auto report = std::make_shared<const audit::Report>(
-        audit::audit(*question.layout, *question.kinds, question.profile, question.hours));
+    const auto answer = std::make_shared<const Answer>(answerTo(next->second));
     QMetaObject::invokeMethod(
         this,
-        [this, report, asked = number, layout = question.layout] {
+        [this, answer, asked = next->first] {
           answered_ = asked;
-          emit answered(report, layout);
+          emit answered(answer);
         },
         Qt::QueuedConnection);
   }

@@ -6,6 +6,7 @@
 
 #include "app/window/newest.h"
 #include "core/audit/audit.h"
+#include "core/planning/suppositions.h"
 
 namespace stopwalk::window {
 
@@ -19,22 +20,34 @@ class LiveAudit : public QObject {
     std::shared_ptr<const layout::Layout> layout;
     std::shared_ptr<const layout::DeviceKinds> kinds;
     audit::Profile profile;
-    floor::Hours hours = floor::Hours::Open;
+    planning::Suppositions suppositions = {};
+  };
+  struct Answer {
+    std::shared_ptr<const layout::Layout> layout;  // as it is
+    std::shared_ptr<const audit::Report> report;   // of it, in opening hours
+    std::shared_ptr<const layout::Layout> supposed_layout;
+    std::shared_ptr<const audit::Report> supposed;  // as it would be; none: nothing is supposed
+
+    // What is to be shown.
+    const std::shared_ptr<const audit::Report>& shown() const { return supposed ? supposed : report; }
+    const std::shared_ptr<const layout::Layout>& shownLayout() const {
+      return supposed ? supposed_layout : layout;
+    }
   };
 
   explicit LiveAudit(QObject* parent = nullptr);
   ~LiveAudit() override;  // waits for the audit that runs
 
   void ask(Question question);
-  // Whether the last report was of the layout asked for last.
+  // Whether the last answer was to the last question.
   bool isCurrent() const { return asked_ == answered_; }
 
  signals:
-  void answered(std::shared_ptr<const stopwalk::audit::Report> report,
-                std::shared_ptr<const stopwalk::layout::Layout> layout);
+  void answered(std::shared_ptr<const stopwalk::window::LiveAudit::Answer> answer);
 
  private:
   void work();
+  static Answer answerTo(const Question& question);
 
   Newest<std::pair<int, Question>> next_;
   int asked_ = 0;

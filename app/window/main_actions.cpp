@@ -1,13 +1,16 @@
 // What the actions of the menus do with the things that are selected.
 #include <QApplication>
 #include <QClipboard>
+#include <QDir>
 #include <QFileInfo>
 #include <QImageReader>
 #include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <array>
 
+#include "app/documents/safe_write.h"
 #include "app/edits/add_things.h"
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
@@ -15,6 +18,7 @@
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/main_window.h"
+#include "core/files/report_csv.h"
 
 namespace stopwalk::window {
 namespace {
@@ -105,6 +109,20 @@ void MainWindow::showMenu(const QPoint& global) {
 
 void MainWindow::findAction() {
   panels::ActionFinder(this).exec();
+}
+
+// As the command line writes it, of the file as it is now.
+void MainWindow::exportStations() {
+  if (!answer_) return;
+  const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
+  const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(stem + ".csv"));
+  if (path.isEmpty()) return;
+  const files::FiledReport filed{document_->name().toStdString(), "", *answer_->shown()};
+  const auto written = documents::writeWhole(path, files::reportCsv(std::array{filed}));
+  if (written.written == documents::Written::No)
+    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
+  else
+    sentence_->setText(tr("All stations are in %1.").arg(path));
 }
 
 void MainWindow::showCaution() {

@@ -151,6 +151,9 @@ void MainWindow::makeDrawMenu() {
 
 void MainWindow::makeViewMenu() {
   MenuMaker menu(*menuBar(), tr("&View"));
+  menu.add(tr("The place to &draw"), QKeySequence(tr("Alt+1")), [this] { goToPlace(WorkPlace::Draw); });
+  menu.add(tr("The place to &audit"), QKeySequence(tr("Alt+2")), [this] { goToPlace(WorkPlace::Audit); });
+  menu.addSeparator();
   menu.add(tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plan_->zoomBy(kZoomStep); });
   menu.add(tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plan_->zoomBy(1 / kZoomStep); });
   menu.add(tr("Show &everything"), QKeySequence(tr("0")), [this] { plan_->fit(); });

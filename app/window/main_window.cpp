@@ -5,8 +5,11 @@
 #include <QLabel>
 #include <QMimeData>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QStatusBar>
+#include <QTabBar>
 #include <QTabWidget>
+#include <QToolBar>
 #include <QUrl>
 #include <QVBoxLayout>
 
@@ -14,8 +17,10 @@
 #include "app/panels/details/details.h"
 #include "app/panels/gallery/gallery.h"
 #include "app/panels/problems/problem_list.h"
+#include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
+#include "app/window/audit_place.h"
 #include "app/window/first_minutes.h"
 #include "app/window/notice_bar.h"
 #include "app/window/profile_for.h"
@@ -26,6 +31,7 @@ namespace {
 
 constexpr int kLeft_px = 240;
 constexpr int kRight_px = 340;
+constexpr int kUnder_px = 240;
 
 }  // namespace
 
@@ -47,6 +53,7 @@ MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Ask
   connectParts();
   if (!restoreGeometry(settings_.value("window/geometry").toByteArray())) resize(1280, 800);
   split_->restoreState(settings_.value("window/split").toByteArray());
+  plan_and_details_->restoreState(settings_.value("window/details").toByteArray());
   sourcesChanged();
   layoutChanged();
   showTitle();
@@ -57,21 +64,29 @@ MainWindow::~MainWindow() = default;
 void MainWindow::layOut() {
   plan_ = new plan::PlanView(document_->edited(), selection_, document_->catalogue());
   notices_ = new NoticeBar;
-  auto* middle = new QWidget;
-  auto* column = new QVBoxLayout(middle);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(notices_);
-  column->addWidget(plan_, 1);
+  audit_place_ = new AuditPlace({document_->edited(), selection_, document_->catalogue()}, this);
+  left_ = new QStackedWidget;
+  left_->addWidget(leftSide());
+  left_->addWidget(audit_place_->side());
 
+  plan_and_details_ = new QSplitter(Qt::Horizontal);
+  plan_and_details_->addWidget(middle());
+  plan_and_details_->addWidget(rightSide());
+  plan_and_details_->setStretchFactor(0, 1);
+  plan_and_details_->setSizes({1280 - kLeft_px - kRight_px, kRight_px});
+  auto* over = new QSplitter(Qt::Vertical);
+  over->addWidget(plan_and_details_);
+  over->addWidget(audit_place_->under());
+  over->setStretchFactor(0, 1);
+  over->setSizes({500, kUnder_px});
   split_ = new QSplitter(Qt::Horizontal);
-  split_->addWidget(leftSide());
-  split_->addWidget(middle);
-  split_->addWidget(rightSide());
+  split_->addWidget(left_);
+  split_->addWidget(over);
   split_->setStretchFactor(1, 1);
-  split_->setChildrenCollapsible(false);
-  split_->setSizes({kLeft_px, 1280 - kLeft_px - kRight_px, kRight_px});
+  split_->setSizes({kLeft_px, 1280 - kLeft_px});
+  for (QSplitter* splitter : {plan_and_details_, over, split_}) splitter->setChildrenCollapsible(false);
   setCentralWidget(split_);
+  makePlaces();
 
   first_minutes_ = new FirstMinutes(FileFlow::samples(), plan_);
   sentence_ = new QLabel;
@@ -80,8 +95,55 @@ void MainWindow::layOut() {
   statusBar()->setSizeGripEnabled(false);
 }
 
+QWidget* MainWindow::middle() {
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(notices_);
+  column->addWidget(plan_, 1);
+  return middle;
+}
+
+// Along the top, in the order of the work.
+void MainWindow::makePlaces() {
+  places_ = new QTabBar;
+  places_->setAccessibleName(tr("Places of work"));
+  places_->setDrawBase(false);
+  places_->setExpanding(false);
+  QFont bold = places_->font();
+  bold.setBold(true);
+  places_->setFont(bold);
+  places_->addTab(tr("Draw"));
+  places_->addTab(tr("Audit"));
+  places_->setTabToolTip(0, tr("Draw and change the plan (Alt+1)"));
+  places_->setTabToolTip(1, tr("Findings, all stations, and what if (Alt+2)"));
+  auto* bar = addToolBar(tr("Places of work"));
+  bar->setObjectName("places");
+  bar->setMovable(false);
+  bar->toggleViewAction()->setVisible(false);
+  bar->addWidget(places_);
+  connect(places_, &QTabBar::currentChanged, this,
+          [this](int place) { goToPlace(static_cast<WorkPlace>(place)); });
+  goToPlace(WorkPlace::Draw);
+}
+
+WorkPlace MainWindow::workPlace() const {
+  return static_cast<WorkPlace>(places_->currentIndex());
+}
+
+void MainWindow::goToPlace(WorkPlace place) {
+  places_->setCurrentIndex(static_cast<int>(place));
+  left_->setCurrentIndex(static_cast<int>(place));
+  audit_place_->under()->setVisible(place == WorkPlace::Audit);
+  problems_->setVisible(place == WorkPlace::Draw);
+  if (place == WorkPlace::Audit) plan_->choose({});
+  if (shown_) suppose(suppositions_);
+}
+
 QWidget* MainWindow::leftSide() {
   auto* tabs = new QTabWidget;
+  tabs->setObjectName("drawing");
   tabs->setDocumentMode(true);
   tabs->setAccessibleName(tr("What there is to draw, and what is drawn"));
   gallery_ = new panels::Gallery(document_->catalogue());
@@ -111,10 +173,17 @@ void MainWindow::connectPanels() {
       choose(choice);
   });
   connect(plan_, &plan::PlanView::chosen, gallery_, &panels::Gallery::showChoice);
+  connect(plan_, &plan::PlanView::chosen, this, &MainWindow::showFirstMinutes);
   connect(plan_, &plan::PlanView::menuWanted, this, &MainWindow::showMenu);
   connect(things_, &panels::ThingList::goTo, this,
           [this](const QString& id) { plan_->goTo(id.toStdString()); });
   connect(problems_, &panels::ProblemList::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
+  connect(audit_place_, &AuditPlace::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
+  connect(audit_place_, &AuditPlace::supposed, this, &MainWindow::suppose);
+  connect(audit_place_, &AuditPlace::exportWanted, this, &MainWindow::exportStations);
+  connect(audit_place_, &AuditPlace::cautionWanted, this, &MainWindow::showCaution);
+  audit_place_->suppose().setMiddle([this] { return plan_->middle(); });
+  connect(plan_, &plan::PlanView::supposed, this, &MainWindow::suppose);
 }
 
 // Picks a thing and brings it into sight; of one that is nowhere, such as a rule about the whole, nothing.
@@ -141,7 +210,7 @@ void MainWindow::connectParts() {
     audit();
   });
   connectPanels();
-  connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showReport);
+  connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
   connect(first_minutes_, &FirstMinutes::openWanted, files_.get(), &FileFlow::open);
   connect(first_minutes_, &FirstMinutes::sampleWanted, files_.get(), &FileFlow::openSample);
   connect(first_minutes_, &FirstMinutes::roomWanted, this, [this](double width, double depth) {
@@ -171,32 +240,56 @@ void MainWindow::layoutChanged() {
   const auto gone = [&](const std::string& id) { return !edits::findThing(*shown_, id); };
   auto ids = selection_.ids();
   if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));
-  first_minutes_->setVisible(*shown_ == Document::emptyLayout());
+  showFirstMinutes();
+  if (auto known = planning::knownOnly(suppositions_, *shown_); known != suppositions_)
+    suppose(known);
+  else
+    audit();
+}
+
+// On an empty plan, until something is being drawn there.
+void MainWindow::showFirstMinutes() {
+  first_minutes_->setVisible(*shown_ == Document::emptyLayout() &&
+                             plan_->choice().what == plan::Choice::What::Select);
   first_minutes_->place();
-  audit();
 }
 
 // Asks for an audit of what is shown; until it is there the last one is shown as not current.
 void MainWindow::audit() {
-  plan_->setReport(report_, false);
+  if (answer_) plan_->setReport(answer_->shown(), false);
   const std::pair profile_of{shown_->profile, document_->path()};
   if (profile_of_ != profile_of) {
     profile_ = profileFor(*shown_, document_->path()).profile;
     profile_of_ = profile_of;
   }
-  live_audit_.ask({shown_, kinds_, profile_, floor::Hours::Open});
+  LiveAudit::Question question{shown_, kinds_, profile_};
+  if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
+  live_audit_.ask(std::move(question));
 }
 
-void MainWindow::showReport(std::shared_ptr<const audit::Report> report,
-                            std::shared_ptr<const layout::Layout> layout) {
-  report_ = std::move(report);
-  const bool is_current = layout == shown_ && live_audit_.isCurrent();
-  plan_->setReport(report_, is_current);
+void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
+  answer_ = std::move(answer);
+  const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
+  plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr);
   if (!is_current || plan_->isDragging()) return;
-  const std::vector<panels::Problem> problems = panels::problemsOf(*report_);
-  things_->setReport(report_);
-  details_->setProblems(problems);
-  problems_->setProblems(problems);
+  things_->setReport(answer_->report);
+  details_->setProblems(panels::problemsOf(*answer_->shown()));
+  problems_->setProblems(panels::problemsOf(*answer_->report));
+  audit_place_->show(*answer_, *kinds_);
+}
+
+void MainWindow::suppose(const planning::Suppositions& suppositions) {
+  suppositions_ = suppositions;
+  const bool holds = workPlace() == WorkPlace::Audit;
+  plan_->setSupposed(holds ? suppositions_ : planning::Suppositions());
+  audit_place_->suppose().set(suppositions_);
+  const QString what = panels::sentenceOf(suppositions_, *shown_, *kinds_);
+  if (holds && !what.isEmpty())
+    notices_->show("supposed", tr("What if %1? Nothing of this is saved.").arg(what),
+                   {{tr("Back to how it is"), [this] { suppose({}); }}});
+  else
+    notices_->clear("supposed");
+  audit();
 }
 
 void MainWindow::showTitle() {
@@ -252,6 +345,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   if (!files_->mayLeave()) return event->ignore();
   settings_.setValue("window/geometry", saveGeometry());
   settings_.setValue("window/split", split_->saveState());
+  settings_.setValue("window/details", plan_and_details_->saveState());
   event->accept();
 }
 

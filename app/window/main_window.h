@@ -14,6 +14,8 @@
 #include "app/window/live_audit.h"
 
 class QLabel;
+class QStackedWidget;
+class QTabBar;
 class QMenu;
 class QSplitter;
 
@@ -29,8 +31,12 @@ class ThingList;
 
 namespace stopwalk::window {
 
+class AuditPlace;
 class FirstMinutes;
 class NoticeBar;
+
+// What the work is at the moment; the plan is the same everywhere, what stands round it is not.
+enum class WorkPlace { Draw, Audit };
 
 // The one window: assembles the plan, what lies round it, and the menus.
 class MainWindow : public QMainWindow {
@@ -51,6 +57,11 @@ class MainWindow : public QMainWindow {
   FileFlow& files() { return *files_; }
   NoticeBar& notices() { return *notices_; }
   QString sentence() const;  // of the bottom line
+  AuditPlace& auditPlace() { return *audit_place_; }
+  WorkPlace workPlace() const;
+  void goToPlace(WorkPlace place);
+  // Where the layout is audited it is audited as supposed, until something else is.
+  void suppose(const planning::Suppositions& suppositions);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -60,6 +71,8 @@ class MainWindow : public QMainWindow {
 
  private:
   void layOut();
+  void makePlaces();
+  QWidget* middle();
   QWidget* leftSide();
   QWidget* rightSide();
   void connectParts();
@@ -73,7 +86,9 @@ class MainWindow : public QMainWindow {
 
   void layoutChanged();
   void audit();
-  void showReport(std::shared_ptr<const audit::Report> report, std::shared_ptr<const layout::Layout> layout);
+  void showFirstMinutes();
+  void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
+  void exportStations();
   void showTitle();
   void showNotices();
   void showDiskState(documents::DiskState state);
@@ -103,7 +118,8 @@ class MainWindow : public QMainWindow {
   LiveAudit live_audit_;
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
-  std::shared_ptr<const audit::Report> report_;
+  std::shared_ptr<const LiveAudit::Answer> answer_;
+  planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn
   std::shared_ptr<const layout::DeviceKinds> kinds_;
   std::optional<std::pair<std::string, QString>>
       profile_of_;  // the name and file that `profile_` was read for
@@ -112,12 +128,15 @@ class MainWindow : public QMainWindow {
   plan::PlanView* plan_ = nullptr;
   NoticeBar* notices_ = nullptr;
   FirstMinutes* first_minutes_ = nullptr;
+  AuditPlace* audit_place_ = nullptr;
+  QTabBar* places_ = nullptr;
+  QStackedWidget* left_ = nullptr;
   panels::Gallery* gallery_ = nullptr;
   panels::ThingList* things_ = nullptr;
   panels::Details* details_ = nullptr;
   panels::ProblemList* problems_ = nullptr;
   QLabel* sentence_ = nullptr;
-  QSplitter* split_ = nullptr;
+  QSplitter *split_ = nullptr, *plan_and_details_ = nullptr;
   QMenu* recent_menu_ = nullptr;
 };
 

@@ -38,6 +38,7 @@ struct Rule {
   Basis basis;
   std::string finds;    // what it finds, as a clause: "a machine that ..."
   std::string meaning;  // one paragraph: why it matters, what is counted and what is not
+  std::string mend;     // what would mend it, as advice: a sentence or two
   // Findings in any order, with everything but rule, severity and basis filled in.
   std::vector<Finding> (*find)(const Context&, const Setting&) = nullptr;
 

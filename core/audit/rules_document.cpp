@@ -15,17 +15,10 @@ std::string limitsText(const Rule& rule) {
   return texts.empty() ? "none" : listed(texts, 9);
 }
 
-std::string basisText(const Basis& basis) {
-  const std::string kind = basis.kind == BasisKind::Published   ? "published"
-                           : basis.kind == BasisKind::HouseRule ? "house rule"
-                                                                : "common practice";
-  return basis.reference.empty() ? kind : kind + ": " + basis.reference;
-}
-
 std::string paragraphs(const Rule& rule) {
   return "## " + rule.id + "\n\nFinds " + rule.finds + ".\n\n" + rule.meaning +
-         "\n\n* Severity: " + std::string(word(rule.severity)) + "\n* Limit: " + limitsText(rule) +
-         "\n* Basis: " + basisText(rule.basis) + "\n";
+         "\n\nTo mend it: " + rule.mend + "\n\n* Severity: " + std::string(word(rule.severity)) +
+         "\n* Limit: " + limitsText(rule) + "\n* Basis: " + basisText(rule.basis) + "\n";
 }
 
 }  // namespace

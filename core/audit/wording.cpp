@@ -151,4 +151,11 @@ std::string withCapital(std::string text) {
   return text;
 }
 
+std::string basisText(const Basis& basis) {
+  const std::string kind = basis.kind == BasisKind::Published   ? "published"
+                           : basis.kind == BasisKind::HouseRule ? "house rule"
+                                                                : "common practice";
+  return basis.reference.empty() ? kind : kind + ": " + basis.reference;
+}
+
 }  // namespace stopwalk::audit

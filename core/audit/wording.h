@@ -25,6 +25,8 @@ std::string_view word(Status status);
 std::string_view word(Verdict verdict);
 std::string_view word(BasisKind kind);
 std::string_view word(floor::Hours hours);
+// "published: EN 60204-1, 10.1.2", or the kind alone where no source was seen.
+std::string basisText(const Basis& basis);
 
 // "a", "a and b", "a, b and c"; after `most` names, "a, b and 3 more".
 std::string listed(const std::vector<std::string>& names, std::size_t most = 4);

@@ -38,6 +38,7 @@ const Rule& actuatorHeight() {
           "For kinds of device with a height band; foot bars have none. A device without a recorded height "
           "is a matter of "
           "incomplete-record.",
+      .mend = "Hang the device so that the hand meets it between the two heights.",
       .find = find};
   return rule;
 }

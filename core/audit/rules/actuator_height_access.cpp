@@ -35,6 +35,7 @@ const Rule& actuatorHeightAccess() {
       .basis = {BasisKind::Published, "ADA 2010 Standards, 308.2.1"},
       .finds = "a hand device above the accessible reach",
       .meaning = "The unobstructed forward reach from a wheelchair. For the same devices as actuator-height.",
+      .mend = "Hang the device lower, or add a second one within reach.",
       .find = find};
   return rule;
 }

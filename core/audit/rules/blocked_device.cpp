@@ -50,6 +50,9 @@ const Rule& blockedDevice() {
           "Nobody who is not already beside it can use it. A stop that some station has at hand is not "
           "reported, nor is a "
           "trigger (nobody walks to it) or a device that stops nothing by its kind.",
+      .mend =
+          "Clear the floor before the device and what stands between, or hang it where people can stand "
+          "before it.",
       .find = find};
   return rule;
 }

@@ -65,6 +65,8 @@ const Rule& cutOffAtExit() {
           "the hours audited. From the "
           "opening to a cut-off whose user stands in the room, in a straight line. A room "
           "without such a door is not judged.",
+      .mend =
+          "Add a cut-off beside one of the room's exit doors, or hang the one there is nearer to the door.",
       .find = find};
   return rule;
 }

@@ -56,6 +56,8 @@ const Rule& cutOffLengthens() {
           "run-down for a "
           "machine (its own, else the machine's, which is for any device) and the shortest of the stops on "
           "that machine.",
+      .mend =
+          "Have the cut-off leave the brake its power, or tell people to use the machine's own stop first.",
       .find = find};
   return rule;
 }

@@ -52,6 +52,7 @@ const Rule& cutOffTooFar() {
                              "The nearest device that stops every machine of the room the station stands in; "
                              "at hand is 0. A room without one is "
                              "a matter of no-room-cut-off.",
+                         .mend = "Add a cut-off nearer to this station, or move the machine nearer to one.",
                          .find = find};
   return rule;
 }

@@ -31,6 +31,7 @@ const Rule& drawingFault() {
                              "What is wrong is left out of the floor (a door: shut), and everything else is "
                              "measured; mend the drawing first, the "
                              "other findings may change.",
+                         .mend = "Correct the drawing as the sentence says.",
                          .find = find};
   return rule;
 }

@@ -61,6 +61,7 @@ const Rule& exitWidth() {
                              "Out is a door to outside or to an outdoor room, that is not shut at the hours "
                              "audited and is itself as wide; it may be "
                              "another room's. A station outdoors is out.",
+                         .mend = "Clear the way to an exit door, widen it, or move what stands in it.",
                          .find = find};
   return rule;
 }

@@ -118,6 +118,9 @@ const Rule& helperTooSlow() {
           "same machine, the time is reaction, walk to the nearest stop of this machine, and its run-down; "
           "the least counts. "
           "Hand-held machines, which stop when let go, are exempt; so is the only station of a layout.",
+      .mend =
+          "Give someone a place of work nearer to this machine, add a stop between, or have the run-down "
+          "shortened by a brake.",
       .find = find};
   return rule;
 }

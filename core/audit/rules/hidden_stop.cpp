@@ -35,6 +35,9 @@ const Rule& hiddenStop() {
           "Walls hide, and so do solids higher than 1.5 m or of unknown height, except the machine that "
           "carries the stop. A "
           "trigger is in the hand.",
+      .mend =
+          "Move what hides the stop, hang the stop in sight, or put up a sign that can be seen from the "
+          "station.",
       .find = find};
   return rule;
 }

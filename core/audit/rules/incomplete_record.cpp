@@ -57,6 +57,7 @@ const Rule& incompleteRecord() {
           "Unknown is not zero. Heights count for devices with a height band; run-downs for the stops of a "
           "machine, one "
           "finding a machine.",
+      .mend = "Measure it at the machine and enter it, or say what the device stops.",
       .find = find};
   return rule;
 }

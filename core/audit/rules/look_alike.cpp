@@ -96,6 +96,9 @@ const Rule& lookAlike() {
                              "In a fright a person strikes the first thing that looks like a stop. One "
                              "finding for each station: all that are at "
                              "hand, else the nearest to walk to, if the machine's own stop is farther.",
+                         .mend =
+                             "Mark the device with what it stops, let it stop this machine too, or bring the "
+                             "machine's own stop nearer.",
                          .find = find};
   return rule;
 }

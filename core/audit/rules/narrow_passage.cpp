@@ -40,6 +40,7 @@ const Rule& narrowPassage() {
           "The clear width is that of the narrowest place of the widest way, to two millimetres. A person "
           "passes, but "
           "not at a run, and not with somebody else.",
+      .mend = "Move one of the two things that make the way narrow, until it is as wide as the limit.",
       .find = find};
   return rule;
 }

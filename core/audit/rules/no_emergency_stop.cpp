@@ -41,6 +41,7 @@ const Rule& noEmergencyStop() {
           "Whether a device counts is said by its kind, or by `emergency` on the device itself. Hand-held "
           "machines, and "
           "those stopped by triggers only, are exempt. A machine without any stop is a matter of no-stop.",
+      .mend = "Have an emergency stop fitted by somebody licensed to do it, or record the one there is.",
       .find = find};
   return rule;
 }

@@ -37,6 +37,9 @@ const Rule& noRoomCutOff() {
                              "A machine is in the room that holds its origin. The device may hang anywhere, "
                              "and may name the room, everything, or "
                              "each machine; a trigger does not count.",
+                         .mend =
+                             "Have a cut-off fitted that takes the power of every machine in the room, or "
+                             "record which machines the one there is stops.",
                          .find = find};
   return rule;
 }

@@ -38,6 +38,7 @@ const Rule& noStop() {
           "those that "
           "name it, its room or everything. A guarded start never counts. On a hand-held machine only "
           "triggers do.",
+      .mend = "Do not use the machine until it has a stop; have one fitted, or record what stops it.",
       .find = find};
   return rule;
 }

@@ -55,6 +55,7 @@ const Rule& phoneAfterHours() {
       .meaning =
           "Whatever hours are audited, both are compared. A phone that is too far by day already is a matter "
           "of phone-too-far.",
+      .mend = "Hang a phone on this side of the doors that are shut after hours, or leave a way to one open.",
       .find = find};
   return rule;
 }

@@ -40,6 +40,7 @@ const Rule& phoneTooFar() {
                              "The walk to the nearest phone that can be walked to, at the hours audited. A "
                              "layout without any phone is "
                              "reported for every station.",
+                         .mend = "Add a phone nearer to this station, or clear a shorter way to one.",
                          .find = find};
   return rule;
 }

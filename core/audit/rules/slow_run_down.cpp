@@ -37,18 +37,20 @@ std::vector<Finding> find(const Context& c, const Setting& s) {
 }  // namespace
 
 const Rule& slowRunDown() {
-  static const Rule rule{.id = "slow-run-down",
-                         .severity = Severity::Warn,
-                         .limits = {{"limit", "s", 10}},
-                         .basis = {BasisKind::Published,
-                                   "Health and Safety Executive (Great Britain), Woodworking Information "
-                                   "Sheet No 38, revision 1, on PUWER 1998 reg. 15"},
-                         .finds = "a machine and device whose run-down is over the limit",
-                         .meaning =
-                             "For each machine the devices that count as its stops. A run-down recorded for "
-                             "the device, or for the pair, wins over "
-                             "that of the machine; an unknown one is a matter of incomplete-record.",
-                         .find = find};
+  static const Rule rule{
+      .id = "slow-run-down",
+      .severity = Severity::Warn,
+      .limits = {{"limit", "s", 10}},
+      .basis = {BasisKind::Published,
+                "Health and Safety Executive (Great Britain), Woodworking Information "
+                "Sheet No 38, revision 1, on PUWER 1998 reg. 15"},
+      .finds = "a machine and device whose run-down is over the limit",
+      .meaning =
+          "For each machine the devices that count as its stops. A run-down recorded for "
+          "the device, or for the pair, wins over "
+          "that of the machine; an unknown one is a matter of incomplete-record.",
+      .mend = "Have a brake fitted or seen to, or make sure that nobody comes near before it rests.",
+      .find = find};
   return rule;
 }
 

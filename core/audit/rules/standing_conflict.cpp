@@ -93,6 +93,7 @@ const Rule& standingConflict() {
           "between, and a setter with "
           "the others of the same machine, who take turns. Of a pair, the finding names the first in the "
           "file.",
+      .mend = "Move one of the two stations or its machine, or keep the doorway free.",
       .find = find};
   return rule;
 }

@@ -28,6 +28,7 @@ const Rule& startGuardMissing() {
       .finds = "a guarded start whose pin is recorded missing",
       .meaning =
           "The pin prevents a start; it stops nothing. A start whose pin is not recorded is not reported.",
+      .mend = "Fit the pin again, and lock the machine off until it is there.",
       .find = find};
   return rule;
 }

@@ -88,6 +88,9 @@ const Rule& stopOutOfReach() {
           "hand devices no hazard outline on the way. A trigger is at hand for whoever holds it. A station "
           "off the "
           "floor is a drawing fault and is not judged here.",
+      .mend =
+          "Fit a stop within reach of the operator's place, move the one there is, or take away what stands "
+          "between.",
       .find = find};
   return rule;
 }

@@ -45,6 +45,7 @@ const Rule& stopTooFar() {
           "nothing "
           "stops (or only a trigger that another holds) is reported as well, unless the machine is "
           "hand-held.",
+      .mend = "Add a stop nearer to this station, clear a shorter way, or move the machine.",
       .find = find};
   return rule;
 }

@@ -52,6 +52,7 @@ const Rule& tapeDisagrees() {
           "A check of the drawing, always with the doors as in opening hours. The share is of the computed "
           "distance. A device stands "
           "for the place where its user stands.",
+      .mend = "Tape the distance again; if it is right, correct what is drawn wrong on the way.",
       .find = find};
   return rule;
 }

@@ -34,6 +34,7 @@ const Rule& unreachable() {
           "No way is left even for a body of 560 mm: shut doors, gaps too narrow, or every device blocked. "
           "Stop and phone "
           "are two findings.",
+      .mend = "Open a way: a door, a gap of at least the body's width, or the floor before the device.",
       .find = find};
   return rule;
 }

@@ -27,6 +27,7 @@ class ToldAsker : public Asker {
   QString fileToOpen(const QString&) override { return std::exchange(file, {}); }
   QString fileToSave(const QString&) override { return std::exchange(file, {}); }
   QString pictureToOpen(const QString&) override { return std::exchange(file, {}); }
+  QString tableToSave(const QString&) override { return std::exchange(file, {}); }
 
   std::deque<QString> answers;
   QString file;

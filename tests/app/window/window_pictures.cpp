@@ -8,7 +8,9 @@
 #include <cstdio>
 
 #include "app/panels/actions/action_finder.h"
+#include "app/panels/findings/finding_list.h"
 #include "app/plan/plan_view.h"
+#include "app/window/audit_place.h"
 #include "app/window/main_window.h"
 #include "app/window/recovery_dialog.h"
 
@@ -65,8 +67,29 @@ void takeAll(Pictures& pictures) {
   pictures.take(window, "draw-room");
   window.plan().choose({});
 
-  if (auto* tabs = window.findChild<QTabWidget*>()) tabs->setCurrentIndex(1);
+  if (auto* tabs = window.findChild<QTabWidget*>("drawing")) tabs->setCurrentIndex(1);
   pictures.take(window, "draw-things");
+
+  window.goToPlace(WorkPlace::Audit);
+  window.selection().clear();
+  QTest::qWait(400);
+  auto& findings = window.auditPlace().findings();
+  findings.tree()->setFocus();
+  findings.tree()->setCurrentItem(findings.tree()->topLevelItem(0)->child(0));
+  pictures.take(window, "audit");
+  planning::Suppositions what_if;
+  what_if.out_of_order = {"table-saw/paddle", "phone-bikes"};
+  what_if.hours = floor::Hours::After;
+  layout::Fixture pallet;
+  pallet.id = "in-the-way-1";
+  pallet.at = {6600, 7000};
+  pallet.footprint = layout::Rectangle{1200, 800};
+  what_if.in_the_way = {pallet};
+  window.auditPlace().tabs().setCurrentIndex(1);
+  window.suppose(what_if);
+  pictures.take(window, "audit-what-if");
+  window.suppose({});
+  window.goToPlace(WorkPlace::Draw);
 
   panels::ActionFinder finder(&window);
   finder.resize(480, 420);

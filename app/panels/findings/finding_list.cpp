@@ -1,0 +1,169 @@
+#include "app/panels/findings/finding_list.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHBoxLayout>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "app/panels/rows.h"
+#include "app/panels/sentence_label.h"
+
+namespace stopwalk::panels {
+namespace {
+
+constexpr int kFindingRole = Qt::UserRole;  // into report.findings; none of a group
+
+using audit::Severity;
+
+int indexOf(const QTreeWidgetItem* item) {
+  return item && item->data(0, kFindingRole).isValid() ? item->data(0, kFindingRole).toInt() : -1;
+}
+
+}  // namespace
+
+FindingList::FindingList(QWidget* parent) : QWidget(parent) {
+  tree_ = new QTreeWidget(this);
+  tree_->setHeaderHidden(true);
+  tree_->setAccessibleName(tr("Findings"));
+  tree_->setWhatsThis(tr("What the audit found, the worst first. Enter goes there on the plan."));
+  tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  tree_->setTextElideMode(Qt::ElideNone);
+  Rows::give(*tree_);
+  search_ = new SearchLine(tr("Search findings"), tree_, this);
+  summary_ = new QLabel(this);
+  summary_->setWordWrap(true);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(4, 4, 4, 4);
+  column->addWidget(search_);
+  column->addWidget(filterLine());
+  column->addWidget(summary_);
+  column->addWidget(tree_, 1);
+  setFocusProxy(search_);
+  connect(search_, &QLineEdit::textChanged, this, &FindingList::build);
+  connect(tree_, &QTreeWidget::currentItemChanged, this, &FindingList::look);
+  const auto go = [this] {
+    if (const audit::Finding* finding = current()) emit goTo(QString::fromStdString(finding->subject));
+  };
+  connect(tree_, &QTreeWidget::itemActivated, this, go);
+  connect(search_, &SearchLine::chosen, this, go);
+  auto* copy = new QShortcut(QKeySequence::Copy, tree_, nullptr, nullptr, Qt::WidgetShortcut);
+  connect(copy, &QShortcut::activated, this, [this] { QApplication::clipboard()->setText(asText()); });
+  build();
+}
+
+QWidget* FindingList::filterLine() {
+  auto* line = new QWidget(this);
+  auto* row = new QHBoxLayout(line);
+  row->setContentsMargins(0, 0, 0, 0);
+  group_by_ = new QComboBox(line);
+  group_by_->setAccessibleName(tr("Group findings"));
+  group_by_->addItems({tr("By room"), tr("By machine"), tr("By rule")});
+  connect(group_by_, &QComboBox::currentIndexChanged, this, &FindingList::build);
+  row->addWidget(group_by_, 1);
+  const QString names[] = {tr("Fails"), tr("Warns"), tr("Notes")};
+  for (int i = 0; i < 3; ++i) {
+    shows_[i] = new QCheckBox(line);
+    shows_[i]->setChecked(true);
+    shows_[i]->setIcon(severityIcon(static_cast<Severity>(i), *this));
+    shows_[i]->setAccessibleName(names[i]);
+    shows_[i]->setToolTip(names[i]);
+    connect(shows_[i], &QCheckBox::toggled, this, &FindingList::build);
+    row->addWidget(shows_[i]);
+  }
+  return line;
+}
+
+void FindingList::setReport(std::shared_ptr<const audit::Report> report,
+                            std::shared_ptr<const layout::Layout> layout,
+                            std::shared_ptr<const audit::Report> before) {
+  report_ = std::move(report);
+  layout_ = std::move(layout);
+  before_ = std::move(before);
+  build();
+}
+
+const audit::Finding* FindingList::current() const {
+  const int index = indexOf(tree_->currentItem());
+  return report_ && index >= 0 ? &report_->findings[static_cast<std::size_t>(index)] : nullptr;
+}
+
+// Keeps the finding that is looked at, whatever else comes and goes.
+void FindingList::build() {
+  const QTreeWidgetItem* was = tree_->currentItem();
+  const QString rule = was ? was->data(0, kFindingRole + 1).toString() : QString();
+  const QString subject = was ? was->data(0, kFindingRole + 2).toString() : QString();
+  building_ = true;
+  tree_->clear();
+  if (report_ && layout_) {
+    const FindingFilter filter{static_cast<GroupBy>(group_by_->currentIndex()), shows_[0]->isChecked(),
+                               shows_[1]->isChecked(), shows_[2]->isChecked(), search_->text()};
+    const auto is_new = before_ ? newSince(*report_, *before_) : std::vector<bool>(report_->findings.size());
+    for (const FindingGroup& group : groupsOf(*report_, *layout_, filter)) addGroup(group, is_new);
+    choose(rule, subject);
+  }
+  building_ = false;
+  showCounts();
+  look();
+}
+
+void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& is_new) {
+  auto* heading = new QTreeWidgetItem(tree_);
+  heading->setText(0, tr("%1: %2").arg(group.title).arg(group.findings.size()));
+  QFont bold = tree_->font();
+  bold.setBold(true);
+  heading->setFont(0, bold);
+  for (const std::size_t i : group.findings) {
+    const audit::Finding& finding = report_->findings[i];
+    auto* item = new QTreeWidgetItem(heading);
+    const QString text = QString::fromStdString(finding.text);
+    const QString shown = is_new[i] ? tr("New: %1").arg(text) : text;
+    item->setText(0, shown);
+    item->setIcon(0, severityIcon(finding.severity, *this));
+    item->setData(0, Qt::AccessibleTextRole, severityWord(finding.severity) + ": " + shown);
+    item->setData(0, kFindingRole, static_cast<int>(i));
+    item->setData(0, kFindingRole + 1, QString::fromStdString(finding.rule));
+    item->setData(0, kFindingRole + 2, QString::fromStdString(finding.subject));
+  }
+  heading->setExpanded(true);
+}
+
+void FindingList::choose(const QString& rule, const QString& subject) {
+  if (rule.isEmpty()) return;
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g)
+    for (int i = 0; i < tree_->topLevelItem(g)->childCount(); ++i) {
+      QTreeWidgetItem* item = tree_->topLevelItem(g)->child(i);
+      if (item->data(0, kFindingRole + 1) == rule && item->data(0, kFindingRole + 2) == subject)
+        return tree_->setCurrentItem(item);
+    }
+}
+
+void FindingList::showCounts() {
+  if (!report_) return summary_->setText(tr("Not audited yet."));
+  for (int i = 0; i < 3; ++i) shows_[i]->setText(QString::number(report_->count(static_cast<Severity>(i))));
+  const bool nothing = report_->findings.empty();
+  const bool hidden = !nothing && tree_->topLevelItemCount() == 0;
+  const QString all_well =
+      report_->stations.empty()
+          ? tr("There is nothing to audit yet. Draw a machine with its station, and the findings stand here.")
+          : tr("Every rule is met, as drawn and as entered.");
+  summary_->setText(nothing ? all_well : hidden ? tr("No finding is like that.") : QString());
+  summary_->setVisible(nothing || hidden);
+}
+
+void FindingList::look() {
+  if (!building_) emit looked(current());
+}
+
+QString FindingList::asText() const {
+  QString text;
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g) {
+    const QTreeWidgetItem* group = tree_->topLevelItem(g);
+    text += group->text(0) + "\n";
+    for (int i = 0; i < group->childCount(); ++i)
+      text += "  " + group->child(i)->data(0, Qt::AccessibleTextRole).toString() + "\n";
+  }
+  return text;
+}
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QTreeWidget>
+#include <memory>
+
+#include "app/panels/findings/finding_groups.h"
+#include "app/panels/search_line.h"
+
+namespace stopwalk::panels {
+
+// All that the audit found, worst first, in groups: each a sentence.
+class FindingList : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FindingList(QWidget* parent = nullptr);
+
+  // `before`: the report of the layout as it is, while something else is supposed; what is new is marked.
+  void setReport(std::shared_ptr<const audit::Report> report, std::shared_ptr<const layout::Layout> layout,
+                 std::shared_ptr<const audit::Report> before = nullptr);
+  const audit::Finding* current() const;
+
+  QTreeWidget* tree() const { return tree_; }
+  SearchLine* search() const { return search_; }
+  QComboBox* groupBy() const { return group_by_; }
+  QCheckBox* shows(audit::Severity severity) const { return shows_[static_cast<int>(severity)]; }
+  QString summary() const { return summary_->text(); }
+  // All that is shown, a line a finding under its group's.
+  QString asText() const;
+
+ signals:
+  // Another finding is looked at; none: nullptr.
+  void looked(const stopwalk::audit::Finding* finding);
+  // It is to be brought into sight on the plan.
+  void goTo(const QString& id);
+
+ private:
+  QWidget* filterLine();
+  void build();
+  void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
+  void choose(const QString& rule, const QString& subject);
+  void showCounts();
+  void look();
+
+  SearchLine* search_;
+  QComboBox* group_by_;
+  QCheckBox* shows_[3] = {};
+  QLabel* summary_;
+  QTreeWidget* tree_;
+  std::shared_ptr<const audit::Report> report_, before_;
+  std::shared_ptr<const layout::Layout> layout_;
+  bool building_ = false;
+};
+
+}  // namespace stopwalk::panels

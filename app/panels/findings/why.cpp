@@ -1,0 +1,47 @@
+#include "app/panels/findings/why.h"
+
+#include "core/audit/rule.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::panels {
+namespace {
+
+QString escaped(const std::string& text) {
+  return QString::fromStdString(text).toHtmlEscaped();
+}
+
+std::string numberText(double value, const std::string& unit, layout::LengthUnit lengths) {
+  if (unit == "m") return audit::lengthText(value, lengths);
+  if (unit == "s") return audit::secondsText(value);
+  return audit::decimal(value) + (unit.empty() ? "" : " " + unit);
+}
+
+}  // namespace
+
+Why::Why(QWidget* parent) : QTextBrowser(parent) {
+  setAccessibleName(tr("Why this is a finding"));
+  setOpenLinks(false);
+  setTabChangesFocus(true);
+  show(nullptr, layout::LengthUnit::Millimetre);
+}
+
+void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
+  if (!finding) {
+    setHtml("<p>" + tr("Pick a finding: its rule, limit, basis and what would mend it stand here.") + "</p>");
+    return;
+  }
+  QString html = "<p><b>" + escaped(finding->text) + "</b></p>";
+  const auto line = [&](const QString& name, const QString& text) {
+    if (!text.isEmpty()) html += "<p><i>" + name + "</i> " + text + "</p>";
+  };
+  if (finding->measured) line(tr("Measured:"), escaped(numberText(*finding->measured, finding->unit, unit)));
+  if (finding->limit) line(tr("Limit:"), escaped(numberText(*finding->limit, finding->unit, unit)));
+  const audit::Rule* rule = audit::findRule(finding->rule);
+  if (rule) line(tr("To mend it:"), escaped(rule->mend));
+  line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));
+  if (rule) line(tr("What it means:"), escaped(rule->meaning));
+  line(tr("Basis:"), escaped(audit::basisText(finding->basis)));
+  setHtml(html);
+}
+
+}  // namespace stopwalk::panels

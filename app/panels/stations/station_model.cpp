@@ -1,0 +1,200 @@
+#include "app/panels/stations/station_model.h"
+
+#include <algorithm>
+#include <limits>
+
+#include "app/panels/things/station_words.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::panels {
+namespace {
+
+using audit::Nearest;
+using audit::StationReport;
+using audit::Status;
+
+constexpr double kUnknown = std::numeric_limits<double>::infinity();  // sorts last
+const QString kDash = QStringLiteral("–");
+
+// In words where there is no number, since the reason matters more than the dash.
+QString walkWords(const Nearest& nearest, layout::LengthUnit unit) {
+  if (nearest.status == Status::AtHand) return StationModel::tr("at hand");
+  if (nearest.status == Status::Unreachable) return StationModel::tr("no way");
+  if (nearest.status == Status::None) return StationModel::tr("none");
+  if (nearest.status == Status::Unmeasured) return StationModel::tr("not measured");
+  return nearest.walk_m ? walkText(*nearest.walk_m, unit) : kDash;
+}
+
+std::optional<double> clearWidth(const StationReport& station) {
+  if (!station.stop.clear_width_m) return station.phone.clear_width_m;
+  if (!station.phone.clear_width_m) return station.stop.clear_width_m;
+  return std::min(*station.stop.clear_width_m, *station.phone.clear_width_m);
+}
+
+QString nameOr(const Nearest& nearest) {
+  return nearest.name.empty() ? kDash : QString::fromStdString(audit::withCapital(nearest.name));
+}
+
+QString signOf(plan::Turn turn) {
+  switch (turn) {
+    case plan::Turn::Better:
+      return QStringLiteral("▲ ");
+    case plan::Turn::Worse:
+      return QStringLiteral("▼ ");
+    case plan::Turn::Other:
+      break;
+  }
+  return {};
+}
+
+// Without the name, which stands in its own column.
+QString changeText(const plan::StationChange& change) {
+  return signOf(change.turn) + change.text.section(": ", 1);
+}
+
+}  // namespace
+
+void StationModel::setReport(std::shared_ptr<const audit::Report> report, const layout::Layout& layout,
+                             const layout::DeviceKinds& kinds,
+                             const std::vector<plan::StationChange>& changes) {
+  beginResetModel();
+  report_ = std::move(report);
+  how_.clear();
+  const auto add = [&](const std::string& id, const layout::Device& device) {
+    const layout::DeviceKind* kind = kinds.find(device.kind);
+    const std::string& own = device.instruction;
+    how_[id] = QString::fromStdString(own.empty() && kind ? kind->instruction : own);
+  };
+  for (const auto& machine : layout.machines)
+    for (const auto& device : machine.devices) add(machine.id + "/" + device.id, device);
+  for (const auto& device : layout.devices) add(device.id, device);
+  changes_.clear();
+  for (const auto& change : changes) changes_.emplace(change.station, change);
+  endResetModel();
+}
+
+int StationModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() || !report_ ? 0 : static_cast<int>(report_->stations.size());
+}
+
+int StationModel::columnCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : kColumns;
+}
+
+QString StationModel::textAt(const StationReport& s, int column) const {
+  const layout::LengthUnit unit = report_->unit;
+  const auto seconds = [](std::optional<double> value) {
+    return value ? QString::number(*value, 'f', 1) + tr(" s") : kDash;
+  };
+  switch (column) {
+    case Name:
+      return QString::fromStdString(s.name);
+    case State:
+      return verdictWord(s.verdict);
+    case Stop:
+      return nameOr(s.stop);
+    case How: {
+      const auto how = how_.find(s.stop.device);
+      return how == how_.end() || how->second.isEmpty() ? kDash : how->second;
+    }
+    case Walk:
+      return walkWords(s.stop, unit);
+    case Seconds:
+      return s.stop.seconds && !s.stop.run_down_s ? seconds(s.stop.seconds) + " +" : seconds(s.stop.seconds);
+    case Phone:
+      return nameOr(s.phone);
+    case PhoneWalk:
+      return walkWords(s.phone, unit);
+    case ClearWidth: {
+      const auto width = clearWidth(s);
+      return width ? walkText(*width, unit) : kDash;
+    }
+    case Change: {
+      const auto change = changes_.find(s.id);
+      return change == changes_.end() ? QString() : changeText(change->second);
+    }
+  }
+  return {};
+}
+
+QVariant StationModel::sortKey(const StationReport& s, int column) const {
+  switch (column) {
+    case State:
+      return -static_cast<int>(s.verdict);
+    case Walk:
+      return s.stop.walk_m.value_or(kUnknown);
+    case Seconds:
+      return s.stop.seconds.value_or(kUnknown);
+    case PhoneWalk:
+      return s.phone.walk_m.value_or(kUnknown);
+    case ClearWidth:
+      return clearWidth(s).value_or(kUnknown);
+    case Change: {
+      const auto change = changes_.find(s.id);
+      if (change == changes_.end()) return 3;
+      return change->second.turn == plan::Turn::Worse ? 0 : change->second.turn == plan::Turn::Better ? 2 : 1;
+    }
+    default:
+      return textAt(s, column);
+  }
+}
+
+QVariant StationModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid()) return {};
+  const StationReport& station = report_->stations[static_cast<std::size_t>(index.row())];
+  switch (role) {
+    case Qt::DisplayRole:
+      return textAt(station, index.column());
+    case Qt::ToolTipRole:
+      if (index.column() == Seconds && station.stop.seconds && !station.stop.run_down_s)
+        return tr("Without the run-down, which is not recorded.");
+      return textAt(station, index.column());
+    case Qt::TextAlignmentRole: {
+      const bool is_number = index.column() == Walk || index.column() == Seconds ||
+                             index.column() == PhoneWalk || index.column() == ClearWidth;
+      return static_cast<int>((is_number ? Qt::AlignTrailing : Qt::AlignLeading) | Qt::AlignVCenter);
+    }
+    case kSortRole:
+      return sortKey(station, index.column());
+    case kIdRole:
+      return QString::fromStdString(station.id);
+    case kMachineRole:
+      return QString::fromStdString(station.machine);
+    default:
+      return {};
+  }
+}
+
+QVariant StationModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation != Qt::Horizontal) return {};
+  if (role == Qt::ToolTipRole && section == Seconds)
+    return tr(
+        "From the first sign of trouble to rest: reaction, walk and run-down. A plus: the run-down is "
+        "not recorded.");
+  if (role != Qt::DisplayRole) return {};
+  switch (section) {
+    case Name:
+      return tr("Station");
+    case State:
+      return tr("State");
+    case Stop:
+      return tr("Nearest stop");
+    case How:
+      return tr("How it works");
+    case Walk:
+      return tr("Walk");
+    case Seconds:
+      return tr("Time");
+    case Phone:
+      return tr("Phone");
+    case PhoneWalk:
+      return tr("Walk to phone");
+    case ClearWidth:
+      return tr("Clear width");
+    case Change:
+      return tr("What changes");
+  }
+  return {};
+}
+
+}  // namespace stopwalk::panels

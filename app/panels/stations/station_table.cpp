@@ -1,0 +1,168 @@
+#include "app/panels/stations/station_table.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QPushButton>
+#include <QScrollBar>
+#include <QShortcut>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace stopwalk::panels {
+namespace {
+
+constexpr int kWidths_px[StationModel::kColumns] = {190, 64, 260, 96, 72, 104, 90, 210, 240, 130};
+
+// Shows the stations of which some column holds the words searched for.
+class Matching : public QSortFilterProxyModel {
+ public:
+  explicit Matching(QObject* parent) : QSortFilterProxyModel(parent) {
+    setSortRole(StationModel::kSortRole);
+    setSortCaseSensitivity(Qt::CaseInsensitive);
+  }
+  void setSearch(const QString& search) {
+    search_ = search;
+    invalidateFilter();
+  }
+
+ protected:
+  bool filterAcceptsRow(int row, const QModelIndex& parent) const override {
+    QString text = sourceModel()->index(row, 0, parent).data(StationModel::kIdRole).toString();
+    for (int column = 0; column < sourceModel()->columnCount(); ++column)
+      text += " " + sourceModel()->index(row, column, parent).data().toString();
+    return matches(text, search_);
+  }
+
+ private:
+  QString search_;
+};
+
+}  // namespace
+
+StationTable::StationTable(edits::Selection& selection, QWidget* parent)
+    : QWidget(parent), selection_(selection), model_(new StationModel(this)) {
+  auto* matching = new Matching(this);
+  matching->setSourceModel(model_);
+  sorted_ = matching;
+  view_ = new QTableView(this);
+  view_->setAccessibleName(tr("Stations"));
+  view_->setWhatsThis(
+      tr("Every station with its nearest stop and phone. Enter goes there on the plan; a "
+         "click on a heading sorts."));
+  view_->setModel(sorted_);
+  view_->setSortingEnabled(true);
+  view_->sortByColumn(StationModel::State, Qt::AscendingOrder);
+  view_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  view_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+  view_->setTabKeyNavigation(false);
+  view_->setWordWrap(false);
+  view_->setAlternatingRowColors(true);
+  view_->verticalHeader()->hide();
+  view_->verticalHeader()->setDefaultSectionSize(std::max(24, view_->fontMetrics().height() * 3 / 2));
+  view_->horizontalHeader()->setHighlightSections(false);
+  for (int column = 0; column < StationModel::kColumns; ++column)
+    view_->setColumnWidth(column, kWidths_px[column]);
+  view_->setColumnHidden(StationModel::Change, true);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(4, 4, 4, 4);
+  column->addWidget(topLine());
+  column->addWidget(view_, 1);
+  connect(search_, &QLineEdit::textChanged, matching, &Matching::setSearch);
+  connect(view_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+          &StationTable::takeSelection);
+  connect(&selection_, &edits::Selection::changed, this, &StationTable::showSelection);
+  const auto go = [this] {
+    if (const QModelIndex index = view_->currentIndex(); index.isValid())
+      emit goTo(index.data(StationModel::kIdRole).toString());
+  };
+  connect(view_, &QTableView::activated, this, go);
+  connect(search_, &SearchLine::chosen, this, go);
+  auto* copied = new QShortcut(QKeySequence::Copy, view_, nullptr, nullptr, Qt::WidgetShortcut);
+  connect(copied, &QShortcut::activated, this, &StationTable::copy);
+}
+
+QWidget* StationTable::topLine() {
+  auto* line = new QWidget(this);
+  auto* row = new QHBoxLayout(line);
+  row->setContentsMargins(0, 0, 0, 0);
+  search_ = new SearchLine(tr("Search stations"), view_, line);
+  auto* copied = new QPushButton(tr("&Copy"), line);
+  copied->setToolTip(tr("The rows picked, or all of them, as text for a table or a letter"));
+  auto* exported = new QPushButton(tr("E&xport…"), line);
+  exported->setToolTip(tr("All stations as a CSV file"));
+  connect(copied, &QPushButton::clicked, this, &StationTable::copy);
+  connect(exported, &QPushButton::clicked, this, &StationTable::exportWanted);
+  row->addWidget(search_, 1);
+  row->addWidget(copied);
+  row->addWidget(exported);
+  return line;
+}
+
+void StationTable::setReport(std::shared_ptr<const audit::Report> report, const layout::Layout& layout,
+                             const layout::DeviceKinds& kinds,
+                             const std::vector<plan::StationChange>& changes) {
+  showing_ = true;
+  const int scrolled = view_->verticalScrollBar()->value();
+  model_->setReport(std::move(report), layout, kinds, changes);
+  view_->setColumnHidden(StationModel::Change, changes.empty());
+  view_->verticalScrollBar()->setValue(scrolled);
+  showing_ = false;
+  showSelection();
+}
+
+void StationTable::takeSelection() {
+  if (showing_) return;
+  showing_ = true;
+  std::vector<std::string> ids;
+  for (const QModelIndex& row : view_->selectionModel()->selectedRows())
+    ids.push_back(row.data(StationModel::kIdRole).toString().toStdString());
+  if (!ids.empty()) selection_.set(std::move(ids));
+  showing_ = false;
+}
+
+// The stations picked on the plan, and those of the machines picked there.
+void StationTable::showSelection() {
+  if (showing_) return;
+  showing_ = true;
+  QItemSelection rows;
+  QModelIndex first;
+  for (int row = 0; row < sorted_->rowCount(); ++row) {
+    const QModelIndex index = sorted_->index(row, 0);
+    if (!selection_.contains(index.data(StationModel::kIdRole).toString().toStdString()) &&
+        !selection_.contains(index.data(StationModel::kMachineRole).toString().toStdString()))
+      continue;
+    rows.select(index, sorted_->index(row, StationModel::kColumns - 1));
+    if (!first.isValid()) first = index;
+  }
+  view_->selectionModel()->select(rows, QItemSelectionModel::ClearAndSelect);
+  if (first.isValid()) {
+    view_->selectionModel()->setCurrentIndex(first, QItemSelectionModel::NoUpdate);
+    view_->scrollTo(first);
+  }
+  showing_ = false;
+}
+
+QString StationTable::asText() const {
+  const auto shown = [&](int column) { return !view_->isColumnHidden(column); };
+  QStringList cells, lines;
+  for (int column = 0; column < StationModel::kColumns; ++column)
+    if (shown(column)) cells << model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+  lines << cells.join('\t');
+  const QItemSelectionModel* picked = view_->selectionModel();
+  for (int row = 0; row < sorted_->rowCount(); ++row) {
+    if (picked->hasSelection() && !picked->isRowSelected(row)) continue;
+    cells.clear();
+    for (int column = 0; column < StationModel::kColumns; ++column)
+      if (shown(column)) cells << sorted_->index(row, column).data().toString();
+    lines << cells.join('\t');
+  }
+  return lines.join('\n') + '\n';
+}
+
+void StationTable::copy() const {
+  QApplication::clipboard()->setText(asText());
+}
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,46 @@
+#pragma once
+
+#include <QLabel>
+#include <QSortFilterProxyModel>
+#include <QTableView>
+
+#include "app/edits/selection.h"
+#include "app/panels/search_line.h"
+#include "app/panels/stations/station_model.h"
+
+namespace stopwalk::panels {
+
+// All stations with their nearest stop and phone: sorted by any column, searched, copied, exported.
+class StationTable : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit StationTable(edits::Selection& selection, QWidget* parent = nullptr);
+
+  void setReport(std::shared_ptr<const audit::Report> report, const layout::Layout& layout,
+                 const layout::DeviceKinds& kinds, const std::vector<plan::StationChange>& changes);
+  QTableView* view() const { return view_; }
+  SearchLine* search() const { return search_; }
+  // The rows selected, or all that are shown where none is: columns parted by tabs under a line of their
+  // names.
+  QString asText() const;
+
+ signals:
+  void goTo(const QString& id);
+  void exportWanted();
+
+ private:
+  QWidget* topLine();
+  void takeSelection();
+  void showSelection();
+  void copy() const;
+
+  edits::Selection& selection_;
+  StationModel* model_;
+  QSortFilterProxyModel* sorted_;
+  QTableView* view_;
+  SearchLine* search_;
+  bool showing_ = false;  // the table's selection follows, and does not lead
+};
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,297 @@
+#include "app/panels/suppose/suppose_panel.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QScrollBar>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/edits/things.h"
+#include "app/panels/rows.h"
+#include "app/panels/suppose/block_dialog.h"
+#include "app/panels/things/station_words.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::panels {
+namespace {
+
+constexpr int kIdRole = Qt::UserRole;
+constexpr int kWhatRole = Qt::UserRole + 1;
+constexpr int kWait_ms = 50;                           // a drag changes the layout at every frame
+constexpr layout::Rectangle kPallet_mm = {1200, 800};  // common practice: about what a delivery stands on
+
+enum class What { Device, Door, InTheWay };
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(Suppose)
+};
+
+// "Foot bar of Engine lathe 1"; what hangs on a wall, and a door, by its id as well.
+QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const std::string& id) {
+  const auto thing = edits::findThing(layout, id);
+  if (!thing) return QString::fromStdString(id);
+  const auto label = [&](const layout::Device& device) {
+    const layout::DeviceKind* kind = kinds.find(device.kind);
+    return QString::fromStdString(kind ? audit::withCapital(kind->label) : device.kind);
+  };
+  using enum edits::ThingKind;
+  if (thing->kind == MachineDevice) {
+    const layout::Machine& machine = layout.machines[thing->index];
+    const layout::Device& device = machine.devices[thing->part];
+    const QString name =
+        Words::tr("%1 of %2")
+            .arg(label(device), QString::fromStdString(machine.name.empty() ? machine.id : machine.name));
+    const bool alone = std::ranges::count(machine.devices, device.kind, &layout::Device::kind) == 1;
+    return alone ? name : Words::tr("%1 (%2)").arg(name, QString::fromStdString(device.id));
+  }
+  if (thing->kind == WallDevice)
+    return Words::tr("%1 (%2)").arg(label(layout.devices[thing->index]), QString::fromStdString(id));
+  if (thing->kind == Door) {
+    const layout::Door& door = layout.doors[thing->index];
+    return Words::tr("Door %1").arg(QString::fromStdString(door.id));
+  }
+  return QString::fromStdString(edits::nameOf(layout, *thing));
+}
+
+// What people count on: a stop that fails, or a phone. A guarded start stops nothing.
+bool mayFail(const layout::Layout& layout, const layout::DeviceKinds& kinds, const edits::Thing& thing) {
+  using enum edits::ThingKind;
+  if (thing.kind == Phone) return true;
+  if (thing.kind != MachineDevice && thing.kind != WallDevice) return false;
+  const layout::Device& device = thing.kind == WallDevice ? layout.devices[thing.index]
+                                                          : layout.machines[thing.index].devices[thing.part];
+  const layout::DeviceKind* kind = kinds.find(device.kind);
+  return kind && kind->counts_as_stop;
+}
+
+QString blockText(const layout::Fixture& block, layout::LengthUnit unit) {
+  const auto& size = std::get<layout::Rectangle>(block.footprint);
+  const auto text = [&](double mm) { return walkText(mm / 1000, unit); };
+  return Words::tr("%1 by %2 at %3, %4")
+      .arg(text(size.width), text(size.depth), text(block.at.x), text(block.at.y));
+}
+
+void setTicked(std::vector<std::string>& ids, const std::string& id, bool ticked) {
+  std::erase(ids, id);
+  if (ticked) ids.push_back(id);
+}
+
+}  // namespace
+
+SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  auto* says =
+      new QLabel(tr("Tick what might be otherwise, and see what it changes for whom. Nothing of it is "
+                    "saved."),
+                 this);
+  says->setWordWrap(true);
+  after_hours_ = new QCheckBox(tr("&After hours: the doors that are locked then are shut"), this);
+  tree_ = new QTreeWidget(this);
+  tree_->setHeaderHidden(true);
+  tree_->setAccessibleName(tr("What might be otherwise"));
+  tree_->setWhatsThis(
+      tr("Space ticks: a device out of order, a door shut. Enter opens the numbers of "
+         "something in the way."));
+  Rows::give(*tree_);
+  search_ = new SearchLine(tr("Search devices, phones and doors"), tree_, this);
+  put_ = new QPushButton(tr("&Put something in the way"), this);
+  put_->setToolTip(tr("A block on the floor: drag it on the plan, or type its numbers"));
+  remove_ = new QPushButton(tr("&Take it away"), this);
+  clear_ = new QPushButton(tr("&Back to how it is"), this);
+  summary_ = new QLabel(this);
+  summary_->setWordWrap(true);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(put_);
+  buttons->addWidget(remove_);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(4, 4, 4, 4);
+  for (QWidget* widget :
+       {static_cast<QWidget*>(says), static_cast<QWidget*>(after_hours_), static_cast<QWidget*>(search_)})
+    column->addWidget(widget);
+  column->addWidget(tree_, 1);
+  column->addLayout(buttons);
+  column->addWidget(summary_);
+  column->addWidget(clear_);
+  connect(after_hours_, &QCheckBox::toggled, this, [this](bool after) {
+    if (building_) return;
+    planning::Suppositions next = suppositions_;
+    next.hours = after ? floor::Hours::After : floor::Hours::Open;
+    tell(std::move(next));
+  });
+  connect(tree_, &QTreeWidget::itemChanged, this, &SupposePanel::take);
+  connect(tree_, &QTreeWidget::itemActivated, this, &SupposePanel::edit);
+  connect(search_, &QLineEdit::textChanged, this, &SupposePanel::filter);
+  connect(put_, &QPushButton::clicked, this, &SupposePanel::putInTheWay);
+  connect(remove_, &QPushButton::clicked, this, &SupposePanel::remove);
+  connect(clear_, &QPushButton::clicked, this, [this] { tell({}); });
+  connect(tree_, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
+    remove_->setEnabled(item && item->data(0, kWhatRole).toInt() == static_cast<int>(What::InTheWay) &&
+                        item->parent());
+  });
+  later_.setSingleShot(true);
+  later_.setInterval(kWait_ms);
+  connect(&later_, &QTimer::timeout, this, &SupposePanel::build);
+  connect(&desk_.edited, &edits::EditedLayout::changed, this, [this] {
+    if (!later_.isActive()) later_.start();
+  });
+  build();
+}
+
+void SupposePanel::set(planning::Suppositions suppositions) {
+  if (suppositions == suppositions_) return;
+  suppositions_ = std::move(suppositions);
+  build();
+}
+
+void SupposePanel::tell(planning::Suppositions suppositions) {
+  suppositions_ = std::move(suppositions);
+  if (!building_) build();
+  emit changed(suppositions_);
+}
+
+void SupposePanel::build() {
+  later_.stop();
+  const layout::Layout& layout = desk_.edited.layout();
+  const layout::DeviceKinds& kinds = desk_.catalogue.kinds;
+  const QTreeWidgetItem* was = tree_->currentItem();
+  const QString current = was ? was->data(0, kIdRole).toString() : QString();
+  const int scrolled = tree_->verticalScrollBar()->value();
+  building_ = true;
+  tree_->clear();
+  std::vector<std::pair<std::string, QString>> devices, doors;
+  for (const edits::Thing& thing : edits::allThings(layout)) {
+    const std::string id = edits::idOf(layout, thing);
+    if (mayFail(layout, kinds, thing)) devices.emplace_back(id, nameOf(layout, kinds, id));
+    if (thing.kind == edits::ThingKind::Door) doors.emplace_back(id, nameOf(layout, kinds, id));
+  }
+  addInTheWay();
+  addHeading(tr("Out of order"), devices, suppositions_.out_of_order);
+  addHeading(tr("Shut"), doors, suppositions_.shut);
+  after_hours_->setChecked(suppositions_.hours == floor::Hours::After);
+  clear_->setEnabled(!suppositions_.empty());
+  remove_->setEnabled(false);
+  if (QTreeWidgetItem* item = itemOf(current.toStdString())) tree_->setCurrentItem(item);
+  tree_->verticalScrollBar()->setValue(scrolled);
+  building_ = false;
+  filter();
+}
+
+void SupposePanel::addHeading(const QString& title,
+                              const std::vector<std::pair<std::string, QString>>& things,
+                              const std::vector<std::string>& ticked) {
+  if (things.empty()) return;
+  const What what = &ticked == &suppositions_.shut ? What::Door : What::Device;
+  auto* heading = new QTreeWidgetItem(tree_, {title});
+  for (const auto& [id, name] : things) {
+    auto* item = new QTreeWidgetItem(heading, {name});
+    const bool is_ticked = std::ranges::find(ticked, id) != ticked.end();
+    item->setCheckState(0, is_ticked ? Qt::Checked : Qt::Unchecked);
+    item->setData(0, kIdRole, QString::fromStdString(id));
+    item->setData(0, kWhatRole, static_cast<int>(what));
+    item->setToolTip(0, QString::fromStdString(id));
+  }
+  heading->setExpanded(true);
+}
+
+void SupposePanel::addInTheWay() {
+  if (suppositions_.in_the_way.empty()) return;
+  auto* heading = new QTreeWidgetItem(tree_, {tr("In the way")});
+  for (const layout::Fixture& block : suppositions_.in_the_way) {
+    auto* item = new QTreeWidgetItem(heading, {blockText(block, desk_.edited.layout().unit)});
+    item->setData(0, kIdRole, QString::fromStdString(block.id));
+    item->setData(0, kWhatRole, static_cast<int>(What::InTheWay));
+  }
+  heading->setExpanded(true);
+}
+
+void SupposePanel::filter() {
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g) {
+    bool any = false;
+    QTreeWidgetItem* heading = tree_->topLevelItem(g);
+    for (int i = 0; i < heading->childCount(); ++i) {
+      QTreeWidgetItem* item = heading->child(i);
+      const bool shown = matches(item->text(0) + " " + item->data(0, kIdRole).toString(), search_->text());
+      item->setHidden(!shown);
+      any |= shown;
+    }
+    heading->setHidden(!any);
+  }
+}
+
+void SupposePanel::take(QTreeWidgetItem* item) {
+  if (building_ || !item->parent()) return;
+  planning::Suppositions next = suppositions_;
+  const std::string id = item->data(0, kIdRole).toString().toStdString();
+  const bool ticked = item->checkState(0) == Qt::Checked;
+  if (item->data(0, kWhatRole).toInt() == static_cast<int>(What::Door))
+    setTicked(next.shut, id, ticked);
+  else
+    setTicked(next.out_of_order, id, ticked);
+  // The tree is still at work on this item: it is not built anew under its hands.
+  suppositions_ = std::move(next);
+  clear_->setEnabled(!suppositions_.empty());
+  emit changed(suppositions_);
+}
+
+void SupposePanel::putInTheWay() {
+  planning::Suppositions next = suppositions_;
+  layout::Fixture block;
+  int number = 1;
+  const auto taken = [&](const std::string& id) {
+    return edits::findThing(desk_.edited.layout(), id) ||
+           std::ranges::find(next.in_the_way, id, &layout::Fixture::id) != next.in_the_way.end();
+  };
+  while (taken(block.id = "in-the-way-" + std::to_string(number))) ++number;
+  block.at = middle_ ? middle_() : geometry::Point{};
+  block.footprint = kPallet_mm;
+  next.in_the_way.push_back(block);
+  tell(std::move(next));
+  if (QTreeWidgetItem* item = itemOf(block.id)) tree_->setCurrentItem(item);
+}
+
+void SupposePanel::edit(QTreeWidgetItem* item) {
+  const std::string id = item->data(0, kIdRole).toString().toStdString();
+  const auto block = std::ranges::find(suppositions_.in_the_way, id, &layout::Fixture::id);
+  if (block == suppositions_.in_the_way.end()) return;
+  const auto index = block - suppositions_.in_the_way.begin();
+  BlockDialog dialog(desk_, *block, this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  planning::Suppositions next = suppositions_;
+  next.in_the_way[static_cast<std::size_t>(index)] = dialog.block();
+  tell(std::move(next));
+}
+
+void SupposePanel::remove() {
+  const QTreeWidgetItem* item = tree_->currentItem();
+  if (!item) return;
+  planning::Suppositions next = suppositions_;
+  const std::string id = item->data(0, kIdRole).toString().toStdString();
+  std::erase_if(next.in_the_way, [&](const layout::Fixture& f) { return f.id == id; });
+  tell(std::move(next));
+}
+
+QTreeWidgetItem* SupposePanel::itemOf(const std::string& id) const {
+  if (id.empty()) return nullptr;
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g)
+    for (int i = 0; i < tree_->topLevelItem(g)->childCount(); ++i)
+      if (tree_->topLevelItem(g)->child(i)->data(0, kIdRole).toString().toStdString() == id)
+        return tree_->topLevelItem(g)->child(i);
+  return nullptr;
+}
+
+QString sentenceOf(const planning::Suppositions& suppositions, const layout::Layout& layout,
+                   const layout::DeviceKinds& kinds) {
+  QStringList parts;
+  const auto add = [&](const std::vector<std::string>& ids, const QString& one, const QString& many) {
+    if (ids.size() == 1) parts << one.arg(nameOf(layout, kinds, ids.front()));
+    if (ids.size() > 1) parts << many.arg(ids.size());
+  };
+  add(suppositions.out_of_order, Words::tr("%1 is out of order"), Words::tr("%1 devices are out of order"));
+  add(suppositions.shut, Words::tr("%1 is shut"), Words::tr("%1 doors are shut"));
+  const auto blocks = suppositions.in_the_way.size();
+  if (blocks == 1) parts << Words::tr("something stands in the way");
+  if (blocks > 1) parts << Words::tr("%1 things stand in the way").arg(blocks);
+  if (suppositions.hours == floor::Hours::After) parts << Words::tr("it is after hours");
+  return parts.join(Words::tr(", "));
+}
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,68 @@
+#pragma once
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QTimer>
+#include <QTreeWidget>
+#include <functional>
+
+#include "app/panels/details/desk.h"
+#include "app/panels/search_line.h"
+#include "core/planning/suppositions.h"
+
+namespace stopwalk::panels {
+
+// What if: devices out of order, doors shut, something in the way, after hours. Nothing of it is saved.
+class SupposePanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit SupposePanel(const Desk& desk, QWidget* parent = nullptr);
+
+  const planning::Suppositions& suppositions() const { return suppositions_; }
+  void set(planning::Suppositions suppositions);
+  // Where something goes that is put in the way: into the middle of what is seen.
+  void setMiddle(std::function<geometry::Point()> middle) { middle_ = std::move(middle); }
+  // What it comes to, in a sentence: "2 stations are worse off".
+  void setSummary(const QString& text) { summary_->setText(text); }
+
+  QTreeWidget* tree() const { return tree_; }
+  SearchLine* search() const { return search_; }
+  QCheckBox* afterHours() const { return after_hours_; }
+  QPushButton* put() const { return put_; }
+  QPushButton* clear() const { return clear_; }
+  QTreeWidgetItem* itemOf(const std::string& id) const;
+
+ signals:
+  void changed(const stopwalk::planning::Suppositions& suppositions);
+
+ private:
+  void build();
+  void addHeading(const QString& title, const std::vector<std::pair<std::string, QString>>& things,
+                  const std::vector<std::string>& ticked);
+  void addInTheWay();
+  void filter();
+  void take(QTreeWidgetItem* item);
+  void putInTheWay();
+  void edit(QTreeWidgetItem* item);
+  void remove();
+  void tell(planning::Suppositions suppositions);
+
+  Desk desk_;
+  planning::Suppositions suppositions_;
+  std::function<geometry::Point()> middle_;
+  QCheckBox* after_hours_;
+  SearchLine* search_;
+  QTreeWidget* tree_;
+  QPushButton *put_, *remove_, *clear_;
+  QLabel* summary_;
+  QTimer later_;
+  bool building_ = false;
+};
+
+// What is supposed, in a sentence; empty where nothing is.
+QString sentenceOf(const planning::Suppositions& suppositions, const layout::Layout& layout,
+                   const layout::DeviceKinds& kinds);
+
+}  // namespace stopwalk::panels

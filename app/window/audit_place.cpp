@@ -1,0 +1,106 @@
+#include "app/window/audit_place.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/panels/findings/finding_list.h"
+#include "app/panels/findings/why.h"
+#include "app/panels/stations/station_table.h"
+#include "app/panels/suppose/suppose_panel.h"
+#include "app/plan/changes.h"
+
+namespace stopwalk::window {
+namespace {
+
+// "2 stations are worse off, 1 is better off."
+QString summaryOf(const std::vector<plan::StationChange>& changes) {
+  const auto count = [&](plan::Turn turn) {
+    return static_cast<int>(std::ranges::count(changes, turn, &plan::StationChange::turn));
+  };
+  if (changes.empty()) return AuditPlace::tr("It changes nothing for any station.");
+  QStringList parts;
+  if (const int n = count(plan::Turn::Worse))
+    parts << (n == 1 ? AuditPlace::tr("1 station worse off")
+                     : AuditPlace::tr("%1 stations worse off").arg(n));
+  if (const int n = count(plan::Turn::Better))
+    parts << (n == 1 ? AuditPlace::tr("1 station better off")
+                     : AuditPlace::tr("%1 stations better off").arg(n));
+  if (const int n = count(plan::Turn::Other))
+    parts << (n == 1 ? AuditPlace::tr("1 station otherwise")
+                     : AuditPlace::tr("%1 stations otherwise").arg(n));
+  return parts.join(AuditPlace::tr(", ")) + ".";
+}
+
+}  // namespace
+
+AuditPlace::AuditPlace(const panels::Desk& desk, QObject* parent)
+    : QObject(parent), desk_(desk), side_(new QTabWidget) {
+  side_->setDocumentMode(true);
+  side_->setAccessibleName(tr("What the audit found, and what if"));
+  side_->addTab(findingsPage(), tr("Findings"));
+  suppose_ = new panels::SupposePanel(desk_);
+  side_->addTab(suppose_, tr("What if"));
+  connect(suppose_, &panels::SupposePanel::changed, this, &AuditPlace::supposed);
+
+  under_ = new QWidget;
+  auto* column = new QVBoxLayout(under_);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  stations_ = new panels::StationTable(desk_.selection);
+  column->addWidget(stations_, 1);
+  column->addWidget(caution());
+  connect(stations_, &panels::StationTable::goTo, this, &AuditPlace::goTo);
+  connect(stations_, &panels::StationTable::exportWanted, this, &AuditPlace::exportWanted);
+}
+
+QWidget* AuditPlace::side() const {
+  return side_;
+}
+
+QWidget* AuditPlace::under() const {
+  return under_;
+}
+
+QWidget* AuditPlace::findingsPage() {
+  auto* page = new QSplitter(Qt::Vertical);
+  findings_ = new panels::FindingList;
+  why_ = new panels::Why;
+  page->addWidget(findings_);
+  page->addWidget(why_);
+  page->setStretchFactor(0, 1);
+  page->setSizes({420, 220});
+  page->setChildrenCollapsible(false);
+  connect(findings_, &panels::FindingList::goTo, this, &AuditPlace::goTo);
+  connect(findings_, &panels::FindingList::looked, this, [this](const audit::Finding* finding) {
+    why_->show(finding, unit_);
+    if (finding && findings_->isAncestorOf(QApplication::focusWidget()))
+      emit goTo(QString::fromStdString(finding->subject));
+  });
+  return page;
+}
+
+QWidget* AuditPlace::caution() {
+  auto* label = new QLabel(tr(
+      "Holds a drawing against chosen rules; certifies nothing. Local codes, the maker and licensed people "
+      "come first. Never rely on a stop as a guard. <a href=\"#\">More</a>"));
+  label->setWordWrap(true);
+  label->setMargin(4);
+  label->setTextInteractionFlags(Qt::TextBrowserInteraction);
+  connect(label, &QLabel::linkActivated, this, &AuditPlace::cautionWanted);
+  return label;
+}
+
+void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds) {
+  unit_ = answer.layout->unit;
+  findings_->setReport(answer.shown(), answer.layout, answer.supposed ? answer.report : nullptr);
+  std::vector<plan::StationChange> changes;
+  if (answer.supposed) changes = plan::changesBetween(*answer.report, *answer.supposed);
+  stations_->setReport(answer.shown(), *answer.layout, kinds, changes);
+  suppose_->setSummary(answer.supposed ? summaryOf(changes) : QString());
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,57 @@
+#pragma once
+
+#include <QObject>
+
+#include "app/panels/details/desk.h"
+#include "app/window/live_audit.h"
+
+class QTabWidget;
+class QWidget;
+
+namespace stopwalk::panels {
+class FindingList;
+class StationTable;
+class SupposePanel;
+class Why;
+}  // namespace stopwalk::panels
+
+namespace stopwalk::window {
+
+// What stands round the plan where it is audited: the findings and why they are some, what if, and all
+// stations as a table.
+class AuditPlace : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit AuditPlace(const panels::Desk& desk, QObject* parent = nullptr);
+
+  QWidget* side() const;   // beside the plan
+  QWidget* under() const;  // below it
+  panels::FindingList& findings() const { return *findings_; }
+  panels::StationTable& stations() const { return *stations_; }
+  panels::SupposePanel& suppose() const { return *suppose_; }
+  QTabWidget& tabs() const { return *side_; }
+
+  void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
+
+ signals:
+  void goTo(const QString& id);
+  void supposed(const stopwalk::planning::Suppositions& suppositions);
+  void exportWanted();
+  void cautionWanted();
+
+ private:
+  QWidget* findingsPage();
+  QWidget* caution();
+
+  panels::Desk desk_;
+  QTabWidget* side_;
+  QWidget* under_;
+  panels::FindingList* findings_;
+  panels::Why* why_;
+  panels::SupposePanel* suppose_;
+  panels::StationTable* stations_;
+  layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;
+};
+
+}  // namespace stopwalk::window

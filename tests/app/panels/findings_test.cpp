@@ -1,0 +1,149 @@
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QClipboard>
+#include <QSignalSpy>
+
+#include "app/panels/findings/finding_list.h"
+#include "app/panels/findings/why.h"
+#include "core/audit/audit.h"
+#include "core/audit/rule.h"
+#include "core/audit/wording.h"
+#include "tests/app/panels/person.h"
+#include "tests/app/panels/workshop.h"
+#include "tests/support/random_layout.h"
+
+namespace stopwalk::panels {
+namespace {
+
+using audit::Severity;
+
+std::shared_ptr<const audit::Report> reportOf(const layout::Layout& layout) {
+  return std::make_shared<const audit::Report>(
+      audit::audit(layout, plan::bundledCatalogue().kinds, audit::defaultProfile(), floor::Hours::Open));
+}
+
+struct List {
+  explicit List(const layout::Layout& l)
+      : layout(std::make_shared<const layout::Layout>(l)), report(reportOf(l)) {
+    list.setReport(report, layout);
+  }
+  int shown() const {
+    int n = 0;
+    for (int g = 0; g < list.tree()->topLevelItemCount(); ++g)
+      n += list.tree()->topLevelItem(g)->childCount();
+    return n;
+  }
+  std::shared_ptr<const layout::Layout> layout;
+  std::shared_ptr<const audit::Report> report;
+  FindingList list;
+};
+
+TEST(FindingGroups, HoldEachFindingOnceHoweverTheyAreGrouped) {
+  for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+    const layout::Layout layout = support::randomLayout(seed);
+    const auto report = reportOf(layout);
+    for (const GroupBy by : {GroupBy::Room, GroupBy::Machine, GroupBy::Rule}) {
+      std::vector<int> seen(report->findings.size());
+      for (const FindingGroup& group : groupsOf(*report, layout, {by, true, true, true, {}})) {
+        EXPECT_FALSE(group.title.isEmpty());
+        for (const std::size_t i : group.findings) ++seen[i];
+        EXPECT_TRUE(std::ranges::is_sorted(group.findings));
+      }
+      EXPECT_EQ(std::ranges::count(seen, 1), std::ssize(seen)) << seed;
+    }
+  }
+}
+
+TEST(FindingGroups, OfARoomAreOfThatRoom) {
+  const layout::Layout layout = smallShop();
+  const auto report = reportOf(layout);
+  for (const FindingGroup& group : groupsOf(*report, layout, {})) {
+    const std::string first = report->findings[group.findings.front()].room;
+    for (const std::size_t i : group.findings) EXPECT_EQ(report->findings[i].room, first);
+  }
+}
+
+TEST(FindingGroups, NewIsWhatWasNotFoundBefore) {
+  const layout::Layout layout = smallShop();
+  const auto report = reportOf(layout);
+  ASSERT_GT(report->findings.size(), 1u);
+  audit::Report before = *report;
+  before.findings.erase(before.findings.begin());
+  const auto is_new = newSince(*report, before);
+  EXPECT_TRUE(is_new.front());
+  EXPECT_EQ(std::ranges::count(is_new, true), 1);
+}
+
+TEST(FindingList, FiltersBySeverityAndWords) {
+  List all(smallShop());
+  EXPECT_EQ(all.shown(), static_cast<int>(all.report->findings.size()));
+  for (const Severity severity : {Severity::Fail, Severity::Warn, Severity::Note}) {
+    all.list.shows(severity)->setChecked(false);
+    EXPECT_EQ(all.list.shows(severity)->text(), QString::number(all.report->count(severity)));
+  }
+  EXPECT_EQ(all.shown(), 0);
+  EXPECT_EQ(all.list.summary(), "No finding is like that.");
+  for (const Severity severity : {Severity::Fail, Severity::Warn, Severity::Note})
+    all.list.shows(severity)->setChecked(true);
+  all.list.search()->setText("no such words");
+  EXPECT_EQ(all.shown(), 0);
+  all.list.search()->setText("saw-1");
+  EXPECT_GT(all.shown(), 0);
+}
+
+TEST(FindingList, KeepsLookingAtTheSameFinding) {
+  List some(smallShop());
+  auto* tree = some.list.tree();
+  tree->setCurrentItem(tree->topLevelItem(tree->topLevelItemCount() - 1)->child(0));
+  ASSERT_TRUE(some.list.current());
+  const audit::Finding looked = *some.list.current();
+  some.list.groupBy()->setCurrentIndex(2);
+  ASSERT_TRUE(some.list.current());
+  EXPECT_EQ(some.list.current()->rule, looked.rule);
+  EXPECT_EQ(some.list.current()->subject, looked.subject);
+}
+
+TEST(FindingList, GoesToThePlanByTheKeyboard) {
+  List some(smallShop());
+  QSignalSpy gone(&some.list, &FindingList::goTo);
+  bringUp(some.list);
+  some.list.search()->setFocus();
+  QTest::keyClick(some.list.search(), Qt::Key_Down);
+  QTest::keyClick(some.list.search(), Qt::Key_Down);
+  QTest::keyClick(some.list.search(), Qt::Key_Return);
+  ASSERT_EQ(gone.count(), 1);
+  EXPECT_FALSE(gone[0][0].toString().isEmpty());
+}
+
+TEST(FindingList, SaysWhatIsWellAndWhatIsNotThereYet) {
+  FindingList list;
+  EXPECT_EQ(list.summary(), "Not audited yet.");
+  List nothing{layout::Layout()};
+  EXPECT_TRUE(nothing.list.summary().contains("Draw a machine")) << nothing.list.summary().toStdString();
+}
+
+TEST(FindingList, IsCopiedAsText) {
+  List some(smallShop());
+  const QString text = some.list.asText();
+  for (const audit::Finding& finding : some.report->findings)
+    EXPECT_TRUE(text.contains(QString::fromStdString(finding.text))) << finding.text;
+}
+
+TEST(Why, SaysRuleLimitBasisAndWhatWouldMendIt) {
+  const auto report = reportOf(smallShop());
+  ASSERT_FALSE(report->findings.empty());
+  Why why;
+  for (const audit::Finding& finding : report->findings) {
+    why.show(&finding, report->unit);
+    const QString text = why.toPlainText();
+    const audit::Rule* rule = audit::findRule(finding.rule);
+    for (const std::string& part : {finding.text, finding.rule, rule->mend, audit::basisText(finding.basis)})
+      EXPECT_TRUE(text.contains(QString::fromStdString(part))) << part << "\n" << text.toStdString();
+  }
+  why.show(nullptr, report->unit);
+  EXPECT_TRUE(why.toPlainText().startsWith("Pick a finding"));
+}
+
+}  // namespace
+}  // namespace stopwalk::panels

@@ -1,0 +1,110 @@
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QClipboard>
+
+#include "app/panels/stations/station_table.h"
+#include "core/audit/audit.h"
+#include "tests/app/panels/person.h"
+#include "tests/app/panels/workshop.h"
+
+namespace stopwalk::panels {
+namespace {
+
+class Stations : public testing::Test {
+ protected:
+  Stations() {
+    // A helper who walks, and a third machine that nothing stops.
+    layout::Layout layout = smallShop();
+    layout::Station helper;
+    helper.id = "helper";
+    helper.role = layout::Role::Helper;
+    helper.at = {2000, 0};
+    layout.machines[0].stations.push_back(helper);
+    layout::Machine third = layout.machines[1];
+    third.id = "saw-3";
+    third.name = "Table saw 3";
+    third.at = {15500, 4500};
+    third.devices.clear();
+    layout.machines.push_back(third);
+    layout.devices.clear();
+    shop.edited.reset(layout);
+    report = std::make_shared<const audit::Report>(
+        audit::audit(layout, shop.catalogue.kinds, audit::defaultProfile(), floor::Hours::Open));
+    table.setReport(report, layout, shop.catalogue.kinds, {});
+  }
+  QString cell(int row, StationModel::Column column) const {
+    return table.view()->model()->index(row, column).data().toString();
+  }
+  int rows() const { return table.view()->model()->rowCount(); }
+
+  Workshop shop;
+  std::shared_ptr<const audit::Report> report;
+  StationTable table{shop.selection};
+};
+
+TEST_F(Stations, AreAllThere) {
+  EXPECT_EQ(rows(), static_cast<int>(report->stations.size()));
+  EXPECT_EQ(rows(), 4);
+}
+
+TEST_F(Stations, WhatIsNotKnownSortsLastAndIsNoNumber) {
+  table.view()->sortByColumn(StationModel::Walk, Qt::AscendingOrder);
+  EXPECT_EQ(cell(0, StationModel::Walk), "at hand");
+  EXPECT_EQ(cell(rows() - 1, StationModel::Walk), "none");
+  EXPECT_EQ(cell(rows() - 1, StationModel::Seconds), "–");
+  EXPECT_EQ(cell(rows() - 1, StationModel::Name), "Table saw 3, operator");
+}
+
+TEST_F(Stations, WorstComeFirst) {
+  EXPECT_EQ(cell(0, StationModel::State), "fails");
+}
+
+TEST_F(Stations, AreSearchedInAllColumns) {
+  table.search()->setText("saw-3");
+  EXPECT_EQ(rows(), 1);
+  table.search()->setText("helper");
+  EXPECT_EQ(rows(), 1);
+  table.search()->setText("");
+  EXPECT_EQ(rows(), 4);
+}
+
+TEST_F(Stations, AreCopiedAsATable) {
+  const QStringList lines = table.asText().trimmed().split('\n');
+  EXPECT_EQ(lines.size(), 5);
+  EXPECT_TRUE(lines[0].startsWith("Station\tState\tWalk\t")) << lines[0].toStdString();
+  for (const QString& line : lines) EXPECT_EQ(line.count('\t'), lines[0].count('\t'));
+}
+
+TEST_F(Stations, PickedHereArePickedOnThePlan) {
+  table.view()->selectRow(0);
+  ASSERT_EQ(shop.selection.ids().size(), 1u);
+  EXPECT_EQ(QString::fromStdString(shop.selection.ids()[0]),
+            table.view()->model()->index(0, 0).data(StationModel::kIdRole).toString());
+}
+
+TEST_F(Stations, OfAMachinePickedOnThePlanArePickedHere) {
+  shop.selection.set("saw-1");
+  EXPECT_EQ(table.view()->selectionModel()->selectedRows().size(), 2);
+  EXPECT_EQ(shop.selection.ids(), std::vector<std::string>{"saw-1"});  // the plan's choice stays
+}
+
+TEST_F(Stations, SayHowTheirStopWorks) {
+  for (int row = 0; row < rows(); ++row)
+    if (cell(row, StationModel::Stop) != "–") {
+      EXPECT_GT(cell(row, StationModel::How).size(), 5) << row;
+    }
+}
+
+TEST_F(Stations, ShowWhatChangesOnlyWhileSomethingIsSupposed) {
+  EXPECT_TRUE(table.view()->isColumnHidden(StationModel::Change));
+  const std::string id = report->stations[0].id;
+  table.setReport(report, shop.layout(), shop.catalogue.kinds,
+                  {{id, plan::Turn::Worse, "Table saw 1, operator: stop at hand → 3 m"}});
+  EXPECT_FALSE(table.view()->isColumnHidden(StationModel::Change));
+  table.view()->sortByColumn(StationModel::Change, Qt::AscendingOrder);
+  EXPECT_EQ(cell(0, StationModel::Change), "▼ stop at hand → 3 m");
+}
+
+}  // namespace
+}  // namespace stopwalk::panels

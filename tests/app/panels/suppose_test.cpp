@@ -1,0 +1,86 @@
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+
+#include "app/panels/suppose/suppose_panel.h"
+#include "tests/app/panels/person.h"
+#include "tests/app/panels/workshop.h"
+
+namespace stopwalk::panels {
+namespace {
+
+class Suppose : public testing::Test {
+ protected:
+  void tick(const std::string& id) { panel.itemOf(id)->setCheckState(0, Qt::Checked); }
+
+  Workshop shop;
+  SupposePanel panel{shop.desk};
+};
+
+TEST_F(Suppose, TicksPutDevicesOutOfOrderAndShutDoors) {
+  QSignalSpy told(&panel, &SupposePanel::changed);
+  tick("saw-1/paddle");
+  tick("d1");
+  panel.afterHours()->click();
+  EXPECT_EQ(told.count(), 3);
+  EXPECT_EQ(panel.suppositions().out_of_order, std::vector<std::string>{"saw-1/paddle"});
+  EXPECT_EQ(panel.suppositions().shut, std::vector<std::string>{"d1"});
+  EXPECT_EQ(panel.suppositions().hours, floor::Hours::After);
+  EXPECT_EQ(sentenceOf(panel.suppositions(), shop.layout(), shop.catalogue.kinds),
+            "Paddle of Table saw 1 is out of order, Door d1 is shut, it is after hours");
+  panel.itemOf("d1")->setCheckState(0, Qt::Unchecked);
+  EXPECT_TRUE(panel.suppositions().shut.empty());
+}
+
+TEST_F(Suppose, GoesBackToHowItIs) {
+  tick("saw-1/paddle");
+  panel.put()->click();
+  panel.clear()->click();
+  EXPECT_TRUE(panel.suppositions().empty());
+  EXPECT_FALSE(panel.clear()->isEnabled());
+  EXPECT_EQ(panel.itemOf("saw-1/paddle")->checkState(0), Qt::Unchecked);
+}
+
+TEST_F(Suppose, PutsThingsInTheWayWhereOneLooks) {
+  panel.setMiddle([] { return geometry::Point{3000, 2500}; });
+  panel.put()->click();
+  panel.put()->click();
+  const auto& things = panel.suppositions().in_the_way;
+  ASSERT_EQ(things.size(), 2u);
+  EXPECT_NE(things[0].id, things[1].id);
+  EXPECT_EQ(things[0].at, (geometry::Point{3000, 2500}));
+}
+
+TEST_F(Suppose, NeverTouchesTheLayout) {
+  const layout::Layout before = shop.layout();
+  tick("saw-1/paddle");
+  panel.put()->click();
+  EXPECT_EQ(shop.layout(), before);
+  EXPECT_EQ(shop.edited.history().count(), 0);
+}
+
+TEST_F(Suppose, IsTickedByTheKeyboard) {
+  bringUp(panel);
+  panel.tree()->setFocus();
+  panel.tree()->setCurrentItem(panel.itemOf("saw-2/paddle"));
+  QTest::keyClick(panel.tree(), Qt::Key_Space);
+  EXPECT_EQ(panel.suppositions().out_of_order, std::vector<std::string>{"saw-2/paddle"});
+}
+
+TEST_F(Suppose, OffersNoGuardedStart) {
+  layout::Layout layout = smallShop();
+  layout::Device start = layout.machines[0].devices[0];
+  start.id = "start";
+  start.kind = "guarded-start";
+  layout.machines[0].devices.push_back(start);
+  shop.edited.reset(layout);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return panel.itemOf("saw-1/paddle") != nullptr; }));
+  EXPECT_FALSE(panel.itemOf("saw-1/start"));
+}
+
+TEST_F(Suppose, OneNothingIsNoSentence) {
+  EXPECT_EQ(sentenceOf({}, shop.layout(), shop.catalogue.kinds), "");
+}
+
+}  // namespace
+}  // namespace stopwalk::panels

@@ -1,0 +1,154 @@
+// Auditing at the window: the stations turn as things move, what if leaves no trace, tables go out as files.
+#include "app/window/audit_place.h"
+
+#include <QFile>
+
+#include "app/documents/layout_file.h"
+#include "app/edits/add_things.h"
+#include "app/panels/findings/finding_list.h"
+#include "app/panels/stations/station_table.h"
+#include "app/panels/suppose/suppose_panel.h"
+#include "app/window/notice_bar.h"
+#include "tests/app/panels/accessible.h"
+#include "tests/app/window/person.h"
+
+namespace stopwalk::window {
+namespace {
+
+class InTheAuditPlace : public AtTheWindow {
+ protected:
+  InTheAuditPlace() {
+    QFile::copy(":/sample-layouts/tram-depot.layout.yaml", path);
+    QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+    window->openPath(path);
+    window->goToPlace(WorkPlace::Audit);
+    window->show();
+    EXPECT_TRUE(settled());
+    plan().fit();
+  }
+  bool settled() {
+    return QTest::qWaitFor([&] { return !stateOf("table-saw/operator").isEmpty(); }, 10000) &&
+           (QTest::qWait(400), true);
+  }
+  QString stateOf(const QString& station) { return cellOf(station, panels::StationModel::State); }
+  QString cellOf(const QString& station, panels::StationModel::Column column) {
+    const auto* model = window->auditPlace().stations().view()->model();
+    for (int row = 0; row < model->rowCount(); ++row)
+      if (model->index(row, 0).data(panels::StationModel::kIdRole).toString() == station)
+        return model->index(row, column).data().toString();
+    return "";
+  }
+  bool becomes(const QString& station, const QString& state) {
+    return QTest::qWaitFor([&] { return stateOf(station) == state; }, 10000);
+  }
+  QByteArray bytes() {
+    QFile file(path);
+    return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
+  }
+
+  const QString path = pathOf("shop.layout.yaml");
+};
+
+TEST_F(InTheAuditPlace, StationsTurnWhenWalksAreClosedAndTurnBackWithUndo) {
+  const QString before = cellOf("table-saw/helper", panels::StationModel::Walk);
+  const QByteArray table = window->auditPlace().stations().asText().toUtf8();
+  // The glue-up table is dragged to the only way that the helper has round the saw.
+  const auto bench = edits::findThing(layout(), "bench-glue");
+  ASSERT_TRUE(bench);
+  const geometry::Point at = *edits::placeOf(layout(), *bench);
+  drag(at, at + geometry::Point{-300, -1700}, Qt::AltModifier);
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return cellOf("table-saw/helper", panels::StationModel::Walk) != before; }, 10000));
+  history().undo();
+  EXPECT_TRUE(
+      QTest::qWaitFor([&] { return window->auditPlace().stations().asText().toUtf8() == table; }, 10000));
+}
+
+TEST_F(InTheAuditPlace, WhatIfMarksWhatChangesAndSavesNothing) {
+  const QByteArray file = bytes();
+  const layout::Layout as_it_is = layout();
+  auto& suppose = window->auditPlace().suppose();
+  suppose.itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
+  EXPECT_TRUE(becomes("table-saw/operator", "fails"));
+  EXPECT_TRUE(QTest::qWaitFor([&] {
+    return cellOf("table-saw/operator", panels::StationModel::Change).startsWith("▼ stop at hand");
+  }));
+  EXPECT_TRUE(window->notices().text().contains("Nothing of this is saved")) << "must be said above the plan";
+  suppose.afterHours()->click();
+  suppose.put()->click();
+  QTest::qWait(300);
+  EXPECT_EQ(layout(), as_it_is);
+  EXPECT_TRUE(window->document().isSaved());
+  EXPECT_TRUE(window->files().save());
+  EXPECT_EQ(bytes(), file);
+  suppose.clear()->click();
+  EXPECT_TRUE(QTest::qWaitFor([&] { return stateOf("table-saw/operator") != "fails"; }, 10000));
+}
+
+TEST_F(InTheAuditPlace, WhatIfHoldsOnlyHere) {
+  window->auditPlace().suppose().itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
+  EXPECT_TRUE(becomes("table-saw/operator", "fails"));
+  window->goToPlace(WorkPlace::Draw);
+  EXPECT_EQ(window->notices().text(), "");
+  EXPECT_TRUE(QTest::qWaitFor([&] { return stateOf("table-saw/operator") != "fails"; }, 10000));
+  window->goToPlace(WorkPlace::Audit);
+  EXPECT_TRUE(becomes("table-saw/operator", "fails"));
+}
+
+TEST_F(InTheAuditPlace, SomethingInTheWayIsDraggedOnThePlan) {
+  auto& suppose = window->auditPlace().suppose();
+  suppose.put()->click();
+  ASSERT_EQ(suppose.suppositions().in_the_way.size(), 1u);
+  const geometry::Point was = suppose.suppositions().in_the_way[0].at;
+  const layout::Layout as_it_is = layout();
+  drag(was + geometry::Point{200, 100}, was + geometry::Point{1200, 600});
+  const geometry::Point is = suppose.suppositions().in_the_way[0].at;
+  EXPECT_NEAR(is.x - was.x, 1000, 3 / plan().transform().pixelsPerMm());
+  EXPECT_NEAR(is.y - was.y, 500, 3 / plan().transform().pixelsPerMm());
+  EXPECT_EQ(layout(), as_it_is);
+}
+
+TEST_F(InTheAuditPlace, WhatIsRemovedIsNotSupposedAnyMore) {
+  window->auditPlace().suppose().itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
+  window->selection().set("table-saw");
+  plan().setFocus();
+  key(Qt::Key_Delete);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return stateOf("table-saw/operator").isEmpty(); }, 10000));
+  EXPECT_TRUE(window->auditPlace().suppose().suppositions().out_of_order.empty());
+  EXPECT_EQ(window->notices().text(), "");
+}
+
+TEST_F(InTheAuditPlace, TheTableGoesOutAsTheCommandLineWritesIt) {
+  asker.file = pathOf("stations.csv");
+  emit window->auditPlace().exportWanted();
+  QFile file(pathOf("stations.csv"));
+  ASSERT_TRUE(file.open(QFile::ReadOnly));
+  const QByteArray csv = file.readAll();
+  EXPECT_EQ(csv.count("\r\n"),
+            static_cast<qsizetype>(window->auditPlace().stations().view()->model()->rowCount()) + 1);
+  EXPECT_TRUE(csv.contains("table-saw/operator"));
+}
+
+TEST_F(InTheAuditPlace, AFindingLookedAtIsPickedOnThePlan) {
+  auto* tree = window->auditPlace().findings().tree();
+  tree->setFocus();
+  ASSERT_GT(tree->topLevelItemCount(), 0);
+  tree->setCurrentItem(tree->topLevelItem(0)->child(0));
+  const audit::Finding* finding = window->auditPlace().findings().current();
+  ASSERT_TRUE(finding);
+  EXPECT_TRUE(window->selection().contains(finding->subject));
+}
+
+TEST_F(InTheAuditPlace, PlacesAreReachedByTheKeyboard) {
+  key(Qt::Key_1, Qt::AltModifier);
+  EXPECT_EQ(window->workPlace(), WorkPlace::Draw);
+  key(Qt::Key_2, Qt::AltModifier);
+  EXPECT_EQ(window->workPlace(), WorkPlace::Audit);
+}
+
+TEST_F(InTheAuditPlace, EveryControlHasAName) {
+  EXPECT_EQ(panels::namelessControls(*window), QStringList());
+}
+
+}  // namespace
+}  // namespace stopwalk::window
