@@ -14,7 +14,11 @@ int textWidth(const QTreeView& tree, const QModelIndex& index) {
   int width = tree.viewport()->width() - tree.indentation() -
               2 * tree.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) - 4;
   for (QModelIndex i = index.parent(); i.isValid(); i = i.parent()) width -= tree.indentation();
-  if (!index.data(Qt::DecorationRole).isNull()) width -= tree.iconSize().width() + 4;
+  if (!index.data(Qt::DecorationRole).isNull()) {
+    const int icon = tree.iconSize().isValid() ? tree.iconSize().width()
+                                               : tree.style()->pixelMetric(QStyle::PM_SmallIconSize);
+    width -= icon + 2 * tree.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 4;
+  }
   return std::max(width, 40);
 }
 

@@ -9,6 +9,7 @@
 
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/findings/why.h"
+#include "app/panels/reach/reach_chooser.h"
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/plan/changes.h"
@@ -37,13 +38,19 @@ QString summaryOf(const std::vector<plan::StationChange>& changes) {
 
 }  // namespace
 
-AuditPlace::AuditPlace(const panels::Desk& desk, QObject* parent)
-    : QObject(parent), desk_(desk), side_(new QTabWidget) {
-  side_->setDocumentMode(true);
-  side_->setAccessibleName(tr("What the audit found, and what if"));
-  side_->addTab(findingsPage(), tr("Findings"));
+AuditPlace::AuditPlace(const panels::Desk& desk, QObject* parent) : QObject(parent), desk_(desk) {
+  tabs_ = new QTabWidget;
+  tabs_->setDocumentMode(true);
+  tabs_->setAccessibleName(tr("What the audit found, and what if"));
+  tabs_->addTab(findingsPage(), tr("Findings"));
   suppose_ = new panels::SupposePanel(desk_);
-  side_->addTab(suppose_, tr("What if"));
+  tabs_->addTab(suppose_, tr("What if"));
+  reach_ = new panels::ReachChooser(desk_.edited);
+  side_ = new QWidget;
+  auto* beside = new QVBoxLayout(side_);
+  beside->setContentsMargins(0, 0, 0, 0);
+  beside->addWidget(tabs_, 1);
+  beside->addWidget(reach_);
   connect(suppose_, &panels::SupposePanel::changed, this, &AuditPlace::supposed);
 
   under_ = new QWidget;

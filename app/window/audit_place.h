@@ -10,6 +10,7 @@ class QWidget;
 
 namespace stopwalk::panels {
 class FindingList;
+class ReachChooser;
 class StationTable;
 class SupposePanel;
 class Why;
@@ -30,7 +31,8 @@ class AuditPlace : public QObject {
   panels::FindingList& findings() const { return *findings_; }
   panels::StationTable& stations() const { return *stations_; }
   panels::SupposePanel& suppose() const { return *suppose_; }
-  QTabWidget& tabs() const { return *side_; }
+  panels::ReachChooser& reach() const { return *reach_; }
+  QTabWidget& tabs() const { return *tabs_; }
 
   void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
 
@@ -45,8 +47,9 @@ class AuditPlace : public QObject {
   QWidget* caution();
 
   panels::Desk desk_;
-  QTabWidget* side_;
-  QWidget* under_;
+  QWidget *side_, *under_;
+  QTabWidget* tabs_;
+  panels::ReachChooser* reach_;
   panels::FindingList* findings_;
   panels::Why* why_;
   panels::SupposePanel* suppose_;

@@ -17,6 +17,7 @@
 #include "app/panels/details/details.h"
 #include "app/panels/gallery/gallery.h"
 #include "app/panels/problems/problem_list.h"
+#include "app/panels/reach/reach_chooser.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
@@ -211,6 +212,11 @@ void MainWindow::connectParts() {
   });
   connectPanels();
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
+  connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const audit::Reach> reach) {
+    reach_ = std::move(reach);
+    plan_->showReach(reach_, live_reach_.isCurrent());
+  });
+  connect(&audit_place_->reach(), &panels::ReachChooser::chosen, this, [this] { askReach(); });
   connect(first_minutes_, &FirstMinutes::openWanted, files_.get(), &FileFlow::open);
   connect(first_minutes_, &FirstMinutes::sampleWanted, files_.get(), &FileFlow::openSample);
   connect(first_minutes_, &FirstMinutes::roomWanted, this, [this](double width, double depth) {
@@ -265,6 +271,23 @@ void MainWindow::audit() {
   LiveAudit::Question question{shown_, kinds_, profile_};
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
+  askReach();
+}
+
+// The map of what is shown, as it is supposed; pale until the answer comes.
+void MainWindow::askReach() {
+  const auto target = audit_place_->reach().target();
+  if (workPlace() != WorkPlace::Audit || !target) {
+    live_reach_.leave();
+    reach_.reset();
+    return plan_->showReach(nullptr, true);
+  }
+  if (reach_) plan_->showReach(reach_, false);
+  const auto layout =
+      suppositions_.empty()
+          ? shown_
+          : std::make_shared<const layout::Layout>(planning::supposed(*shown_, suppositions_));
+  live_reach_.ask({layout, kinds_, suppositions_.hours, *target});
 }
 
 void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {

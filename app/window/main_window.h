@@ -12,6 +12,7 @@
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
 #include "app/window/live_audit.h"
+#include "app/window/live_reach.h"
 
 class QLabel;
 class QStackedWidget;
@@ -86,6 +87,7 @@ class MainWindow : public QMainWindow {
 
   void layoutChanged();
   void audit();
+  void askReach();
   void showFirstMinutes();
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   void exportStations();
@@ -116,6 +118,8 @@ class MainWindow : public QMainWindow {
   edits::Selection selection_;
   std::unique_ptr<FileFlow> files_;
   LiveAudit live_audit_;
+  LiveReach live_reach_;
+  std::shared_ptr<const audit::Reach> reach_;  // the last map, while one is wanted
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;

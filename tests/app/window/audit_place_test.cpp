@@ -6,6 +6,7 @@
 #include "app/documents/layout_file.h"
 #include "app/edits/add_things.h"
 #include "app/panels/findings/finding_list.h"
+#include "app/panels/reach/reach_chooser.h"
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/window/notice_bar.h"
@@ -137,6 +138,18 @@ TEST_F(InTheAuditPlace, AFindingLookedAtIsPickedOnThePlan) {
   const audit::Finding* finding = window->auditPlace().findings().current();
   ASSERT_TRUE(finding);
   EXPECT_TRUE(window->selection().contains(finding->subject));
+}
+
+TEST_F(InTheAuditPlace, TheFloorIsColouredByWalksHereAndNotWhereOneDraws) {
+  const QImage plain = plan().grab().toImage();
+  const auto coloured = [&] { return plan().grab().toImage() != plain; };
+  window->auditPlace().reach().whatBox()->setCurrentIndex(1);
+  EXPECT_TRUE(QTest::qWaitFor(coloured, 10000));
+  QTest::qWait(500);
+  window->goToPlace(WorkPlace::Draw);
+  window->auditPlace().reach().whatBox()->setCurrentIndex(0);
+  window->goToPlace(WorkPlace::Audit);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !coloured(); }, 10000));
 }
 
 TEST_F(InTheAuditPlace, PlacesAreReachedByTheKeyboard) {

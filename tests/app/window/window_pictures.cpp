@@ -9,6 +9,7 @@
 
 #include "app/panels/actions/action_finder.h"
 #include "app/panels/findings/finding_list.h"
+#include "app/panels/reach/reach_chooser.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
 #include "app/window/main_window.h"
@@ -25,6 +26,7 @@ QPalette darkPalette() {
   dark.setColor(QPalette::AlternateBase, QColor(0x262B31));
   for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText})
     dark.setColor(role, QColor(0xE8EBEE));
+  dark.setColor(QPalette::Link, QColor(0x56B4E9));
   dark.setColor(QPalette::PlaceholderText, QColor(0xA6AFB8));
   dark.setColor(QPalette::Highlight, QColor(0x56B4E9));
   dark.setColor(QPalette::HighlightedText, QColor(0x15181C));
@@ -89,6 +91,13 @@ void takeAll(Pictures& pictures) {
   window.suppose(what_if);
   pictures.take(window, "audit-what-if");
   window.suppose({});
+  window.auditPlace().reach().whatBox()->setCurrentIndex(1);
+  window.auditPlace().tabs().setCurrentIndex(0);
+  window.selection().clear();
+  QTest::qWait(200);
+  window.plan().fit();
+  pictures.take(window, "audit-reach");
+  window.auditPlace().reach().whatBox()->setCurrentIndex(0);
   window.goToPlace(WorkPlace::Draw);
 
   panels::ActionFinder finder(&window);
