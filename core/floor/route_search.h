@@ -147,6 +147,7 @@ class RouteSearch {
   void seeArc(const Turns::Span& span, const Cone& cone);
   void seePoint(Index target, const Cone& cone);
   void seeLanding(Index target, const Cone& cone);
+  void seeEntry(Index target, const Cone& cone, double at);
   bool defer(const Cone& cone, const Turns::Gate& gate);
   bool far(const Cone& cone, const Turns::Gate& gate, Index slot);
   void follow(const Cone& cone);

@@ -9,6 +9,21 @@ namespace stopwalk::floor {
 using geometry::after;
 using geometry::before;
 
+namespace {
+
+// Where between `from` and `to`, at which `side` has other signs, it changes its sign.
+template <class Side>
+double between01(Side side, double from, double to) {
+  const bool begins = side(from) > 0;
+  for (int i = 0; i < 60; ++i) {
+    const double middle = (from + to) / 2;
+    ((side(middle) > 0) == begins ? from : to) = middle;
+  }
+  return (from + to) / 2;
+}
+
+}  // namespace
+
 Disk RouteSearch::diskOf(Index from) const {
   if (from < 0) return {sources_[~from].at, 0};
   const State& s = states_[from];
@@ -87,23 +102,37 @@ void RouteSearch::seePoint(Index target, const Cone& cone) {
     push(lengthAlong(t->direction) + t->run + goal.offset, 0, t->direction, 0, ~target);
 }
 
-// If the cone does not show the shortest way on to a stretch of places, another source or cone does.
+// The shortest way on to a stretch of places, or the nearest to it that the cone shows: the very edge of the
+// cone may be the shortest, as where the way runs along a wall and meets a bar at right angles.
 void RouteSearch::seeLanding(Index target, const Cone& cone) {
   const Landing& landing = targets_[target].landing;
   const double best = nearestOn(landing, disk_, from_direction_, from_length_);
-  const Point p = landing.entry(best);
+  seeEntry(target, cone, best);
+  for (const Point edge : {cone.right, cone.left}) {
+    const Point origin = touch(disk_, edge);
+    const auto side = [&](double s) { return cross(edge, landing.entry(s) - origin); };
+    const bool is_beyond = edge == cone.right ? side(best) < 0 : side(best) > 0;
+    if (!is_beyond) continue;
+    for (const double end : {0.0, 1.0})
+      if (side(end) * side(best) < 0) seeEntry(target, cone, between01(side, best, end));
+  }
+}
+
+void RouteSearch::seeEntry(Index target, const Cone& cone, double at) {
+  const Landing& landing = targets_[target].landing;
+  const Point p = landing.entry(at);
   const auto& tri = mesh_->triangles()[cone.triangle];
   for (int e = 0; e < 3; ++e) {
     const Point a = mesh_->corners()[tri.corner[after(e)]], b = mesh_->corners()[tri.corner[before(e)]];
     if (cross(b - a, p - a) < -1e-3 * distance(a, b)) return;
   }
   if (disk_.radius == 0 && squaredLength(p - disk_.centre) < 1e-12) {
-    push(from_length_ + landing.step(best), 0, cone.right, best, ~target);
+    push(from_length_ + landing.step(at), 0, cone.right, at, ~target);
     return;
   }
   const auto t = tangent(disk_, {p, 0}, 2 * kRounding_mm);
   if (t && within(cone, *t))
-    push(lengthAlong(t->direction) + t->run + landing.step(best), 0, t->direction, best, ~target);
+    push(lengthAlong(t->direction) + t->run + landing.step(at), 0, t->direction, at, ~target);
 }
 
 void RouteSearch::see(const Cone& cone) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <random>
 
 namespace stopwalk::floor {
 namespace {
@@ -176,6 +177,27 @@ TEST(Bar, NearestPointOfItsLineCounts) {
   EXPECT_NEAR(walks.between(Place{{{1000, 3000}}, {}}, bar).length_mm, 5000, 1e-3);
   EXPECT_NEAR(walks.between(Place{{{3000, 6000 - 305}}, {}}, bar).length_mm, std::hypot(3000, 1695), 1e-3);
   EXPECT_NEAR(walks.between(bar, Place{{{1000, 3000}}, {}}).length_mm, 5000, 1e-3);
+}
+
+// Round one corner of a machine, along its side, and straight on to a bar at right angles: the last piece is both
+// the end of the turn and the shortest way to the bar, which rounding puts now on the one, now on the other side.
+TEST(Bar, AtRightAnglesToTheSideOfAMachineIsFoundAlongIt) {
+  const Plan plan = roomWith(box(0, 0, 8000, 6000), {box(2500, 750, 5000, 2750)});
+  const Walks walks(plan, 305, Paths::LengthsOnly);
+  constexpr double r = 305;
+  const Point corner{2500, 2750};
+  std::mt19937 random(20260326);
+  std::uniform_real_distribution<double> across(2210, 2480), up(3500, 5500), bar_y(310, 700);
+  for (int i = 0; i < 4000; ++i) {
+    const Point from{across(random), up(random)};
+    const double y = bar_y(random), d = distance(from, corner);
+    const double begins = std::atan2(from.y - corner.y, from.x - corner.x) + std::acos(r / d);
+    if (begins > std::numbers::pi) continue;  // straight past the corner
+    const double expected =  // derived: tangent, arc, and the rest straight down
+        std::sqrt(d * d - r * r) + r * (std::numbers::pi - begins) + corner.y - y;
+    const Place bar{{}, {{{2768.15, y}, {843.943, y}}}};
+    EXPECT_NEAR(walks.between({{from}, {}}, bar).length_mm, expected, 0.001) << from.x << "," << from.y << " " << y;
+  }
 }
 
 TEST(Bar, AlongAMachineIsReachedByAStep) {
