@@ -71,7 +71,7 @@ bool OutlineTool::closes(geometry::Point at) const {
 void OutlineTool::pressed(const PointerEvent& event) {
   follow(event);
   if (closes(event.at)) return close();
-  accept();
+  addCorner();
 }
 
 void OutlineTool::moved(const PointerEvent& event) {
@@ -110,10 +110,15 @@ void OutlineTool::setField(std::size_t field, double value) {
   host.repaint();
 }
 
-// With a typed number or a click the next corner; with none the room is done.
+// With a typed number the next corner; with none the room is done.
 void OutlineTool::accept() {
+  const bool typed = fields_[First].typed || fields_[Second].typed;
+  corners_.empty() || typed ? addCorner() : close();
+}
+
+void OutlineTool::addCorner() {
   const geometry::Point at = next();
-  if (!corners_.empty() && geometry::distance(corners_.back(), at) < 1) return close();
+  if (!corners_.empty() && geometry::distance(corners_.back(), at) < 1) return;
   corners_.push_back(at);
   nameFields();
   if (corners_.size() > 1) {

@@ -31,6 +31,7 @@ class OutlineTool : public Tool {
   geometry::Point next() const;  // where the next corner is by the numbers
   void follow(const PointerEvent& event);
   bool closes(geometry::Point at) const;
+  void addCorner();
   void close();
 
   SnapTargets targets_;

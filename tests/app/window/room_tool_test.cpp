@@ -49,5 +49,28 @@ TEST_F(RoomTool, ByCornersTakesClicksAndNumbers) {
   EXPECT_EQ(layout().rooms[0].outline[2], (geometry::Point{5000, 4000}));
 }
 
+// Wherever the pointer went since the last corner.
+TEST_F(RoomTool, ByCornersEnterWithoutANumberClosesTheRoom) {
+  choose({plan::Choice::What::RoomByCorners});
+  for (const geometry::Point corner : {geometry::Point{1000, 1000}, {5000, 1000}, {5000, 4000}})
+    click(corner);
+  move({2000, 3000});
+  key(Qt::Key_Return);
+  ASSERT_EQ(layout().rooms.size(), 1u);
+  EXPECT_EQ(layout().rooms[0].outline.size(), 3u);
+}
+
+TEST_F(RoomTool, ByCornersEnterClosesNothingOfTwoCorners) {
+  choose({plan::Choice::What::RoomByCorners});
+  for (const geometry::Point corner : {geometry::Point{1000, 1000}, {5000, 1000}}) click(corner);
+  move({2000, 3000});
+  key(Qt::Key_Return);
+  EXPECT_TRUE(layout().rooms.empty());
+  click({5000, 4000});
+  click({1000, 1000});
+  ASSERT_EQ(layout().rooms.size(), 1u);
+  EXPECT_EQ(layout().rooms[0].outline.size(), 3u) << "no corner where the pointer was at Enter";
+}
+
 }  // namespace
 }  // namespace stopwalk::window
