@@ -86,7 +86,7 @@ void PlanView::choose(const Choice& choice) {
   preview(std::nullopt);
   choice_ = choice;
   tool_ = makeTool(choice, *this);
-  QWidget::setCursor(choice.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+  showCursor();
   fieldsChanged();
   say();
   emit chosen(choice_);
@@ -213,6 +213,7 @@ void PlanView::showGrowth(const geometry::Box& before) {
 void PlanView::layoutChanged() {
   preview_.reset();
   picture_.reset();
+  tool_->layoutChanged();
   if (never_fitted_ && isVisible()) fit();
   say();
   update();
@@ -245,8 +246,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.grid = shown().unit;
     paintGrid(painter, view_, theme_, visible, shown().unit);
   }
-  if (reach_)
-    marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
+  if (reach_) marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
   paintFaults(painter);
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
@@ -350,7 +350,7 @@ void PlanView::mouseReleaseEvent(QMouseEvent* event) {
   if (event->button() == Qt::LeftButton && held_) return held_.reset();
   if (panned_from_ && (event->button() == Qt::MiddleButton || event->button() == Qt::LeftButton)) {
     panned_from_.reset();
-    QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+    showCursor();
   } else if (event->button() == Qt::LeftButton) {
     tool_->released(pointerEvent(event->position(), event->modifiers()));
   }
@@ -423,9 +423,22 @@ bool PlanView::beginsNumber(const QKeyEvent& event) const {
 
 void PlanView::keyReleaseEvent(QKeyEvent* event) {
   if (event->key() != Qt::Key_Space || event->isAutoRepeat()) return QWidget::keyReleaseEvent(event);
+  letGoOfSpace();
+}
+
+// The key may be let go of elsewhere.
+void PlanView::focusOutEvent(QFocusEvent* event) {
+  if (space_held_) letGoOfSpace();
+  QWidget::focusOutEvent(event);
+}
+
+void PlanView::letGoOfSpace() {
   space_held_ = false;
-  if (!panned_from_)
-    QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+  if (!panned_from_) showCursor();
+}
+
+void PlanView::showCursor() {
+  QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
 }
 
 void PlanView::leaveEvent(QEvent*) {

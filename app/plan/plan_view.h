@@ -82,6 +82,7 @@ class PlanView : public QWidget, private ToolHost {
   void wheelEvent(QWheelEvent*) override;
   void keyPressEvent(QKeyEvent*) override;
   void keyReleaseEvent(QKeyEvent*) override;
+  void focusOutEvent(QFocusEvent*) override;
   void leaveEvent(QEvent*) override;
   void changeEvent(QEvent*) override;
   bool event(QEvent*) override;
@@ -105,6 +106,8 @@ class PlanView : public QWidget, private ToolHost {
   const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
   void layoutChanged();
   void say();
+  void showCursor();
+  void letGoOfSpace();
   bool pans(const QMouseEvent& event) const;
   bool beginsNumber(const QKeyEvent& event) const;
   void placeEntry();

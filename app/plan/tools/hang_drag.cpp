@@ -14,8 +14,9 @@ constexpr double kFarthestWall_mm = 1e5;  // a door is always in a wall
 class HangDrag : public Drag {
  public:
   HangDrag(ToolHost& tool_host, std::string id, const PointerEvent& start)
-      : Drag(tool_host), id_(std::move(id)), thing_(*edits::findThing(tool_host.layout(), id_)) {
-    grip_ = edits::placeOf(tool_host.layout(), thing_).value_or(start.at) - start.at;
+      : Drag(tool_host), id_(std::move(id)) {
+    const auto thing = edits::findThing(tool_host.layout(), id_);
+    if (thing) grip_ = edits::placeOf(tool_host.layout(), *thing).value_or(start.at) - start.at;
   }
 
   void moved(const PointerEvent& event) override {
@@ -28,24 +29,25 @@ class HangDrag : public Drag {
  private:
   std::optional<edits::Edit> editAt(geometry::Point at, bool snaps) const {
     const layout::Layout& layout = host.layout();
-    switch (thing_.kind) {
+    const auto thing = edits::findThing(layout, id_);
+    if (!thing) return std::nullopt;
+    switch (thing->kind) {
       case edits::ThingKind::Door:
-        return doorAt(at);
+        return doorAt(layout.doors[thing->index], at);
       case edits::ThingKind::MachineDevice:
-        return onMachine(at, snaps);
+        return onMachine(layout.machines[thing->index], thing->part, at, snaps);
       case edits::ThingKind::WallDevice:
-        return onWall(at, snaps, layout.devices[thing_.index].faces);
+        return onWall(at, snaps, layout.devices[thing->index].faces);
       case edits::ThingKind::Phone:
-        return onWall(at, snaps, layout.phones[thing_.index].faces);
+        return onWall(at, snaps, layout.phones[thing->index].faces);
       default:
         return std::nullopt;
     }
   }
 
-  std::optional<edits::Edit> doorAt(geometry::Point at) const {
+  std::optional<edits::Edit> doorAt(const layout::Door& door, geometry::Point at) const {
     const auto wall = nearestWall(host.layout(), at, kFarthestWall_mm);
     if (!wall) return std::nullopt;
-    const auto& door = host.layout().doors[thing_.index];
     return edits::hangDoor(host.layout(), id_, doorWithin(*wall, door.width),
                            host.layout().rooms[wall->room].id, roomBehind(host.layout(), *wall));
   }
@@ -55,17 +57,15 @@ class HangDrag : public Drag {
     return edits::hangOnWall(host.layout(), id_, wall ? wall->at : at, wall ? wall->faces : faces);
   }
 
-  edits::Edit onMachine(geometry::Point at, bool snaps) const {
-    const layout::Machine& m = host.layout().machines[thing_.index];
+  edits::Edit onMachine(const layout::Machine& m, std::size_t device, geometry::Point at, bool snaps) const {
     const geometry::Point in_frame = geometry::turned(at - m.at, -m.turn);
     const OnFootprint side = nearestSide(m.footprint, in_frame);
     if (snaps && geometry::distance(side.at, in_frame) <= kFromMachine_mm)
       return edits::hangOnMachine(host.layout(), id_, side.at, side.faces);
-    return edits::hangOnMachine(host.layout(), id_, in_frame, m.devices[thing_.part].faces);
+    return edits::hangOnMachine(host.layout(), id_, in_frame, m.devices[device].faces);
   }
 
   const std::string id_;
-  const edits::Thing thing_;
   geometry::Point grip_;  // from the pointer to the thing
   std::optional<edits::Edit> edit_;
 };

@@ -150,14 +150,24 @@ QString SelectTool::prompt() const {
 
 bool SelectTool::cancel() {
   if (drag_) {
-    drag_.reset();
-    start_.reset();
+    letGo();
     host.preview(std::nullopt);
     return true;
   }
   const bool something = !host.selection().empty();
   host.selection().clear();
   return something;
+}
+
+// Undone or removed with the button down: what was dragged is where it was, or nowhere.
+void SelectTool::layoutChanged() {
+  letGo();
+}
+
+void SelectTool::letGo() {
+  drag_.reset();
+  start_.reset();
+  grip_.reset();
 }
 
 }  // namespace stopwalk::plan

@@ -23,12 +23,14 @@ class SelectTool : public Tool {
   void paintOver(QPainter& painter) const override;
   QString prompt() const override;
   bool cancel() override;
+  void layoutChanged() override;
 
  private:
   std::vector<Handle> handles() const;
   const Item* itemAt(const PointerEvent& event) const;
   std::unique_ptr<Drag> dragFrom(const PointerEvent& start) const;
   void nudge(geometry::Point by);
+  void letGo();
 
   std::optional<PointerEvent> start_;  // where the button went down
   std::optional<Handle> grip_;         // ... on a handle

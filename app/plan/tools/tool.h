@@ -79,6 +79,7 @@ class Tool {
   virtual void setField(std::size_t, double) {}
   virtual void accept() {}                 // Enter: done with the numbers as they are
   virtual bool cancel() { return false; }  // Escape: whether there was something to leave
+  virtual void layoutChanged() {}          // by whatever; what was held may be there no more
 
  protected:
   ToolHost& host;

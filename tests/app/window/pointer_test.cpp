@@ -2,6 +2,7 @@
 #include <QWheelEvent>
 
 #include "app/edits/add_things.h"
+#include "app/panels/gallery/gallery.h"
 #include "core/files/machine_templates_reader.h"
 #include "tests/app/window/person.h"
 
@@ -75,6 +76,41 @@ TEST_F(AtAMachine, EscapeLeavesADragWithoutATrace) {
   settle();
   EXPECT_EQ(saw().at, (Point{4000, 4000}));
   EXPECT_EQ(steps(), 0);
+}
+
+TEST_F(AtAMachine, UndoingWithTheButtonDownEndsTheDragAndCanBeRedone) {
+  drag({4400, 4200}, {5400, 4200}, Qt::AltModifier);
+  const Point there = saw().at;
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({5400, 4200}));
+  drive({6000, 5000}, {});
+  drive({6400, 5000}, {});
+  key(Qt::Key_Z, Qt::ControlModifier);
+  drive({6800, 5000}, {});
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({6800, 5000}));
+  settle();
+  EXPECT_EQ(saw().at, (Point{4000, 4000}));
+  ASSERT_TRUE(history().canRedo());
+  history().redo();
+  EXPECT_EQ(saw().at, there);
+}
+
+TEST_F(AtAMachine, AHandleOfWhatGoesAwayIsLetGo) {
+  click({4400, 4200});
+  const Point handle = Point{4000, 4475} + Point{0, 28 * pixel_mm()};
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(handle));
+  key(Qt::Key_Delete);
+  EXPECT_TRUE(layout().machines.empty());
+  drive({1500, 4020}, {});
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({1500, 4020}));
+  EXPECT_TRUE(layout().machines.empty());
+}
+
+TEST_F(AtAMachine, LeavingThePlanWithSpaceDownDoesNotLeaveItPanning) {
+  QTest::keyPress(&plan(), Qt::Key_Space);
+  window->findChild<panels::Gallery*>()->search()->setFocus();
+  plan().setFocus();
+  drag({4400, 4200}, {5400, 4200}, Qt::AltModifier);
+  EXPECT_EQ(steps(), 1);
 }
 
 TEST_F(AtAMachine, TheHandleTurnsInFifteens) {

@@ -74,6 +74,26 @@ TEST_F(Tools, APhoneDraggedTakesTheFacingOfItsNewWall) {
   EXPECT_DOUBLE_EQ(layout().phones[0].faces, 270);
 }
 
+TEST_F(Tools, ADragEndsWhereWhatIsDraggedGoesAway) {
+  const std::pair<Choice, Point> all[] = {{{Choice::What::Phone}, {0, 6000}},
+                                          {{Choice::What::Door}, {0, 2000}},
+                                          {{Choice::What::Device, "room-cut-off"}, {0, 4000}}};
+  for (const auto& [choice, at] : all) {
+    const layout::Layout before = layout();
+    choose(choice);
+    click(at);
+    ASSERT_NE(layout(), before);
+    QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(at));
+    drive(at + Point{300, 300}, {});
+    drive(at + Point{600, 600}, {});
+    key(Qt::Key_Delete);
+    EXPECT_EQ(layout(), before);
+    drive(at + Point{900, 900}, {});
+    QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + Point{900, 900}));
+    EXPECT_EQ(layout(), before);
+  }
+}
+
 TEST_F(Tools, AStationIsPutInTheMachinesFrame) {
   const auto stations = saw().stations.size();
   choose({Choice::What::Station, "setter"});
