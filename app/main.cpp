@@ -18,9 +18,9 @@ bool wantsColour() {
 }
 
 std::size_t columns() {
-  constexpr std::size_t kWidest = 100, kNarrowest = 60;
+  constexpr std::size_t kUnknown = 100, kWidest = 160, kNarrowest = 60;
   winsize size{};
-  if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return kWidest;
+  if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return kUnknown;
   return std::clamp<std::size_t>(size.ws_col, kNarrowest, kWidest);
 }
 

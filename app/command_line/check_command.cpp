@@ -3,6 +3,7 @@
 
 #include "app/command_line/commands.h"
 #include "app/command_line/input.h"
+#include "app/command_line/layout_files.h"
 #include "app/command_line/output.h"
 #include "app/command_line/profiles.h"
 #include "app/command_line/text_columns.h"
@@ -34,10 +35,11 @@ Exit checkOne(const std::string& file, LayoutInput& layouts, Profiles& profiles,
 
 Exit check(const Options& options, Session& session) {
   if (asksForInputTwice(options.layouts, session)) return Exit::Wrong;
+  const LayoutFiles found = layoutFiles(options.layouts, session);
   LayoutInput layouts(options.kinds, session);
   Profiles profiles(session);
-  Exit worst = Exit::Done;
-  for (const std::string& file : options.layouts)
+  Exit worst = found.exit;
+  for (const std::string& file : found.files)
     worst = std::max(worst, checkOne(file, layouts, profiles, session));
   return worst;
 }
@@ -47,7 +49,9 @@ Exit check(const Options& options, Session& session) {
 void addCheck(CLI::App& program, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *program.add_subcommand("check", "Read layouts and say what is wrong with the drawing");
-  c.add_option("LAYOUT", options->layouts, "Layout files; - is standard input")->required();
+  c.add_option("LAYOUT", options->layouts,
+               "Layout files; a folder: every *.layout.yaml in it and below; - is standard input")
+      ->required();
   addKindsOption(c, options->kinds);
   setExample(
       c,

@@ -7,7 +7,7 @@
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
-#include <filesystem>
+#include <utility>
 
 namespace stopwalk::app {
 namespace {
@@ -24,51 +24,96 @@ bool writeAll(int file, const std::string& text) {
   return true;
 }
 
-bool writeTo(const fs::path& path, int flags, mode_t mode, const std::string& text, bool sync) {
-  const int file = ::open(path.c_str(), flags | O_WRONLY | O_CLOEXEC, mode);
-  if (file < 0) return false;
-  bool done = writeAll(file, text) && (!sync || ::fsync(file) == 0);
-  const int why = errno;
-  done = ::close(file) == 0 && done;
-  if (!done && why != 0) errno = why;
-  return done;
+}  // namespace
+
+Output::Output(std::string file, Session& session) : file_(std::move(file)), session_(session) {
+  if (file_ == "-") file_.clear();
 }
 
-// Beside the file, then in its place: whoever looks sees the old or the new. A device or pipe is written to
-// as it is.
-bool replace(const std::string& name, const std::string& text) {
+// A file is written beside the old one and then put in its place: whoever looks sees the old or the new. A
+// device or pipe is written to as it is.
+bool Output::open() {
   std::error_code none;
-  const fs::path path = fs::is_symlink(name, none) ? fs::weakly_canonical(name, none) : fs::path(name);
+  path_ = fs::is_symlink(file_, none) ? fs::weakly_canonical(file_, none) : fs::path(file_);
   struct stat before {};
-  const bool exists = ::stat(path.c_str(), &before) == 0;
-  if (exists && !S_ISREG(before.st_mode)) return writeTo(path, 0, 0, text, false);
-  if (exists && ::access(path.c_str(), W_OK) != 0) return false;
-  const fs::path beside =
-      path.parent_path() / ("." + path.filename().string() + "." + std::to_string(::getpid()) + ".new");
-  const mode_t mode = exists ? before.st_mode & 0777 : 0666;
-  if (writeTo(beside, O_CREAT | O_EXCL, mode, text, true) && ::rename(beside.c_str(), path.c_str()) == 0)
-    return true;
+  const bool exists = ::stat(path_.c_str(), &before) == 0;
+  replaces_ = !exists || S_ISREG(before.st_mode);
+  if (!replaces_) {
+    descriptor_ = ::open(path_.c_str(), O_WRONLY | O_CLOEXEC);
+    return descriptor_ >= 0;
+  }
+  if (exists && ::access(path_.c_str(), W_OK) != 0) return false;
+  return openBeside(exists ? before.st_mode & 0777 : 0666);
+}
+
+// Without a name where the system can, so that nothing stays if the program is stopped meanwhile.
+bool Output::openBeside(mode_t mode) {
+  beside_ =
+      path_.parent_path() / ("." + path_.filename().string() + "." + std::to_string(::getpid()) + ".new");
+#ifdef O_TMPFILE
+  const fs::path folder = path_.has_parent_path() ? path_.parent_path() : fs::path(".");
+  descriptor_ = ::open(folder.c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, mode);
+#endif
+  if (descriptor_ >= 0) return true;
+  descriptor_ = ::open(beside_.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC, mode);
+  has_name_ = descriptor_ >= 0;
+  return has_name_;
+}
+
+bool Output::putInPlace() {
+  if (::fsync(descriptor_) != 0) return false;
+  if (!has_name_) {
+    const std::string held = "/proc/self/fd/" + std::to_string(descriptor_);
+    has_name_ = ::linkat(AT_FDCWD, held.c_str(), AT_FDCWD, beside_.c_str(), AT_SYMLINK_FOLLOW) == 0;
+  }
+  if (!has_name_ || ::rename(beside_.c_str(), path_.c_str()) != 0) return false;
+  has_name_ = false;
+  return true;
+}
+
+bool Output::write(const std::string& text) {
+  if (!good_) return false;
+  errno = 0;
+  bytes_ += text.size();
+  if (file_.empty()) {
+    session_.console.out << text << std::flush;
+    return session_.console.out || failed();
+  }
+  if (!opened_ && !open()) return failed();
+  opened_ = true;
+  return writeAll(descriptor_, text) || failed();
+}
+
+Exit Output::finish() {
+  if (good_ && opened_) {
+    errno = 0;
+    bool done = !replaces_ || putInPlace();
+    if (done) done = ::close(std::exchange(descriptor_, -1)) == 0;
+    if (!done) failed();
+  }
+  if (!good_) return Exit::NoFile;
+  if (opened_) session_.log.debug("wrote {} ({} bytes)", file_, bytes_);
+  return Exit::Done;
+}
+
+bool Output::failed() {
   const int why = errno;
-  ::unlink(beside.c_str());
-  errno = why;
+  good_ = false;
+  discard();
+  session_.console.err << "stopwalk: cannot write " << (file_.empty() ? "to standard output" : file_) << ": "
+                       << (why != 0 ? std::strerror(why) : "it is closed") << "\n";
   return false;
 }
 
-}  // namespace
+void Output::discard() {
+  if (descriptor_ >= 0) ::close(std::exchange(descriptor_, -1));
+  if (std::exchange(has_name_, false)) ::unlink(beside_.c_str());
+}
 
 Exit writeResult(const std::string& text, const std::string& file, Session& session) {
-  errno = 0;
-  if (file.empty() || file == "-") {
-    session.console.out << text << std::flush;
-    if (session.console.out) return Exit::Done;
-  } else if (replace(file, text)) {
-    session.log.debug("wrote {} ({} bytes)", file, text.size());
-    return Exit::Done;
-  }
-  session.console.err << "stopwalk: cannot write "
-                      << (file.empty() || file == "-" ? "to standard output" : file) << ": "
-                      << (errno != 0 ? std::strerror(errno) : "it is closed") << "\n";
-  return Exit::NoFile;
+  Output output(file, session);
+  output.write(text);
+  return output.finish();
 }
 
 }  // namespace stopwalk::app

@@ -1,13 +1,41 @@
 #pragma once
 
+#include <sys/types.h>
+
+#include <filesystem>
 #include <string>
 
 #include "app/command_line/commands.h"
 
 namespace stopwalk::app {
 
-// Writes a result to standard output (`-` or empty), or to a file: whole, or not at all. Tells the person if
-// it fails.
+// A result written piece by piece to standard output (`-` or empty), or to a file: whole, or not at all.
+// Nothing is touched before the first piece. Tells the person if it fails.
+class Output {
+ public:
+  Output(std::string file, Session& session);
+  ~Output() { discard(); }  // what was not finished leaves no file
+  Output(const Output&) = delete;
+  Output& operator=(const Output&) = delete;
+
+  bool write(const std::string& text);
+  Exit finish();
+
+ private:
+  bool open();
+  bool openBeside(mode_t mode);
+  bool putInPlace();
+  bool failed();
+  void discard();
+
+  std::string file_;  // empty: standard output
+  Session& session_;
+  std::filesystem::path path_, beside_;  // what is replaced, and by what
+  int descriptor_ = -1;
+  bool opened_ = false, replaces_ = false, has_name_ = false, good_ = true;
+  std::size_t bytes_ = 0;
+};
+
 Exit writeResult(const std::string& text, const std::string& file, Session& session);
 
 }  // namespace stopwalk::app

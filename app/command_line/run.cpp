@@ -1,11 +1,10 @@
 #include "app/command_line/run.h"
 
-#include <spdlog/sinks/ostream_sink.h>
-
 #include <algorithm>
 #include <filesystem>
 
 #include "app/command_line/commands.h"
+#include "app/command_line/log.h"
 #include "app/command_line/printable_buffer.h"
 #include "core/files/version.h"
 
@@ -28,14 +27,6 @@ int answer(CLI::App& program, const CLI::ParseError& e, const Console& console) 
   if (console.out) return status(Exit::Done);
   console.err << "stopwalk: cannot write to standard output\n";
   return status(Exit::NoFile);
-}
-
-std::shared_ptr<spdlog::logger> makeLog(const Console& console) {
-  auto log = std::make_shared<spdlog::logger>("stopwalk",
-                                              std::make_shared<spdlog::sinks::ostream_sink_mt>(console.err));
-  log->set_pattern("stopwalk: %v");
-  log->set_level(spdlog::level::warn);
-  return log;
 }
 
 int openWindow(const std::string& layout, const CLI::App& program, const Console& console) {
@@ -66,7 +57,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   PrintableBuffer buffer(raw.err);
   std::ostream err(&buffer);
   const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window};
-  const auto log = makeLog(console);
+  const auto log = logTo(console.err, spdlog::level::warn);
   Session session{console, *log, raw.err, {}};
 
   CLI::App program{kAbout, "stopwalk"};

@@ -20,50 +20,6 @@ constexpr const char* kCaution =
     "a stop only as the maker "
     "and the shop's procedure say, with the work clear. Anyone may press any stop.";
 
-enum class Ink { Plain, Fail, Warn, Strong };
-
-std::string inked(const std::string& text, Ink ink, const TableStyle& style) {
-  if (!style.colour || ink == Ink::Plain) return text;
-  const char* code = ink == Ink::Fail ? "\033[1;31m" : ink == Ink::Warn ? "\033[33m" : "\033[1m";
-  return code + text + "\033[0m";
-}
-
-struct Column {
-  std::string head;
-  std::size_t columns = 0;
-  bool to_right = false;
-};
-
-// A row whose cells may take several lines; the ink is that of the first cell.
-std::string row(const std::vector<Column>& columns, const std::vector<std::string>& cells, Ink ink,
-                const TableStyle& style) {
-  std::vector<std::vector<std::string>> lines;
-  std::size_t height = 0;
-  for (std::size_t i = 0; i < cells.size(); ++i) {
-    lines.push_back(wrapped(cells[i], columns[i].columns));
-    height = std::max(height, lines.back().size());
-  }
-  std::string text;
-  for (std::size_t l = 0; l < height; ++l) {
-    std::string line;
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-      const std::string cell =
-          padded(l < lines[i].size() ? lines[i][l] : "", columns[i].columns, columns[i].to_right);
-      line += (i > 0 ? "  " : "") + (i == 0 ? inked(cell, ink, style) : cell);
-    }
-    line.erase(line.find_last_not_of(' ') + 1);
-    text += line + "\n";
-  }
-  return text;
-}
-
-std::string paragraph(const std::string& text, std::size_t indent, const TableStyle& style) {
-  std::string out;
-  for (const std::string& line : wrapped(printable(text), style.columns - indent))
-    out += std::string(indent, ' ') + line + "\n";
-  return out;
-}
-
 // One below the other: always as many decimals.
 std::string even(std::string text, std::size_t decimals) {
   const std::size_t unit = text.find(' ');
@@ -98,13 +54,6 @@ std::vector<Column> columnsFor(const TableStyle& style) {
           {"WALK", walk, true}, {"AT REST", rest, true}, {"PHONE", walk, true}};
 }
 
-Ink inkOf(audit::Verdict v) {
-  return v == audit::Verdict::Fails ? Ink::Fail : v == audit::Verdict::Warns ? Ink::Warn : Ink::Plain;
-}
-Ink inkOf(audit::Severity s) {
-  return s == audit::Severity::Fail ? Ink::Fail : s == audit::Severity::Warn ? Ink::Warn : Ink::Plain;
-}
-
 std::string stationTable(const Report& report, const TableStyle& style) {
   const std::vector<Column> columns = columnsFor(style);
   std::vector<const StationReport*> worst_first;
@@ -112,9 +61,7 @@ std::string stationTable(const Report& report, const TableStyle& style) {
   std::ranges::stable_sort(worst_first, std::ranges::greater(),
                            [](const StationReport* s) { return s->verdict; });
 
-  std::vector<std::string> heads;
-  for (const Column& c : columns) heads.push_back(c.head);
-  std::string text = row(columns, heads, Ink::Plain, style);
+  std::string text = headRow(columns, style);
   bool unknown = false;
   for (const StationReport* s : worst_first) {
     unknown = unknown || (s->stop.seconds && !s->stop.run_down_s);
@@ -139,10 +86,6 @@ std::string findingList(const Report& report, const TableStyle& style) {
   return text.empty() ? "No findings: the plan, as drawn and as entered, meets the chosen rules.\n" : text;
 }
 
-std::string counted(std::size_t n, const std::string& one) {
-  return std::to_string(n) + " " + one + (n == 1 ? "" : "s");
-}
-
 std::string totals(const Report& report, const TableStyle& style) {
   const auto good = std::ranges::count(report.stations, audit::Verdict::Meets, &StationReport::verdict);
   return paragraph(counted(report.machines, "machine") + ", " + counted(report.stations.size(), "station") +
@@ -154,7 +97,10 @@ std::string totals(const Report& report, const TableStyle& style) {
                    0, style);
 }
 
-std::string sheet(const files::FiledReport& filed, const TableStyle& style) {
+}  // namespace
+
+std::string auditSheet(const files::FiledReport& filed, TableStyle style) {
+  style.columns = std::min(style.columns, kWidestText);
   const Report& r = filed.report;
   const std::string title =
       printable(r.layout_name) + (r.revision ? ", revision " + std::to_string(*r.revision) : "");
@@ -167,12 +113,9 @@ std::string sheet(const files::FiledReport& filed, const TableStyle& style) {
   return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style) + "\n" + totals(r, style) + "\n";
 }
 
-}  // namespace
-
-std::string auditTable(std::span<const files::FiledReport> reports, TableStyle style) {
-  std::string text;
-  for (const files::FiledReport& r : reports) text += sheet(r, style);
-  return text + paragraph(kCaution, 0, style);
+std::string caution(TableStyle style) {
+  style.columns = std::min(style.columns, kWidestText);
+  return paragraph(kCaution, 0, style);
 }
 
 }  // namespace stopwalk::app

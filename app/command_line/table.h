@@ -1,19 +1,16 @@
 #pragma once
 
-#include <cstddef>
-#include <span>
 #include <string>
 
+#include "app/command_line/table_rows.h"
 #include "core/files/report_json.h"
 
 namespace stopwalk::app {
 
-struct TableStyle {
-  std::size_t columns = 100;
-  bool colour = false;  // besides the words, never alone
-};
+// A report for people: stations and findings, worst first, and totals.
+std::string auditSheet(const files::FiledReport& filed, TableStyle style);
 
-// Reports for people: stations and findings, worst first, totals, and the caution.
-std::string auditTable(std::span<const files::FiledReport> reports, TableStyle style);
+// What stands below every report.
+std::string caution(TableStyle style);
 
 }  // namespace stopwalk::app

@@ -53,29 +53,32 @@ std::string rowOf(const std::string& file, const audit::StationReport& s) {
 
 }  // namespace
 
-std::string reportCsv(std::span<const FiledReport> reports) {
-  std::string text = row({"layout",
-                          "station",
-                          "machine",
-                          "role",
-                          "room",
-                          "x_m",
-                          "y_m",
-                          "stop",
-                          "stop_kind",
-                          "stop_status",
-                          "stop_walk_m",
-                          "stop_clear_width_m",
-                          "stop_run_down_s",
-                          "stop_seconds",
-                          "phone",
-                          "phone_status",
-                          "phone_walk_m",
-                          "phone_clear_width_m",
-                          "phone_seconds",
-                          "verdict"});
-  for (const FiledReport& filed : reports)
-    for (const audit::StationReport& s : filed.report.stations) text += rowOf(filed.file, s);
+std::string csvHead() {
+  return row({"layout",
+              "station",
+              "machine",
+              "role",
+              "room",
+              "x_m",
+              "y_m",
+              "stop",
+              "stop_kind",
+              "stop_status",
+              "stop_walk_m",
+              "stop_clear_width_m",
+              "stop_run_down_s",
+              "stop_seconds",
+              "phone",
+              "phone_status",
+              "phone_walk_m",
+              "phone_clear_width_m",
+              "phone_seconds",
+              "verdict"});
+}
+
+std::string reportCsv(const FiledReport& report) {
+  std::string text;
+  for (const audit::StationReport& s : report.report.stations) text += rowOf(report.file, s);
   return text;
 }
 

@@ -87,7 +87,23 @@ std::string lines(const Things& things, Write write) {
   return "[" + all + (all.empty() ? "]" : "\n  ]");
 }
 
-std::string objectOf(const FiledReport& filed) {
+audit::Status statusOf(floor::WalkStatus status) {
+  switch (status) {
+    case floor::WalkStatus::Walk:
+      return audit::Status::Walk;
+    case floor::WalkStatus::Narrow:
+      return audit::Status::Narrow;
+    case floor::WalkStatus::Unreachable:
+      return audit::Status::Unreachable;
+    case floor::WalkStatus::Unmeasured:
+      return audit::Status::Unmeasured;
+  }
+  return audit::Status::Unmeasured;
+}
+
+}  // namespace
+
+std::string reportJson(const FiledReport& filed) {
   const audit::Report& r = filed.report;
   const Json program = {{"version", kVersion}, {"report", 1}};
   const Json layout = {{"file", filed.file},
@@ -107,28 +123,6 @@ std::string objectOf(const FiledReport& filed) {
   return "{\n  \"stopwalk\": " + text(program) + ",\n  \"layout\": " + text(layout) +
          ",\n  \"profile\": " + text(profile) + ",\n  \"stations\": " + lines(r.stations, stationOf) +
          ",\n  \"findings\": " + lines(r.findings, findingOf) + ",\n  \"summary\": " + text(summary) + "\n}";
-}
-
-audit::Status statusOf(floor::WalkStatus status) {
-  switch (status) {
-    case floor::WalkStatus::Walk:
-      return audit::Status::Walk;
-    case floor::WalkStatus::Narrow:
-      return audit::Status::Narrow;
-    case floor::WalkStatus::Unreachable:
-      return audit::Status::Unreachable;
-    case floor::WalkStatus::Unmeasured:
-      return audit::Status::Unmeasured;
-  }
-  return audit::Status::Unmeasured;
-}
-
-}  // namespace
-
-std::string reportJson(std::span<const FiledReport> reports, bool as_array) {
-  std::string all;
-  for (const FiledReport& r : reports) all += (all.empty() ? "" : ",\n") + objectOf(r);
-  return (as_array ? "[" + all + "]" : all) + "\n";
 }
 
 std::string walkJson(const std::string& from, const std::string& to, const floor::Walk& walk) {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <span>
 #include <string>
 
 #include "core/audit/measure.h"
@@ -15,9 +14,9 @@ struct FiledReport {
   audit::Report report;
 };
 
-// Version 1 of the report, as docs/command-line.md has it: one object, or with `as_array` an array of them.
-// UTF-8, one station or finding a line, numbers in their shortest form to a millionth of a millimetre.
-std::string reportJson(std::span<const FiledReport> reports, bool as_array);
+// Version 1 of the report, as docs/command-line.md has it: one object, without a line end. UTF-8, one station
+// or finding a line, numbers in their shortest form to a millionth of a millimetre.
+std::string reportJson(const FiledReport& report);
 
 // A walk between two places as the user named them.
 std::string walkJson(const std::string& from, const std::string& to, const floor::Walk& walk);

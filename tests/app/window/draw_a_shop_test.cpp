@@ -58,7 +58,7 @@ std::string reportOf(layout::Layout layout) {
       audit::audit(layout, files::bundledDeviceKinds(), audit::defaultProfile(), floor::Hours::Open);
   files::FiledReport filed;
   filed.report = report;
-  return files::reportJson(std::span(&filed, 1), false);
+  return files::reportJson(filed);
 }
 
 class DrawAShop : public AtTheWindow {

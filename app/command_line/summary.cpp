@@ -1,0 +1,167 @@
+#include "app/command_line/summary.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "app/command_line/text_columns.h"
+#include "core/audit/rule.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::app {
+namespace {
+
+using Counts = SummaryLine::Counts;
+
+// Of the gravest findings the one whose rule stands first in docs/rules.md.
+const audit::Finding* worstOf(const audit::Report& report) {
+  const auto gravity = [](const audit::Finding& f) {
+    const auto at = std::ranges::find(audit::rules(), f.rule, &audit::Rule::id);
+    return std::pair(f.severity, at - audit::rules().begin());
+  };
+  const auto worst = std::ranges::min_element(report.findings, {}, gravity);
+  return worst == report.findings.end() ? nullptr : &*worst;
+}
+
+audit::Verdict verdictOf(const Counts& c) {
+  return c.fail > 0 ? audit::Verdict::Fails : c.warn > 0 ? audit::Verdict::Warns : audit::Verdict::Meets;
+}
+
+// Of a layout that could not be audited nothing is known: it may be the worst of all.
+bool isWorse(const SummaryLine& a, const SummaryLine& b) {
+  if (!a.counts || !b.counts) return !a.counts && b.counts;
+  return std::tie(a.counts->fail, a.counts->warn, a.counts->note) >
+         std::tie(b.counts->fail, b.counts->warn, b.counts->note);
+}
+
+// The folder that all the files are in, with its slash; empty if there is none.
+std::string folderOf(const std::vector<SummaryLine>& lines) {
+  std::string folder = lines.front().file.substr(0, lines.front().file.rfind('/') + 1);
+  for (const SummaryLine& line : lines)
+    while (!line.file.starts_with(folder)) folder.erase(folder.rfind('/', folder.size() - 2) + 1);
+  return folder;
+}
+
+std::string labelOf(const SummaryLine& line, const std::string& folder) {
+  constexpr std::string_view kEnd = ".layout.yaml";
+  std::string label = line.file.substr(folder.size());
+  if (label.ends_with(kEnd)) label.resize(label.size() - kEnd.size());
+  return printable(label.empty() ? line.file : label);
+}
+
+// Columns of numbers as narrow as their heads; what is left goes to the layout, as far as it needs it, and to
+// the finding.
+std::vector<Column> columnsFor(const std::vector<std::string>& labels, const TableStyle& style) {
+  std::vector<Column> columns = {{"", 5},
+                                 {"LAYOUT"},
+                                 {"MACHINES", 8, true},
+                                 {"STATIONS", 8, true, 1},
+                                 {"FAIL", 5, true, 1},
+                                 {"WARN", 5, true, 1},
+                                 {"NOTE", 5, true, 1},
+                                 {"WORST FINDING"}};
+  std::size_t left = style.columns;
+  for (const Column& c : columns) left -= c.columns + (&c == &columns.front() ? 0 : c.gap);
+  std::size_t longest = columns[1].head.size();
+  for (const std::string& label : labels) longest = std::max(longest, width(label));
+  columns[1].columns = std::min(longest, left / 2);
+  columns.back().columns = left - columns[1].columns;
+  return columns;
+}
+
+std::vector<std::string> cellsOf(const std::string& word, const std::string& label, const Counts& c,
+                                 const std::string& finding) {
+  return {word,
+          label,
+          std::to_string(c.machines),
+          std::to_string(c.stations),
+          std::to_string(c.fail),
+          std::to_string(c.warn),
+          std::to_string(c.note),
+          finding};
+}
+
+// Where a line has room for it, at whom the finding is.
+std::string findingOf(const Counts& c, const TableStyle& style) {
+  if (c.worst_rule.empty()) return "-";
+  constexpr std::size_t kWide = 100;
+  return c.worst_rule + (style.columns >= kWide ? ", " + printable(c.worst_subject) : "");
+}
+
+std::string lineOf(const SummaryLine& line, const std::string& label, const std::vector<Column>& columns,
+                   const TableStyle& style) {
+  if (!line.counts)
+    return row(columns,
+               {"error", label, "-", "-", "-", "-", "-",
+                line.exit == Exit::NoFile ? "a file cannot be read" : "has errors"},
+               Ink::Fail, style);
+  const audit::Verdict verdict = verdictOf(*line.counts);
+  return row(columns,
+             cellsOf(std::string(audit::word(verdict)), label, *line.counts, findingOf(*line.counts, style)),
+             inkOf(verdict), style);
+}
+
+std::string totalsLine(const std::vector<SummaryLine>& lines, const std::vector<Column>& columns,
+                       const TableStyle& style) {
+  Counts all;
+  for (const SummaryLine& line : lines) {
+    if (!line.counts) continue;
+    all.machines += line.counts->machines;
+    all.stations += line.counts->stations;
+    all.fail += line.counts->fail;
+    all.warn += line.counts->warn;
+    all.note += line.counts->note;
+  }
+  return row(columns, cellsOf("", "together", all, ""), Ink::Plain, style);
+}
+
+std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& style) {
+  std::size_t errors = 0, by_verdict[3] = {};
+  for (const SummaryLine& line : lines)
+    ++(line.counts ? by_verdict[static_cast<std::size_t>(verdictOf(*line.counts))] : errors);
+  const auto& [meets, warns, fails] = by_verdict;
+  std::string text = counted(lines.size(), "layout") + ": " + std::to_string(fails) +
+                     " with a failing finding, " + std::to_string(warns) + " with warnings only, " +
+                     std::to_string(meets) + " with neither";
+  if (errors > 0)
+    text += ", " + std::to_string(errors) +
+            " with errors, not audited and not counted together: standard error says what is wrong";
+  return paragraph(text + ".", 0, style);
+}
+
+}  // namespace
+
+SummaryLine summaryOf(const files::FiledReport& filed) {
+  const audit::Report& r = filed.report;
+  SummaryLine line{filed.file, Exit::Done, Counts{r.machines, r.stations.size(), 0, 0, 0, {}, {}}};
+  line.counts->fail = r.count(audit::Severity::Fail);
+  line.counts->warn = r.count(audit::Severity::Warn);
+  line.counts->note = r.count(audit::Severity::Note);
+  if (const audit::Finding* worst = worstOf(r)) {
+    line.counts->worst_rule = worst->rule;
+    line.counts->worst_subject = worst->subject;
+  }
+  return line;
+}
+
+std::string summaryTable(const std::vector<SummaryLine>& lines, const TableStyle& style) {
+  if (lines.empty()) return "";
+  std::vector<const SummaryLine*> worst_first;
+  for (const SummaryLine& line : lines) worst_first.push_back(&line);
+  std::ranges::stable_sort(worst_first, [](const auto* a, const auto* b) { return isWorse(*a, *b); });
+
+  const std::string folder = folderOf(lines);
+  std::vector<std::string> labels;
+  for (const SummaryLine* line : worst_first) labels.push_back(labelOf(*line, folder));
+  const std::vector<Column> columns = columnsFor(labels, style);
+
+  const std::string title = "All " + counted(lines.size(), "layout") +
+                            (folder.empty() ? "" : " in " + printable(folder)) + ", worst first";
+  std::string text;
+  for (const std::string& line : wrapped(title, style.columns))
+    text += inked(line, Ink::Strong, style) + "\n";
+  text += "\n" + headRow(columns, style);
+  for (std::size_t i = 0; i < labels.size(); ++i) text += lineOf(*worst_first[i], labels[i], columns, style);
+  return text + totalsLine(lines, columns, style) + "\n" + totalsText(lines, style) + "\n";
+}
+
+}  // namespace stopwalk::app
