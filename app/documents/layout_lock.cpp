@@ -26,6 +26,10 @@ LockState LayoutLock::take(const QString& layout_path) {
   return tryToTake();
 }
 
+bool LayoutLock::isFor(const QString& layout_path) const {
+  return !layout_.isEmpty() && layout_ == targetOf(layout_path);
+}
+
 LockState LayoutLock::tryToTake() {
   holder_.reset();
   lock_ = std::make_unique<QLockFile>(file_);

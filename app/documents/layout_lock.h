@@ -35,6 +35,7 @@ class LayoutLock {
   // is left and shown instead.
   LockState breakAndTake(const Holder& shown);
   void giveBack();
+  bool isFor(const QString& layout_path) const;  // held or not
 
   LockState state() const { return state_; }
   const std::optional<Holder>& holder() const { return holder_; }

@@ -6,6 +6,8 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 
+#include "app/documents/file_bytes.h"
+
 namespace stopwalk::window {
 
 Document::Document(documents::RecoveryStore& store, QThreadPool& recovery_worker, QObject* parent)
@@ -45,12 +47,24 @@ bool Document::isSaved() const {
   return edited_.snapshot() == saved_ || edited_.layout() == *saved_;
 }
 
-void Document::setFile(const QString& path, const std::string& sha256, bool read_only) {
+bool Document::isAt(const QString& path) const {
+  return !path_.isEmpty() && documents::targetOf(path) == documents::targetOf(path_);
+}
+
+Document::Lock Document::lockFor(const QString& path) {
+  if (lock_->isFor(path) && lock_->isStillHeld()) return lock_;
+  auto lock = std::make_shared<documents::LayoutLock>();
+  lock->take(path);
+  return lock;
+}
+
+void Document::setFile(const QString& path, const std::string& sha256, Lock lock) {
   path_ = path;
   sha256_ = sha256;
-  read_only_ = read_only;
+  lock_ = lock ? std::move(lock) : std::make_shared<documents::LayoutLock>();
+  using enum documents::LockState;
+  read_only_ = lock_->state() == Others || lock_->state() == ReadOnly;
   watch_.watch(path, sha256);
-  if (path.isEmpty()) lock_.giveBack();
   emit sourcesChanged();
 }
 
@@ -63,27 +77,27 @@ layout::Layout Document::emptyLayout() {
 void Document::start(layout::Layout layout, plan::Catalogue catalogue) {
   catalogue_ = std::move(catalogue);
   diagnostics_.clear();
-  setFile({}, {}, false);
+  setFile({}, {}, {});
   saved_ = std::make_shared<layout::Layout>(layout);
   edited_.reset(std::move(layout));
   emit stateChanged();
   emit opened();
 }
 
-void Document::take(documents::OpenResult opened_layout, plan::Catalogue catalogue, bool read_only) {
+void Document::take(documents::OpenResult opened_layout, plan::Catalogue catalogue, Lock lock) {
   catalogue_ = std::move(catalogue);
   diagnostics_ = std::move(opened_layout.read.diagnostics);
-  setFile(opened_layout.path, opened_layout.sha256, read_only);
+  setFile(opened_layout.path, opened_layout.sha256, std::move(lock));
   saved_ = std::make_shared<layout::Layout>(*opened_layout.read.value);
   edited_.reset(std::move(*opened_layout.read.value));
   emit stateChanged();
   emit opened();
 }
 
-void Document::recover(const documents::Found& found, plan::Catalogue catalogue, bool read_only) {
+void Document::recover(const documents::Found& found, plan::Catalogue catalogue, Lock lock) {
   catalogue_ = std::move(catalogue);
   diagnostics_.clear();
-  setFile(found.layout_path, found.base_sha256, read_only);
+  setFile(found.layout_path, found.base_sha256, std::move(lock));
   saved_ = std::make_shared<layout::Layout>();
   edited_.reset(*found.layout);
   autosave_.edited();
@@ -91,32 +105,34 @@ void Document::recover(const documents::Found& found, plan::Catalogue catalogue,
   emit opened();
 }
 
-void Document::save(const QString& path, bool overwrite) {
+void Document::save(Target target) {
   if (saving_) return;
   saving_ = true;
-  const bool same_file = path == path_;
+  const bool same_file = target.path == path_;
   if (same_file) watch_.beginOwnSave();
   const auto what = edited_.snapshot();
-  documents::SaveRequest request{path, *what, same_file ? sha256_ : std::string(), overwrite};
-  saver_.start([this, what, request = std::move(request), kinds = catalogue_.kinds] {
-    const documents::SaveResult result = documents::saveLayout(request, kinds);
+  documents::SaveRequest request{target.path, *what, same_file ? sha256_ : std::string(), target.overwrite};
+  saver_.start([this, what, request = std::move(request), target = std::move(target)] {
+    const documents::SaveResult result = documents::saveLayout(request, target.catalogue.kinds);
     QMetaObject::invokeMethod(
-        this, [this, result, what] { finishSave(result, what); }, Qt::QueuedConnection);
+        this, [this, result, what, target] { finishSave(result, what, target); }, Qt::QueuedConnection);
   });
 }
 
-void Document::finishSave(const documents::SaveResult& result, std::shared_ptr<const layout::Layout> what) {
+void Document::finishSave(const documents::SaveResult& result, std::shared_ptr<const layout::Layout> what,
+                          const Target& target) {
   saving_ = false;
   const bool same_file = result.path == path_;
   if (same_file) watch_.endOwnSave(result.inPlace() ? result.sha256 : std::string());
   if (result.inPlace()) {
     // Where it is not sure to survive a power cut, it is not called saved.
     if (result.outcome == documents::SaveOutcome::Saved) saved_ = std::move(what);
-    if (same_file)
+    if (same_file) {
       sha256_ = result.sha256;
-    else {
-      lock_.take(result.path);
-      setFile(result.path, result.sha256, false);
+      lock_ = target.lock;
+    } else {
+      catalogue_ = target.catalogue;
+      setFile(result.path, result.sha256, target.lock);
     }
     if (isSaved())
       autosave_.discard();
@@ -135,6 +151,7 @@ void Document::waitForSave() {
 void Document::letGo() {
   saved_ = edited_.snapshot();
   autosave_.discard();
+  emit stateChanged();
 }
 
 }  // namespace stopwalk::window

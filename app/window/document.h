@@ -21,6 +21,15 @@ class Document : public QObject {
   Q_OBJECT
 
  public:
+  using Lock = std::shared_ptr<documents::LayoutLock>;
+  // A file to save in, with all that it takes to go on there.
+  struct Target {
+    QString path;
+    Lock lock;
+    plan::Catalogue catalogue;  // of its folder
+    bool overwrite = false;     // whatever layout stands there now
+  };
+
   Document(documents::RecoveryStore& store, QThreadPool& recovery_worker, QObject* parent = nullptr);
   ~Document() override;
 
@@ -34,7 +43,8 @@ class Document : public QObject {
   bool isSaved() const;  // nothing would be lost
   bool isSaving() const { return saving_; }
   bool isUntouched() const { return path_.isEmpty() && isSaved(); }
-  const documents::LayoutLock& lock() const { return lock_; }
+  const documents::LayoutLock& lock() const { return *lock_; }
+  bool isAt(const QString& path) const;  // whatever way the path names the file
   documents::DiskState diskState() const { return watch_.state(); }
   // What the reader had to say about the file as it was opened.
   const std::vector<files::Diagnostic>& diagnostics() const { return diagnostics_; }
@@ -43,18 +53,20 @@ class Document : public QObject {
   static layout::Layout emptyLayout();
   // An empty plan without a file, or with one's content that has no file of its own, such as a sample.
   void start(layout::Layout layout = emptyLayout(), plan::Catalogue catalogue = plan::bundledCatalogue());
-  // Takes over what was opened. Without the lock, or asked so, for looking only.
-  void take(documents::OpenResult opened_layout, plan::Catalogue catalogue, bool read_only);
-  documents::LockState takeLock(const QString& path) { return lock_.take(path); }
-  documents::LockState breakLock(const documents::Holder& shown) { return lock_.breakAndTake(shown); }
-  // Work that was found after a crash: the file it belongs to, but not as it stands there.
-  void recover(const documents::Found& found, plan::Catalogue catalogue, bool read_only);
+  // The lock of a file, which was tried for: the one that is held already, or another, which becomes the
+  // document's with `take`, `recover` or a save, and until then stands beside its own.
+  Lock lockFor(const QString& path);
+  // Takes over what was opened; for looking only, where the lock is not held.
+  void take(documents::OpenResult opened_layout, plan::Catalogue catalogue, Lock lock);
+  // Work that was found after a crash: the file it belongs to, but not as it stands there. A new layout has
+  // no lock.
+  void recover(const documents::Found& found, plan::Catalogue catalogue, Lock lock);
 
   // On a thread of its own; `saved` tells how it ended. One at a time.
-  void save(const QString& path, bool overwrite);
+  void save(Target target);
   void waitForSave();
   std::optional<documents::Trouble> keepNow() { return autosave_.flush(); }
-  // The person let the unsaved work go.
+  // The person let the unsaved work go, and closes the window. What takes its place lets it go as well.
   void letGo();
 
  signals:
@@ -66,8 +78,9 @@ class Document : public QObject {
   void notKept(const stopwalk::documents::Trouble& trouble);
 
  private:
-  void setFile(const QString& path, const std::string& sha256, bool read_only);
-  void finishSave(const documents::SaveResult& result, std::shared_ptr<const layout::Layout> what);
+  void setFile(const QString& path, const std::string& sha256, Lock lock);
+  void finishSave(const documents::SaveResult& result, std::shared_ptr<const layout::Layout> what,
+                  const Target& target);
 
   edits::EditedLayout edited_;
   plan::Catalogue catalogue_ = plan::bundledCatalogue();
@@ -76,7 +89,7 @@ class Document : public QObject {
   bool read_only_ = false;
   std::shared_ptr<const layout::Layout> saved_;  // as the file has it
   std::vector<files::Diagnostic> diagnostics_;
-  documents::LayoutLock lock_;
+  Lock lock_ = std::make_shared<documents::LayoutLock>();
   documents::DiskWatch watch_;
   documents::Autosave autosave_;
   QThreadPool saver_;

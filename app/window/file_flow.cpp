@@ -28,6 +28,12 @@ std::pair<plan::Catalogue, QString> catalogueFor(const QString& path) {
   return {{std::move(files.kinds), std::move(files.templates)}, trouble};
 }
 
+// Another name for a layout that is not to be written over: `shed.layout.yaml` becomes
+// `shed-copy.layout.yaml`.
+QString nameOfCopy(const QString& name) {
+  return FileFlow::tr("%1-copy").arg(name.section('.', 0, 0)) + ".layout.yaml";
+}
+
 }  // namespace
 
 FileFlow::FileFlow(Document& document, documents::RecoveryStore& store, Asker& asker, QSettings& settings,
@@ -47,24 +53,27 @@ void FileFlow::open() {
   if (!path.isEmpty()) openPath(path);
 }
 
-FileFlow::Access FileFlow::accessTo(const QString& path) {
-  const documents::LockState state = document_.takeLock(path);
-  if (state == documents::LockState::Held) return Access::Write;
-  const auto& lock = document_.lock();
-  if (state != documents::LockState::Others) return Access::Look;
-  const documents::Holder holder = *lock.holder();
-  const int answer = asker_.ask(
-      {tr("%1 is open elsewhere").arg(QFileInfo(path).fileName()),
-       tr("It is being worked on by %1. Two people who save over each other lose work.").arg(holder.text()),
-       {tr("Open for looking only"), tr("Take it over"), tr("Do not open it")}});
-  if (answer < 0 || answer == 2) return Access::No;
-  if (answer == 1 && document_.breakLock(holder) == documents::LockState::Held) return Access::Write;
-  return Access::Look;
+Document::Lock FileFlow::lockToOpen(const QString& path) {
+  Document::Lock lock = document_.lockFor(path);
+  while (lock->state() == documents::LockState::Others) {
+    const documents::Holder holder = *lock->holder();
+    const int answer = asker_.ask(
+        {tr("%1 is open elsewhere").arg(QFileInfo(path).fileName()),
+         tr("It is being worked on by %1. Two people who save over each other lose work.").arg(holder.text()),
+         {tr("Open for looking only"), tr("Take it over"), tr("Do not open it")}});
+    if (answer == 0) return lock;
+    if (answer != 1) return nullptr;
+    lock->breakAndTake(holder);  // where somebody else came meanwhile, that is asked anew
+  }
+  return lock;
 }
 
 void FileFlow::openPath(const QString& asked) {
-  const QString path = QFileInfo(asked).absoluteFilePath();
-  if (!mayLeave()) return;
+  if (mayLeave()) openNow(QFileInfo(asked).absoluteFilePath());
+}
+
+// The work in the window is let go last, when nothing can go wrong any more.
+void FileFlow::openNow(const QString& path) {
   auto [catalogue, trouble] = catalogueFor(path);
   documents::OpenResult opened = documents::openLayout(path, catalogue.kinds);
   if (opened.trouble) {
@@ -72,18 +81,14 @@ void FileFlow::openPath(const QString& asked) {
          linesOf(opened.read.diagnostics));
     return;
   }
-  const QString before = document_.path();
-  const Access access = accessTo(path);
-  if (access == Access::No) {
-    document_.takeLock(before);
-    return;
-  }
+  Document::Lock lock = lockToOpen(path);
+  if (!lock) return;
   if (!trouble.isEmpty())
     asker_.ask({tr("The shop's own files beside it could not be read"),
                 tr("The kinds of device and machines that come with the program are used instead."),
                 {tr("OK")},
                 trouble});
-  document_.take(std::move(opened), std::move(catalogue), access == Access::Look);
+  document_.take(std::move(opened), std::move(catalogue), std::move(lock));
   recent_.add(path);
   emit recentChanged();
 }
@@ -101,14 +106,13 @@ void FileFlow::openSample(const QString& name) {
 }
 
 void FileFlow::revert() {
-  const QString path = document_.path();
-  if (path.isEmpty()) return;
+  if (document_.path().isEmpty()) return;
+  emit typingEnds();
+  if (document_.isSaving()) document_.waitForSave();
   const bool sure = document_.isSaved() || asker_.ask({tr("Go back to the file as it was saved?"),
                                                        tr("What was changed since then is lost."),
                                                        {tr("Keep working"), tr("Go back to the file")}}) == 1;
-  if (!sure) return;
-  document_.letGo();
-  openPath(path);
+  if (sure) openNow(document_.path());
 }
 
 bool FileFlow::save() {
@@ -117,22 +121,58 @@ bool FileFlow::save() {
 }
 
 bool FileFlow::saveAs() {
-  const QString suggestion = document_.path().isEmpty()
-                                 ? QDir(document_.folder()).filePath("workshop.layout.yaml")
+  const QString suggestion =
+      document_.path().isEmpty() ? QDir(document_.folder()).filePath("workshop.layout.yaml")
+      : document_.isReadOnly()   ? QDir(document_.folder()).filePath(nameOfCopy(document_.name()))
                                  : document_.path();
   const QString path = asker_.fileToSave(suggestion);
   return !path.isEmpty() && saveTo(path, false);
 }
 
+FileFlow::Answer FileFlow::lockToSave(Document::Target& target) {
+  const QString name = QFileInfo(target.path).fileName();
+  const bool is_own = document_.isAt(target.path);
+  if (is_own && document_.isReadOnly())
+    return asker_.ask({tr("%1 is open for looking only").arg(name),
+                       document_.lock().trouble()->text(),
+                       {tr("Save under another name"), tr("Keep working")}}) == 0
+               ? Answer::OtherName
+               : Answer::No;
+  target.lock = document_.lockFor(target.path);
+  while (target.lock->state() == documents::LockState::Others) {
+    const documents::Holder holder = *target.lock->holder();
+    const int answer = asker_.ask(
+        {is_own ? tr("%1 was taken over by somebody else").arg(name) : tr("%1 is open elsewhere").arg(name),
+         tr("It is being worked on by %1. Two people who save over each other lose "
+            "work. Ask there before you take it over.")
+             .arg(holder.text()),
+         {tr("Save under another name"), tr("Take it over"), tr("Keep working")}});
+    if (answer == 0) return Answer::OtherName;
+    if (answer != 1) return Answer::No;
+    target.lock->breakAndTake(holder);  // where somebody else came meanwhile, that is asked anew
+  }
+  return Answer::Yes;
+}
+
 bool FileFlow::saveTo(const QString& path, bool overwrite) {
+  emit typingEnds();
   if (document_.isSaving()) document_.waitForSave();
+  Document::Target target{path, {}, document_.catalogue(), overwrite};
+  switch (lockToSave(target)) {
+    case Answer::OtherName:
+      return saveAs();
+    case Answer::No:
+      return false;
+    case Answer::Yes:
+      break;
+  }
   documents::SaveResult result;
   QEventLoop until_saved;  // the window stays alive while the disk is slow
   const auto ended = connect(&document_, &Document::saved, this, [&](const documents::SaveResult& r) {
     result = r;
     until_saved.quit();
   });
-  document_.save(path, overwrite);
+  document_.save(std::move(target));
   until_saved.exec(QEventLoop::ExcludeUserInputEvents);
   disconnect(ended);
   return judge(result);
@@ -150,7 +190,7 @@ bool FileFlow::judge(const documents::SaveResult& result) {
       return true;
     case Unsure:
       asker_.ask({tr("Saved, but perhaps not for good"), text, {tr("OK")}});
-      return true;
+      return false;  // the work in the window, and what is kept of it, is the one sure copy
     case ChangedOnDisk:
     case AlreadyThere: {
       const bool changed = result.outcome == ChangedOnDisk;
@@ -171,29 +211,41 @@ bool FileFlow::judge(const documents::SaveResult& result) {
 }
 
 bool FileFlow::mayLeave() {
+  emit typingEnds();
   if (document_.isSaving()) document_.waitForSave();
   if (document_.isSaved()) return true;
   const int answer = asker_.ask({tr("Save the changes to %1?").arg(document_.name()),
                                  tr("Without saving, they are lost."),
                                  {tr("Save"), tr("Do not save"), tr("Keep working")}});
-  if (answer == 0) return save();
-  if (answer != 1) return false;
+  return answer == 0 ? save() : answer == 1;
+}
+
+bool FileFlow::mayClose() {
+  if (!mayLeave()) return false;
   document_.letGo();
   return true;
 }
 
 void FileFlow::recover(const documents::Found& found) {
   if (!found.layout || !mayLeave()) return;
-  Access access = Access::Write;
+  Document::Lock lock;
   plan::Catalogue catalogue = plan::bundledCatalogue();
   if (!found.layout_path.isEmpty()) {
-    access = accessTo(found.layout_path);
-    if (access == Access::No) return;
+    lock = lockToOpen(found.layout_path);
+    if (!lock) return;
     catalogue = catalogueFor(found.layout_path).first;
   }
-  document_.recover(found, std::move(catalogue), access == Access::Look);
+  document_.recover(found, std::move(catalogue), std::move(lock));
   // Only now is it kept anew; what was found may go.
-  if (!document_.keepNow()) store_.discard(found);
+  if (!document_.keepNow()) throwAway(found);
+}
+
+void FileFlow::discard(const documents::Found& found) {
+  throwAway(found);
+}
+
+void FileFlow::throwAway(const documents::Found& found) {
+  if (const auto trouble = store_.discard(found)) tell(*trouble, tr("The kept work is still there"));
 }
 
 }  // namespace stopwalk::window

@@ -28,13 +28,13 @@ class FileFlow : public QObject {
   // True when it ends up on the disk.
   bool save();
   bool saveAs();
-  // Whether what is in the window may be closed: it is saved, or was let go knowingly.
-  bool mayLeave();
+  // Whether what is in the window may be closed: it is saved, or is let go knowingly.
+  bool mayClose();
 
   // What was left by a crash; empty when nothing was.
   std::vector<documents::Found> found() { return store_.found(); }
   void recover(const documents::Found& found);
-  void discard(const documents::Found& found) { store_.discard(found); }
+  void discard(const documents::Found& found);
 
   std::vector<documents::RecentLayout> recent() const { return recent_.list(); }
   void forgetRecent() { recent_.forgetAll(); }
@@ -42,11 +42,17 @@ class FileFlow : public QObject {
  signals:
   void recentChanged();
   void said(const QString& sentence);  // what was done, for the bottom line
+  void typingEnds();                   // what is being typed is to be entered now, or it is lost
 
  private:
-  enum class Access { Write, Look, No };
+  enum class Answer { Yes, OtherName, No };
 
-  Access accessTo(const QString& path);
+  // Whether what is in the window may go. It goes only when what takes its place is there.
+  bool mayLeave();
+  void openNow(const QString& path);
+  Document::Lock lockToOpen(const QString& path);  // none: do not open it
+  Answer lockToSave(Document::Target& target);
+  void throwAway(const documents::Found& found);
   void tell(const documents::Trouble& trouble, const QString& title, const QString& details = {});
   bool saveTo(const QString& path, bool overwrite);
   bool judge(const documents::SaveResult& result);

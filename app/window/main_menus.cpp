@@ -12,7 +12,6 @@
 #include "app/edits/copy_things.h"
 #include "app/edits/move_things.h"
 #include "app/edits/remove_things.h"
-#include "app/panels/details/details.h"
 #include "app/plan/plan_view.h"
 #include "app/window/commands.h"
 #include "app/window/main_window.h"
@@ -36,14 +35,8 @@ void MainWindow::makeFileMenu() {
   for (const QString& sample : FileFlow::samples())
     samples->addAction(sample.section('.', 0, 0), [this, sample] { files_->openSample(sample); });
   menu.addSeparator();
-  menu.add(tr("&Save"), QKeySequence::Save, [this] {
-    details_->applyPending();
-    files_->save();
-  });
-  menu.add(tr("Save &as…"), QKeySequence::SaveAs, [this] {
-    details_->applyPending();
-    files_->saveAs();
-  });
+  menu.add(tr("&Save"), QKeySequence::Save, [this] { files_->save(); });
+  menu.add(tr("Save &as…"), QKeySequence::SaveAs, [this] { files_->saveAs(); });
   menu.add(tr("Go &back to the saved file…"), [this] { files_->revert(); });
   menu.addSeparator();
   menu.add(tr("&Quit"), QKeySequence::Quit, [this] { close(); });

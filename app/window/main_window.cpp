@@ -204,6 +204,7 @@ void MainWindow::connectParts() {
     notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
   });
   connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
+  connect(files_.get(), &FileFlow::typingEnds, details_, &panels::Details::applyPending);
   connect(files_.get(), &FileFlow::said, this, [this](const QString& text) { sentence_->setText(text); });
   connect(plan_, &plan::PlanView::said, sentence_, &QLabel::setText);
   connect(plan_, &plan::PlanView::previewed, this, [this](std::shared_ptr<const layout::Layout> preview) {
@@ -325,10 +326,9 @@ void MainWindow::showTitle() {
 }
 
 void MainWindow::showNotices() {
-  if (!document_->isReadOnly()) return notices_->clear("read-only");
   const auto trouble = document_->lock().trouble();
-  notices_->show("read-only", trouble ? trouble->text() : tr("This layout is open for looking only."),
-                 {{tr("Save as…"), [this] { files_->saveAs(); }}});
+  if (document_->path().isEmpty() || !trouble) return notices_->clear("read-only");
+  notices_->show("read-only", trouble->text(), {{tr("Save as…"), [this] { files_->saveAs(); }}});
 }
 
 void MainWindow::showDiskState(documents::DiskState state) {
@@ -364,8 +364,7 @@ void MainWindow::choose(const plan::Choice& choice) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  details_->applyPending();
-  if (!files_->mayLeave()) return event->ignore();
+  if (!files_->mayClose()) return event->ignore();
   settings_.setValue("window/geometry", saveGeometry());
   settings_.setValue("window/split", split_->saveState());
   settings_.setValue("window/details", plan_and_details_->saveState());

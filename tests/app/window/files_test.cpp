@@ -3,6 +3,8 @@
 #include <QFile>
 
 #include "app/documents/layout_file.h"
+#include "app/edits/change_things.h"
+#include "app/panels/details/details.h"
 #include "app/window/notice_bar.h"
 #include "tests/app/window/person.h"
 
@@ -21,6 +23,48 @@ class Files : public AtTheWindow {
     asker.file = pathOf(name);
     EXPECT_TRUE(window->files().save());
     return pathOf(name);
+  }
+  void addAPhone() {
+    choose({plan::Choice::What::Phone});
+    typeNumbers({"0", "1000"});
+    ASSERT_FALSE(window->document().isSaved());
+  }
+  void put(const QString& path, const QByteArray& text) {
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    ASSERT_EQ(file.write(text), text.size());
+  }
+  static QByteArray textOf(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return file.readAll();
+  }
+  // Somebody at another computer works on it, by now.
+  void isTakenElsewhere(const QString& path) {
+    QFile::remove(path + ".lock");
+    put(path + ".lock", "4711\nstopwalk\nold-bench-pc\nno-such-machine\nno-such-boot\n");
+  }
+  bool isOurs(const QString& path) {
+    return documents::holderOf(path + ".lock").value_or(documents::Holder()).this_host;
+  }
+  // What a crash would leave behind.
+  int keptCopies() {
+    EXPECT_EQ(window->document().keepNow(), std::nullopt);
+    const QDir state(folder.filePath("state"));
+    int kept = 0;
+    for (const QString& session : state.entryList(QDir::Dirs | QDir::NoDotAndDotDot))
+      kept += static_cast<int>(QDir(state.filePath(session)).entryList({"*.recovery"}).size());
+    return kept;
+  }
+  // The work is in the window, counted as not saved, and kept in case of a crash.
+  void expectNothingLost() {
+    EXPECT_FALSE(window->document().isSaved());
+    EXPECT_TRUE(window->isWindowModified());
+    EXPECT_EQ(keptCopies(), 1);
+    asker.asked.clear();
+    asker.answers.clear();
+    EXPECT_FALSE(window->close());
+    EXPECT_EQ(asker.asked.size(), 1);
   }
 };
 
@@ -61,6 +105,186 @@ TEST_F(Files, ASecondWindowIsToldWhoHasTheLayout) {
   EXPECT_TRUE(other_asker.asked[0].contains("open elsewhere"));
   EXPECT_TRUE(other.document().isReadOnly());
   EXPECT_EQ(other.document().edited().layout().rooms.size(), 1u);
+  EXPECT_TRUE(other.notices().text().contains("look only"));
+}
+
+TEST_F(Files, WhatIsOpenForLookingOnlyIsNeverWrittenToItsOwnPath) {
+  const QString path = saved("shed.layout.yaml");
+  window->files().startNew();
+  isTakenElsewhere(path);
+  asker.answers = {"Open for looking only"};
+  window->openPath(path);
+  ASSERT_TRUE(window->document().isReadOnly());
+  const QByteArray before = textOf(path), lock = textOf(path + ".lock");
+  window->document().edited().apply(
+      edits::changeSite(layout(), "name", [](layout::Site& site) { site.name = "Changed here"; }));
+
+  asker.asked.clear();
+  asker.answers = {"Keep working"};
+  asker.file = path;
+  EXPECT_FALSE(window->files().save());
+  EXPECT_TRUE(asker.suggested.endsWith("/shed-copy.layout.yaml")) << asker.suggested.toStdString();
+  ASSERT_EQ(asker.asked.size(), 1);
+  EXPECT_TRUE(asker.asked[0].contains("for looking only"));
+  EXPECT_EQ(textOf(path), before);
+  EXPECT_EQ(textOf(path + ".lock"), lock);
+
+  asker.file = asker.suggested;
+  EXPECT_TRUE(window->files().save());
+  EXPECT_FALSE(window->document().isReadOnly());
+  EXPECT_EQ(window->document().name(), "shed-copy.layout.yaml");
+  EXPECT_TRUE(isOurs(pathOf("shed-copy.layout.yaml")));
+  EXPECT_EQ(textOf(path), before);
+}
+
+TEST_F(Files, ALayoutThatIsTakenOverOnOpeningIsOurs) {
+  const QString path = saved("shed.layout.yaml");
+  window->files().startNew();
+  EXPECT_FALSE(QFile::exists(path + ".lock"));
+  isTakenElsewhere(path);
+  asker.answers = {"Take it over"};
+  window->openPath(path);
+  EXPECT_FALSE(window->document().isReadOnly());
+  EXPECT_TRUE(isOurs(path));
+  addAPhone();
+  EXPECT_TRUE(window->files().save());
+}
+
+TEST_F(Files, ALayoutThatWasTakenFromUsIsNotSavedOverUnasked) {
+  const QString path = saved("shed.layout.yaml");
+  const QByteArray before = textOf(path);
+  addAPhone();
+  isTakenElsewhere(path);
+  asker.answers = {"Keep working"};
+  EXPECT_FALSE(window->files().save());
+  ASSERT_EQ(asker.asked.size(), 1);
+  EXPECT_TRUE(asker.asked[0].contains("taken over")) << asker.asked[0].toStdString();
+  EXPECT_EQ(textOf(path), before);
+  EXPECT_FALSE(window->document().isSaved());
+
+  asker.answers = {"Take it over"};
+  EXPECT_TRUE(window->files().save());
+  EXPECT_NE(textOf(path), before);
+  EXPECT_TRUE(isOurs(path));
+}
+
+TEST_F(Files, SavingOntoALayoutThatSomebodyWorksOnAsksFirst) {
+  const QString own = saved("shed.layout.yaml");
+  const QString theirs = pathOf("theirs.layout.yaml");
+  ASSERT_TRUE(QFile::copy(own, theirs));
+  isTakenElsewhere(theirs);
+  addAPhone();
+  const QByteArray before = textOf(theirs);
+  asker.file = theirs;
+  asker.answers = {"Keep working"};
+  EXPECT_FALSE(window->files().saveAs());
+  ASSERT_EQ(asker.asked.size(), 1);
+  EXPECT_TRUE(asker.asked[0].contains("open elsewhere"));
+  EXPECT_EQ(textOf(theirs), before);
+  EXPECT_EQ(window->document().path(), own);
+  EXPECT_TRUE(isOurs(own));
+  expectNothingLost();
+
+  asker.file = theirs;
+  asker.answers = {"Take it over", "Replace what is there"};
+  EXPECT_TRUE(window->files().saveAs());
+  EXPECT_TRUE(isOurs(theirs));
+  EXPECT_FALSE(QFile::exists(own + ".lock"));
+}
+
+TEST_F(Files, ASaveThatFailsLeavesNoLockBehindAndKeepsTheOwnOne) {
+  const QString own = saved("shed.layout.yaml");
+  addAPhone();
+  put(pathOf("photo.layout.yaml"), "not a layout");
+  asker.file = pathOf("photo.layout.yaml");
+  EXPECT_FALSE(window->files().saveAs());
+  EXPECT_FALSE(QFile::exists(pathOf("photo.layout.yaml.lock")));
+  EXPECT_TRUE(isOurs(own));
+  expectNothingLost();
+}
+
+// The three ways in which what was to be opened may not come.
+TEST_F(Files, WhatDoesNotOpenCostsNothing) {
+  const QString own = saved("shed.layout.yaml");
+  const QString theirs = pathOf("theirs.layout.yaml"), broken = pathOf("broken.layout.yaml");
+  ASSERT_TRUE(QFile::copy(own, theirs));
+  isTakenElsewhere(theirs);
+  put(broken, "stopwalk_layout: 1\nunits: ells\n");
+  addAPhone();
+  const auto before = layout();
+  for (const QString& path : {pathOf("none.layout.yaml"), broken, theirs}) {
+    asker.answers = {"Do not save", "Do not open it"};
+    window->openPath(path);
+    EXPECT_EQ(layout(), before);
+    EXPECT_EQ(window->document().path(), own);
+    EXPECT_TRUE(isOurs(own)) << path.toStdString();
+    expectNothingLost();
+  }
+}
+
+TEST_F(Files, AnUntitledLayoutLeavesNoLockWhenNothingIsOpened) {
+  const QDir here;
+  const auto files = [&] { return here.entryList({"*.lock"}, QDir::Files | QDir::Hidden); };
+  const QStringList before = files();
+  const QString path = saved("shed.layout.yaml");
+  window->files().startNew();
+  isTakenElsewhere(path);
+  drawARoom();
+  asker.answers = {"Do not save", "Do not open it"};
+  window->openPath(path);
+  EXPECT_EQ(files(), before);
+  expectNothingLost();
+}
+
+TEST_F(Files, GoingBackToTheFileBringsItAsItIsNowAndKeepsTheLock) {
+  const QString path = saved("shed.layout.yaml");
+  addAPhone();
+  asker.answers = {"Keep working"};
+  window->files().revert();
+  EXPECT_EQ(layout().phones.size(), 1u);
+  put(path, textOf(path).replace("Room 1", "Their room"));
+  asker.answers = {"Go back to the file"};
+  window->files().revert();
+  EXPECT_TRUE(layout().phones.empty());
+  EXPECT_EQ(layout().rooms[0].name, "Their room");
+  EXPECT_TRUE(window->document().isSaved());
+  EXPECT_TRUE(isOurs(path));
+  EXPECT_EQ(keptCopies(), 0);
+}
+
+TEST_F(Files, GoingBackToAFileThatIsGoneCostsNothing) {
+  const QString path = saved("shed.layout.yaml");
+  addAPhone();
+  ASSERT_TRUE(QFile::remove(path));
+  asker.answers = {"Go back to the file"};
+  window->files().revert();
+  EXPECT_EQ(layout().phones.size(), 1u);
+  EXPECT_TRUE(isOurs(path));
+  expectNothingLost();
+}
+
+// Whatever leads away from the layout, what is being typed belongs to it.
+TEST_F(Files, WhatIsBeingTypedIsAskedAboutBeforeItWouldBeLost) {
+  const QString path = saved("shed.layout.yaml");
+  const std::vector<std::function<void()>> ways = {
+      [&] { window->files().startNew(); }, [&] { window->openPath(path); }, [&] { window->files().revert(); },
+      [&] { window->files().openSample(FileFlow::samples().front()); }, [&] { window->close(); }};
+  for (const auto& leave : ways) {
+    window->selection().set(std::vector<std::string>());
+    settle();
+    auto* name = window->findChild<panels::Details*>()->findChild<QLineEdit*>();
+    ASSERT_TRUE(name);
+    name->setFocus();
+    name->selectAll();
+    type("Shed by the gate");
+    EXPECT_TRUE(window->document().isSaved()) << "typed, not entered";
+    asker.asked.clear();
+    leave();
+    EXPECT_EQ(asker.asked.size(), 1);
+    EXPECT_EQ(layout().site.name, "Shed by the gate");
+    history().undo();
+    EXPECT_TRUE(window->document().isSaved());
+  }
 }
 
 TEST_F(Files, ChangesOfAnotherProgramAreNoticedAndNotWrittenOver) {

@@ -25,13 +25,17 @@ class ToldAsker : public Asker {
     return static_cast<int>(question.answers.indexOf(answer));
   }
   QString fileToOpen(const QString&) override { return std::exchange(file, {}); }
-  QString fileToSave(const QString&) override { return std::exchange(file, {}); }
+  QString fileToSave(const QString& suggestion) override {
+    suggested = suggestion;
+    return std::exchange(file, {});
+  }
   QString pictureToOpen(const QString&) override { return std::exchange(file, {}); }
   QString tableToSave(const QString&) override { return std::exchange(file, {}); }
 
   std::deque<QString> answers;
   QString file;
   QStringList asked;
+  QString suggested;  // to save as
 };
 
 class AtTheWindow : public testing::Test {
