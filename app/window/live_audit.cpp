@@ -13,24 +13,25 @@ void LiveAudit::ask(Question question) {
   next_.put({++asked_, std::move(question)});
 }
 
-LiveAudit::Answer LiveAudit::answerTo(const Question& question) {
-  const auto reportOf = [&](const layout::Layout& layout, floor::Hours hours) {
+LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& auditors) {
+  const auto reportOf = [&](audit::Auditor& auditor, const layout::Layout& layout, floor::Hours hours) {
     return std::make_shared<const audit::Report>(
-        audit::audit(layout, *question.kinds, question.profile, hours));
+        auditor.audit(layout, *question.kinds, question.profile, hours));
   };
   Answer answer;
   answer.layout = question.layout;
-  answer.report = reportOf(*question.layout, floor::Hours::Open);
+  answer.report = reportOf(auditors.as_is, *question.layout, floor::Hours::Open);
   if (question.suppositions.empty()) return answer;
   answer.supposed_layout =
       std::make_shared<const layout::Layout>(planning::supposed(*question.layout, question.suppositions));
-  answer.supposed = reportOf(*answer.supposed_layout, question.suppositions.hours);
+  answer.supposed = reportOf(auditors.supposed, *answer.supposed_layout, question.suppositions.hours);
   return answer;
 }
 
 void LiveAudit::work() {
+  Auditors auditors;
   while (auto next = next_.take()) {
-    const auto answer = std::make_shared<const Answer>(answerTo(next->second));
+    const auto answer = std::make_shared<const Answer>(answerTo(next->second, auditors));
     QMetaObject::invokeMethod(
         this,
         [this, answer, asked = next->first] {

@@ -47,7 +47,11 @@ class LiveAudit : public QObject {
 
  private:
   void work();
-  static Answer answerTo(const Question& question);
+  // Each of one change after another.
+  struct Auditors {
+    audit::Auditor as_is, supposed;
+  };
+  static Answer answerTo(const Question& question, Auditors& auditors);
 
   Newest<std::pair<int, Question>> next_;
   int asked_ = 0;

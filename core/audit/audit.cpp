@@ -107,24 +107,44 @@ void judge(std::vector<StationReport>& stations, const std::vector<Finding>& fin
                                          : Verdict::Meets;
 }
 
-}  // namespace
-
-Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-             floor::Hours hours) {
-  const Context context(layout, kinds, profile, hours);
+Report reportOf(const Context& context) {
+  const layout::Layout& layout = context.layout;
   Report report;
   report.layout_name = layout.site.name;
   if (layout.revision) report.revision = layout.revision->number;
-  report.profile = profile.id;
-  report.hours = hours;
+  report.profile = context.profile.id;
+  report.hours = context.hours;
   report.unit = layout.unit;
   report.machines = layout.machines.size();
   report.devices = context.devices.size();
   for (std::size_t i = 0; i < context.stations.size(); ++i)
     report.stations.push_back(stationReport(context, i));
-  report.findings = findingsOf(context, profile);
+  report.findings = findingsOf(context, context.profile);
   judge(report.stations, report.findings);
   return report;
+}
+
+}  // namespace
+
+Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
+             floor::Hours hours) {
+  return reportOf(Context(layout, kinds, profile, hours));
+}
+
+Auditor::Auditor() : last_(std::make_unique<LastWalks>()) {}
+Auditor::~Auditor() = default;
+
+Report Auditor::audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
+                      floor::Hours hours) {
+  return reportOf(Context(layout, kinds, profile, hours, last_.get()));
+}
+
+std::size_t Auditor::walksKept() const {
+  return last_->count().kept;
+}
+
+std::size_t Auditor::walksFound() const {
+  return last_->count().found;
 }
 
 std::size_t Report::count(Severity severity) const {

@@ -1,5 +1,8 @@
 #pragma once
 
+#include <cstddef>
+#include <memory>
+
 #include "core/audit/profile.h"
 #include "core/audit/report.h"
 #include "core/floor/plan.h"
@@ -11,5 +14,25 @@ namespace stopwalk::audit {
 // Holds a layout against a profile at the given hours. The same input gives the same report to the last bit.
 Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
              floor::Hours hours = floor::Hours::Open);
+
+class LastWalks;
+
+// Audits one layout after another, each a little different from the last, such as while a machine is dragged.
+// The reports are those of audit(), to the last bit; walks that the change cannot have touched are not sought
+// again. One thread at a time.
+class Auditor {
+ public:
+  Auditor();
+  ~Auditor();
+  Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
+               floor::Hours hours = floor::Hours::Open);
+
+  // Of the walks that the last audit asked about.
+  std::size_t walksKept() const;
+  std::size_t walksFound() const;
+
+ private:
+  std::unique_ptr<LastWalks> last_;
+};
 
 }  // namespace stopwalk::audit

@@ -93,9 +93,7 @@ std::vector<Way> phoneWaysOn(const floor::Walks& walks, const std::vector<Statio
   for (std::size_t s = 0; s < stations.size(); ++s) {
     // On the floor of these hours: a station may stand in a doorway.
     const bool on_floor = walks.onFloor(stations[s].at);
-    ways[s].status = !on_floor        ? Status::Unmeasured
-                     : phones.empty() ? Status::None
-                                      : Status::Unreachable;
+    ways[s].status = !on_floor ? Status::Unmeasured : phones.empty() ? Status::None : Status::Unreachable;
     if (on_floor) from.push_back(stations[s].at), who.push_back(s);
   }
   if (w.places.empty() || from.empty()) return ways;
@@ -135,14 +133,31 @@ std::vector<std::size_t> near(const geometry::BoxTree& tree, Point from, double 
 
 }  // namespace
 
+std::shared_ptr<const floor::Walks> LastWalks::next(floor::Hours hours, const floor::Plan& plan) {
+  Pair& pair = of_hours_[static_cast<std::size_t>(hours)];
+  pair.former = std::move(pair.last);  // must live while the next is asked
+  return pair.last = std::make_shared<const floor::Walks>(floor::Walks::following(pair.former.get(), plan));
+}
+
+floor::Walks::Count LastWalks::count() const {
+  floor::Walks::Count sum;
+  for (const Pair& pair : of_hours_) {
+    if (!pair.last) continue;
+    sum.kept += pair.last->count().kept;
+    sum.found += pair.last->count().found;
+  }
+  return sum;
+}
+
 Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, const Profile& by,
-                 floor::Hours at)
+                 floor::Hours at, LastWalks* last)
     : layout(of),
       profile(by),
       hours(at),
       plan(floor::buildPlan(of, at)),
       surroundings(of, plan),
-      walks(plan),
+      walks_held(last ? last->next(at, plan) : std::make_shared<const floor::Walks>(plan)),
+      walks(*walks_held),
       machine_rooms(roomsOfMachines(of, surroundings)),
       devices(devicesOf(of, kinds)),
       relation(of, devices, machine_rooms),
@@ -151,6 +166,7 @@ Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, con
       stations(stationsOf(of, surroundings, walks, machine_rooms)),
       stop_ways(stopWays()),
       phone_ways(phoneWaysOn(walks, stations, phones)),
+      last_(last),
       station_tree_(treeOf(stations)),
       device_tree_(treeOf(placed)) {}
 
@@ -248,7 +264,8 @@ std::vector<Way> Context::phoneWaysAt(floor::Hours other) const {
   if (other == hours) return phone_ways;
   const floor::Plan then = floor::buildPlan(layout, other);
   const floor::Surroundings around(layout, then);
-  return phoneWaysOn(floor::Walks(then), stations, placedPhones(layout, around));
+  const auto walks_then = last_ ? last_->next(other, then) : std::make_shared<const floor::Walks>(then);
+  return phoneWaysOn(*walks_then, stations, placedPhones(layout, around));
 }
 
 void Context::stationsNearestFirst(Point from, const std::function<double(std::size_t)>& next) const {

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <functional>
 #include <limits>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -58,13 +60,28 @@ struct Way {
   bool found() const { return index.has_value(); }
 };
 
+// The walks of the last audit at each of the hours: what is asked again and cannot have changed, they know.
+class LastWalks {
+ public:
+  // Those of this plan, which are the last from now on.
+  std::shared_ptr<const floor::Walks> next(floor::Hours hours, const floor::Plan& plan);
+  // Of both hours, as far as they were asked.
+  floor::Walks::Count count() const;
+
+ private:
+  struct Pair {
+    std::shared_ptr<const floor::Walks> former, last;
+  };
+  std::array<Pair, 2> of_hours_;
+};
+
 // Everything the rules ask about one layout at the hours audited, computed once. It keeps references to the
 // layout and the kinds, and holds the only walks there are: no rule measures a distance by itself. One thread
 // at a time.
 class Context {
  public:
   Context(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-          floor::Hours hours);
+          floor::Hours hours, LastWalks* last = nullptr);
   Context(const Context&) = delete;
   Context& operator=(const Context&) = delete;
 
@@ -74,7 +91,8 @@ class Context {
 
   const floor::Plan plan;
   const floor::Surroundings surroundings;
-  const floor::Walks walks;
+  const std::shared_ptr<const floor::Walks> walks_held;
+  const floor::Walks& walks;
   const std::vector<std::optional<std::size_t>> machine_rooms;  // the room the origin is in
   const std::vector<DeviceEntry> devices;                       // in the order of the file's text
   const StopRelation relation;
@@ -139,6 +157,7 @@ class Context {
   Way atHandOf(std::size_t station, std::span<const std::size_t> devices) const;
   std::vector<Way> stopWays() const;
 
+  LastWalks* last_;
   geometry::BoxTree station_tree_;
   geometry::BoxTree device_tree_;
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "core/geometry/box.h"
 #include "core/geometry/indexed_polygon.h"
@@ -15,20 +16,6 @@ using geometry::after;
 using geometry::before;
 using geometry::orientation;
 using geometry::Triangulation;
-
-Point originOf(const Plan& plan) {
-  geometry::Box box;
-  for (const Polygon& room : plan.rooms)
-    for (Point p : room) box.add(p);
-  for (const Segment& wall : plan.walls) {
-    box.add(wall.a);
-    box.add(wall.b);
-  }
-  for (const Solid& solid : plan.solids)
-    for (Point p : solid.outline) box.add(p);
-  if (box.empty()) return {0, 0};
-  return {std::round((box.low.x + box.high.x) / 2), std::round((box.low.y + box.high.y) / 2)};
-}
 
 std::vector<Triangulation::Line> linesOf(const Plan& plan, Point origin) {
   std::vector<Triangulation::Line> lines;
@@ -59,6 +46,20 @@ geometry::IndexedPolygons localOutlines(const std::vector<Polygon>& outlines, Po
 }
 
 }  // namespace
+
+Point originOf(const Plan& plan) {
+  geometry::Box box;
+  for (const Polygon& room : plan.rooms)
+    for (Point p : room) box.add(p);
+  for (const Segment& wall : plan.walls) {
+    box.add(wall.a);
+    box.add(wall.b);
+  }
+  for (const Solid& solid : plan.solids)
+    for (Point p : solid.outline) box.add(p);
+  if (box.empty()) return {0, 0};
+  return {std::round((box.low.x + box.high.x) / 2), std::round((box.low.y + box.high.y) / 2)};
+}
 
 Mesh::Mesh(const Plan& plan) : origin_(originOf(plan)), triangulation_(linesOf(plan, origin_)) {
   classify(plan);
@@ -132,9 +133,11 @@ void Mesh::collect() {
           (tris[i].mark[e] & Triangulation::kBlocking) != 0 || n == kNone || floor_[n] != floor_[i];
       triangles_[i].neighbour[e] = blocks || !floor_[i] ? kNone : n;
       if (!floor_[i] || !blocks) continue;
-      const Index a = tris[i].corner[after(e)], b = tris[i].corner[before(e)];
+      Index a = tris[i].corner[after(e)], b = tris[i].corner[before(e)];
       obstacle_[a] = obstacle_[b] = 1;
       const bool both = n != kNone && floor_[n];
+      // One with floor on both sides is taken the same way round whatever the triangles' order.
+      if (both && std::tie(pts[b].x, pts[b].y) < std::tie(pts[a].x, pts[a].y)) std::swap(a, b);
       if (!both || static_cast<Index>(i) < n) walls_.push_back({a, b, true, both});
     }
     if (floor_[i])

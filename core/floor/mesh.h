@@ -9,6 +9,9 @@
 
 namespace stopwalk::floor {
 
+// Where local coordinates are counted from: the middle of all there is, in whole millimetres.
+Point originOf(const Plan& plan);
+
 // The floor cut into triangles, whatever the clearance: corners are ends of walls and corners of solids,
 // edges either block or not. Coordinates are local (plan minus `origin`), on the lattice of
 // core/geometry/lattice.h.

@@ -121,6 +121,7 @@ void Region::addRound(Index corner) {
     const double at = std::atan2(far.y, far.x);
     covered_.push_back({at - pi / 2, at + pi / 2});
   }
+  std::ranges::sort(covered_, {}, &Interval::from);  // the triangles' order is of no matter
   if (!gapsRound(corner)) return;
   grid_->wallsNear(v, v, 2 * radius_, [&](Index w) {
     const auto& other = mesh_->walls()[w];

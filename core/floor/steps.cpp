@@ -210,7 +210,7 @@ std::vector<Exit> Steps::from(Point p) const {
     addAllRound(p, i, open);
   }
   const auto nearer = [](const Candidate& a, const Candidate& b) {
-    return a.step < b.step || (a.step == b.step && a.piece < b.piece);
+    return std::tie(a.step, a.at.x, a.at.y, a.piece) < std::tie(b.step, b.at.x, b.at.y, b.piece);
   };
   std::sort(open.begin(), open.end(), nearer);
   std::vector<Exit> exits;

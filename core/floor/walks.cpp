@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "core/floor/known_walks.h"
 #include "core/floor/layer.h"
 #include "core/floor/near_places.h"
 #include "core/floor/taut.h"
@@ -34,7 +35,8 @@ struct Walks::Inside {
     bool line = false;
   };
   std::vector<End> from_ends, to_ends;
-  std::vector<Point> drawn;  // the last path, kept for its memory
+  std::vector<Point> drawn;    // the last path, kept for its memory
+  bool sought_narrow = false;  // whether a way at less than the clearance was sought
 
   Inside(const Plan& plan, double c, Paths p) : mesh(plan), grid(mesh), clearance(c), paths(p) {}
 
@@ -208,6 +210,7 @@ void Walks::Inside::narrowToo(Point from, std::span<const Place> to, const std::
     if (bound > std::min(at_most, best.walk.length_mm)) continue;
     const std::vector<Segment> parts = localParts(to[i]);
     if (parts.empty() || joined(l, {{p, p}}, parts)) continue;
+    sought_narrow = true;
     const Walk walk = narrow({{p, p}}, parts);
     if (!walk.found() || walk.length_mm > at_most) continue;
     const double ahead = best.walk.length_mm - walk.length_mm;
@@ -259,35 +262,83 @@ Nearest Walks::Inside::nearestOutwards(Point from, std::span<const Place> to, co
   return nearest(from, to, near.within(from, kInfinite), kInfinite);
 }
 
+// What walks are made of, and what is known of them.
+struct Walks::Memory {
+  Plan plan;
+  double clearance;
+  Paths paths;
+  bool remembers = false;
+  KnownWalks known;
+  std::size_t found = 0;
+  std::unique_ptr<Inside> inside;
+
+  // To be asked when it has just been answered.
+  Known knownNow(const Nearest& nearest, double at_most) {
+    ++found;
+    const bool usual = nearest.walk.status == WalkStatus::Walk && !nearest.walk.tied;
+    return {nearest, at_most, !inside->sought_narrow && (usual || !nearest.index)};
+  }
+};
+
 Walks::Walks(const Plan& plan, double clearance_mm, Paths paths)
-    : inside_(std::make_unique<Inside>(plan, std::max(clearance_mm, 0.0), paths)) {}
+    : memory_(
+          std::make_unique<Memory>(Memory{plan, std::max(clearance_mm, 0.0), paths, false, {}, 0, nullptr})) {
+}
+
+Walks Walks::following(const Walks* former, const Plan& plan) {
+  Walks walks(plan);
+  Memory& now = *walks.memory_;
+  now.remembers = true;
+  if (!former) return walks;
+  Memory& before = *former->memory_;
+  before.known.forgetFormer();
+  before.inside.reset();
+  if (before.clearance == now.clearance && before.paths == now.paths)
+    now.known.follow(before.known, before.plan, plan, now.clearance);
+  return walks;
+}
+
 Walks::~Walks() = default;
 Walks::Walks(Walks&&) noexcept = default;
 Walks& Walks::operator=(Walks&&) noexcept = default;
 
+Walks::Inside& Walks::inside() const {
+  Memory& m = *memory_;
+  if (!m.inside) m.inside = std::make_unique<Inside>(m.plan, m.clearance, m.paths);
+  return *m.inside;
+}
+
+Walks::Count Walks::count() const {
+  return {memory_->known.countKept(), memory_->found};
+}
+
 bool Walks::onFloor(Point p) const {
-  return inside_->onFloor(inside_->mesh.local(p));
+  Memory& m = *memory_;
+  const std::optional<bool> kept = m.known.keptOnFloor(p);
+  const bool on = kept ? *kept : inside().onFloor(inside().mesh.local(p));
+  if (m.remembers) m.known.noteOnFloor(p, on);
+  return on;
 }
 
 bool Walks::joined(Point a, Point b, double clearance_mm) const {
-  const Point p = inside_->mesh.local(a), q = inside_->mesh.local(b);
-  if (!inside_->onFloor(p) || !inside_->onFloor(q)) return false;
-  return inside_->joined(inside_->layer(clearance_mm), {{p, p}}, {{q, q}});
+  const Point p = inside().mesh.local(a), q = inside().mesh.local(b);
+  if (!inside().onFloor(p) || !inside().onFloor(q)) return false;
+  return inside().joined(inside().layer(clearance_mm), {{p, p}}, {{q, q}});
 }
 
 std::optional<std::int32_t> Walks::partOf(Point p, double clearance_mm) const {
-  const Point local = inside_->mesh.local(p);
-  if (!inside_->onFloor(local)) return std::nullopt;
-  const Region& region = inside_->layer(std::max(clearance_mm, 0.0)).region();
+  const Point local = inside().mesh.local(p);
+  if (!inside().onFloor(local)) return std::nullopt;
+  const Region& region = inside().layer(std::max(clearance_mm, 0.0)).region();
   if (!region.holds(local)) return std::nullopt;
   const Mesh::Index part = region.partAt(local);
   return part == Mesh::kNone ? std::nullopt : std::optional<std::int32_t>(part);
 }
 
 std::vector<std::int32_t> Walks::parts(const Place& place, double clearance_mm) const {
-  Layer& layer = inside_->layer(std::max(clearance_mm, 0.0));
+  Layer& layer = inside().layer(std::max(clearance_mm, 0.0));
   std::vector<std::int32_t> found;
-  for (const Segment& part : inside_->localParts(place)) {
+  for (const Segment& part : inside().localParts(place)) {
     const Ends& ends = layer.ends(part);
     for (const Exit& e : ends.exits) found.push_back(e.part);
     for (const PartLanding& l : ends.landings) found.push_back(l.part);
@@ -299,10 +350,17 @@ std::vector<std::int32_t> Walks::parts(const Place& place, double clearance_mm) 
 }
 
 Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm) const {
+  Memory& m = *memory_;
+  KnownWalks::Group* group = m.remembers ? &m.known.about(to, Asked::Singly) : nullptr;
+  if (group)
+    if (const Known* known = m.known.kept(*group, from, at_most_mm)) return known->nearest;
   std::vector<std::size_t> which;
   for (std::size_t i = 0; i < to.size(); ++i)
     if (straightLineTo(from, to[i]) <= at_most_mm) which.push_back(i);
-  return inside_->nearest(from, to, which, at_most_mm);
+  inside().sought_narrow = false;
+  Nearest nearest = inside().nearest(from, to, which, at_most_mm);
+  if (group) m.known.note(*group, from, m.knownNow(nearest, at_most_mm));
+  return nearest;
 }
 
 Walk Walks::between(Point from, Point to) const {
@@ -322,7 +380,7 @@ Walk Walks::between(const Place& from, const Place& to) const {
   Walk best;
   if (offFloor(from) || offFloor(to)) best.status = WalkStatus::Unmeasured;
   const auto tryFrom = [&](Point p) {
-    const Walk walk = inside_->nearest(p, {&to, 1}, {0}, kInfinite).walk;
+    const Walk walk = inside().nearest(p, {&to, 1}, {0}, kInfinite).walk;
     if (walk.found() && walk.length_mm < best.length_mm) best = walk;
     return walk.length_mm;
   };
@@ -354,7 +412,7 @@ Walk Walks::between(const Place& from, const Place& to) const {
 
 // What the samples of a floor come to; the search labels sources by place and targets by sample.
 std::vector<Reach> Walks::reachForAll(std::span<const Point> from, std::span<const Place> to) const {
-  Inside& in = *inside_;
+  Inside& in = inside();
   Layer& l = in.layer(in.clearance);
   RouteSearch& search = l.search();
   std::vector<char> reachable(static_cast<std::size_t>(l.region().parts()), 0);
@@ -401,12 +459,43 @@ std::vector<Reach> Walks::reachForAll(std::span<const Point> from, std::span<con
 }
 
 std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span<const Place> to) const {
+  Memory& m = *memory_;
   std::vector<Nearest> answers(from.size());
-  Inside& in = *inside_;
+  if (!m.remembers) {
+    foundForAll(from, to, [&](std::size_t i, Nearest nearest) { answers[i] = std::move(nearest); });
+    return answers;
+  }
+  KnownWalks::Group& group = m.known.about(to, Asked::Together);
+  std::vector<Point> rest;
+  std::vector<std::size_t> who;
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    if (const Known* known = m.known.kept(group, from[i], kInfinite)) {
+      answers[i] = known->nearest;
+    } else {
+      rest.push_back(from[i]);
+      who.push_back(i);
+    }
+  }
+  if (rest.empty()) return answers;
+  foundForAll(rest, to, [&](std::size_t i, Nearest nearest) {
+    m.known.note(group, rest[i], m.knownNow(nearest, kInfinite));
+    answers[who[i]] = std::move(nearest);
+  });
+  return answers;
+}
+
+// Gives, one by one, the nearest of `to` for each of `from`.
+void Walks::foundForAll(std::span<const Point> from, std::span<const Place> to,
+                        const std::function<void(std::size_t, Nearest)>& give) const {
+  std::vector<Nearest> answers(from.size());
+  Inside& in = inside();
   const NearPlaces near(to);
   if (std::any_of(to.begin(), to.end(), [](const Place& p) { return !p.lines.empty(); })) {
-    for (std::size_t i = 0; i < from.size(); ++i) answers[i] = in.nearestOutwards(from[i], to, near);
-    return answers;
+    for (std::size_t i = 0; i < from.size(); ++i) {
+      in.sought_narrow = false;
+      give(i, in.nearestOutwards(from[i], to, near));
+    }
+    return;
   }
   Layer& l = in.layer(in.clearance);
   RouteSearch& search = l.search();
@@ -442,10 +531,11 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
     answers[i] = {place, std::move(walk)};
   });
   for (std::size_t i = 0; i < from.size(); ++i) {
-    if (answers[i].walk.status == WalkStatus::Unmeasured) continue;
-    in.narrowToo(from[i], to, near.within(from[i], answers[i].walk.length_mm), kInfinite, answers[i]);
+    in.sought_narrow = false;
+    if (answers[i].walk.status != WalkStatus::Unmeasured)
+      in.narrowToo(from[i], to, near.within(from[i], answers[i].walk.length_mm), kInfinite, answers[i]);
+    give(i, std::move(answers[i]));
   }
-  return answers;
 }
 
 }  // namespace stopwalk::floor

@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <limits>
 #include <memory>
 #include <optional>
@@ -70,6 +71,9 @@ class Walks {
   // `clearance_mm` >= 0. Where there is no way at it, the largest whole millimetre from 304 (or below
   // `clearance_mm`) down to 280 with a way is used; below 280 there is no such fallback.
   explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm, Paths paths = Paths::Drawn);
+  // Remembers what is asked, and takes over from the walks of another floor (none: null) whatever answers the
+  // difference of the two cannot have changed. The former must outlive it, unless it is itself followed.
+  static Walks following(const Walks* former, const Plan& plan);
   ~Walks();
   Walks(Walks&&) noexcept;
   Walks& operator=(Walks&&) noexcept;
@@ -104,12 +108,23 @@ class Walks {
   // clearance.
   std::optional<std::int32_t> partOf(Point p, double clearance_mm) const;
 
+  // How many answers were taken over, and how many were found anew, of those remembered.
+  struct Count {
+    std::size_t kept = 0, found = 0;
+  };
+  Count count() const;
+
   // Whether two points are joined at exactly this clearance, steps included, with no fallback.
   bool joined(Point a, Point b, double clearance_mm) const;
 
  private:
   struct Inside;
-  std::unique_ptr<Inside> inside_;
+  struct Memory;
+  Inside& inside() const;  // made when a question needs it
+  void foundForAll(std::span<const Point> from, std::span<const Place> to,
+                   const std::function<void(std::size_t, Nearest)>& give) const;
+
+  std::unique_ptr<Memory> memory_;
 };
 
 }  // namespace stopwalk::floor

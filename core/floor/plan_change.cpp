@@ -1,0 +1,114 @@
+#include "core/floor/plan_change.h"
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+
+#include "core/floor/mesh.h"
+#include "core/floor/region.h"
+#include "core/floor/wall_grid.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+using geometry::Box;
+
+constexpr double kAround_mm = 2000;
+constexpr double kMostAcross_mm = 30000;  // beyond, the whole floor is as cheap
+constexpr double kOnOutline_mm = 1e-3;
+
+// The outlines of the one that the other has not: what both begin and end with is left out, and the rest
+// compared.
+std::vector<Polygon> onlyIn(std::span<const Solid> one, std::span<const Solid> other) {
+  std::vector<Polygon> only;
+  for (const Solid& s : one)
+    if (std::ranges::find(other, s.outline, &Solid::outline) == other.end()) only.push_back(s.outline);
+  return only;
+}
+
+bool sameRooms(const Plan& a, const Plan& b) {
+  const auto same = [](const Passage& x, const Passage& y) {
+    return x.door == y.door && x.first == y.first && x.second == y.second;
+  };
+  return a.rooms == b.rooms && a.walls == b.walls && std::ranges::equal(a.passages, b.passages, same) &&
+         originOf(a) == originOf(b);
+}
+
+// The floor within the box, shut off along it. What lies beyond the box is of no meaning.
+Plan within(const Plan& plan, const Box& box) {
+  Plan part;
+  const auto meets = [&](const auto& shape) { return geometry::overlap(geometry::boxOf(shape), box); };
+  for (const Polygon& room : plan.rooms)
+    if (meets(room)) part.rooms.push_back(room);
+  for (const Passage& p : plan.passages)
+    if (meets(outlineOf(p))) part.passages.push_back(p);
+  for (const Solid& s : plan.solids)
+    if (meets(s.outline)) part.solids.push_back(s);
+  for (const Segment& w : plan.walls)
+    if (meets(w)) part.walls.push_back(w);
+  const Polygon edge{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+  for (std::size_t i = 0; i < edge.size(); ++i) part.walls.push_back({edge[i], edge[(i + 1) % edge.size()]});
+  return part;
+}
+
+bool isOn(const std::vector<Polygon>& outlines, Point p) {
+  return std::ranges::any_of(outlines, [&](const Polygon& outline) {
+    for (std::size_t i = 0; i < outline.size(); ++i)
+      if (distance(Segment{outline[i], outline[(i + 1) % outline.size()]}, p) < kOnOutline_mm) return true;
+    return false;
+  });
+}
+
+bool onePartRound(const Plan& plan, const std::vector<Polygon>& outlines, double clearance) {
+  if (outlines.empty()) return true;
+  Box box;
+  for (const Polygon& outline : outlines) box.add(geometry::boxOf(outline));
+  box = box.grown(kAround_mm);
+  if (std::max(box.high.x - box.low.x, box.high.y - box.low.y) > kMostAcross_mm) return false;
+  const Mesh mesh(within(plan, box));
+  const WallGrid grid(mesh);
+  const Region region(mesh, grid, clearance);
+  std::vector<char> on(mesh.corners().size());
+  for (std::size_t i = 0; i < on.size(); ++i) on[i] = isOn(outlines, mesh.plan(mesh.corners()[i]));
+  std::optional<Mesh::Index> part;
+  for (const Region::Piece& piece : region.pieces()) {
+    if (!on[piece.corner] || (!piece.arc && !on[piece.other])) continue;
+    if (part.value_or(piece.part) != piece.part) return false;
+    part = piece.part;
+  }
+  return true;
+}
+
+}  // namespace
+
+double PlanChange::away(Point p) const {
+  double least = std::numeric_limits<double>::infinity();
+  for (const auto* outlines : {&gone, &come})
+    for (const Polygon& outline : *outlines) least = std::min(least, distance(geometry::boxOf(outline), p));
+  return least;
+}
+
+PlanChange changeBetween(const Plan& before, const Plan& now) {
+  PlanChange change;
+  change.comparable = sameRooms(before, now);
+  if (!change.comparable) return change;
+  std::span<const Solid> old(before.solids), fresh(now.solids);
+  const auto same = [](const Solid& a, const Solid& b) { return a.outline == b.outline; };
+  while (!old.empty() && !fresh.empty() && same(old.front(), fresh.front()))
+    old = old.subspan(1), fresh = fresh.subspan(1);
+  while (!old.empty() && !fresh.empty() && same(old.back(), fresh.back()))
+    old = old.first(old.size() - 1), fresh = fresh.first(fresh.size() - 1);
+  constexpr std::size_t kMost = 64;  // where more differ, little can be kept
+  change.comparable = old.size() <= kMost && fresh.size() <= kMost;
+  if (!change.comparable) return change;
+  change.gone = onlyIn(old, fresh);
+  change.come = onlyIn(fresh, old);
+  return change;
+}
+
+bool partsStay(const Plan& before, const Plan& now, const PlanChange& change, double clearance) {
+  return onePartRound(before, change.gone, clearance) && onePartRound(now, change.come, clearance);
+}
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <vector>
+
+#include "core/floor/plan.h"
+#include "core/geometry/box.h"
+
+namespace stopwalk::floor {
+
+// What of a floor's solids is new, and what is gone. Of a floor whose rooms, walls or passages differ,
+// nothing is said.
+struct PlanChange {
+  bool comparable = true;  // only solids differ, and coordinates are counted from the same origin
+  std::vector<Polygon> gone, come;
+
+  bool none() const { return gone.empty() && come.empty(); }
+  // From a point to the box of what changed.
+  double away(Point p) const;
+};
+
+PlanChange changeBetween(const Plan& before, const Plan& now);
+
+// Whether what changed parts nothing that was joined at the clearance, and joins nothing that was parted: all
+// of the region's boundary round what is gone is of one connected part before, and all of it round what has
+// come is now. Looked at near the change only; what is not found there is not so.
+bool partsStay(const Plan& before, const Plan& now, const PlanChange& change, double clearance);
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,65 @@
+// A machine dragged across its room: sixty positions, each audited by an Auditor that saw the last, and every
+// tenth from nothing beside it. Milliseconds of the processor.
+#include <algorithm>
+#include <cstdio>
+#include <ctime>
+#include <iterator>
+#include <vector>
+
+#include "core/audit/audit.h"
+#include "core/files/device_kinds_reader.h"
+#include "tests/support/shop_layout.h"
+
+namespace stopwalk::bench {
+namespace {
+
+constexpr int kFrames = 60;
+
+double milliseconds() {
+  std::timespec now{};
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
+  return 1e3 * static_cast<double>(now.tv_sec) + 1e-6 * static_cast<double>(now.tv_nsec);
+}
+
+struct Times {
+  std::vector<double> all;
+  template <class Job>
+  void add(Job job) {
+    const double begin = milliseconds();
+    job();
+    all.push_back(milliseconds() - begin);
+  }
+  double at(double share) {
+    std::ranges::sort(all);
+    return all[std::min(all.size() - 1, static_cast<std::size_t>(share * static_cast<double>(all.size())))];
+  }
+};
+
+void drag(const support::ShopSize& size) {
+  layout::Layout layout = support::shopLayout(size);
+  const audit::Profile profile = audit::defaultProfile();
+  const auto& kinds = files::bundledDeviceKinds();
+  audit::Auditor auditor;
+  auditor.audit(layout, kinds, profile);
+  Times dragged, anew;
+  std::size_t kept = 0, found = 0;
+  layout::Machine& machine = layout.machines[layout.machines.size() / 2];
+  for (int frame = 0; frame < kFrames; ++frame) {
+    machine.at = machine.at + geometry::Point{30, 17};
+    dragged.add([&] { auditor.audit(layout, kinds, profile); });
+    kept += auditor.walksKept();
+    found += auditor.walksFound();
+    if (frame % 10 == 0) anew.add([&] { audit::audit(layout, kinds, profile); });
+  }
+  std::printf("%-8s | %8.2f | %8.2f | %8.2f | %8.2f | %5.1f | %3.0f %%\n", size.name, dragged.at(0.5),
+              dragged.at(0.99), dragged.at(1), anew.at(0.5), anew.at(0.5) / dragged.at(0.5),
+              100.0 * static_cast<double>(kept) / static_cast<double>(kept + found));
+}
+
+}  // namespace
+}  // namespace stopwalk::bench
+
+int main() {
+  std::puts("         |   median |      p99 |    worst | from nothing | times | walks kept");
+  for (const auto& size : stopwalk::support::kShopSizes) stopwalk::bench::drag(size);
+}
