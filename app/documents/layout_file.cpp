@@ -1,6 +1,5 @@
 #include "app/documents/layout_file.h"
 
-#include <QFileInfo>
 #include <algorithm>
 
 #include "app/documents/file_bytes.h"
@@ -80,15 +79,13 @@ Trouble failedWrite(const QString& target, const WriteResult& result) {
 }  // namespace
 
 OpenResult openLayout(const QString& path, const layout::DeviceKinds& kinds) {
-  OpenResult result{path, {}, {}, false, {}};
+  OpenResult result{path, {}, {}, {}};
   const FileBytes there = readBytes(path);
   if (there.presence != Presence::There) {
     result.trouble = {path, Words::tr("Not opened: the file cannot be read"), there.why,
                       Words::tr("Choose another file, or mend what is in the way.")};
     return result;
   }
-  const QFileInfo target(targetOf(path));
-  result.writable = target.isWritable() && QFileInfo(target.absolutePath()).isWritable();
   result.read = files::readLayout(there.bytes, path.toStdString(), kinds);
   if (result.read.value)
     result.sha256 = files::sha256(there.bytes);

@@ -17,7 +17,6 @@ struct OpenResult {
   QString path;                        // as asked for
   files::Result<layout::Layout> read;  // the value, and what the reader had to say
   std::string sha256;                  // of the bytes that the value was read from; empty without a value
-  bool writable = false;               // a save in place has a chance
   std::optional<Trouble> trouble;      // whenever there is no value
 };
 

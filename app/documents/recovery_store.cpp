@@ -59,8 +59,19 @@ Trouble heldBy(const QString& session, const Holder& holder) {
           Words::tr("If the program runs there no more, start it there once to have the work back.")};
 }
 
-Found foundIn(const QString& file) {
-  Found found{file, {}, {}, QFileInfo(file).lastModified().toUTC(), {}, SavedFile::NeverSaved, {}};
+// Whole, but not a layout by the kinds that there are now.
+Trouble notReadable(const RecoveryFile& kept, const QString& file, const QString& why) {
+  return {
+      file, Words::tr("This kept work is whole, but cannot be opened as things are"), why,
+      kept.layout_path.isEmpty()
+          ? Words::tr("Keep it, and look at it with a text editor: from the third line on it is a layout.")
+          : Words::tr("If the shop's own kinds of device were moved, put their file back beside %1 and start "
+                      "the program again.")
+                .arg(kept.layout_path)};
+}
+
+Found foundIn(const QString& file, const KindsFor& kinds_for) {
+  Found found{file, {}, {}, QFileInfo(file).lastModified().toUTC(), {}, SavedFile::NeverSaved, {}, false};
   const FileBytes there = readBytes(file);
   if (there.presence != Presence::There) {
     found.trouble = damaged(file, there.why);
@@ -75,11 +86,12 @@ Found foundIn(const QString& file) {
   found.base_sha256 = kept->base_sha256;
   found.stored = kept->stored;
   found.saved = savedFileOf(*kept);
-  auto read = files::readLayout(kept->text, file.toStdString(), files::bundledDeviceKinds());
+  auto read = files::readLayout(kept->text, file.toStdString(), kinds_for(kept->layout_path));
   found.layout = std::move(read.value);
   if (!found.layout)
-    found.trouble = damaged(
-        file, read.diagnostics.empty() ? QString() : QString::fromStdString(read.diagnostics.front().text));
+    found.trouble = notReadable(
+        *kept, file,
+        read.diagnostics.empty() ? QString() : QString::fromStdString(read.diagnostics.front().text));
   return found;
 }
 
@@ -183,7 +195,7 @@ bool RecoveryStore::hold(const QString& session, std::vector<Found>& all) {
   }
   if (lock->error() != QLockFile::LockFailedError) return true;  // no lock can be made: still to be seen
   if (holder && !holder->this_host) {
-    Found found{session, {}, {}, holder->since.toUTC(), {}, SavedFile::NeverSaved, {}};
+    Found found{session, {}, {}, holder->since.toUTC(), {}, SavedFile::NeverSaved, {}, true};
     found.trouble = heldBy(session, *holder);
     all.push_back(found);
   }
@@ -200,6 +212,10 @@ void RecoveryStore::sweepLocks() {
 }
 
 std::vector<Found> RecoveryStore::found() {
+  return found([](const QString&) { return files::bundledDeviceKinds(); });
+}
+
+std::vector<Found> RecoveryStore::found(const KindsFor& kinds_for) {
   const std::lock_guard guard(mutex_);
   std::vector<Found> all;
   for (const QString& name : QDir(root_).entryList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::Name)) {
@@ -211,7 +227,7 @@ std::vector<Found> RecoveryStore::found() {
     if (files.isEmpty()) continue;
     all.insert(all.end(), elsewhere.begin(), elsewhere.end());
     if (!held) continue;
-    for (const QString& file : filesIn(session)) all.push_back(foundIn(file));
+    for (const QString& file : filesIn(session)) all.push_back(foundIn(file, kinds_for));
   }
   sweepLocks();
   std::stable_sort(all.begin(), all.end(),

@@ -3,6 +3,7 @@
 #include <QDateTime>
 #include <QLockFile>
 #include <QString>
+#include <functional>
 #include <map>
 #include <memory>
 #include <mutex>
@@ -12,6 +13,7 @@
 
 #include "app/documents/lock_holder.h"
 #include "app/documents/trouble.h"
+#include "core/layout/device_kind.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::documents {
@@ -25,6 +27,9 @@ enum class SavedFile {
   IsMissing
 };
 
+// The kinds of device that a layout of this path is read with; of one never saved the path is empty.
+using KindsFor = std::function<layout::DeviceKinds(const QString& layout_path)>;
+
 // Work that a process left which is no more.
 struct Found {
   QString file;         // where it is kept
@@ -34,6 +39,7 @@ struct Found {
   std::optional<layout::Layout> layout;  // empty: there is a trouble
   SavedFile saved = SavedFile::NeverSaved;
   std::optional<Trouble> trouble;  // damaged, unreadable, or held by another computer
+  bool elsewhere = false;          // held by another computer: not to be thrown away here
 };
 
 // Keeps the unsaved state of each open document, the untitled too, for the case that the program or the
@@ -60,7 +66,8 @@ class RecoveryStore {
 
   // What ended processes left, oldest first. What of it cannot be read is listed too. Their folders are then
   // held by this store, so that another window does not offer the same.
-  std::vector<Found> found();
+  std::vector<Found> found(const KindsFor& kinds_for);
+  std::vector<Found> found();  // with the bundled kinds
   std::optional<Trouble> discard(const Found& found);
 
  private:

@@ -49,7 +49,6 @@ TEST(LayoutFile, ComesBackAsItWasSaved) {
   EXPECT_EQ(opened.read.value, kNew);
   EXPECT_TRUE(opened.read.diagnostics.empty());
   EXPECT_FALSE(opened.trouble);
-  EXPECT_TRUE(opened.writable);
   EXPECT_EQ(opened.sha256, saved.sha256);
   EXPECT_EQ(opened.sha256, files::sha256(textOf(path)));
 }
@@ -235,7 +234,7 @@ TEST(LayoutFile, MissingPermissionsAreToldOf) {
   ASSERT_EQ(::chmod(QFile::encodeName(folder.path()).constData(), 0555), 0);
   const int status = asAnybody([&] {
     const OpenResult opened = openLayout(path);
-    if (!opened.read.value || opened.writable) return 1;
+    if (!opened.read.value) return 1;
     const SaveResult failed = saveLayout(onto(path, kNew, base));
     if (failed.outcome != SaveOutcome::Failed) return 2;
     return failed.trouble->why.isEmpty() ? 3 : 0;

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 
 #include "app/documents/layout_file.h"
+#include "core/files/device_kinds_reader.h"
 #include "core/files/sha256.h"
 #include "tests/app/documents/folder.h"
 
@@ -114,6 +115,33 @@ TEST_F(RecoveryStoreTest, ItSaysHowTheSavedFileStands) {
   EXPECT_EQ(standing(), SavedFile::HoldsThis);
   QFile::remove(path);
   EXPECT_EQ(standing(), SavedFile::IsMissing);
+}
+
+TEST_F(RecoveryStoreTest, IsReadWithTheKindsOfItsFile) {
+  layout::Layout own = workshop("Own kinds");
+  layout::Device pad;
+  pad.id = "pad-1";
+  pad.kind = "knee-pad";
+  own.devices.push_back(pad);
+  const QString path = folder_.path("shop.layout.yaml");
+  leave(own, path);
+  RecoveryStore store(root_);
+  const auto without = store.found();
+  ASSERT_EQ(without.size(), 1u);
+  ASSERT_TRUE(without[0].trouble);
+  EXPECT_FALSE(without[0].trouble->what.contains("damaged"));
+  EXPECT_TRUE(without[0].trouble->why.contains("knee-pad"));
+
+  QStringList asked;
+  const auto with = store.found([&](const QString& of) {
+    asked << of;
+    layout::DeviceKind knee_pad = files::bundledDeviceKinds().all().front();
+    knee_pad.key = "knee-pad";
+    return layout::DeviceKinds({knee_pad});
+  });
+  ASSERT_EQ(with.size(), 1u);
+  EXPECT_EQ(with[0].layout, own);
+  EXPECT_EQ(asked, QStringList{path});
 }
 
 TEST_F(RecoveryStoreTest, EachDamageIsToldOf) {
