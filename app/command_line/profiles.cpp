@@ -2,6 +2,7 @@
 
 #include <filesystem>
 
+#include "app/shop_files/file_beside.h"
 #include "app/shop_files/text_file.h"
 #include "core/files/faults.h"
 #include "core/files/profile_reader.h"
@@ -13,22 +14,6 @@ namespace fs = std::filesystem;
 
 bool isPath(const std::string& name) {
   return name.find('/') != std::string::npos || name.ends_with(".yaml");
-}
-
-// What a file names lies beside it or below: a layout from elsewhere is not to have the rest of the disk
-// read.
-bool staysBeside(const fs::path& path) {
-  for (const fs::path& part : path)
-    if (part == "..") return false;
-  return path.is_relative();
-}
-
-std::optional<files::NamedText> fileBeside(const std::string& asked, const std::string& file) {
-  if (!staysBeside(asked)) return std::nullopt;
-  const std::string path =
-      file.empty() || file == "-" ? asked : (fs::path(file).parent_path() / asked).string();
-  auto text = textOfFile(path);
-  return text ? std::optional<files::NamedText>({path, std::move(*text)}) : std::nullopt;
 }
 
 ChosenProfile readFrom(const files::NamedText& source, Session& session) {
