@@ -34,6 +34,7 @@ class Document : public QObject {
   ~Document() override;
 
   edits::EditedLayout& edited() { return edited_; }
+  const edits::EditedLayout& edited() const { return edited_; }
   const plan::Catalogue& catalogue() const { return catalogue_; }
 
   const QString& path() const { return path_; }  // empty: never saved

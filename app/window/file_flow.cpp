@@ -6,26 +6,43 @@
 #include <QFileInfo>
 
 #include "app/shop_files/shop_files.h"
+#include "app/window/profile_for.h"
 #include "core/files/layout_reader.h"
+#include "core/files/layout_writer.h"
 
 namespace stopwalk::window {
 namespace {
-
-QString linesOf(const std::vector<files::Diagnostic>& diagnostics) {
-  std::string text;
-  for (const auto& d : diagnostics) text += files::format(d);
-  return QString::fromStdString(text);
-}
 
 std::pair<plan::Catalogue, QString> catalogueFor(const QString& path) {
   app::ShopFiles files = app::readShopFiles(path.toStdString());
   QString trouble;
   if (!files.good) {
-    trouble = linesOf(files.diagnostics);
+    trouble = FileFlow::linesOf(files.diagnostics);
     if (!files.unreadable.empty()) trouble += QString::fromStdString(files.unreadable);
     return {plan::bundledCatalogue(), trouble};
   }
   return {{std::move(files.kinds), std::move(files.templates)}, trouble};
+}
+
+// Why the layout, once written, could not be read with these kinds; empty: it could.
+QString errorBy(const layout::DeviceKinds& kinds, const layout::Layout& layout) {
+  const auto read = files::readLayout(files::writeLayout(layout), "", kinds);
+  if (read.value) return {};
+  return read.diagnostics.empty() ? FileFlow::tr("unknown")
+                                  : QString::fromStdString(read.diagnostics.front().text);
+}
+
+// What the layout names that lies beside its file now, and not beside `path`.
+QStringList missingBeside(const QString& path, const Document& document) {
+  const layout::Layout& layout = document.edited().layout();
+  QStringList missing;
+  if (profileFor(layout, document.path()).trouble.isEmpty() && !profileFor(layout, path).trouble.isEmpty())
+    missing << FileFlow::tr("the profile %1").arg(QString::fromStdString(layout.profile));
+  if (!layout.underlay) return missing;
+  const QString picture = QString::fromStdString(layout.underlay->image);
+  const QDir here(document.folder()), there(QFileInfo(path).absolutePath());
+  if (here.exists(picture) && !there.exists(picture)) missing << FileFlow::tr("the picture %1").arg(picture);
+  return missing;
 }
 
 // Another name for a layout that is not to be written over: `shed.layout.yaml` becomes
@@ -35,6 +52,12 @@ QString nameOfCopy(const QString& name) {
 }
 
 }  // namespace
+
+QString FileFlow::linesOf(const std::vector<files::Diagnostic>& diagnostics) {
+  std::string text;
+  for (const auto& d : diagnostics) text += files::format(d);
+  return QString::fromStdString(text);
+}
 
 FileFlow::FileFlow(Document& document, documents::RecoveryStore& store, Asker& asker, QSettings& settings,
                    QObject* parent)
@@ -154,11 +177,40 @@ FileFlow::Answer FileFlow::lockToSave(Document::Target& target) {
   return Answer::Yes;
 }
 
+// Another folder has other files of the shop: what the layout needs of those beside it now may not be there.
+FileFlow::Answer FileFlow::folderToSave(Document::Target& target) {
+  auto [catalogue, trouble] = catalogueFor(target.path);
+  const QString error = errorBy(catalogue.kinds, document_.edited().layout());
+  if (!error.isEmpty() && errorBy(document_.catalogue().kinds, document_.edited().layout()).isEmpty())
+    return asker_.ask(
+               {tr("The layout could not be opened in that folder"),
+                tr("It uses the shop's own kinds of device (%1). Copy device-kinds.yaml there first, or save "
+                   "in another folder.")
+                    .arg(error),
+                {tr("Save under another name"), tr("Keep working")},
+                trouble}) == 0
+               ? Answer::OtherName
+               : Answer::No;
+  target.catalogue = std::move(catalogue);
+  QStringList missing = missingBeside(target.path, document_);
+  if (!trouble.isEmpty()) missing << tr("the shop's own kinds and machines, which cannot be read there");
+  if (missing.isEmpty()) return Answer::Yes;
+  const int answer = asker_.ask(
+      {tr("Not everything that the layout uses is in that folder"),
+       tr("Missing there: %1. Copy it there as well, or the layout is shown and audited without it.")
+           .arg(missing.join(", ")),
+       {tr("Save under another name"), tr("Save it there all the same"), tr("Keep working")},
+       trouble});
+  return answer == 0 ? Answer::OtherName : answer == 1 ? Answer::Yes : Answer::No;
+}
+
 bool FileFlow::saveTo(const QString& path, bool overwrite) {
   emit typingEnds();
   if (document_.isSaving()) document_.waitForSave();
   Document::Target target{path, {}, document_.catalogue(), overwrite};
-  switch (lockToSave(target)) {
+  Answer ready = lockToSave(target);
+  if (ready == Answer::Yes && !document_.isAt(path)) ready = folderToSave(target);
+  switch (ready) {
     case Answer::OtherName:
       return saveAs();
     case Answer::No:
@@ -226,6 +278,10 @@ bool FileFlow::mayClose() {
   return true;
 }
 
+layout::DeviceKinds FileFlow::kindsFor(const QString& layout_path) {
+  return layout_path.isEmpty() ? plan::bundledCatalogue().kinds : catalogueFor(layout_path).first.kinds;
+}
+
 void FileFlow::recover(const documents::Found& found) {
   if (!found.layout || !mayLeave()) return;
   Document::Lock lock;
@@ -241,7 +297,14 @@ void FileFlow::recover(const documents::Found& found) {
 }
 
 void FileFlow::discard(const documents::Found& found) {
-  throwAway(found);
+  const bool sure =
+      found.saved == documents::SavedFile::HoldsThis ||
+      asker_.ask({tr("Throw away the work that was kept?"),
+                  tr("It was never saved, and cannot be brought back afterwards. %1")
+                      .arg(found.layout_path.isEmpty() ? QString()
+                                                       : tr("%1 stays as it is.").arg(found.layout_path)),
+                  {tr("Keep it"), tr("Throw it away")}}) == 1;
+  if (sure) throwAway(found);
 }
 
 void FileFlow::throwAway(const documents::Found& found) {

@@ -25,6 +25,9 @@ class FileFlow : public QObject {
   static QStringList samples();  // their names
   void revert();
 
+  // As a person reads them, a line and its place each.
+  static QString linesOf(const std::vector<files::Diagnostic>& diagnostics);
+
   // True when it ends up on the disk.
   bool save();
   bool saveAs();
@@ -32,9 +35,11 @@ class FileFlow : public QObject {
   bool mayClose();
 
   // What was left by a crash; empty when nothing was.
-  std::vector<documents::Found> found() { return store_.found(); }
+  std::vector<documents::Found> found() { return store_.found(kindsFor); }
+  // Bundled, with those of the shop's own file beside the layout.
+  static layout::DeviceKinds kindsFor(const QString& layout_path);
   void recover(const documents::Found& found);
-  void discard(const documents::Found& found);
+  void discard(const documents::Found& found);  // asks, unless the work is in its file
 
   std::vector<documents::RecentLayout> recent() const { return recent_.list(); }
   void forgetRecent() { recent_.forgetAll(); }
@@ -52,6 +57,7 @@ class FileFlow : public QObject {
   void openNow(const QString& path);
   Document::Lock lockToOpen(const QString& path);  // none: do not open it
   Answer lockToSave(Document::Target& target);
+  Answer folderToSave(Document::Target& target);
   void throwAway(const documents::Found& found);
   void tell(const documents::Trouble& trouble, const QString& title, const QString& details = {});
   bool saveTo(const QString& path, bool overwrite);

@@ -199,6 +199,10 @@ void MainWindow::connectParts() {
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, plan_, &plan::PlanView::fit);
+  connect(document_.get(), &Document::opened, this, &MainWindow::showWarnings);
+  connect(document_.get(), &Document::saved, this, [this] {
+    if (!profile_of_) audit();  // in another folder, with its kinds and profiles
+  });
   connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
   connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
     notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
@@ -266,7 +270,12 @@ void MainWindow::audit() {
   if (answer_) plan_->setReport(answer_->shown(), false);
   const std::pair profile_of{shown_->profile, document_->path()};
   if (profile_of_ != profile_of) {
-    profile_ = profileFor(*shown_, document_->path()).profile;
+    ProfileFor found = profileFor(*shown_, document_->path());
+    profile_ = std::move(found.profile);
+    if (found.trouble.isEmpty())
+      notices_->clear("profile");
+    else
+      notices_->show("profile", found.trouble, {});
     profile_of_ = profile_of;
   }
   LiveAudit::Question question{shown_, kinds_, profile_};
@@ -331,6 +340,24 @@ void MainWindow::showNotices() {
   notices_->show("read-only", trouble->text(), {{tr("Save as…"), [this] { files_->saveAs(); }}});
 }
 
+// What the reader had to say about a file that it could read all the same.
+void MainWindow::showWarnings() {
+  const auto& warnings = document_->diagnostics();
+  if (warnings.empty()) return notices_->clear("reader");
+  QString text = tr("%1, line %2: %3.")
+                     .arg(document_->name())
+                     .arg(warnings.front().line)
+                     .arg(QString::fromStdString(warnings.front().text));
+  if (warnings.size() > 1) text += " " + tr("And %n more.", nullptr, static_cast<int>(warnings.size()) - 1);
+  const auto showAll = [this, name = document_->name(), lines = FileFlow::linesOf(warnings)] {
+    asker_.ask({tr("What was noticed in %1").arg(name),
+                tr("The layout was opened all the same. The lines are below."),
+                {tr("OK")},
+                lines});
+  };
+  notices_->show("reader", text, {{tr("Show them all"), showAll}, {tr("Close"), {}}});
+}
+
 void MainWindow::showDiskState(documents::DiskState state) {
   const QString name = document_->name();
   switch (state) {
@@ -351,7 +378,7 @@ void MainWindow::showDiskState(documents::DiskState state) {
 
 void MainWindow::offerFound() {
   for (const documents::Found& found : files_->found()) {
-    RecoveryDialog dialog(found, document_->catalogue().kinds, this);
+    RecoveryDialog dialog(found, FileFlow::kindsFor(found.layout_path), this);
     dialog.exec();
     if (dialog.answer() == RecoveryDialog::Answer::GoOn) files_->recover(found);
     if (dialog.answer() == RecoveryDialog::Answer::Discard) files_->discard(found);

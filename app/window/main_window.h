@@ -93,6 +93,7 @@ class MainWindow : public QMainWindow {
   void exportStations();
   void showTitle();
   void showNotices();
+  void showWarnings();
   void showDiskState(documents::DiskState state);
   void fillRecent();
   void choose(const plan::Choice& choice);

@@ -1,18 +1,28 @@
 #include "app/window/profile_for.h"
 
 #include <QCoreApplication>
-#include <filesystem>
+#include <algorithm>
 
-#include "app/shop_files/text_file.h"
+#include "app/shop_files/file_beside.h"
 #include "core/files/profile_reader.h"
 
 namespace stopwalk::window {
 namespace {
 
-std::optional<files::NamedText> textBeside(const std::string& asked, const std::string& beside) {
-  const std::string path = (std::filesystem::path(beside).parent_path() / asked).string();
-  auto text = app::textOfFile(path);
-  return text ? std::optional<files::NamedText>({path, std::move(*text)}) : std::nullopt;
+QString tr(const char* text) {
+  return QCoreApplication::translate("window", text);
+}
+
+ProfileFor usual(const QString& why) {
+  return {*files::bundledProfile(audit::kDefaultProfile),
+          tr("%1 The layout is audited by the usual profile, %2.").arg(why, audit::kDefaultProfile)};
+}
+
+QString firstError(const std::vector<files::Diagnostic>& diagnostics) {
+  for (const files::Diagnostic& d : diagnostics)
+    if (d.severity == files::Severity::Error)
+      return tr("line %1: %2").arg(d.line).arg(QString::fromStdString(d.text));
+  return {};
 }
 
 }  // namespace
@@ -20,15 +30,15 @@ std::optional<files::NamedText> textBeside(const std::string& asked, const std::
 ProfileFor profileFor(const layout::Layout& layout, const QString& path) {
   const std::string name = layout.profile.empty() ? audit::kDefaultProfile : layout.profile;
   if (auto bundled = files::bundledProfile(name)) return {std::move(*bundled), {}};
-  const ProfileFor usual{
-      *files::bundledProfile(audit::kDefaultProfile),
-      QCoreApplication::translate("window", "The profile %1 cannot be read; the usual one is used.")
-          .arg(QString::fromStdString(name))};
-  if (path.isEmpty()) return usual;
-  const auto source = textBeside(name, path.toStdString());
-  if (!source) return usual;
-  auto read = files::readProfile(*source, textBeside);
-  return read.value ? ProfileFor{std::move(*read.value), {}} : usual;
+  const QString shown = QString::fromStdString(name);
+  // A layout without a file has nothing beside it.
+  const auto source = path.isEmpty() ? std::nullopt : app::fileBeside(name, path.toStdString());
+  if (!source)
+    return usual(tr("There is no profile `%1`%2, and no such file beside the layout.")
+                     .arg(shown, QString::fromStdString(audit::nearestName(name, files::bundledProfiles()))));
+  auto read = files::readProfile(*source, app::fileBeside);
+  if (read.value) return {std::move(*read.value), {}};
+  return usual(tr("The profile %1 cannot be read (%2).").arg(shown, firstError(read.diagnostics)));
 }
 
 }  // namespace stopwalk::window

@@ -18,6 +18,29 @@ QString timeText(const QDateTime& time) {
   return QLocale().toString(time.toLocalTime(), QLocale::ShortFormat);
 }
 
+// How the saved file stands to what was kept, and what that means for the person.
+QString standing(const documents::Found& found) {
+  const QString name = QFileInfo(found.layout_path).fileName();
+  switch (found.saved) {
+    case documents::SavedFile::NeverSaved:
+      return {};
+    case documents::SavedFile::AsBefore:
+      return RecoveryDialog::tr("%1 is as it was when this work began: what was kept is newer.").arg(name);
+    case documents::SavedFile::HoldsThis:
+      return RecoveryDialog::tr("%1 holds this work already. Nothing is lost if it is thrown away.")
+          .arg(name);
+    case documents::SavedFile::WasChanged:
+      return RecoveryDialog::tr(
+                 "%1 was changed by somebody else since. If you go on with what was kept, you are asked "
+                 "before it "
+                 "is saved over theirs.")
+          .arg(name);
+    case documents::SavedFile::IsMissing:
+      return RecoveryDialog::tr("%1 is no longer on the disk. What was kept is all there is.").arg(name);
+  }
+  return {};
+}
+
 // One of the two: its name and time over its picture, or why there is none.
 QWidget* version(const QString& name, const QDateTime& time, const layout::Layout* layout,
                  const layout::DeviceKinds& kinds, const QString& otherwise) {
@@ -46,7 +69,10 @@ RecoveryDialog::RecoveryDialog(const documents::Found& found, const layout::Devi
   auto* column = new QVBoxLayout(this);
   const QString file =
       found.layout_path.isEmpty() ? tr("a new layout") : QFileInfo(found.layout_path).fileName();
-  auto* text = new QLabel(tr("Stopwalk stopped before %1 was saved. The work was kept.").arg(file));
+  auto* text =
+      new QLabel(found.elsewhere ? tr("Work is kept here by a program on another computer.")
+                                 : tr("Stopwalk stopped before %1 was saved. The work was kept.").arg(file) +
+                                       " " + standing(found));
   text->setWordWrap(true);
   column->addWidget(text);
 
@@ -73,7 +99,7 @@ RecoveryDialog::RecoveryDialog(const documents::Found& found, const layout::Devi
     return button;
   };
   if (found.layout) add(tr("Go on with what was kept"), Answer::GoOn)->setDefault(true);
-  add(found.layout_path.isEmpty() ? tr("Throw it away") : tr("Keep the file as it is"), Answer::Discard);
+  if (!found.elsewhere) add(tr("Throw the kept work away"), Answer::Discard);
   add(tr("Decide later"), Answer::Later);
   column->addWidget(buttons);
 }

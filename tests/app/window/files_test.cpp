@@ -1,72 +1,13 @@
 // Opening, saving and leaving: nothing is lost without an answer.
-#include <QCloseEvent>
-#include <QFile>
+#include "tests/app/window/files.h"
 
 #include "app/documents/layout_file.h"
 #include "app/edits/change_things.h"
 #include "app/panels/details/details.h"
 #include "app/window/notice_bar.h"
-#include "tests/app/window/person.h"
 
 namespace stopwalk::window {
 namespace {
-
-class Files : public AtTheWindow {
- protected:
-  void drawARoom() {
-    choose({plan::Choice::What::Room});
-    typeNumbers({"0", "0", "8 m", "6 m"});
-    ASSERT_EQ(layout().rooms.size(), 1u);
-  }
-  QString saved(const QString& name) {
-    drawARoom();
-    asker.file = pathOf(name);
-    EXPECT_TRUE(window->files().save());
-    return pathOf(name);
-  }
-  void addAPhone() {
-    choose({plan::Choice::What::Phone});
-    typeNumbers({"0", "1000"});
-    ASSERT_FALSE(window->document().isSaved());
-  }
-  void put(const QString& path, const QByteArray& text) {
-    QFile file(path);
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    ASSERT_EQ(file.write(text), text.size());
-  }
-  static QByteArray textOf(const QString& path) {
-    QFile file(path);
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
-    return file.readAll();
-  }
-  // Somebody at another computer works on it, by now.
-  void isTakenElsewhere(const QString& path) {
-    QFile::remove(path + ".lock");
-    put(path + ".lock", "4711\nstopwalk\nold-bench-pc\nno-such-machine\nno-such-boot\n");
-  }
-  bool isOurs(const QString& path) {
-    return documents::holderOf(path + ".lock").value_or(documents::Holder()).this_host;
-  }
-  // What a crash would leave behind.
-  int keptCopies() {
-    EXPECT_EQ(window->document().keepNow(), std::nullopt);
-    const QDir state(folder.filePath("state"));
-    int kept = 0;
-    for (const QString& session : state.entryList(QDir::Dirs | QDir::NoDotAndDotDot))
-      kept += static_cast<int>(QDir(state.filePath(session)).entryList({"*.recovery"}).size());
-    return kept;
-  }
-  // The work is in the window, counted as not saved, and kept in case of a crash.
-  void expectNothingLost() {
-    EXPECT_FALSE(window->document().isSaved());
-    EXPECT_TRUE(window->isWindowModified());
-    EXPECT_EQ(keptCopies(), 1);
-    asker.asked.clear();
-    asker.answers.clear();
-    EXPECT_FALSE(window->close());
-    EXPECT_EQ(asker.asked.size(), 1);
-  }
-};
 
 TEST_F(Files, ClosingWithUnsavedWorkAsksAndStays) {
   drawARoom();
@@ -318,21 +259,6 @@ TEST_F(Files, ABrokenFileIsToldWithItsLineAndTheWindowKeepsWhatItHas) {
   ASSERT_EQ(asker.asked.size(), 2);
   EXPECT_TRUE(asker.asked[1].contains("could not be opened"));
   EXPECT_EQ(layout().rooms.size(), 1u);
-}
-
-TEST_F(Files, WorkOfAWindowThatDiedIsFound) {
-  drawARoom();
-  EXPECT_EQ(window->document().keepNow(), std::nullopt);
-  const auto before = layout();
-  // Another process would find it; in this one the living store hides it, so a copy of its folder is looked
-  // at.
-  QDir state(folder.filePath("state"));
-  int kept = 0;
-  for (const QString& session : state.entryList(QDir::Dirs | QDir::NoDotAndDotDot))
-    kept += static_cast<int>(QDir(state.filePath(session)).entryList({"*.recovery"}).size());
-  EXPECT_EQ(kept, 1);
-  asker.answers = {"Do not save"};
-  EXPECT_TRUE(window->close());
 }
 
 TEST_F(Files, SamplesOpenWithoutAFileOfTheirOwn) {

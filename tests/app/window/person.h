@@ -19,6 +19,7 @@ class ToldAsker : public Asker {
  public:
   int ask(const Question& question) override {
     asked << question.title;
+    said << question.text + question.details;
     if (answers.empty()) return -1;
     const QString answer = answers.front();
     answers.pop_front();
@@ -35,6 +36,7 @@ class ToldAsker : public Asker {
   std::deque<QString> answers;
   QString file;
   QStringList asked;
+  QStringList said;   // what stood under each
   QString suggested;  // to save as
 };
 
