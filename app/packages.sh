@@ -2,6 +2,7 @@
 
 run_packages="g++ cmake ninja-build libyaml-dev libspdlog-dev libcli11-dev nlohmann-json3-dev libssl-dev qt6-base-dev libqt6svg6-dev"
 test_packages="libgtest-dev libgmock-dev librapidcheck-dev libcgal-dev libgeos-dev libbenchmark-dev"
+bench_packages="librecast-dev"  # with the test packages, where STOPWALK_BENCH is on
 
 say() { printf 'stopwalk: %s\n' "$*" >&2; }
 

@@ -1,6 +1,8 @@
 // The walks of one audit, and the same questions put to general libraries in the same run. See docs/speed.md.
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <memory>
 #include <span>
@@ -8,6 +10,8 @@
 
 #include "core/floor/walks.h"
 #include "tests/bench/bench_run.h"
+#include "tests/bench/grid_baseline.h"
+#include "tests/bench/recast_baseline.h"
 #include "tests/bench/shop.h"
 #include "tests/outside/oracle_geodesic.h"
 #include "tests/outside/oracle_region.h"
@@ -98,11 +102,72 @@ void geos(benchmark::State& state) {
   });
 }
 
+constexpr double kGridCell_mm = 50;
+
+GridBaseline gridOf(const Shop& shop) {
+  return {shop.plan, floor::kMeasuringClearance_mm, kGridCell_mm};
+}
+
+// How far the lengths are from the exact ones, in %, and how many stations got one where there is a walk.
+void countErrors(benchmark::State& state, const Shop& shop, const std::vector<double>& lengths) {
+  const auto exact = Walks(shop.plan).nearestForAll(shop.stations, std::span(shop.phones).first(1));
+  double sum = 0, longest = 0, shortest = 0, answered = 0, asked = 0;
+  for (std::size_t i = 0; i < exact.size(); ++i) {
+    if (exact[i].walk.status != floor::WalkStatus::Walk || exact[i].walk.length_mm <= 0) continue;
+    ++asked;
+    if (!std::isfinite(lengths[i])) continue;
+    ++answered;
+    const double off = 100 * (lengths[i] / exact[i].walk.length_mm - 1);
+    sum += std::abs(off), longest = std::max(longest, off), shortest = std::min(shortest, off);
+  }
+  state.counters["mean_%"] = sum / answered;
+  state.counters["most_%"] = longest;
+  state.counters["least_%"] = shortest;
+  state.counters["answered"] = answered;
+  state.counters["unanswered"] = asked - answered;
+}
+
+void gridBuild(benchmark::State& state) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  run(state, "grid, build", "phone, cold", [&] { benchmark::DoNotOptimize(gridOf(shop).rows()); });
+}
+
+void gridPhone(benchmark::State& state) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  const GridBaseline grid = gridOf(shop);
+  std::vector<double> lengths;
+  run(state, "grid, phone", "phone, warm",
+      [&] { lengths = grid.lengths(shop.phones[0].points[0], shop.stations); });
+  countErrors(state, shop, lengths);
+}
+
+// Over free cells that are there already: the making of those is the grid's.
+void recastBuild(benchmark::State& state) {
+  const GridBaseline grid = gridOf(shopOf(static_cast<std::size_t>(state.range(0))));
+  bool built = true;
+  run(state, "Recast, build", "phone, cold", [&] { built = RecastBaseline(grid).built(); });
+  if (!built) state.SkipWithError("Recast made no mesh");
+}
+
+void recastPhone(benchmark::State& state) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  const RecastBaseline mesh(gridOf(shop));
+  if (!mesh.built()) return state.SkipWithError("Recast made no mesh");
+  std::vector<double> lengths;
+  run(state, "Recast, phone", "phone, warm",
+      [&] { lengths = mesh.lengths(shop.phones[0].points[0], shop.stations); });
+  countErrors(state, shop, lengths);
+}
+
 BENCHMARK_CAPTURE(cold, phone_to_every_station, "phone, cold", phoneToEveryStation)->Apply(allSizes);
 BENCHMARK_CAPTURE(warm, phone_to_every_station, "phone, warm", phoneToEveryStation)->Apply(allSizes);
 BENCHMARK_CAPTURE(cold, every_station_to_its_stop, "its stop, cold", everyStationToItsStop)->Apply(allSizes);
 BENCHMARK_CAPTURE(warm, every_station_to_its_stop, "its stop, warm", everyStationToItsStop)->Apply(allSizes);
 BENCHMARK_CAPTURE(cold, every_station_to_any_stop, "any stop, cold", everyStationToAnyStop)->Apply(allSizes);
+BENCHMARK(gridBuild)->Apply(allSizesOnce);
+BENCHMARK(gridPhone)->Apply(allSizesOnce);
+BENCHMARK(recastBuild)->Apply(allSizesOnce);
+BENCHMARK(recastPhone)->Apply(allSizesOnce);
 BENCHMARK(geos)->Apply(allSizesOnce);
 BENCHMARK_CAPTURE(cgal, phone_to_every_station, "CGAL, phone", "phone, cold", true)->Apply(allSizesOnce);
 BENCHMARK_CAPTURE(cgal, every_station_to_any_stop, "CGAL, any stop", "any stop, cold", false)
