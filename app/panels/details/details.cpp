@@ -47,9 +47,14 @@ void Details::applyPending() {
 }
 
 void Details::follow() {
-  if (!section_ || section_->ids() != present()) return scheduleRebuild();
+  if (!isCurrent()) return scheduleRebuild();
   section_->refresh();
   showTitle();
+}
+
+// Whether its fields are those of what is selected: another file may have the same ids for something else.
+bool Details::isCurrent() const {
+  return section_ && section_->ids() == present() && section_kinds_ == kinds();
 }
 
 // Not at once: a field of the section may be at work.
@@ -57,17 +62,21 @@ void Details::scheduleRebuild() {
   if (rebuild_waits_) return;
   rebuild_waits_ = true;
   QMetaObject::invokeMethod(
-      this, [this] { rebuild(); }, Qt::QueuedConnection);
+      this,
+      [this] {
+        rebuild_waits_ = false;
+        isCurrent() ? follow() : rebuild();
+      },
+      Qt::QueuedConnection);
 }
 
 void Details::rebuild() {
-  rebuild_waits_ = false;
-  if (section_ && section_->ids() == present() && !present().empty()) return follow();
   if (section_) {
     section_->hide();
     section_->deleteLater();
   }
   section_ = makeSection();
+  section_kinds_ = kinds();
   column_->insertWidget(2, section_);
   section_->show();
   section_->refresh();

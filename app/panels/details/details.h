@@ -30,6 +30,7 @@ class Details : public QScrollArea {
  private:
   void follow();
   void scheduleRebuild();
+  bool isCurrent() const;
   void showTitle();
   void showProblems();
   Section* makeSection();
@@ -42,6 +43,7 @@ class Details : public QScrollArea {
   QLabel* title_;
   QWidget* problems_box_;
   QPointer<Section> section_;
+  std::set<edits::ThingKind> section_kinds_;  // of what it shows
   std::vector<Problem> problems_;
   std::vector<Problem> shown_problems_;
   bool rebuild_waits_ = false;

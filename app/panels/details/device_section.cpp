@@ -45,12 +45,6 @@ class DeviceSection : public ThingSection<Device> {
  private:
   const layout::DeviceKind* kindOf(const Device& d) const { return desk().catalogue.kinds.find(d.kind); }
 
-  // The machine of the first one.
-  const layout::Machine* machine() const {
-    const auto all = things();
-    return on_machine_ && !all.empty() ? &layout().machines[all.front().index] : nullptr;
-  }
-
   void addKind() {
     std::vector<Option> options;
     for (const layout::DeviceKind& k : desk().catalogue.kinds.all())
@@ -106,7 +100,6 @@ class DeviceSection : public ThingSection<Device> {
         new TickField({tr("Stops"), tr("Which machines it stops. A room stands for every machine in it.")},
                       {on_machine_ ? tr("the machine it is on") : tr("nothing yet"), tr("every machine"),
                        tr("those ticked")});
-    if (on_machine_ && machine()) field->setFirstTicks({machine()->id});
     add(
         field,
         [this, field](const Device& d) {
@@ -114,6 +107,27 @@ class DeviceSection : public ThingSection<Device> {
           return ticksOf(d.stops);
         },
         [](Device& d, const Ticks& ticks) { d.stops = stopsOf(ticks); }, {}, {}, Width::Whole);
+    // Each goes on stopping its own machine, whatever machines the others are on.
+    field->list_chosen = [this, field] {
+      changeEach(field, [](Device& d, const layout::Machine* on) {
+        if (d.stops && !d.stops->all) return;
+        d.stops = layout::Stops{};
+        if (on) d.stops->ids = {on->id};
+      });
+    };
+  }
+
+  // `set(device, the machine it is on)` for each, as one step.
+  template <class Set>
+  void changeEach(const Field* field, Set set) {
+    change(tr("Change what %1 does"), field->name(), [&](layout::Layout& after) {
+      for (const edits::Thing& thing : things()) {
+        if (thing.kind == edits::ThingKind::WallDevice) set(after.devices[thing.index], nullptr);
+        if (thing.kind != edits::ThingKind::MachineDevice) continue;
+        layout::Machine& on = after.machines[thing.index];
+        set(on.devices[thing.part], &on);
+      }
+    });
   }
 
   std::vector<Option> machinesAndRooms() const {
@@ -209,13 +223,28 @@ class DeviceSection : public ThingSection<Device> {
           return d.held_at || (kind && kind->held);
         },
         {}, Width::Whole);
+    // Each goes on being held where it is.
+    field->list_chosen = [this, field] {
+      changeEach(field, [](Device& d, const layout::Machine* on) {
+        if (d.held_at) return;
+        d.held_at.emplace();
+        if (on && !on->stations.empty()) d.held_at->push_back(on->stations.front().id);
+      });
+    };
   }
 
+  // That every machine has which one of the devices is on.
   std::vector<Option> stations() const {
-    std::vector<Option> options;
-    if (const layout::Machine* m = machine())
-      for (const layout::Station& s : m->stations) options.push_back({s.id, QString::fromStdString(s.id)});
-    return options;
+    std::optional<std::vector<Option>> options;
+    for (const edits::Thing& thing : things()) {
+      if (thing.kind != edits::ThingKind::MachineDevice) continue;
+      std::vector<Option> own;
+      for (const layout::Station& s : layout().machines[thing.index].stations)
+        if (!options || std::ranges::find(*options, s.id, &Option::key) != options->end())
+          own.push_back({s.id, QString::fromStdString(s.id)});
+      options = std::move(own);
+    }
+    return options.value_or(std::vector<Option>{});
   }
 
   bool on_machine_;

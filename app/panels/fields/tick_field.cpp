@@ -84,7 +84,7 @@ void TickField::fill() {
 void TickField::enterWhich(const std::string& key) {
   Ticks ticks;
   ticks.which = static_cast<Ticks::Which>(std::ranges::find(kKeys, key) - std::begin(kKeys));
-  if (ticks.which == Ticks::Which::Listed) ticks.ids = first_ticks_;
+  if (ticks.which == Ticks::Which::Listed && list_chosen) return list_chosen();
   show(ticks);
   if (entered) entered(ticks);
 }

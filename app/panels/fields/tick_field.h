@@ -34,13 +34,13 @@ class TickField : public Field {
   TickField(FieldText text, const Words& words, QWidget* parent = nullptr);
 
   std::function<void(const Ticks&)> entered;
+  // The list is chosen: each thing gets its own first ticks. Not set: `entered`, with none.
+  std::function<void()> list_chosen;
 
   QComboBox* box() const { return which_->box(); }
   QListWidget* list() const { return list_; }
   // What can be ticked.
   void setCandidates(std::vector<Option> candidates);
-  // What is ticked at first when the list is chosen.
-  void setFirstTicks(std::vector<std::string> ids) { first_ticks_ = std::move(ids); }
   void show(const Ticks& ticks);
   void showDiffering();
 
@@ -52,7 +52,6 @@ class TickField : public Field {
   ChoiceField* which_;
   QListWidget* list_;
   std::vector<Option> candidates_;
-  std::vector<std::string> first_ticks_;
   Ticks ticks_;
   bool differ_ = false;
 };

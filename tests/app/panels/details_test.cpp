@@ -208,6 +208,29 @@ TEST_F(DetailsOfShop, MakeAFootprintOfCornersAndBack) {
   EXPECT_EQ(shop.layout().fixtures[0].footprint, smallShop().fixtures[0].footprint);
 }
 
+TEST_F(DetailsOfShop, OfferTheKindsThatCameWithTheSameThingSelected) {
+  select({"cut-off"});
+  layout::DeviceKind plate;
+  plate.key = "knee-plate";
+  plate.label = "Knee plate";
+  shop.catalogue.kinds = layout::DeviceKinds({plate});
+  details.rebuild();
+  ASSERT_TRUE(shown<ChoiceField>("Kind"));
+  EXPECT_GE(shown<ChoiceField>("Kind")->box()->findText("Knee plate"), 0);
+}
+
+TEST_F(DetailsOfShop, ShowTheFieldsOfWhatIsNowCalledTheSame) {
+  select({"bench-1"});
+  auto other = smallShop();
+  other.phones[0].id = "bench-1";
+  other.fixtures.clear();
+  other.tape_checks.clear();
+  shop.edited.reset(other);
+  QApplication::processEvents();
+  EXPECT_TRUE(line("Faces"));
+  EXPECT_FALSE(line("Turn"));
+}
+
 TEST_F(DetailsOfShop, TickWhatACutOffStops) {
   select({"cut-off"});
   auto* stops = shown<TickField>("Stops");
@@ -221,6 +244,33 @@ TEST_F(DetailsOfShop, TickWhatACutOffStops) {
   EXPECT_EQ(shop.layout().devices[0].stops, (layout::Stops{false, {"wood", "saw-2"}}));
   pick(*stops->box(), "nothing yet");
   EXPECT_EQ(shop.layout().devices[0].stops, std::nullopt);
+}
+
+TEST_F(DetailsOfShop, StopsOfSeveralMachinesGoOnStoppingTheirOwn) {
+  select({"saw-1/paddle", "saw-2/paddle"});
+  pick(*shown<TickField>("Stops")->box(), "those ticked");
+  EXPECT_EQ(shop.layout().machines[0].devices[0].stops, (layout::Stops{false, {"saw-1"}}));
+  EXPECT_EQ(shop.layout().machines[1].devices[0].stops, (layout::Stops{false, {"saw-2"}}));
+  // What is said already stays, also when it is chosen again.
+  const layout::Layout said = shop.layout();
+  pick(*shown<TickField>("Stops")->box(), "those ticked");
+  EXPECT_EQ(shop.layout(), said);
+  pick(*shown<TickField>("Stops")->box(), "every machine");
+  pick(*shown<TickField>("Stops")->box(), "those ticked");
+  EXPECT_EQ(shop.layout(), said);
+}
+
+TEST_F(DetailsOfShop, TriggersOfSeveralMachinesGoOnBeingHeld) {
+  auto triggers = smallShop();
+  for (layout::Machine& m : triggers.machines) m.devices[0].kind = "trigger";
+  triggers.machines[1].stations[0].id = "feeder";
+  shop.edited.reset(triggers);
+  select({"saw-1/paddle", "saw-2/paddle"});
+  auto* held = shown<TickField>("Held at");
+  ASSERT_TRUE(held);
+  pick(*held->box(), "those ticked");
+  EXPECT_EQ(shop.layout().machines[0].devices[0].held_at, std::vector<std::string>{"operator"});
+  EXPECT_EQ(shop.layout().machines[1].devices[0].held_at, std::vector<std::string>{"feeder"});
 }
 
 TEST_F(DetailsOfShop, TakeARunDownForEachMachineThatIsStopped) {
