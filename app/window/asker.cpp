@@ -41,9 +41,11 @@ QString DialogAsker::fileToSave(const QString& suggestion) {
   dialog.setOption(QFileDialog::DontConfirmOverwrite);  // asked where it is known what is there
   dialog.selectFile(suggestion);
   if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return "";
-  QString path = dialog.selectedFiles().first();
-  if (!path.endsWith(kEnding)) path += kEnding;
-  return path;
+  return withEnding(dialog.selectedFiles().first());
+}
+
+QString DialogAsker::withEnding(const QString& path) {
+  return path.endsWith(".yaml", Qt::CaseInsensitive) ? path : path + kEnding;
 }
 
 QString DialogAsker::tableToSave(const QString& suggestion) {

@@ -40,6 +40,9 @@ class DialogAsker : public Asker {
   QString pictureToOpen(const QString& folder) override;
   QString tableToSave(const QString& suggestion) override;
 
+  // The ending of a layout, unless a name ends as YAML does.
+  static QString withEnding(const QString& path);
+
  private:
   QWidget* parent_;
 };

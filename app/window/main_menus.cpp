@@ -123,13 +123,21 @@ void MainWindow::makeDrawMenu() {
   tool(tr("Room by &corners"), {What::RoomByCorners}, tr("Ctrl+3"));
   tool(tr("&Door"), {What::Door}, tr("Ctrl+4"));
   QMenu* machines = menu.addMenu(tr("&Machine"));
-  for (const auto& t : document_->catalogue().templates.all())
-    machines->addAction(QString::fromStdString(t.label), [this, key = t.key] {
-      choose({What::Machine, key});
-    });
   QMenu* devices = menu.addMenu(tr("&Stop device"));
-  for (const auto& k : document_->catalogue().kinds.all())
-    devices->addAction(QString::fromStdString(k.label), [this, key = k.key] { choose({What::Device, key}); });
+  // With the shop's own, which come and go with the file.
+  const auto fill = [this, machines, devices] {
+    const auto add = [this](QMenu* to, const std::string& label, const plan::Choice& choice) {
+      to->addAction(QString::fromStdString(label.empty() ? choice.key : label),
+                    [this, choice] { choose(choice); });
+    };
+    machines->clear();
+    devices->clear();
+    for (const auto& t : document_->catalogue().templates.all())
+      add(machines, t.label, {What::Machine, t.key});
+    for (const auto& k : document_->catalogue().kinds.all()) add(devices, k.label, {What::Device, k.key});
+  };
+  fill();
+  connect(document_.get(), &Document::sourcesChanged, machines, fill);
   tool(tr("S&tation"), {What::Station, "operator"}, tr("Ctrl+5"));
   tool(tr("P&hone"), {What::Phone}, tr("Ctrl+6"));
   tool(tr("&Bench"), {What::Fixture, "bench"}, tr("Ctrl+7"));
