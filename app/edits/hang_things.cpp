@@ -1,53 +1,58 @@
 #include "app/edits/hang_things.h"
 
-#include <QCoreApplication>
+#include <algorithm>
+#include <initializer_list>
 
-#include "app/edits/things.h"
+#include "app/edits/move_things.h"
+#include "app/edits/step_names.h"
+#include "app/edits/words.h"
 
 namespace stopwalk::edits {
 namespace {
 
-Edit moveEdit(const layout::Layout& layout, const std::string& id) {
+// `place(layout, thing)` for the thing of that id, if it is of one of the kinds; a step of its name.
+template <class Place>
+Edit hang(const layout::Layout& layout, const std::string& id, std::initializer_list<ThingKind> kinds,
+          Place place) {
   const auto thing = findThing(layout, id);
-  const QString name = QString::fromStdString(thing ? nameOf(layout, *thing) : id);
-  return {QCoreApplication::translate("edits", "Move %1").arg(name), layout};
+  if (!thing || std::ranges::find(kinds, thing->kind) == kinds.end()) return noStep(layout);
+  layout::Layout after = layout;
+  place(after, *thing);
+  return step(layout, Words::tr("Move %1").arg(called(layout, *thing)), std::move(after));
 }
 
 }  // namespace
 
 Edit hangOnWall(const layout::Layout& layout, const std::string& id, geometry::Point at, double faces) {
-  Edit edit = moveEdit(layout, id);
-  const auto thing = findThing(layout, id);
-  if (thing && thing->kind == ThingKind::WallDevice) {
-    edit.after.devices[thing->index].at = at;
-    edit.after.devices[thing->index].faces = faces;
-  } else if (thing && thing->kind == ThingKind::Phone) {
-    edit.after.phones[thing->index].at = at;
-    edit.after.phones[thing->index].faces = faces;
-  }
-  return edit;
+  const auto put = [&](auto& thing) {
+    thing.at = rounded(at);
+    thing.faces = wholeTurn(faces);
+  };
+  return hang(layout, id, {ThingKind::WallDevice, ThingKind::Phone},
+              [&](layout::Layout& after, const Thing& thing) {
+                if (thing.kind == ThingKind::WallDevice)
+                  put(after.devices[thing.index]);
+                else
+                  put(after.phones[thing.index]);
+              });
 }
 
 Edit hangDoor(const layout::Layout& layout, const std::string& id, geometry::Point at,
               const std::string& first, const std::string& second) {
-  Edit edit = moveEdit(layout, id);
-  const auto thing = findThing(layout, id);
-  if (!thing || thing->kind != ThingKind::Door) return edit;
-  layout::Door& door = edit.after.doors[thing->index];
-  door.at = at;
-  door.first = first;
-  door.second = second;
-  return edit;
+  return hang(layout, id, {ThingKind::Door}, [&](layout::Layout& after, const Thing& thing) {
+    layout::Door& door = after.doors[thing.index];
+    door.at = rounded(at);
+    door.first = first;
+    door.second = second;
+  });
 }
 
 Edit hangOnMachine(const layout::Layout& layout, const std::string& id, geometry::Point at, double faces) {
-  Edit edit = moveEdit(layout, id);
-  const auto thing = findThing(layout, id);
-  if (!thing || thing->kind != ThingKind::MachineDevice) return edit;
-  layout::Device& device = edit.after.machines[thing->index].devices[thing->part];
-  device.at = at;
-  device.faces = faces;
-  return edit;
+  return hang(layout, id, {ThingKind::MachineDevice}, [&](layout::Layout& after, const Thing& thing) {
+    layout::Device& device = after.machines[thing.index].devices[thing.part];
+    device.at = rounded(at);
+    device.faces = wholeTurn(faces);
+  });
 }
 
 }  // namespace stopwalk::edits

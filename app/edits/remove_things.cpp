@@ -7,7 +7,6 @@
 #include "app/edits/references.h"
 #include "app/edits/step_names.h"
 #include "app/edits/visit_thing.h"
-#include "core/files/device_kinds_reader.h"
 
 namespace stopwalk::edits {
 namespace {
@@ -21,16 +20,16 @@ bool isGone(const Ids& gone, const std::string& id) {
 
 // A trigger without `held_at` is held at the first station. Where that one goes, it is held nowhere rather
 // than at the next.
-void letGoOfFirst(layout::Machine& machine, const Ids& gone) {
+void letGoOfFirst(layout::Machine& machine, const Ids& gone, const layout::DeviceKinds& kinds) {
   if (machine.stations.empty() || !gone.contains(machine.id + "/" + machine.stations.front().id)) return;
   for (layout::Device& device : machine.devices) {
-    const layout::DeviceKind* kind = files::bundledDeviceKinds().find(device.kind);
+    const layout::DeviceKind* kind = kinds.find(device.kind);
     const bool may_be_held = kind == nullptr || kind->held;
     if (may_be_held && !device.held_at) device.held_at.emplace();
   }
 }
 
-void takeAway(Layout& layout, const Ids& gone) {
+void takeAway(Layout& layout, const Ids& gone, const layout::DeviceKinds& kinds) {
   const auto from = [&](auto& list, const std::string& scope = "") {
     std::erase_if(list, [&](const auto& thing) { return gone.contains(scope + thing.id); });
   };
@@ -44,7 +43,7 @@ void takeAway(Layout& layout, const Ids& gone) {
   from(layout.notes);
   from(layout.tape_checks);
   for (layout::Machine& machine : layout.machines) {
-    letGoOfFirst(machine, gone);
+    letGoOfFirst(machine, gone, kinds);
     from(machine.stations, machine.id + "/");
     from(machine.devices, machine.id + "/");
   }
@@ -58,13 +57,14 @@ QString nameOfStep(QStringList parts) {
 
 }  // namespace
 
-Edit removeThings(const Layout& layout, const std::vector<std::string>& ids) {
+Edit removeThings(const Layout& layout, const std::vector<std::string>& ids,
+                  const layout::DeviceKinds& kinds) {
   const auto things = chosenThings(layout, ids);
   if (things.empty()) return noStep(layout);
   Ids gone;
   for (const Thing& thing : things) gone.insert(idOf(layout, thing));
   Layout after = layout;
-  takeAway(after, gone);
+  takeAway(after, gone, kinds);
   const auto doors = after.doors.size(), checks = after.tape_checks.size();
   followIds(after, [&](const std::string& id) {
     return isGone(gone, id) ? std::nullopt : std::optional<std::string>(id);
