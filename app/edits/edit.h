@@ -14,6 +14,8 @@ struct Edit {
   // Steps with the same key, not empty, that follow one another without a pause become one: the key names the
   // field and the thing, such as `height of lathe-1`.
   QString merge_key = {};
+  // Why it cannot be, as a sentence; then it changes nothing.
+  QString refused = {};
 };
 
 }  // namespace stopwalk::edits

@@ -59,7 +59,10 @@ EditedLayout::EditedLayout(QObject* parent) : QObject(parent), layout_(std::make
 
 bool EditedLayout::apply(Edit edit) {
   LayoutDifference difference(layout(), edit.after);
-  if (difference.empty()) return false;
+  if (read_only_ && !difference.empty())
+    edit.refused = tr("Nothing was changed: this layout is open for looking only.");
+  if (!edit.refused.isEmpty()) emit refused(edit.refused);
+  if (!edit.refused.isEmpty() || difference.empty()) return false;
   history_.push(new Step(*this, edit.name, std::move(difference), edit.merge_key));
   return true;
 }

@@ -21,8 +21,11 @@ class EditedLayout : public QObject {
   QUndoStack& history() { return history_; }
 
   // Carries out an edit that was made from layout() as one step of the history. An edit that changes nothing
-  // makes no step: false.
+  // makes no step, nor does one that is refused: false.
   bool apply(Edit edit);
+  // For looking only: whatever would change it is refused.
+  void setReadOnly(bool read_only) { read_only_ = read_only; }
+  bool isReadOnly() const { return read_only_; }
   // Another layout altogether, with an empty history.
   void reset(layout::Layout layout);
   // Steps from here on are not merged with those before.
@@ -30,6 +33,7 @@ class EditedLayout : public QObject {
 
  signals:
   void changed();
+  void refused(const QString& why);  // a sentence
 
  private:
   class Step;
@@ -39,6 +43,7 @@ class EditedLayout : public QObject {
   std::shared_ptr<const layout::Layout> layout_;
   QUndoStack history_;
   int pauses_ = 0;
+  bool read_only_ = false;
 };
 
 }  // namespace stopwalk::edits

@@ -9,6 +9,14 @@
 namespace stopwalk::edits {
 namespace {
 
+// The fields and the tools see to all else that a file cannot hold.
+Edit refusal(const layout::Layout& before) {
+  Edit edit = noStep(before);
+  edit.refused = Words::tr(
+      "Nothing was changed: a layout holds places and lengths within 10 km only, and sizes above 0.");
+  return edit;
+}
+
 QString partOf(const layout::Machine& machine, const std::string& part) {
   return Words::tr("%1 of %2").arg(text(part), text(machine.name.empty() ? machine.id : machine.name));
 }
@@ -64,7 +72,7 @@ QString mergeKey(const QString& what, const layout::Layout& layout, const std::v
 }
 
 Edit step(const layout::Layout& before, const QString& name, layout::Layout after, const QString& merge_key) {
-  if (!files::isReadable(after)) return noStep(before);
+  if (!files::isReadable(after)) return refusal(before);
   return {name, std::move(after), merge_key};
 }
 

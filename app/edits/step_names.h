@@ -25,8 +25,8 @@ QString called(const layout::Layout& layout, const std::vector<Thing>& things);
 // For steps that become one: what is done, and to what.
 QString mergeKey(const QString& what, const layout::Layout& layout, const std::vector<Thing>& things);
 
-// The edit from `before` to `after`; one that changes nothing where `after` could not be read again when
-// written, such as with a thing moved beyond 10 km.
+// The edit from `before` to `after`; one that is refused where `after` could not be read again when written,
+// such as with a thing moved beyond 10 km.
 Edit step(const layout::Layout& before, const QString& name, layout::Layout after,
           const QString& merge_key = {});
 // An edit that changes nothing.

@@ -82,7 +82,8 @@ PlanView::PlanView(edits::EditedLayout& edited, edits::Selection& selection, Cat
 PlanView::~PlanView() = default;
 
 void PlanView::choose(const Choice& choice) {
-  if (read_only_ && choice.what != Choice::What::Select) return;
+  if (edited_.isReadOnly() && choice.what != Choice::What::Select)
+    return emit said(tr("This layout is open for looking only: nothing can be drawn."));
   preview(std::nullopt);
   choice_ = choice;
   tool_ = makeTool(choice, *this);
@@ -90,11 +91,6 @@ void PlanView::choose(const Choice& choice) {
   fieldsChanged();
   say();
   emit chosen(choice_);
-}
-
-void PlanView::setReadOnly(bool read_only) {
-  read_only_ = read_only;
-  if (read_only) choose({});
 }
 
 void PlanView::setSources(Catalogue catalogue, const QString& folder) {
@@ -191,13 +187,15 @@ void PlanView::preview(std::optional<layout::Layout> layout) {
   update();
 }
 
-void PlanView::commit(edits::Edit edit) {
+bool PlanView::commit(edits::Edit edit) {
   preview_.reset();
   picture_.reset();
   const geometry::Box before = picture().bounds();
-  if (read_only_ || !edited_.apply(std::move(edit))) emit previewed(nullptr);
+  const bool done = edited_.apply(std::move(edit));
+  if (!done) emit previewed(nullptr);
   showGrowth(before);
   update();
+  return done;
 }
 
 // What was typed beyond the plan's edges, and out of sight, is brought into sight.

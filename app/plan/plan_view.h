@@ -31,8 +31,6 @@ class PlanView : public QWidget, private ToolHost {
 
   const Choice& choice() const { return choice_; }
   void choose(const Choice& choice);
-  // Nothing can be changed, only looked at.
-  void setReadOnly(bool read_only);
   // What there is to draw, and the folder of the layout, where its pictures are.
   void setSources(Catalogue catalogue, const QString& folder);
 
@@ -96,7 +94,7 @@ class PlanView : public QWidget, private ToolHost {
   const ViewTransform& view() const override { return view_; }
   const Theme& theme() const override { return theme_; }
   void preview(std::optional<layout::Layout> layout) override;
-  void commit(edits::Edit edit) override;
+  bool commit(edits::Edit edit) override;
   void repaint() override { update(); }
   void fieldsChanged() override;
   void finished() override;
@@ -125,7 +123,6 @@ class PlanView : public QWidget, private ToolHost {
   Theme theme_;
   ViewTransform view_;
   bool never_fitted_ = true;
-  bool read_only_ = false;
   bool shows_grid_ = true;
 
   std::shared_ptr<const layout::Layout> preview_;

@@ -27,10 +27,9 @@ constexpr double kUnderlayWidth_mm = 10000;       // until it is brought to scal
 
 }  // namespace
 
-void MainWindow::apply(edits::Edit edit) {
-  if (document_->isReadOnly()) return;
+bool MainWindow::apply(edits::Edit edit) {
   document_->edited().pause();
-  document_->edited().apply(std::move(edit));
+  return document_->edited().apply(std::move(edit));
 }
 
 void MainWindow::copy() {
@@ -51,18 +50,16 @@ void MainWindow::paste() {
       edits::readClip(clipboard->data(edits::kClipType).toStdString(), document_->catalogue().kinds);
   if (!clip) return sentence_->setText(tr("There is nothing to paste."));
   edits::Pasted pasted = edits::paste(document_->edited().layout(), *clip, kBeside_mm);
-  apply(std::move(pasted.edit));
-  selection_.set(pasted.ids);
+  if (apply(std::move(pasted.edit))) selection_.set(pasted.ids);
 }
 
 void MainWindow::duplicate() {
   edits::Pasted pasted = edits::duplicateThings(document_->edited().layout(), selection_.ids(), kBeside_mm);
-  apply(std::move(pasted.edit));
-  selection_.set(pasted.ids);
+  if (apply(std::move(pasted.edit))) selection_.set(pasted.ids);
 }
 
 void MainWindow::remove() {
-  apply(edits::removeThings(document_->edited().layout(), selection_.ids()));
+  apply(edits::removeThings(document_->edited().layout(), selection_.ids(), document_->catalogue().kinds));
 }
 
 void MainWindow::selectAll(std::optional<edits::ThingKind> kind) {
@@ -91,8 +88,8 @@ void MainWindow::chooseUnderlay() {
   underlay.image = (is_beside ? QFileInfo(path).fileName() : path).toStdString();
   underlay.mm_per_pixel = kUnderlayWidth_mm / size.width();
   underlay.at = plan_->middle();
-  apply(edits::setUnderlay(document_->edited().layout(), underlay));
-  choose({plan::Choice::What::ScaleUnderlay});
+  if (apply(edits::setUnderlay(document_->edited().layout(), underlay)))
+    choose({plan::Choice::What::ScaleUnderlay});
 }
 
 void MainWindow::showMenu(const QPoint& global) {

@@ -33,6 +33,7 @@ namespace {
 constexpr int kLeft_px = 240;
 constexpr int kRight_px = 340;
 constexpr int kUnder_px = 240;
+constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
 
 }  // namespace
 
@@ -196,9 +197,16 @@ void MainWindow::goTo(const std::string& id) {
 
 void MainWindow::connectParts() {
   connect(&document_->edited(), &edits::EditedLayout::changed, this, &MainWindow::layoutChanged);
+  connect(&document_->edited(), &edits::EditedLayout::refused, this,
+          [this](const QString& why) { statusBar()->showMessage(why, kRefusal_ms); });
+  connect(&document_->edited(), &edits::EditedLayout::changed, statusBar(), &QStatusBar::clearMessage);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
-  connect(document_.get(), &Document::opened, plan_, &plan::PlanView::fit);
+  connect(document_.get(), &Document::opened, this, [this] {
+    selection_.clear();  // what is called the same is another thing
+    plan_->choose({});
+    plan_->fit();
+  });
   connect(document_.get(), &Document::opened, this, &MainWindow::showWarnings);
   connect(document_.get(), &Document::saved, this, [this] {
     if (!profile_of_) audit();  // in another folder, with its kinds and profiles
@@ -235,7 +243,8 @@ void MainWindow::connectParts() {
 }
 
 QString MainWindow::sentence() const {
-  return sentence_->text();
+  const QString passing = statusBar()->currentMessage();
+  return passing.isEmpty() ? sentence_->text() : passing;
 }
 
 void MainWindow::sourcesChanged() {
@@ -330,7 +339,7 @@ void MainWindow::showTitle() {
   if (document_->isReadOnly()) title += tr(" (for looking only)");
   setWindowTitle(title + " – Stopwalk");
   setWindowModified(!document_->isSaved());
-  plan_->setReadOnly(document_->isReadOnly());
+  document_->edited().setReadOnly(document_->isReadOnly());
   showNotices();
 }
 

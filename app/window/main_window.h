@@ -100,7 +100,7 @@ class MainWindow : public QMainWindow {
   void chooseUnderlay();
   void sourcesChanged();
 
-  void apply(edits::Edit edit);
+  bool apply(edits::Edit edit);
   void copy();
   void paste();
   void duplicate();

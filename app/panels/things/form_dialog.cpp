@@ -13,10 +13,15 @@ FormDialog::FormDialog(const Desk& desk, const QString& title, const QString& ve
   form_->setRowWrapPolicy(QFormLayout::WrapLongRows);
   form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
   column->addLayout(form_);
+  refused_ = new QLabel(this);
+  refused_->setWordWrap(true);
+  refused_->hide();
+  column->addWidget(refused_);
   column->addStretch(1);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
   buttons->addButton(verb, QDialogButtonBox::AcceptRole)->setDefault(true);
   column->addWidget(buttons);
+  connect(&desk_.edited, &edits::EditedLayout::refused, refused_, &QLabel::setText);
   connect(buttons, &QDialogButtonBox::accepted, this, &FormDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &FormDialog::reject);
 }
@@ -32,7 +37,10 @@ void FormDialog::accept() {
   for (Field* field : fields_) field->applyPending();
   for (Field* field : fields_)
     if (!field->trouble().isEmpty()) return field->setFocus();
-  if (carryOut()) QDialog::accept();
+  refused_->clear();
+  const bool done = carryOut() && refused_->text().isEmpty();
+  refused_->setVisible(!refused_->text().isEmpty());
+  if (done) QDialog::accept();
 }
 
 }  // namespace stopwalk::panels

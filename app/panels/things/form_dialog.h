@@ -2,6 +2,7 @@
 
 #include <QDialog>
 #include <QFormLayout>
+#include <QLabel>
 
 #include "app/panels/details/desk.h"
 #include "app/panels/fields/field.h"
@@ -19,7 +20,8 @@ class FormDialog : public QDialog {
 
  protected:
   void addField(Field* field);
-  // With all fields entered and without trouble. Whether it is done, and the dialog can go.
+  // With all fields entered and without trouble. Whether it is done, and the dialog can go; where the layout
+  // refuses, it stays and says why.
   virtual bool carryOut() = 0;
   const Desk& desk() const { return desk_; }
 
@@ -27,6 +29,7 @@ class FormDialog : public QDialog {
   Desk desk_;
   QFormLayout* form_;
   std::vector<Field*> fields_;
+  QLabel* refused_;
 };
 
 }  // namespace stopwalk::panels

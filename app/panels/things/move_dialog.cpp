@@ -27,7 +27,7 @@ bool MoveDialog::carryOut() {
   const layout::Point by = {right_->value().value_or(0), up_->value().value_or(0)};
   const double turn_deg = turn_->value().value_or(0);
   edits::Edit edit = edits::moveThings(before, ids, by);
-  if (turn_deg != 0) {
+  if (turn_deg != 0 && edit.refused.isEmpty()) {
     edits::Edit turned = edits::turnThings(edit.after, ids, turn_deg);
     if (by != layout::Point{})
       turned.name = tr("Move and turn %1").arg(edits::called(before, edits::chosenThings(before, ids)));

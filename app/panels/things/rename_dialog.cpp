@@ -42,13 +42,15 @@ std::string RenameDialog::ownId() const {
 
 bool RenameDialog::carryOut() {
   const layout::Layout& before = desk().edited.layout();
-  edits::Edit edit = {tr("Rename %1").arg(edits::called(before, *edits::findThing(before, id_))), before, {}};
-  if (name_) withName(edit.after, id_, [this](std::string& name) { name = name_->value(); });
-  if (!new_id_) return true;
+  const auto thing = edits::findThing(before, id_);
+  if (!thing || !new_id_) return true;
+  layout::Layout after = before;
+  if (name_) withName(after, id_, [this](std::string& name) { name = name_->value(); });
   const std::string full = id_.substr(0, id_.size() - ownId().size()) + new_id_->value();
-  if (full != id_) edit.after = edits::renameId(edit.after, id_, new_id_->value()).after;
+  if (full != id_) after = edits::renameId(after, id_, new_id_->value()).after;
+  const QString step = tr("Rename %1").arg(edits::called(before, *thing));
   std::vector<std::string> ids = desk().selection.ids();
-  if (desk().edited.apply(std::move(edit)) && full != id_) {
+  if (desk().edited.apply(edits::step(before, step, std::move(after))) && full != id_) {
     for (std::string& id : ids)
       if (id == id_) id = full;
     desk().selection.set(std::move(ids));

@@ -200,7 +200,8 @@ void ThingList::openMenu(const QPoint& at) {
 }
 
 void ThingList::removeSelected() {
-  desk_.edited.apply(edits::removeThings(desk_.edited.layout(), desk_.selection.ids()));
+  const auto& ids = desk_.selection.ids();
+  if (!desk_.edited.apply(edits::removeThings(desk_.edited.layout(), ids, desk_.catalogue.kinds))) return;
   desk_.selection.clear();
   refresh();
 }

@@ -49,10 +49,7 @@ void NoteTool::setField(std::size_t field, double value) {
 
 void NoteTool::accept() {
   const geometry::Point at = text_at_.value_or(geometry::Point{fields_[0].value, fields_[1].value});
-  edits::Added added = edits::addNote(host.layout(), tr("Note").toStdString(), at, points_to_);
-  host.commit(std::move(added.edit));
-  host.selection().set(added.id);
-  host.finished();
+  add(edits::addNote(host.layout(), tr("Note").toStdString(), at, points_to_));
 }
 
 bool NoteTool::cancel() {

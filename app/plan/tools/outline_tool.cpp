@@ -132,10 +132,7 @@ void OutlineTool::addCorner() {
 
 void OutlineTool::close() {
   if (corners_.size() < 3) return;
-  edits::Added added = edits::addRoom(host.layout(), corners_, roomName(host.layout()));
-  host.commit(std::move(added.edit));
-  host.selection().set(added.id);
-  host.finished();
+  add(edits::addRoom(host.layout(), corners_, roomName(host.layout())));
 }
 
 bool OutlineTool::cancel() {

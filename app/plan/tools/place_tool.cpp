@@ -109,10 +109,7 @@ void PlaceTool::setField(std::size_t field, double value) {
 void PlaceTool::accept() {
   auto added = put(choice_, host.layout(), host.catalogue(), {fields_[X].value, fields_[Y].value},
                    turns() ? fields_[Turn].value : 0, lastSelected(host));
-  if (!added) return;
-  host.commit(std::move(added->edit));
-  host.selection().set(added->id);
-  host.finished();
+  if (added) add(std::move(*added));
 }
 
 bool PlaceTool::cancel() {

@@ -87,10 +87,7 @@ void RoomTool::setField(std::size_t field, double value) {
 
 void RoomTool::accept() {
   if (std::abs(fields_[Width].value) < kLeast_mm || std::abs(fields_[Depth].value) < kLeast_mm) return;
-  edits::Added added = edits::addRoom(host.layout(), corners(), roomName(host.layout()));
-  host.commit(std::move(added.edit));
-  host.selection().set(added.id);
-  host.finished();
+  add(edits::addRoom(host.layout(), corners(), roomName(host.layout())));
 }
 
 bool RoomTool::cancel() {

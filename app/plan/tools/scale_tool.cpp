@@ -38,8 +38,8 @@ void ScaleTool::setField(std::size_t field, double value) {
 
 void ScaleTool::accept() {
   if (ends_.size() < 2 || fields_[0].value <= 0 || !host.layout().underlay) return;
-  host.commit(edits::scaleUnderlay(host.layout(), ends_[0], ends_[1], fields_[0].value));
-  host.finished();
+  const double true_mm = fields_[0].value;
+  if (host.commit(edits::scaleUnderlay(host.layout(), ends_[0], ends_[1], true_mm))) host.finished();
 }
 
 bool ScaleTool::cancel() {

@@ -63,10 +63,7 @@ void TapeTool::setField(std::size_t field, double value) {
 
 void TapeTool::accept() {
   if (to_.empty() || fields_.empty() || fields_[0].value <= 0) return;
-  edits::Added added = edits::addTapeCheck(host.layout(), from_, to_, fields_[0].value);
-  host.commit(std::move(added.edit));
-  host.selection().set(added.id);
-  host.finished();
+  add(edits::addTapeCheck(host.layout(), from_, to_, fields_[0].value));
 }
 
 bool TapeTool::cancel() {

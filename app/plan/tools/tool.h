@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "app/edits/add_things.h"
 #include "app/edits/edited_layout.h"
 #include "app/edits/selection.h"
 #include "app/plan/catalogue.h"
@@ -33,7 +34,7 @@ class ToolHost {
 
   // Shows another layout instead, until the next preview or commit; none: the layout as it is.
   virtual void preview(std::optional<layout::Layout> layout) = 0;
-  virtual void commit(edits::Edit edit) = 0;
+  virtual bool commit(edits::Edit edit) = 0;  // whether it changed anything
   virtual void repaint() = 0;
   // The tool's fields have other values or names: the person sees and types them beside the plan.
   virtual void fieldsChanged() = 0;
@@ -82,6 +83,13 @@ class Tool {
   virtual void layoutChanged() {}          // by whatever; what was held may be there no more
 
  protected:
+  // What the tool is for: the new thing is picked, and the tool is through. Where it cannot be, it goes on.
+  void add(edits::Added added) {
+    if (!host.commit(std::move(added.edit))) return;
+    host.selection().set(added.id);
+    host.finished();
+  }
+
   ToolHost& host;
 };
 

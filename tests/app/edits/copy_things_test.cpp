@@ -78,7 +78,7 @@ TEST(CopyThings, ComeToStopNothingTheyWereNotSaidToStop) {
   };
   EXPECT_EQ(stops(shop), (Ids{"metal", "lathe", "saw-2"}));
   EXPECT_EQ(stops(Layout{}), Ids{"saw"});
-  EXPECT_EQ(stops(removeThings(shop, {"lathe"}).after), (Ids{"metal", "saw-2"}));
+  EXPECT_EQ(stops(removeThings(shop, {"lathe"}, files::bundledDeviceKinds()).after), (Ids{"metal", "saw-2"}));
   const Layout other = change(shop, {"metal"}, "name", [](layout::Room& r) { r.name = "Paint room"; }).after;
   EXPECT_EQ(stops(other), (Ids{"lathe", "saw-2"})) << "the same id for another room";
 }

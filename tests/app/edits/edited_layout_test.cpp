@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/edits/add_things.h"
 #include "app/edits/layout_difference.h"
 #include "tests/support/random_layout.h"
 
@@ -52,6 +53,30 @@ TEST(EditedLayout, KeepsAnEditAsOneNamedStep) {
 TEST(EditedLayout, MakesNoStepOfAnEditThatChangesNothing) {
   EditedLayout edited;
   EXPECT_FALSE(edited.apply(renameSite(edited.layout(), "")));
+  EXPECT_EQ(edited.history().count(), 0);
+}
+
+TEST(EditedLayout, RefusesWhileForLookingOnlyAndSaysWhy) {
+  EditedLayout edited;
+  QString why;
+  QObject::connect(&edited, &EditedLayout::refused, [&](const QString& text) { why = text; });
+  edited.setReadOnly(true);
+  EXPECT_FALSE(edited.apply(renameSite(edited.layout(), "")));
+  EXPECT_EQ(why, "") << "nothing was to be changed";
+  EXPECT_FALSE(edited.apply(renameSite(edited.layout(), "Tin shed")));
+  EXPECT_TRUE(why.contains("looking only"));
+  EXPECT_EQ(edited.layout(), Layout());
+  EXPECT_EQ(edited.history().count(), 0);
+  edited.setReadOnly(false);
+  EXPECT_TRUE(edited.apply(renameSite(edited.layout(), "Tin shed")));
+}
+
+TEST(EditedLayout, SaysWhyAStepCannotBe) {
+  EditedLayout edited;
+  QString why;
+  QObject::connect(&edited, &EditedLayout::refused, [&](const QString& text) { why = text; });
+  EXPECT_FALSE(edited.apply(addPhone(edited.layout(), "Yard phone", {1.1e7, 0}, 0).edit));
+  EXPECT_TRUE(why.contains("10 km"));
   EXPECT_EQ(edited.history().count(), 0);
 }
 

@@ -7,10 +7,12 @@
 #include "app/edits/change_things.h"
 #include "app/edits/copy_things.h"
 #include "app/edits/edited_layout.h"
+#include "app/edits/hang_things.h"
 #include "app/edits/move_things.h"
 #include "app/edits/remove_things.h"
 #include "app/edits/rename_id.h"
 #include "app/edits/room_corners.h"
+#include "app/edits/scale_underlay.h"
 #include "tests/app/edits/bench_shop.h"
 #include "tests/core/files/random_layout.h"
 #include "tests/support/random.h"
@@ -37,7 +39,7 @@ class RandomEdits {
  public:
   explicit RandomEdits(std::uint64_t seed) : random_(seed) {}
 
-  static constexpr int kVerbs = 21;
+  static constexpr int kVerbs = 23;
 
   Edit edit(const Layout& layout, int verb) {
     layout_ = &layout;
@@ -49,7 +51,7 @@ class RandomEdits {
       case 2:
         return turnThings(layout, ids(), 15 * random_.below(24), vector());
       case 3:
-        return removeThings(layout, ids());
+        return removeThings(layout, ids(), files::bundledDeviceKinds());
       case 4:
         return duplicateThings(layout, ids(), vector()).edit;
       case 5:
@@ -72,7 +74,7 @@ class RandomEdits {
       case 13:
         return moveWall(layout, room(), corner(), vector());
       default:
-        return verb < 17 ? adding(verb) : changing(verb);
+        return verb < 17 ? adding(verb) : verb < 21 ? changing(verb) : hanging(verb);
     }
   }
 
@@ -112,6 +114,19 @@ class RandomEdits {
                              kinds[static_cast<std::size_t>(random_.below(static_cast<int>(kinds.size())))]);
       }
     }
+  }
+
+  Edit hanging(int verb) {
+    if (verb == 21) {
+      const std::string hung = id();
+      const auto thing = findThing(*layout_, hung);
+      if (thing && thing->kind == ThingKind::Door)
+        return hangDoor(*layout_, hung, vector(), room(), random_.chance(0.9) ? room() : "gone");
+      return thing && thing->kind == ThingKind::MachineDevice
+                 ? hangOnMachine(*layout_, hung, vector(), random_.between(-400, 400))
+                 : hangOnWall(*layout_, hung, vector(), random_.between(-400, 400));
+    }
+    return scaleUnderlay(*layout_, vector(), vector(), random_.chance(0.1) ? 1e9 : random_.between(1, 9000));
   }
 
   std::string id() {

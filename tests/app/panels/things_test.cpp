@@ -191,5 +191,50 @@ TEST_F(ThingsOfShop, AreRenamedInOneStep) {
   EXPECT_EQ(shop.edited.history().count(), 1);
 }
 
+// A dialog that was refused stays, and says why.
+template <class Dialog>
+void expectRefused(const Dialog& dialog, const QString& why) {
+  EXPECT_TRUE(dialog.isVisible());
+  bool says = false;
+  for (const QLabel* label : dialog.template findChildren<QLabel*>())
+    says |= label->isVisible() && label->text().contains(why);
+  EXPECT_TRUE(says);
+}
+
+TEST_F(ThingsOfShop, ARefusedMoveDoesNotTurnEither) {
+  shop.selection.set("saw-1");
+  MoveDialog dialog(shop.desk);
+  bringUp(dialog);
+  const auto lines = dialog.findChildren<LineField*>();
+  typeOver(lines[0]->line(), "9999 m");
+  enter(lines[2]->line(), "90");
+  expectRefused(dialog, "10 km");
+  EXPECT_EQ(shop.layout(), smallShop());
+  enter(lines[0]->line(), "1 m");
+  EXPECT_FALSE(dialog.isVisible());
+  EXPECT_EQ(shop.layout().machines[0].at, (layout::Point{4000, 4500}));
+}
+
+TEST_F(ThingsOfShop, LookingOnlyTheDialogsStayAndSayWhy) {
+  shop.selection.set("saw-1");
+  shop.edited.setReadOnly(true);
+  RenameDialog rename(shop.desk, "saw-1");
+  bringUp(rename);
+  enter(rename.findChildren<LineField*>()[0]->line(), "Long saw");
+  expectRefused(rename, "looking only");
+  MoveDialog move(shop.desk);
+  bringUp(move);
+  enter(move.findChildren<LineField*>()[0]->line(), "1 m");
+  expectRefused(move, "looking only");
+  EXPECT_EQ(shop.layout(), smallShop());
+}
+
+TEST_F(ThingsOfShop, RenamingWhatIsNotThereChangesNothing) {
+  RenameDialog dialog(shop.desk, "gone");
+  bringUp(dialog);
+  dialog.accept();
+  EXPECT_EQ(shop.layout(), smallShop());
+}
+
 }  // namespace
 }  // namespace stopwalk::panels

@@ -271,5 +271,43 @@ TEST_F(Files, SamplesOpenWithoutAFileOfTheirOwn) {
   }
 }
 
+TEST_F(Files, ALayoutOpenedAfterAnotherHasNothingPickedAndNoToolInHand) {
+  const QString path = saved("shed.layout.yaml");
+  window->selection().set("room-1");
+  choose({plan::Choice::What::Phone});
+  window->openPath(path);
+  EXPECT_TRUE(window->selection().empty());
+  EXPECT_EQ(plan().choice().what, plan::Choice::What::Select);
+}
+
+TEST_F(Files, TheShopsOwnMachinesAndStopsStandInTheMenus) {
+  const auto offers = [&](const QString& text) {
+    const auto actions = window->findChildren<QAction*>();
+    return std::ranges::any_of(actions, [&](const QAction* a) { return a->text() == text; });
+  };
+  saved("shed.layout.yaml");
+  plan::Catalogue own = plan::bundledCatalogue();
+  layout::DeviceKind plate;
+  plate.key = "knee-plate";
+  plate.label = "Knee plate";
+  own.kinds = layout::DeviceKinds({plate});
+  own.templates = {};
+  const int before = static_cast<int>(window->findChildren<QAction*>().size());
+  ASSERT_TRUE(offers("Table saw"));
+  window->document().start(Document::emptyLayout(), own);
+  EXPECT_TRUE(offers("Knee plate"));
+  EXPECT_FALSE(offers("Table saw"));
+  window->document().start();
+  EXPECT_FALSE(offers("Knee plate"));
+  EXPECT_TRUE(offers("Table saw"));
+  EXPECT_EQ(window->findChildren<QAction*>().size(), before);
+}
+
+TEST(DialogAsker, LeavesANameThatEndsAsYaml) {
+  EXPECT_EQ(DialogAsker::withEnding("/shop/shed"), "/shop/shed.layout.yaml");
+  for (const QString name : {"shop.yaml", "shop.layout.yaml", "SHOP.YAML"})
+    EXPECT_EQ(DialogAsker::withEnding(name), name);
+}
+
 }  // namespace
 }  // namespace stopwalk::window

@@ -178,11 +178,22 @@ TEST_F(AtAMachine, ARoomsCornerIsDraggedAndItsSideGetsANewCorner) {
   EXPECT_EQ(layout().rooms[0].outline.size(), 5u);
 }
 
-TEST_F(AtAMachine, LookingOnlyChangesNothing) {
-  plan().setReadOnly(true);
-  drag({4400, 4200}, {6400, 5200});
-  EXPECT_EQ(saw().at, (Point{4000, 4000}));
-  EXPECT_EQ(steps(), 0);
+TEST_F(AtAMachine, ACopyThatCannotBeIsNotPickedAndTheBottomLineSaysWhy) {
+  choose({plan::Choice::What::Phone});
+  typeNumbers({"9999.9 m", "0"});
+  ASSERT_EQ(layout().phones.size(), 1u);
+  const auto picked = window->selection().ids();
+  ASSERT_EQ(picked, std::vector<std::string>{layout().phones[0].id});
+  const auto copies = [&](Qt::Key which) {
+    window->document().edited().changed();  // the line says nothing of before
+    key(which, Qt::ControlModifier);
+    EXPECT_EQ(layout().phones.size(), 1u);
+    EXPECT_EQ(window->selection().ids(), picked);
+    EXPECT_TRUE(window->sentence().contains("10 km")) << window->sentence().toStdString();
+  };
+  copies(Qt::Key_D);
+  key(Qt::Key_C, Qt::ControlModifier);
+  copies(Qt::Key_V);
 }
 
 }  // namespace

@@ -1,0 +1,111 @@
+// A layout that is open for looking only: whatever is tried from wherever, nothing changes, and the bottom
+// line says why.
+#include <QLineEdit>
+#include <QTreeWidget>
+
+#include "app/edits/add_things.h"
+#include "app/edits/copy_things.h"
+#include "app/panels/details/details.h"
+#include "app/panels/fields/line_field.h"
+#include "app/panels/things/thing_list.h"
+#include "core/files/machine_templates_reader.h"
+#include "tests/app/window/person.h"
+
+namespace stopwalk::window {
+namespace {
+
+using geometry::Point;
+
+class LookingOnly : public AtTheWindow {
+ protected:
+  LookingOnly() {
+    window->document().edited().apply(
+        edits::addRoom(layout(), {{0, 0}, {10000, 0}, {10000, 8000}, {0, 8000}}, "Hall").edit);
+    window->document().edited().apply(
+        edits::addMachine(layout(), *files::bundledMachineTemplates().find("table-saw"), {4000, 4000}, 0)
+            .edit);
+    asker.file = pathOf("shop.layout.yaml");
+    EXPECT_TRUE(window->files().save());
+    store_2 = std::make_unique<documents::RecoveryStore>(folder.filePath("other-state"));
+    asker.answers = {"Open for looking only"};
+    other = std::exchange(window, std::make_unique<MainWindow>(*store_2, settings, &asker));
+    window->resize(1280, 800);
+    window->show();
+    window->openPath(pathOf("shop.layout.yaml"));
+    window->activateWindow();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    plan().fit();
+    plan().setFocus();
+    before = layout();
+    EXPECT_TRUE(window->document().isReadOnly());
+    EXPECT_EQ(before.machines.size(), 1u);
+  }
+  ~LookingOnly() override { window.reset(); }
+
+  void expectNothingChanged(const char* by) {
+    EXPECT_EQ(layout(), before) << by;
+    EXPECT_EQ(history().count(), 0) << by;
+    EXPECT_TRUE(window->document().isSaved()) << by;
+    EXPECT_TRUE(window->sentence().contains("looking only"))
+        << by << ": " << window->sentence().toStdString();
+    for (const std::string& id : window->selection().ids())
+      EXPECT_TRUE(edits::findThing(layout(), id)) << by << " picked " << id << ", which is not there";
+    // What is said next is not what was said before.
+    window->document().edited().changed();
+  }
+
+  std::unique_ptr<documents::RecoveryStore> store_2;
+  std::unique_ptr<MainWindow> other;
+  layout::Layout before;
+};
+
+TEST_F(LookingOnly, ThePlanAndItsMenusChangeNothing) {
+  drag({4400, 4200}, {6400, 5200});
+  expectNothingChanged("dragging");
+  ASSERT_EQ(window->selection().ids(), std::vector<std::string>{"table-saw"});
+  key(Qt::Key_Right);
+  expectNothingChanged("an arrow");
+  key(Qt::Key_C, Qt::ControlModifier);
+  key(Qt::Key_V, Qt::ControlModifier);
+  expectNothingChanged("pasting");
+  key(Qt::Key_D, Qt::ControlModifier);
+  expectNothingChanged("duplicating");
+  key(Qt::Key_Delete);
+  expectNothingChanged("removing");
+  choose({plan::Choice::What::Phone});
+  EXPECT_EQ(plan().choice().what, plan::Choice::What::Select);
+  expectNothingChanged("a tool");
+}
+
+TEST_F(LookingOnly, DetailsChangeNothingAndShowAgainWhatIs) {
+  click({4400, 4200});
+  auto* details = window->findChild<panels::Details*>();
+  ASSERT_EQ(details->title(), "Table saw");
+  int tried = 0;
+  for (panels::Field* field : details->section()->findChildren<panels::Field*>()) {
+    auto* line = dynamic_cast<panels::LineField*>(field);
+    if (!line || !line->isVisibleTo(details) || (line->name() != "Name" && line->name() != "At x")) continue;
+    const QString was = line->line()->text();
+    line->line()->setFocus();
+    line->line()->selectAll();
+    type("1234");
+    key(Qt::Key_Return);
+    expectNothingChanged(qPrintable(line->name()));
+    EXPECT_EQ(line->line()->text(), was);
+    ++tried;
+  }
+  EXPECT_EQ(tried, 2);
+}
+
+TEST_F(LookingOnly, ThingsChangeNothing) {
+  auto* things = window->findChild<panels::ThingList*>();
+  window->selection().set("table-saw");
+  things->duplicateSelected();
+  expectNothingChanged("duplicating");
+  things->removeSelected();
+  expectNothingChanged("removing");
+  EXPECT_EQ(window->selection().ids(), std::vector<std::string>{"table-saw"});
+}
+
+}  // namespace
+}  // namespace stopwalk::window
