@@ -51,6 +51,8 @@ def draw(runs):
         yield f'<polyline points="{way}" fill="none" stroke="{colour}" stroke-width="2"/>'
         yield from (f'<circle cx="{x:.1f}" cy="{y:.1f}" r="3.5" fill="{colour}"/>' for x, y in points)
         x, y = points[-1]
+        if points[-1][0] < LEFT + WIDTH - 1:  # one that ends early is named above, clear of the others' lines
+            x, y = x - 50, y - 14
         yield f'<text x="{x + 9:.1f}" y="{y + 4:.1f}" fill="{colour}">{called}</text>'
     yield "</svg>"
 

@@ -11,7 +11,7 @@ namespace stopwalk::bench {
 // the free cells of a grid, one tile; Detour's A* from polygon to polygon, and the taut string through them.
 class RecastBaseline {
  public:
-  // Nothing can be asked where `built()` is false: a tile holds at most 65,535 corners.
+  // Nothing can be asked where `built()` is false: a tile numbers its corners and polygons in 16 bits.
   explicit RecastBaseline(const GridBaseline& grid);
   ~RecastBaseline();
 
