@@ -30,6 +30,8 @@ Report reportOn(const std::string& file, const AuditOptions& options,
   Profiles profiles(session);
   ChosenProfile chosen = asked ? ChosenProfile{asked, Exit::Done} : profiles.of(input);
   if (!chosen.profile) return {{}, chosen.exit};
+  // A profile that is asked for goes before what the layout says of itself.
+  if (!asked) chosen.profile = audit::withHouseRules(std::move(*chosen.profile), input.layout->house_rules);
   if (!applyLimits(*chosen.profile, options, session)) return {{}, Exit::Wrong};
   const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
   audit::Report report = audit::audit(*input.layout, input.kinds, *chosen.profile, hours);

@@ -19,6 +19,7 @@ Layout withoutLists(const Layout& l) {
   Layout head;
   head.unit = l.unit;
   head.profile = l.profile;
+  head.house_rules = l.house_rules;
   head.site = l.site;
   head.revision = l.revision;
   head.underlay = l.underlay;
@@ -29,6 +30,7 @@ Layout withoutLists(const Layout& l) {
 void takeHead(Layout& layout, const Layout& head) {
   layout.unit = head.unit;
   layout.profile = head.profile;
+  layout.house_rules = head.house_rules;
   layout.site = head.site;
   layout.revision = head.revision;
   layout.underlay = head.underlay;

@@ -10,6 +10,7 @@
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/findings/why.h"
 #include "app/panels/reach/reach_chooser.h"
+#include "app/panels/rules/rules_panel.h"
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/plan/changes.h"
@@ -45,6 +46,8 @@ AuditPlace::AuditPlace(const panels::Desk& desk, QObject* parent) : QObject(pare
   tabs_->addTab(findingsPage(), tr("Findings"));
   suppose_ = new panels::SupposePanel(desk_);
   tabs_->addTab(suppose_, tr("What if"));
+  rules_ = new panels::RulesPanel(desk_);
+  tabs_->addTab(rules_, tr("Rules"));
   reach_ = new panels::ReachChooser(desk_.edited);
   side_ = new QWidget;
   auto* beside = new QVBoxLayout(side_);

@@ -11,6 +11,7 @@ class QWidget;
 namespace stopwalk::panels {
 class FindingList;
 class ReachChooser;
+class RulesPanel;
 class StationTable;
 class SupposePanel;
 class Why;
@@ -32,6 +33,7 @@ class AuditPlace : public QObject {
   panels::StationTable& stations() const { return *stations_; }
   panels::SupposePanel& suppose() const { return *suppose_; }
   panels::ReachChooser& reach() const { return *reach_; }
+  panels::RulesPanel& rules() const { return *rules_; }
   QTabWidget& tabs() const { return *tabs_; }
 
   void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
@@ -53,6 +55,7 @@ class AuditPlace : public QObject {
   panels::FindingList* findings_;
   panels::Why* why_;
   panels::SupposePanel* suppose_;
+  panels::RulesPanel* rules_;
   panels::StationTable* stations_;
   layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;
 };

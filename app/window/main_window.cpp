@@ -18,6 +18,7 @@
 #include "app/panels/gallery/gallery.h"
 #include "app/panels/problems/problem_list.h"
 #include "app/panels/reach/reach_chooser.h"
+#include "app/panels/rules/rules_panel.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
@@ -286,8 +287,9 @@ void MainWindow::audit() {
     else
       notices_->show("profile", found.trouble, {});
     profile_of_ = profile_of;
+    audit_place_->rules().setProfile(profile_);
   }
-  LiveAudit::Question question{shown_, kinds_, profile_};
+  LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
   askReach();

@@ -120,6 +120,43 @@ std::string applyLimit(Profile& profile, std::string_view text) {
   return wrong;
 }
 
+namespace {
+
+// Applies it to the setting of its rule; returns what is wrong with it, and then has changed nothing.
+std::string applyHouseRule(Profile& profile, const layout::HouseRule& house) {
+  const Rule* rule = findRule(house.rule);
+  if (!rule) return "there is no rule `" + house.rule + "`" + nearestName(house.rule, ruleIds());
+  Setting& setting = profile.of(*rule);
+  if (house.limit) {
+    const auto limit = findLimit(*rule, house.of);
+    if (!limit) return unknownLimit(*rule, house.of);
+    const double before = setting.limits[*limit];
+    if (std::string wrong = setLimit(setting, *rule, *limit, *house.limit); !wrong.empty()) return wrong;
+    // A limit that is not the source's must not go under its name.
+    if (setting.limits[*limit] != before)
+      setting.basis = {BasisKind::HouseRule, house.reason.empty() ? "limit of the layout" : house.reason};
+  } else if (!house.of.empty()) {
+    return "`of` names a limit, but no `limit` is given";
+  }
+  if (house.severity) setting.severity = *house.severity;
+  if (house.on) setting.on = *house.on;
+  return {};
+}
+
+}  // namespace
+
+std::string troubleOf(const layout::HouseRule& house) {
+  Profile profile = defaultProfile();
+  return applyHouseRule(profile, house);
+}
+
+Profile withHouseRules(Profile profile, const std::vector<layout::HouseRule>& house_rules) {
+  const std::vector<Setting> before = profile.settings;
+  for (const layout::HouseRule& house : house_rules) applyHouseRule(profile, house);
+  if (profile.settings != before) profile.id += "+house-rules";
+  return profile;
+}
+
 std::string profileText(const Profile& profile) {
   std::string text = "stopwalk_profile: 1\nid: " + profile.id + "\nname: " + quoted(profile.name) + "\n";
   if (!profile.extends.empty()) text += "extends: " + profile.extends + "\n";

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/audit/rule.h"
+#include "core/layout/layout.h"
 
 namespace stopwalk::audit {
 
@@ -28,6 +29,12 @@ Profile defaultProfile();
 // Applies `RULE=VALUE` or `RULE.NAME=VALUE`; the limit's basis becomes a house rule. Returns what is wrong
 // with it, with the nearest known name; empty when it was applied.
 std::string applyLimit(Profile& profile, std::string_view text);
+
+// What is wrong with a house rule: no such rule, limit or value; empty: nothing.
+std::string troubleOf(const layout::HouseRule& house);
+
+// The profile as a workshop keeps it. Its id says that it does; what cannot be applied is left out.
+Profile withHouseRules(Profile profile, const std::vector<layout::HouseRule>& house_rules);
 
 // Sets one limit, and says what is wrong with the value (empty: nothing).
 std::string setLimit(Setting& setting, const Rule& rule, std::size_t limit, double value);

@@ -12,7 +12,7 @@
 // `_m`.
 namespace stopwalk::audit {
 
-enum class Severity { Fail, Warn, Note };
+using layout::Severity;
 enum class BasisKind { Published, CommonPractice, HouseRule };
 
 struct Basis {

@@ -44,6 +44,7 @@ class FieldTexts {
     add(key, layout::numberText(deg), need == Need::Optional && deg == 0);
   }
   void seconds(std::string_view key, std::optional<double> s) { add(key, s ? layout::numberText(*s) : ""); }
+  void number(std::string_view key, std::optional<double> n) { add(key, n ? layout::numberText(*n) : ""); }
   void scale(std::string_view key, double scale) { add(key, layout::numberText(scale)); }
   void share(std::string_view key, double share, double usual) {
     add(key, layout::numberText(share), share == usual);

@@ -31,6 +31,8 @@ inline const Choices<layout::ThrowDirection> kDirections = {{"left", layout::Thr
                                                             {"down", layout::ThrowDirection::Down}};
 inline const Choices<layout::Pin> kPins = {{"fitted", layout::Pin::Fitted},
                                            {"missing", layout::Pin::Missing}};
+inline const Choices<layout::Severity> kSeverities = {
+    {"fail", layout::Severity::Fail}, {"warn", layout::Severity::Warn}, {"note", layout::Severity::Note}};
 inline const Choices<layout::LengthUnit> kUnits = {{"mm", layout::LengthUnit::Millimetre},
                                                    {"m", layout::LengthUnit::Metre},
                                                    {"in", layout::LengthUnit::Inch},
@@ -98,6 +100,11 @@ struct Manner<layout::Note> {
 template <>
 struct Manner<layout::TapeCheck> {
   static constexpr const char* kName = "a tape check";
+  static constexpr bool kBlock = false;
+};
+template <>
+struct Manner<layout::HouseRule> {
+  static constexpr const char* kName = "a house rule";
   static constexpr bool kBlock = false;
 };
 template <>
@@ -226,11 +233,22 @@ void describe(V& v, T& check) {
   v.text("by", check.by, Need::Optional);
 }
 
+template <class V, Is<layout::HouseRule> T>
+void describe(V& v, T& house) {
+  v.text("rule", house.rule, Need::Required);
+  v.text("of", house.of, Need::Optional);
+  v.number("limit", house.limit);
+  v.choice("severity", house.severity, kSeverities);
+  v.flag("on", house.on);
+  v.text("reason", house.reason, Need::Optional);
+}
+
 template <class V, Is<layout::Layout> T>
 void describe(V& v, T& plan) {
   v.format("stopwalk_layout");
   v.unit("units", plan.unit);
   v.text("profile", plan.profile, Need::Optional);
+  v.list("house_rules", plan.house_rules);
   v.thing("site", plan.site);
   v.thing("revision", plan.revision);
   v.thing("underlay", plan.underlay);

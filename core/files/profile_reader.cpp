@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "core/files/layout_keys.h"
 #include "core/files/map_reader.h"
 #include "core/files/resources.h"
 
@@ -17,8 +18,6 @@ using audit::Setting;
 
 constexpr std::string_view kFolder = "profiles/", kEnding = ".yaml";
 
-const Choices<audit::Severity> kSeverities = {
-    {"fail", audit::Severity::Fail}, {"warn", audit::Severity::Warn}, {"note", audit::Severity::Note}};
 const Choices<BasisKind> kBases = {{"published", BasisKind::Published},
                                    {"common-practice", BasisKind::CommonPractice},
                                    {"house-rule", BasisKind::HouseRule}};

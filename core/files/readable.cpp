@@ -7,6 +7,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "core/audit/profile.h"
 #include "core/files/layout_keys.h"
 #include "core/files/thing_reader.h"
 
@@ -67,6 +68,7 @@ class ReadableCheck {
   void size(std::string_view key, std::optional<double> mm) { size(key, mm.value_or(1)); }
   void distance(std::string_view, double mm) { want(mm >= 0 && inReach(mm)); }
   void angle(std::string_view, double deg, Need) { want(std::abs(deg) <= layout::kMostAngle); }
+  void number(std::string_view, std::optional<double> n) { want(finite(n)); }
   void seconds(std::string_view, std::optional<double> s) { want(s.value_or(0) >= 0 && finite(s)); }
   void scale(std::string_view, double scale) { want(scale >= 1e-6 && scale <= 1e6); }
   void share(std::string_view, double share, double) { want(share >= 0 && share <= 1); }
@@ -123,7 +125,10 @@ class ReadableCheck {
   }
   template <class Thing>
   void list(std::string_view, const std::vector<Thing>& things) {
-    for (const Thing& thing : things) look(thing);
+    for (const Thing& thing : things) {
+      look(thing);
+      if constexpr (std::is_same_v<Thing, layout::HouseRule>) want(audit::troubleOf(thing).empty());
+    }
   }
 
  private:

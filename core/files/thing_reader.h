@@ -2,9 +2,11 @@
 
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
+#include "core/audit/profile.h"
 #include "core/files/keep.h"
 #include "core/files/layout_keys.h"
 #include "core/files/references.h"
@@ -111,6 +113,9 @@ class ThingReader {
   void seconds(std::string_view key, std::optional<double>& s) {
     set(s, map_.optional(key), [&](Node n) { return reading_.values.seconds(n); });
   }
+  void number(std::string_view key, std::optional<double>& number) {
+    set(number, map_.optional(key), [&](Node n) { return readNumber(n, reading_.problems); });
+  }
   void scale(std::string_view key, double& scale) {
     set(scale, map_.required(key), [&](Node n) { return numberWithin(n, 1e-6, 1e6, "a positive scale"); });
   }
@@ -209,6 +214,9 @@ void readThing(Reading& reading, Node node, Thing& thing, const std::string& sco
   if (!reader.isMap()) return;
   describe(reader, thing);
   reader.finish();
+  if constexpr (std::is_same_v<Thing, layout::HouseRule>)
+    if (std::string wrong = audit::troubleOf(thing); !thing.rule.empty() && !wrong.empty())
+      reading.problems.error(node.begin(), std::move(wrong));
   if (reading.problems.hasErrors()) return;  // there will be no layout
   FieldTexts texts(reading.unit, !scope.empty());
   describe(texts, std::as_const(thing));

@@ -178,9 +178,24 @@ struct TapeCheck {
   bool operator==(const TapeCheck&) const = default;
 };
 
+enum class Severity { Fail, Warn, Note };
+
+// Where a workshop keeps a rule otherwise than its profile has it: a limit, how severe it is, or not at all.
+struct HouseRule {
+  std::string rule;             // id, such as `stop-too-far`
+  std::string of;               // which of its limits; empty where it has one
+  std::optional<double> limit;  // in the rule's unit
+  std::optional<Severity> severity;
+  std::optional<bool> on;
+  std::string reason;
+  Kept kept;
+  bool operator==(const HouseRule&) const = default;
+};
+
 struct Layout {
   LengthUnit unit = LengthUnit::Millimetre;
-  std::string profile;  // empty: the default profile
+  std::string profile;                 // empty: the default profile
+  std::vector<HouseRule> house_rules;  // go before the profile's
   Site site;
   std::optional<Revision> revision;
   std::optional<Underlay> underlay;

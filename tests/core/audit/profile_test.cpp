@@ -140,5 +140,32 @@ TEST(BundledProfiles, AreReadAndNamedAsTheirFiles) {
   EXPECT_EQ(files::bundledProfile("teaching-shop")->settings, defaultProfile().settings);
 }
 
+TEST(HouseRules, GoBeforeTheProfileAndByTheHousesName) {
+  const Profile usual = defaultProfile();
+  const Profile kept = withHouseRules(usual, {{"stop-too-far", "", 4, {}, {}, "", {}},
+                                              {"hidden-stop", "", {}, Severity::Fail, {}, "", {}},
+                                              {"look-alike", "", {}, {}, false, "", {}}});
+  EXPECT_EQ(kept.of(*findRule("stop-too-far")).limit(), 4);
+  EXPECT_EQ(kept.of(*findRule("stop-too-far")).basis.kind, BasisKind::HouseRule);
+  EXPECT_EQ(kept.of(*findRule("hidden-stop")).severity, Severity::Fail);
+  EXPECT_FALSE(kept.of(*findRule("look-alike")).on);
+  EXPECT_EQ(kept.id, "teaching-shop+house-rules");
+  EXPECT_EQ(withHouseRules(usual, {}), usual);
+  EXPECT_EQ(withHouseRules(usual, {{"stop-too-far", "", 5, {}, {}, "", {}}}), usual);
+}
+
+TEST(HouseRules, OfWhatThereIsNotAreToldAndLeftOut) {
+  const Profile usual = defaultProfile();
+  for (const auto& [house, told] : std::vector<std::pair<layout::HouseRule, std::string>>{
+           {{"stop-to-far", "", 4, {}, {}, "", {}}, "did you mean `stop-too-far`"},
+           {{"stop-out-of-reach", "", 0.6, {}, {}, "", {}}, "has several limits"},
+           {{"stop-out-of-reach", "arm", 0.6, {}, {}, "", {}}, "has no limit `arm`"},
+           {{"stop-too-far", "", -1, {}, {}, "", {}}, "not negative"},
+           {{"stop-out-of-reach", "hand", {}, {}, {}, "", {}}, "no `limit` is given"}}) {
+    EXPECT_NE(troubleOf(house).find(told), std::string::npos) << troubleOf(house);
+    EXPECT_EQ(withHouseRules(usual, {house}), usual);
+  }
+}
+
 }  // namespace
 }  // namespace stopwalk::audit

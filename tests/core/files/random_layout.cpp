@@ -193,6 +193,9 @@ Layout Maker::layout(LengthUnit unit) {
     plan.notes.push_back({id(), point(), sometimes(point()), text(), {}});
   for (std::size_t i = places_.empty() ? 0 : below(3); i > 0; --i)
     plan.tape_checks.push_back({id(), places_.front(), places_.back(), size(), text(), text(), {}});
+  if (maybe()) plan.house_rules.push_back({"stop-too-far", "", 4.25, {}, {}, text(), {}});
+  if (maybe()) plan.house_rules.push_back({"hidden-stop", "", {}, layout::Severity::Warn, false, "", {}});
+  if (maybe()) plan.house_rules.push_back({"stop-out-of-reach", "hand", 0.7, {}, {}, "", {}});
   return plan;
 }
 

@@ -1,0 +1,219 @@
+#include "app/panels/rules/rules_panel.h"
+
+#include <QVBoxLayout>
+
+#include "app/edits/house_rules.h"
+#include "app/panels/fields/length_field.h"
+#include "app/panels/fields/number_field.h"
+#include "app/panels/rows.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::panels {
+namespace {
+
+constexpr int kRuleRole = Qt::UserRole;
+constexpr double kMm = 1000;  // in a metre
+
+QString limitText(const audit::Limit& limit, double value, layout::LengthUnit unit) {
+  if (limit.unit == "m") return QString::fromStdString(audit::lengthText(value, unit));
+  return QString::fromStdString(audit::decimal(value) + (limit.unit.empty() ? "" : " " + limit.unit));
+}
+
+// "A station whose nearest stop is farther to walk than the limit: 5 m"
+QString textOf(const audit::Rule& rule, const audit::Setting& setting, layout::LengthUnit unit) {
+  QStringList limits;
+  for (std::size_t i = 0; i < rule.limits.size(); ++i)
+    limits << limitText(rule.limits[i], setting.limits[i], unit);
+  const QString finds = QString::fromStdString(audit::withCapital(rule.finds));
+  return limits.isEmpty() ? finds : RulesPanel::tr("%1: %2").arg(finds, limits.join(", "));
+}
+
+std::string keyOf(audit::Severity severity) {
+  return std::string(audit::word(severity));
+}
+
+audit::Severity severityOf(const std::string& key) {
+  for (const auto severity : {audit::Severity::Fail, audit::Severity::Warn})
+    if (key == keyOf(severity)) return severity;
+  return audit::Severity::Note;
+}
+
+}  // namespace
+
+RulesPanel::RulesPanel(const Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  of_ = new QLabel(this);
+  of_->setWordWrap(true);
+  tree_ = new QTreeWidget(this);
+  tree_->setHeaderHidden(true);
+  tree_->setRootIsDecorated(false);
+  tree_->setAccessibleName(tr("Rules"));
+  tree_->setWhatsThis(tr("Space puts a rule on or off. What is bold is the house's own."));
+  tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  tree_->setTextElideMode(Qt::ElideNone);
+  Rows::give(*tree_);
+  search_ = new SearchLine(tr("Search rules"), tree_, this);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(4, 4, 4, 4);
+  column->addWidget(of_);
+  column->addWidget(search_);
+  column->addWidget(tree_, 1);
+  column->addWidget(editor());
+  for (const audit::Rule* rule : audit::rules()) {
+    auto* item = new QTreeWidgetItem(tree_);
+    item->setData(0, kRuleRole, QString::fromStdString(rule->id));
+    item->setToolTip(0, QString::fromStdString(rule->meaning));
+  }
+  connect(search_, &QLineEdit::textChanged, this, &RulesPanel::filter);
+  connect(tree_, &QTreeWidget::currentItemChanged, this, &RulesPanel::showRule);
+  connect(tree_, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) {
+    if (showing_) return;
+    const audit::Rule* rule = audit::findRule(item->data(0, kRuleRole).toString().toStdString());
+    audit::Setting wanted = kept_.of(*rule);
+    wanted.on = item->checkState(0) == Qt::Checked;
+    tree_->setCurrentItem(item);
+    keep(wanted);
+  });
+  connect(&desk_.edited, &edits::EditedLayout::changed, this, &RulesPanel::showAll);
+  showAll();
+  tree_->setCurrentItem(tree_->topLevelItem(0));
+}
+
+QWidget* RulesPanel::editor() {
+  auto* box = new QWidget(this);
+  form_ = new QFormLayout(box);
+  form_->setContentsMargins(0, 0, 0, 0);
+  severity_ = new ChoiceField({tr("A break of it"), tr("How bad it is if the rule is not met.")},
+                              {{keyOf(audit::Severity::Fail), tr("fails")},
+                               {keyOf(audit::Severity::Warn), tr("warns")},
+                               {keyOf(audit::Severity::Note), tr("is noted")}});
+  severity_->entered = [this](const std::string& key) {
+    const audit::Rule* rule = current();
+    if (!rule) return;
+    audit::Setting wanted = kept_.of(*rule);
+    wanted.severity = severityOf(key);
+    keep(wanted);
+  };
+  reason_ = new TextField({tr("Reason"), tr("Why the house keeps it otherwise. Shown as the basis.")});
+  reason_->entered = [this](const std::string&) {
+    if (const audit::Rule* rule = current()) keep(kept_.of(*rule));
+  };
+  basis_ = new QLabel(box);
+  basis_->setWordWrap(true);
+  basis_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  as_profile_ = new QPushButton(tr("As the &profile has it"), box);
+  connect(as_profile_, &QPushButton::clicked, this, [this] {
+    if (const audit::Rule* rule = current()) keep(profile_.of(*rule));
+  });
+  form_->addRow(severity_->label(), severity_);
+  form_->addRow(reason_->label(), reason_);
+  form_->addRow(tr("Basis"), basis_);
+  form_->addRow(as_profile_);
+  return box;
+}
+
+const audit::Rule* RulesPanel::current() const {
+  const QTreeWidgetItem* item = tree_->currentItem();
+  return item ? audit::findRule(item->data(0, kRuleRole).toString().toStdString()) : nullptr;
+}
+
+void RulesPanel::setProfile(const audit::Profile& profile) {
+  profile_ = profile;
+  showAll();
+}
+
+void RulesPanel::choose(const std::string& rule) {
+  for (int i = 0; i < tree_->topLevelItemCount(); ++i)
+    if (tree_->topLevelItem(i)->data(0, kRuleRole).toString().toStdString() == rule)
+      tree_->setCurrentItem(tree_->topLevelItem(i));
+}
+
+void RulesPanel::applyPending() {
+  for (LineField* limit : limits_) limit->applyPending();
+  reason_->applyPending();
+}
+
+void RulesPanel::showAll() {
+  showing_ = true;
+  const layout::Layout& layout = desk_.edited.layout();
+  kept_ = audit::withHouseRules(profile_, layout.house_rules);
+  of_->setText(tr("Rules of the profile %1; what is changed here is kept with the layout.")
+                   .arg(QString::fromStdString(profile_.name)));
+  for (int i = 0; i < tree_->topLevelItemCount(); ++i) {
+    QTreeWidgetItem* item = tree_->topLevelItem(i);
+    const audit::Rule& rule = *audit::rules()[static_cast<std::size_t>(i)];
+    const audit::Setting& setting = kept_.of(rule);
+    const bool own = !(setting == profile_.of(rule));
+    const QString text = textOf(rule, setting, layout.unit);
+    QFont font = tree_->font();
+    font.setBold(own);
+    item->setFont(0, font);
+    item->setText(0, text);
+    item->setData(0, Qt::AccessibleTextRole, own ? tr("%1 (the house's own)").arg(text) : text);
+    item->setCheckState(0, setting.on ? Qt::Checked : Qt::Unchecked);
+  }
+  showing_ = false;
+  showRule();
+}
+
+void RulesPanel::showRule() {
+  const audit::Rule* rule = current();
+  if (showing_ || !rule) return;
+  if (limits_of_ != rule) makeLimits(*rule);
+  const audit::Setting& setting = kept_.of(*rule);
+  severity_->show(keyOf(setting.severity));
+  for (std::size_t i = 0; i < limits_.size(); ++i) {
+    const bool is_length = rule->limits[i].unit == "m";
+    limits_[i]->setUnit(desk_.edited.layout().unit);
+    static_cast<ValueField<std::optional<double>>*>(limits_[i])
+        ->show(is_length ? kMm * setting.limits[i] : setting.limits[i]);
+  }
+  reason_->show(edits::reasonFor(desk_.edited.layout(), *rule));
+  basis_->setText(QString::fromStdString(audit::basisText(setting.basis)));
+  as_profile_->setEnabled(!(setting == profile_.of(*rule)));
+}
+
+void RulesPanel::makeLimits(const audit::Rule& rule) {
+  for (LineField* limit : limits_) form_->removeRow(limit);
+  limits_.clear();
+  limits_of_ = &rule;
+  for (std::size_t i = 0; i < rule.limits.size(); ++i) {
+    const audit::Limit& limit = rule.limits[i];
+    const bool alone = rule.limits.size() == 1, is_length = limit.unit == "m";
+    const FieldText text{alone ? tr("Limit") : tr("Limit, %1").arg(QString::fromStdString(limit.name)),
+                         tr("From where on the rule is broken.")};
+    ValueField<std::optional<double>>* field = nullptr;
+    if (is_length) {
+      field = new LengthField(text, Range::NotNegative, Known::Always);
+    } else {
+      NumberKind kind;
+      if (!limit.unit.empty()) kind.suffix = " " + QString::fromStdString(limit.unit);
+      kind.least = limit.unit.empty() ? 1 : 0;
+      kind.whole = limit.unit.empty();
+      field = new NumberField(text, kind, Known::Always);
+    }
+    field->entered = [this, i, is_length, &rule](const std::optional<double>& value) {
+      if (!value) return;
+      audit::Setting wanted = kept_.of(rule);
+      wanted.limits[i] = is_length ? *value / kMm : *value;
+      keep(wanted);
+    };
+    limits_.push_back(field);
+    form_->insertRow(1 + static_cast<int>(i), field->label(), field);
+  }
+}
+
+void RulesPanel::filter() {
+  for (int i = 0; i < tree_->topLevelItemCount(); ++i) {
+    QTreeWidgetItem* item = tree_->topLevelItem(i);
+    item->setHidden(!matches(item->text(0) + " " + item->data(0, kRuleRole).toString(), search_->text()));
+  }
+}
+
+void RulesPanel::keep(const audit::Setting& wanted) {
+  const audit::Rule* rule = current();
+  if (!rule) return;
+  desk_.edited.apply(edits::keepRule(desk_.edited.layout(), profile_, *rule, wanted, reason_->value()));
+  showAll();
+}
+
+}  // namespace stopwalk::panels

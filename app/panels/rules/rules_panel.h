@@ -1,0 +1,62 @@
+#pragma once
+
+#include <QFormLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTreeWidget>
+
+#include "app/panels/details/desk.h"
+#include "app/panels/fields/choice_field.h"
+#include "app/panels/fields/text_field.h"
+#include "app/panels/search_line.h"
+#include "core/audit/profile.h"
+
+namespace stopwalk::panels {
+
+// The rules that the layout is audited by: each can be put off, made more or less severe, and given other
+// limits. What is changed is kept with the layout, can be undone, and goes by the house's name.
+class RulesPanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit RulesPanel(const Desk& desk, QWidget* parent = nullptr);
+
+  // As the layout's profile has them, before the house's own.
+  void setProfile(const audit::Profile& profile);
+  void choose(const std::string& rule);
+  void applyPending();
+
+  QTreeWidget* tree() const { return tree_; }
+  SearchLine* search() const { return search_; }
+  ChoiceField* severity() const { return severity_; }
+  const std::vector<LineField*>& limits() const { return limits_; }
+  TextField* reason() const { return reason_; }
+  QPushButton* asProfile() const { return as_profile_; }
+  QString basis() const { return basis_->text(); }
+
+ private:
+  QWidget* editor();
+  void showAll();
+  void showRule();
+  void makeLimits(const audit::Rule& rule);
+  void filter();
+  void keep(const audit::Setting& wanted);
+  const audit::Rule* current() const;
+
+  Desk desk_;
+  audit::Profile profile_ = audit::defaultProfile();  // as the layout names it
+  audit::Profile kept_ = profile_;                    // with the house's own
+  QLabel* of_;
+  SearchLine* search_;
+  QTreeWidget* tree_;
+  QFormLayout* form_;
+  ChoiceField* severity_;
+  std::vector<LineField*> limits_;
+  const audit::Rule* limits_of_ = nullptr;
+  TextField* reason_;
+  QLabel* basis_;
+  QPushButton* as_profile_;
+  bool showing_ = false;
+};
+
+}  // namespace stopwalk::panels

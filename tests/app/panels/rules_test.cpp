@@ -1,0 +1,92 @@
+#include <gtest/gtest.h>
+
+#include "app/edits/house_rules.h"
+#include "app/panels/rules/rules_panel.h"
+#include "tests/app/panels/person.h"
+#include "tests/app/panels/workshop.h"
+
+namespace stopwalk::panels {
+namespace {
+
+class RulesOfTheHouse : public testing::Test {
+ protected:
+  RulesOfTheHouse() { bringUp(panel); }
+  const std::vector<layout::HouseRule>& house() const { return shop.layout().house_rules; }
+  audit::Setting kept(const char* rule) const {
+    return audit::withHouseRules(audit::defaultProfile(), house()).of(*audit::findRule(rule));
+  }
+
+  Workshop shop;
+  RulesPanel panel{shop.desk};
+};
+
+TEST_F(RulesOfTheHouse, ALimitIsTypedAndUndone) {
+  panel.choose("stop-too-far");
+  ASSERT_EQ(panel.limits().size(), 1u);
+  enter(panel.limits()[0]->line(), "4.2 m");
+  ASSERT_EQ(house().size(), 1u);
+  EXPECT_EQ(house()[0].limit, 4.2);
+  EXPECT_EQ(kept("stop-too-far").basis.kind, audit::BasisKind::HouseRule);
+  EXPECT_EQ(shop.lastStep(), "Change the rule stop-too-far");
+  enter(panel.reason()->line(), "helpers are slow here");
+  EXPECT_EQ(kept("stop-too-far").basis.reference, "helpers are slow here");
+  shop.edited.history().undo();
+  shop.edited.history().undo();
+  EXPECT_TRUE(house().empty());
+}
+
+TEST_F(RulesOfTheHouse, WhatIsAsTheProfileHasItIsNotWrittenDown) {
+  panel.choose("stop-too-far");
+  enter(panel.limits()[0]->line(), "4 m");
+  enter(panel.limits()[0]->line(), "5 m");
+  EXPECT_TRUE(house().empty());
+  panel.choose("hidden-stop");
+  panel.tree()->currentItem()->setCheckState(0, Qt::Unchecked);
+  EXPECT_EQ(kept("hidden-stop").on, false);
+  panel.asProfile()->click();
+  EXPECT_TRUE(house().empty());
+  EXPECT_FALSE(panel.asProfile()->isEnabled());
+}
+
+TEST_F(RulesOfTheHouse, OfSeveralLimitsEachIsKeptByItsName) {
+  panel.choose("stop-out-of-reach");
+  ASSERT_EQ(panel.limits().size(), 2u);
+  enter(panel.limits()[1]->line(), "0.4 m");
+  enter(panel.limits()[0]->line(), "0.6 m");
+  ASSERT_EQ(house().size(), 2u);
+  EXPECT_EQ(kept("stop-out-of-reach").limits, (std::vector<double>{0.6, 0.4}));
+}
+
+TEST_F(RulesOfTheHouse, AreTickedByTheKeyboard) {
+  panel.choose("no-room-cut-off");
+  panel.tree()->setFocus();
+  QTest::keyClick(panel.tree(), Qt::Key_Space);
+  EXPECT_FALSE(kept("no-room-cut-off").on);
+}
+
+TEST_F(RulesOfTheHouse, ALimitThatCannotBeIsTold) {
+  panel.choose("stop-too-far");
+  enter(panel.limits()[0]->line(), "far away");
+  EXPECT_FALSE(panel.limits()[0]->trouble().isEmpty());
+  EXPECT_TRUE(house().empty());
+}
+
+TEST_F(RulesOfTheHouse, CanBeKeptOtherwiseAndPutBackInAnyOrder) {
+  const audit::Profile profile = audit::defaultProfile();
+  layout::Layout layout = shop.layout();
+  for (const audit::Rule* rule : audit::rules()) {
+    audit::Setting wanted = profile.of(*rule);
+    wanted.on = false;
+    wanted.severity = audit::Severity::Note;
+    for (std::size_t i = 0; i < rule->limits.size(); ++i)
+      if (!rule->limits[i].unit.empty()) wanted.limits[i] /= 2;  // a count is at least 1
+    const layout::Layout other = edits::keepRule(layout, profile, *rule, wanted, "a try").after;
+    const audit::Setting is = audit::withHouseRules(profile, other.house_rules).of(*rule);
+    EXPECT_EQ(is.on, false) << rule->id;
+    EXPECT_EQ(is.severity, audit::Severity::Note) << rule->id;
+    EXPECT_EQ(edits::keepRule(other, profile, *rule, profile.of(*rule), "").after, layout) << rule->id;
+  }
+}
+
+}  // namespace
+}  // namespace stopwalk::panels
