@@ -137,6 +137,11 @@ WorkPlace MainWindow::workPlace() const {
 
 void MainWindow::goToPlace(WorkPlace place) {
   places_->setCurrentIndex(static_cast<int>(place));
+  // A page that is not seen must not make the other wide.
+  for (int i = 0; i < left_->count(); ++i) {
+    const auto policy = i == static_cast<int>(place) ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+    left_->widget(i)->setSizePolicy(policy, policy);
+  }
   left_->setCurrentIndex(static_cast<int>(place));
   audit_place_->under()->setVisible(place == WorkPlace::Audit);
   problems_->setVisible(place == WorkPlace::Draw);

@@ -84,7 +84,8 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
                     "saved."),
                  this);
   says->setWordWrap(true);
-  after_hours_ = new QCheckBox(tr("&After hours: the doors that are locked then are shut"), this);
+  after_hours_ = new QCheckBox(tr("&After hours"), this);
+  after_hours_->setToolTip(tr("The doors that are locked then are shut"));
   tree_ = new QTreeWidget(this);
   tree_->setHeaderHidden(true);
   tree_->setAccessibleName(tr("What might be otherwise"));
@@ -93,9 +94,9 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
          "something in the way."));
   Rows::give(*tree_);
   search_ = new SearchLine(tr("Search devices, phones and doors"), tree_, this);
-  put_ = new QPushButton(tr("&Put something in the way"), this);
+  put_ = new QPushButton(tr("&Put in the way"), this);
   put_->setToolTip(tr("A block on the floor: drag it on the plan, or type its numbers"));
-  remove_ = new QPushButton(tr("&Take it away"), this);
+  remove_ = new QPushButton(tr("&Take away"), this);
   clear_ = new QPushButton(tr("&Back to how it is"), this);
   summary_ = new QLabel(this);
   summary_->setWordWrap(true);

@@ -152,6 +152,14 @@ TEST_F(InTheAuditPlace, TheFloorIsColouredByWalksHereAndNotWhereOneDraws) {
   EXPECT_TRUE(QTest::qWaitFor([&] { return !coloured(); }, 10000));
 }
 
+TEST_F(InTheAuditPlace, WhatStandsHereMakesNothingWiderWhereOneDraws) {
+  const int here = window->minimumSizeHint().width();
+  window->goToPlace(WorkPlace::Draw);
+  QTest::qWait(50);
+  EXPECT_LT(window->minimumSizeHint().width(), 800);
+  EXPECT_LT(here, 1280);
+}
+
 TEST_F(InTheAuditPlace, PlacesAreReachedByTheKeyboard) {
   key(Qt::Key_1, Qt::AltModifier);
   EXPECT_EQ(window->workPlace(), WorkPlace::Draw);
