@@ -22,9 +22,8 @@ LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& audito
   answer.layout = question.layout;
   answer.report = reportOf(auditors.as_is, *question.layout, floor::Hours::Open);
   if (question.suppositions.empty()) return answer;
-  answer.supposed_layout =
-      std::make_shared<const layout::Layout>(planning::supposed(*question.layout, question.suppositions));
-  answer.supposed = reportOf(auditors.supposed, *answer.supposed_layout, question.suppositions.hours);
+  const layout::Layout supposed = planning::supposed(*question.layout, question.suppositions);
+  answer.supposed = reportOf(auditors.supposed, supposed, question.suppositions.hours);
   return answer;
 }
 

@@ -25,14 +25,10 @@ class LiveAudit : public QObject {
   struct Answer {
     std::shared_ptr<const layout::Layout> layout;  // as it is
     std::shared_ptr<const audit::Report> report;   // of it, in opening hours
-    std::shared_ptr<const layout::Layout> supposed_layout;
     std::shared_ptr<const audit::Report> supposed;  // as it would be; none: nothing is supposed
 
     // What is to be shown.
     const std::shared_ptr<const audit::Report>& shown() const { return supposed ? supposed : report; }
-    const std::shared_ptr<const layout::Layout>& shownLayout() const {
-      return supposed ? supposed_layout : layout;
-    }
   };
 
   explicit LiveAudit(QObject* parent = nullptr);
