@@ -1,17 +1,10 @@
 #include "app/plan/plan_view.h"
 
-#include <QInputDevice>
-#include <QMouseEvent>
-#include <QNativeGestureEvent>
 #include <QPainter>
-#include <QWheelEvent>
-#include <cmath>
 
 #include "app/plan/description.h"
 #include "app/plan/guides.h"
 #include "app/plan/number_entry.h"
-#include "app/plan/pointing.h"
-#include "app/plan/routes.h"
 #include "app/plan/rulers.h"
 #include "app/plan/supposed.h"
 #include "app/plan/tools/tools.h"
@@ -20,31 +13,8 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr double kMargin_px = 48;
-constexpr double kNotch = 120;  // of a wheel, in eighths of a degree
-constexpr double kZoomANotch = 1.25;
 constexpr double kNear = 0.03;           // pixels a millimetre, from which a symbol can be read
 constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
-
-constexpr const char* kDrawingFault = "drawing-fault";  // the rule that the drawing itself is at fault
-
-StationState stateOf(const audit::StationReport& station, bool is_current) {
-  if (!is_current) return StationState::BeingComputed;
-  switch (station.verdict) {
-    case audit::Verdict::Meets:
-      return StationState::Meets;
-    case audit::Verdict::Warns:
-      return StationState::Warns;
-    case audit::Verdict::Fails:
-      return StationState::Fails;
-  }
-  return StationState::NotAudited;
-}
-
-// Two fingers on a touchpad give many small steps in pixels; a wheel gives notches.
-bool isTouchpad(const QWheelEvent& event) {
-  return !event.pixelDelta().isNull() || event.phase() != Qt::NoScrollPhase ||
-         event.device()->type() == QInputDevice::DeviceType::TouchPad;
-}
 
 }  // namespace
 
@@ -101,19 +71,7 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
 
 void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current,
                          std::shared_ptr<const audit::Report> as_it_is) {
-  report_ = std::move(report);
-  report_is_current_ = is_current;
-  states_.clear();
-  changes_.clear();
-  if (is_current && !preview_) settled_ = report_;
-  if (is_current && !preview_ && as_it_is && report_) changes_ = changesBetween(*as_it_is, *report_);
-  if (is_current && preview_ && settled_ && report_) changes_ = changesBetween(*settled_, *report_);
-  faulty_.clear();
-  if (report_) {
-    for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current);
-    for (const auto& finding : report_->findings)
-      if (finding.rule == kDrawingFault) faulty_.insert(finding.subject);
-  }
+  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is)});
   say();
   update();
 }
@@ -152,22 +110,13 @@ void PlanView::showGrid(bool shows) {
 void PlanView::goTo(const std::string& id) {
   const Item* item = picture().find(id);
   if (!item || item->bounds().empty()) return;
-  const geometry::Box box = withWalksOf(id, item->bounds());
+  const geometry::Box box = marks_.withWalksOf(id, item->bounds());
   const QRectF seen = QRectF(rect()).adjusted(kRuler_px, kRuler_px, 0, 0);
   const QRectF where = view_.toPixels(box);
   const bool is_large = std::max(where.width(), where.height()) > 24 || view_.pixelsPerMm() >= kNear;
   if (seen.contains(where) && is_large) return update();
   view_.fit(box.grown(2000), QSizeF(width(), height()), kMargin_px);
   update();
-}
-
-// What a station, or those of a machine, walk to its stop; the phone may be far off.
-geometry::Box PlanView::withWalksOf(const std::string& id, geometry::Box box) const {
-  if (!report_) return box;
-  for (const auto& station : report_->stations)
-    if (station.id == id || station.machine == id)
-      for (const geometry::Point p : station.stop.path_m) box.add(1000 * p);
-  return box;
 }
 
 geometry::Point PlanView::middle() const {
@@ -239,55 +188,23 @@ void PlanView::paintEvent(QPaintEvent*) {
   Marks marks;
   marks.selected = [this](const std::string& id) { return selection_.contains(id); };
   marks.hovered = hovered_;
-  marks.stations = &states_;
+  marks.stations = &marks_.states();
   if (shows_grid_) {
     marks.grid = shown().unit;
     paintGrid(painter, view_, theme_, visible, shown().unit);
   }
   if (reach_) marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
   picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
-  paintFaults(painter);
+  marks_.paintFaults(painter, view_, theme_, picture());
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
-  paintRoutes(painter);
+  marks_.paintRoutes(painter, view_, theme_, selection_, shown(), suppositions_);
   if (reach_)
     reach_->paintLegend(painter, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), reach_is_current_);
   tool_->paintOver(painter);
-  paintChanges(painter);
+  marks_.paintChanges(painter, view_, theme_, shown());
+  if (pointer_ && isPreviewing()) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
-}
-
-// The walks of what is selected, as long as they are those of the layout shown.
-void PlanView::paintRoutes(QPainter& painter) const {
-  if (!report_ || !report_is_current_ || selection_.empty()) return;
-  for (const auto& station : report_->stations) {
-    if (!selection_.contains(station.id) && !selection_.contains(station.machine)) continue;
-    paintRoute(painter, view_, theme_, station.phone, RouteTo::Phone, report_->unit);
-    paintRoute(painter, view_, theme_, station.stop, RouteTo::Stop, report_->unit);
-  }
-}
-
-// What a drag would change for whom: marked at each station, told beside the pointer.
-void PlanView::paintChanges(QPainter& painter) const {
-  for (const StationChange& change : changes_)
-    if (const auto thing = edits::findThing(shown(), change.station))
-      if (const auto at = edits::placeOf(shown(), *thing))
-        paintTurn(painter, theme_, view_.toPixels(*at), change.turn);
-  if (pointer_ && isDragging()) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());
-}
-
-QString PlanView::tellsOfChanges() const {
-  constexpr std::size_t kMostTold = 5;
-  QStringList told;
-  for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i) told << changes_[i].text;
-  if (changes_.size() > kMostTold) told << tr("and %1 more").arg(changes_.size() - kMostTold);
-  return told.join("\n");
-}
-
-void PlanView::paintFaults(QPainter& painter) const {
-  for (const std::string& id : faulty_)
-    if (const Item* item = picture().find(id); item && !item->bounds().empty())
-      paintFaultMark(painter, theme_, view_.toPixels(item->bounds()).adjusted(-6, -6, 6, 6));
 }
 
 void PlanView::resizeEvent(QResizeEvent* event) {
@@ -296,147 +213,6 @@ void PlanView::resizeEvent(QResizeEvent* event) {
     never_fitted_ = false;
     fit();
   }
-}
-
-PointerEvent PlanView::pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const {
-  return {pixel, view_.toPlan(pixel), modifiers};
-}
-
-bool PlanView::pans(const QMouseEvent& event) const {
-  return event.button() == Qt::MiddleButton || (event.button() == Qt::LeftButton && space_held_);
-}
-
-void PlanView::mousePressEvent(QMouseEvent* event) {
-  if (pans(*event)) {
-    panned_from_ = event->position();
-    QWidget::setCursor(Qt::ClosedHandCursor);
-  } else if (event->button() == Qt::LeftButton && !takesHold(*event)) {
-    tool_->pressed(pointerEvent(event->position(), event->modifiers()));
-  }
-}
-
-// Of something that stands in the way by supposition.
-bool PlanView::takesHold(const QMouseEvent& event) {
-  if (choice_.what != Choice::What::Select) return false;
-  const geometry::Point at = view_.toPlan(event.position());
-  const auto index = inTheWayAt(suppositions_, at);
-  if (index) held_ = Held{*index, at - suppositions_.in_the_way[*index].at};
-  return index.has_value();
-}
-
-void PlanView::mouseMoveEvent(QMouseEvent* event) {
-  pointer_ = event->position();
-  if (held_ && held_->index < suppositions_.in_the_way.size()) {
-    suppositions_.in_the_way[held_->index].at = view_.toPlan(event->position()) - held_->grip;
-    emit supposed(suppositions_);
-    return update();
-  }
-  if (panned_from_) {
-    view_.pan(event->position() - *panned_from_);
-    panned_from_ = event->position();
-  } else {
-    const auto at = pointerEvent(event->position(), event->modifiers());
-    const Item* item = picture().itemAt(at.at, view_.mmPerPixel(), kHit_px);
-    hovered_ = item ? item->id : "";
-    tool_->moved(at);
-    say();
-  }
-  update();
-}
-
-void PlanView::mouseReleaseEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton && held_) return held_.reset();
-  if (panned_from_ && (event->button() == Qt::MiddleButton || event->button() == Qt::LeftButton)) {
-    panned_from_.reset();
-    showCursor();
-  } else if (event->button() == Qt::LeftButton) {
-    tool_->released(pointerEvent(event->position(), event->modifiers()));
-  }
-}
-
-void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton)
-    tool_->doubleClicked(pointerEvent(event->position(), event->modifiers()));
-}
-
-void PlanView::contextMenuEvent(QContextMenuEvent* event) {
-  if (choice_.what != Choice::What::Select) return choose({});
-  if (event->reason() == QContextMenuEvent::Mouse) {
-    const Item* item = picture().itemAt(view_.toPlan(event->pos()), view_.mmPerPixel(), kHit_px);
-    if (item && !selection_.contains(item->id)) selection_.set(item->id);
-  }
-  emit menuWanted(event->globalPos());
-}
-
-void PlanView::wheelEvent(QWheelEvent* event) {
-  const bool zooms = event->modifiers() & Qt::ControlModifier || !isTouchpad(*event);
-  if (zooms) {
-    view_.zoomAt(event->position(), std::pow(kZoomANotch, event->angleDelta().y() / kNotch));
-  } else {
-    view_.pan(event->pixelDelta().isNull() ? QPointF(event->angleDelta()) / 4 : QPointF(event->pixelDelta()));
-  }
-  event->accept();
-  update();
-}
-
-bool PlanView::event(QEvent* event) {
-  if (event->type() == QEvent::ShortcutOverride && beginsNumber(*static_cast<QKeyEvent*>(event)))
-    event->accept();
-  if (event->type() != QEvent::NativeGesture) return QWidget::event(event);
-  const auto* gesture = static_cast<QNativeGestureEvent*>(event);
-  if (gesture->gestureType() != Qt::ZoomNativeGesture) return false;
-  view_.zoomAt(gesture->position(), 1 + gesture->value());
-  update();
-  return true;
-}
-
-void PlanView::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
-    space_held_ = true;
-    QWidget::setCursor(Qt::OpenHandCursor);
-    return;
-  }
-  if (tool_->key(*event)) return;
-  switch (event->key()) {
-    case Qt::Key_Escape:
-      if (!tool_->cancel() && choice_.what != Choice::What::Select) choose({});
-      return;
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-      tool_->accept();
-      return;
-    default:
-      break;
-  }
-  if (beginsNumber(*event)) return entry_->type(event->text());
-  QWidget::keyPressEvent(event);
-}
-
-// A digit is the fit shortcut, or the beginning of a length where one is being drawn.
-bool PlanView::beginsNumber(const QKeyEvent& event) const {
-  const QString text = event.text();
-  return text.size() == 1 && (text[0].isDigit() || text == "-" || text == ".") && !tool_->fields().empty() &&
-         !(event.modifiers() & ~Qt::KeypadModifier);
-}
-
-void PlanView::keyReleaseEvent(QKeyEvent* event) {
-  if (event->key() != Qt::Key_Space || event->isAutoRepeat()) return QWidget::keyReleaseEvent(event);
-  letGoOfSpace();
-}
-
-// The key may be let go of elsewhere.
-void PlanView::focusOutEvent(QFocusEvent* event) {
-  if (space_held_) letGoOfSpace();
-  QWidget::focusOutEvent(event);
-}
-
-void PlanView::letGoOfSpace() {
-  space_held_ = false;
-  if (!panned_from_) showCursor();
-}
-
-void PlanView::showCursor() {
-  QWidget::setCursor(choice_.what == Choice::What::Select ? Qt::ArrowCursor : Qt::CrossCursor);
 }
 
 void PlanView::leaveEvent(QEvent*) {
@@ -454,7 +230,7 @@ void PlanView::changeEvent(QEvent* event) {
 void PlanView::say() {
   QString sentence;
   if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
-    sentence = describe(shown(), catalogue_.kinds, *thing, report_.get()) + "   ";
+    sentence = describe(shown(), catalogue_.kinds, *thing, marks_.report()) + "   ";
   emit said(sentence + tool_->prompt());
 }
 

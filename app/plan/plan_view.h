@@ -4,9 +4,8 @@
 #include <QWidget>
 #include <memory>
 #include <optional>
-#include <set>
 
-#include "app/plan/changes.h"
+#include "app/plan/audit_marks.h"
 #include "app/plan/choice.h"
 #include "app/plan/reach_layer.h"
 #include "app/plan/tools/tool.h"
@@ -45,7 +44,8 @@ class PlanView : public QWidget, private ToolHost {
   // painted pale and says so.
   void showReach(std::shared_ptr<const audit::Reach> reach, bool is_current);
 
-  bool isDragging() const { return preview_ != nullptr; }
+  // Another layout is shown than there is: something is being dragged or drawn.
+  bool isPreviewing() const { return preview_ != nullptr; }
   void fit();
   void zoomBy(double factor);
   void showGrid(bool shows);
@@ -54,7 +54,7 @@ class PlanView : public QWidget, private ToolHost {
   // The place in the middle of what is seen: where things go that come without a pointer.
   geometry::Point middle() const;
   // What a drag that is going on changes, a line for each station; as painted beside the pointer.
-  QString tellsOfChanges() const;
+  QString tellsOfChanges() const { return marks_.tellsOfChanges(); }
   const ViewTransform& transform() const { return view_; }
 
   QSize sizeHint() const override { return {900, 640}; }
@@ -110,10 +110,6 @@ class PlanView : public QWidget, private ToolHost {
   bool beginsNumber(const QKeyEvent& event) const;
   void placeEntry();
   void showGrowth(const geometry::Box& before);
-  void paintFaults(QPainter& painter) const;
-  void paintRoutes(QPainter& painter) const;
-  void paintChanges(QPainter& painter) const;
-  geometry::Box withWalksOf(const std::string& id, geometry::Box box) const;
   bool takesHold(const QMouseEvent& event);
 
   edits::EditedLayout& edited_;
@@ -132,14 +128,9 @@ class PlanView : public QWidget, private ToolHost {
   std::unique_ptr<Tool> tool_;
   NumberEntry* entry_;
 
-  std::shared_ptr<const audit::Report> report_;
-  bool report_is_current_ = false;
-  std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
-  std::vector<StationChange> changes_;            // from there to what is previewed
-  std::map<std::string, StationState> states_;
+  AuditMarks marks_;
   std::optional<ReachLayer> reach_;
   bool reach_is_current_ = false;
-  std::set<std::string> faulty_;  // ids of what cannot be built as it is drawn
 
   planning::Suppositions suppositions_;
   struct Held {

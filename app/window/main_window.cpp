@@ -320,7 +320,7 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   answer_ = std::move(answer);
   const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
   plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr);
-  if (!is_current || plan_->isDragging()) return;
+  if (!is_current || plan_->isPreviewing()) return;
   things_->setReport(answer_->report);
   details_->setProblems(panels::problemsOf(*answer_->shown()));
   problems_->setProblems(panels::problemsOf(*answer_->report));

@@ -1,0 +1,99 @@
+#include "app/plan/audit_marks.h"
+
+#include "app/edits/things.h"
+#include "app/plan/guides.h"
+
+namespace stopwalk::plan {
+namespace {
+
+constexpr const char* kDrawingFault = "drawing-fault";  // the rule that the drawing itself is at fault
+
+StationState stateOf(const audit::StationReport& station, bool is_current) {
+  if (!is_current) return StationState::BeingComputed;
+  switch (station.verdict) {
+    case audit::Verdict::Meets:
+      return StationState::Meets;
+    case audit::Verdict::Warns:
+      return StationState::Warns;
+    case audit::Verdict::Fails:
+      return StationState::Fails;
+  }
+  return StationState::NotAudited;
+}
+
+}  // namespace
+
+void AuditMarks::set(Audited audited) {
+  report_ = std::move(audited.report);
+  is_current_ = audited.is_current;
+  states_.clear();
+  changes_.clear();
+  faulty_.clear();
+  narrow_.clear();
+  narrow_places_.reset();
+  if (!report_) return;
+  if (is_current_ && !audited.is_preview) settled_ = report_;
+  const auto& before = audited.is_preview ? settled_ : audited.as_it_is;
+  if (is_current_ && before) changes_ = changesBetween(*before, *report_);
+  for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
+  for (const auto& finding : report_->findings)
+    if (finding.rule == kDrawingFault) faulty_.insert(finding.subject);
+}
+
+QString AuditMarks::tellsOfChanges() const {
+  constexpr std::size_t kMostTold = 5;
+  QStringList told;
+  for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i) told << changes_[i].text;
+  if (changes_.size() > kMostTold) told << tr("and %1 more").arg(changes_.size() - kMostTold);
+  return told.join("\n");
+}
+
+geometry::Box AuditMarks::withWalksOf(const std::string& id, geometry::Box box) const {
+  if (!report_) return box;
+  for (const auto& station : report_->stations)
+    if (station.id == id || station.machine == id)
+      for (const geometry::Point p : station.stop.path_m) box.add(1000 * p);
+  return box;
+}
+
+void AuditMarks::paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                             const Picture& picture) const {
+  for (const std::string& id : faulty_)
+    if (const Item* item = picture.find(id); item && !item->bounds().empty())
+      paintFaultMark(painter, theme, view.toPixels(item->bounds()).adjusted(-6, -6, 6, 6));
+}
+
+Route AuditMarks::routeOf(const audit::Nearest& nearest, RouteTo to) const {
+  auto known = narrow_.find(&nearest);
+  if (known == narrow_.end()) {
+    std::vector<geometry::Point> path;
+    for (const geometry::Point p : nearest.path_m) path.push_back(1000 * p);
+    known = narrow_.emplace(&nearest, narrow_places_->along(path)).first;
+  }
+  return {&nearest, to, known->second};
+}
+
+void AuditMarks::paintRoutes(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                             const edits::Selection& selection, const layout::Layout& layout,
+                             const planning::Suppositions& suppositions) const {
+  if (!report_ || !is_current_ || selection.empty()) return;
+  if (!narrow_places_)
+    narrow_places_.emplace(floor::buildPlan(planning::supposed(layout, suppositions), report_->hours));
+  std::vector<Route> routes;
+  for (const auto& station : report_->stations) {
+    if (!selection.contains(station.id) && !selection.contains(station.machine)) continue;
+    routes.push_back(routeOf(station.phone, RouteTo::Phone));
+    routes.push_back(routeOf(station.stop, RouteTo::Stop));
+  }
+  plan::paintRoutes(painter, view, theme, routes, report_->unit);
+}
+
+void AuditMarks::paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                              const layout::Layout& layout) const {
+  for (const StationChange& change : changes_)
+    if (const auto thing = edits::findThing(layout, change.station))
+      if (const auto at = edits::placeOf(layout, *thing))
+        paintTurn(painter, theme, view.toPixels(*at), change.turn);
+}
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,71 @@
+#pragma once
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <map>
+#include <memory>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "app/edits/selection.h"
+#include "app/plan/changes.h"
+#include "app/plan/items/item.h"
+#include "app/plan/picture.h"
+#include "app/plan/routes.h"
+#include "core/audit/report.h"
+#include "core/floor/narrow_place.h"
+#include "core/planning/suppositions.h"
+
+namespace stopwalk::plan {
+
+// What an audit says, on the plan: how each station stands, the walks of what is picked, what a drag or a
+// supposition changes, and what cannot be built as it is drawn.
+class AuditMarks {
+  Q_DECLARE_TR_FUNCTIONS(stopwalk::plan::AuditMarks)
+
+ public:
+  // Of `layout` as it is supposed to be; `is_current`: not of an earlier one. While something is previewed
+  // the last report of the layout as it is stays the measure of what changes; else `as_it_is`, if there is
+  // one.
+  struct Audited {
+    std::shared_ptr<const audit::Report> report;
+    bool is_current = false;
+    bool is_preview = false;
+    std::shared_ptr<const audit::Report> as_it_is = nullptr;
+  };
+  void set(Audited audited);
+
+  const audit::Report* report() const { return report_.get(); }
+  const std::map<std::string, StationState>& states() const { return states_; }
+  // The changes, a line for each station.
+  QString tellsOfChanges() const;
+  // With what a station, or those of a machine, walk to their stops; the phone may be far off.
+  geometry::Box withWalksOf(const std::string& id, geometry::Box box) const;
+
+  void paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                   const Picture& picture) const;
+  // As long as they are those of the layout shown, which is `layout` with what is supposed.
+  void paintRoutes(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                   const edits::Selection& selection, const layout::Layout& layout,
+                   const planning::Suppositions& suppositions) const;
+  void paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                    const layout::Layout& layout) const;
+
+ private:
+  Route routeOf(const audit::Nearest& nearest, RouteTo to) const;
+
+  std::shared_ptr<const audit::Report> report_;
+  bool is_current_ = false;
+  std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
+  std::vector<StationChange> changes_;            // from there to what is previewed
+  std::map<std::string, StationState> states_;
+  std::set<std::string> faulty_;  // ids
+
+  // Of the report's layout, and of its walks; made when they are painted.
+  mutable std::optional<floor::NarrowPlaces> narrow_places_;
+  mutable std::map<const audit::Nearest*, std::optional<geometry::Segment>> narrow_;
+};
+
+}  // namespace stopwalk::plan
