@@ -73,10 +73,10 @@ Route AuditMarks::routeOf(const audit::Nearest& nearest, RouteTo to) const {
   return {&nearest, to, known->second};
 }
 
-void AuditMarks::paintRoutes(QPainter& painter, const ViewTransform& view, const Theme& theme,
-                             const edits::Selection& selection, const layout::Layout& layout,
-                             const planning::Suppositions& suppositions) const {
-  if (!report_ || !is_current_ || selection.empty()) return;
+RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selection& selection,
+                                const layout::Layout& layout,
+                                const planning::Suppositions& suppositions) const {
+  if (!report_ || !is_current_ || selection.empty()) return {};
   if (!narrow_places_)
     narrow_places_.emplace(floor::buildPlan(planning::supposed(layout, suppositions), report_->hours));
   std::vector<Route> routes;
@@ -85,7 +85,7 @@ void AuditMarks::paintRoutes(QPainter& painter, const ViewTransform& view, const
     routes.push_back(routeOf(station.phone, RouteTo::Phone));
     routes.push_back(routeOf(station.stop, RouteTo::Stop));
   }
-  plan::paintRoutes(painter, view, theme, routes, report_->unit);
+  return {view, routes, report_->unit};
 }
 
 void AuditMarks::paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,

@@ -46,10 +46,10 @@ class AuditMarks {
 
   void paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
                    const Picture& picture) const;
-  // As long as they are those of the layout shown, which is `layout` with what is supposed.
-  void paintRoutes(QPainter& painter, const ViewTransform& view, const Theme& theme,
-                   const edits::Selection& selection, const layout::Layout& layout,
-                   const planning::Suppositions& suppositions) const;
+  // The walks of what is picked, as long as they are those of the layout shown, which is `layout` with what
+  // is supposed.
+  RoutesOnPlan routes(const ViewTransform& view, const edits::Selection& selection,
+                      const layout::Layout& layout, const planning::Suppositions& suppositions) const;
   void paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                     const layout::Layout& layout) const;
 

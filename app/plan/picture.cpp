@@ -75,12 +75,15 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
 
   PaintContext context{view, theme};
   context.grid = marks.grid;
-  std::vector<Label> labels;
+  std::vector<Label> labels = marks.labels;
   std::vector<Covered> covered;
+  for (const QRectF& box : marks.taken) covered.push_back({box, ItemLayer::Note, nullptr});
   std::vector<QRectF> boxes;
-  bool floors_done = !marks.on_floors;
+  bool floors_done = false;
   const auto paintOnFloors = [&] {
-    if (!floors_done) marks.on_floors(painter);
+    if (floors_done) return;
+    for (const std::size_t i : shown) items_[i]->paintGround(painter, context);
+    if (marks.on_floors) marks.on_floors(painter);
     floors_done = true;
   };
   for (const std::size_t i : shown) {
@@ -97,6 +100,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     painter.restore();
     if (auto label = item.label(context)) {
       label->of = &item;
+      if (marks.on_floors && item.layer <= ItemLayer::Floor) label->plain = {};
       labels.push_back(std::move(*label));
     }
     boxes.clear();

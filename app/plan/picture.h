@@ -18,6 +18,8 @@ struct Marks {
   const std::map<std::string, StationState>* stations = nullptr;  // of the last audit
   std::optional<layout::LengthUnit> grid = {};                    // of the floors, if it is shown
   std::function<void(QPainter&)> on_floors = {};  // paints on the floors, under all that stands on them
+  std::vector<Label> labels = {};                 // besides those of the items
+  std::vector<QRectF> taken = {};                 // where no label goes
 };
 
 // A layout as items, and where they are.

@@ -193,13 +193,20 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.grid = shown().unit;
     paintGrid(painter, view_, theme_, visible, shown().unit);
   }
-  if (reach_) marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
-  picture().paint(painter, view_, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), marks);
+  const QRectF inside = visible.adjusted(kRuler_px, kRuler_px, 0, 0);
+  const RoutesOnPlan routes = marks_.routes(view_, selection_, shown(), suppositions_);
+  marks.taken = routes.lengthBoxes();
+  QRectF legend;
+  if (reach_) {
+    marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
+    marks.labels = reach_->labels(view_);
+    marks.taken.push_back(legend = reach_->legendBox(view_, inside, reach_is_current_));
+  }
+  picture().paint(painter, view_, theme_, inside, marks);
   marks_.paintFaults(painter, view_, theme_, picture());
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
-  marks_.paintRoutes(painter, view_, theme_, selection_, shown(), suppositions_);
-  if (reach_)
-    reach_->paintLegend(painter, theme_, visible.adjusted(kRuler_px, kRuler_px, 0, 0), reach_is_current_);
+  routes.paint(painter, theme_);
+  if (reach_) reach_->paintLegend(painter, theme_, legend, reach_is_current_);
   tool_->paintOver(painter);
   marks_.paintChanges(painter, view_, theme_, shown());
   if (pointer_ && isPreviewing()) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());

@@ -7,15 +7,17 @@
 #include <memory>
 #include <vector>
 
+#include "app/plan/items/item.h"
+#include "app/plan/reach_floor.h"
 #include "app/plan/theme.h"
 #include "app/plan/view_transform.h"
 #include "core/audit/reach.h"
 
 namespace stopwalk::plan {
 
-// A reach map as it lies on the floors: each room coloured between its own samples, so that no colour comes
-// through a wall; contour lines with their lengths; a legend. Striped where only a narrow way leads, crossed
-// where none does.
+// A reach map as it lies on the floors: each room and doorway coloured between its own samples, so that no
+// colour comes through a wall; contour lines with their lengths; a legend. Striped where only a narrow way
+// leads, crossed where none does.
 class ReachLayer {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::plan::ReachLayer)
 
@@ -30,28 +32,28 @@ class ReachLayer {
 
   // On the floors; pale unless it is of the layout shown.
   void paint(QPainter& painter, const ViewTransform& view, const Theme& theme, bool is_current) const;
-  // In the upper right corner of `visible`.
-  void paintLegend(QPainter& painter, const Theme& theme, const QRectF& visible, bool is_current) const;
+  // The lengths of the contour lines, each with places along its line.
+  std::vector<Label> labels(const ViewTransform& view) const;
+  // In the corner of `visible` where it hides least of the floors; lower left is the scale bar.
+  QRectF legendBox(const ViewTransform& view, const QRectF& visible, bool is_current) const;
+  void paintLegend(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current) const;
 
  private:
-  enum Kind : signed char { Nothing, Walk, Narrow, NoWay };
-  // What lies between the samples of a room, kPieces to a step each way; lengths in mm.
-  struct Floor {
-    geometry::Polygon outline;
-    geometry::Box box;
-    int columns = 0, rows = 0;
-    std::vector<Kind> kinds;
-    std::vector<float> lengths;
+  QStringList legendLines(bool is_current) const;
+  struct Spacing {
+    int lines = 1, labels = 1;  // each how many multiples
   };
-  Floor floorOf(const geometry::Polygon& outline) const;
-  QImage imageOf(const Floor& floor, const Theme& theme) const;
+  Spacing spacing(const ViewTransform& view) const;
+  QImage imageOf(const ReachFloor& floor, const Theme& theme) const;
+  void paintScale(QPainter& painter, const Theme& theme, const QRectF& swatches) const;
   void paintContours(QPainter& painter, const ViewTransform& view, const Theme& theme) const;
   QString lengthText(double mm) const;
   bool feet() const;
+  double unit_mm() const;
   QString titleOf(const layout::Layout& layout) const;
 
   std::shared_ptr<const audit::Reach> reach_;
-  std::vector<Floor> floors_;
+  std::vector<ReachFloor> floors_;
   QString title_;
   double top_mm_ = 0;
   bool narrow_ = false, no_way_ = false;  // whether there are such samples

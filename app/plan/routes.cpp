@@ -4,6 +4,7 @@
 #include <QPolygonF>
 #include <algorithm>
 
+#include "app/plan/items/drawing.h"
 #include "app/plan/text.h"
 #include "core/audit/wording.h"
 #include "core/floor/walks.h"
@@ -15,33 +16,9 @@ constexpr double kArrow_px = 10;
 constexpr double kTick_px = 5;    // of a width, either side of its line
 constexpr double kApart_px = 12;  // between a width and its figure
 
-// The lengths painted so far; each new one goes where none is, if it can.
-class LengthLabels {
- public:
-  LengthLabels(QPainter& painter, const Theme& theme) : painter_(painter), theme_(theme) {}
-
-  QSizeF sizeOf(const QString& text) const { return textSize(text, painter_.fontMetrics()) + QSizeF(8, 4); }
-  // In the middle of the first of the places that is free, else of the first.
-  void paint(const QString& text, const std::vector<QPointF>& places, const QColor& ink) {
-    QRectF box(QPointF(), sizeOf(text));
-    const auto lies = [&](QPointF at) { return box.moveCenter(at), box; };
-    const auto free = std::ranges::find_if(places, [&](QPointF at) {
-      return std::ranges::none_of(taken_, [&, b = lies(at)](const QRectF& t) { return t.intersects(b); });
-    });
-    box.moveCenter(free == places.end() ? places.front() : *free);
-    taken_.push_back(box);
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(theme_.label_ground);
-    painter_.drawRect(box);
-    painter_.setPen(ink);
-    paintText(painter_, box, text);
-  }
-
- private:
-  QPainter& painter_;
-  const Theme& theme_;
-  std::vector<QRectF> taken_;
-};
+QSizeF labelSize(const QString& text) {
+  return textSize(text, QFontMetricsF(labelFont())) + QSizeF(8, 4);
+}
 
 QPolygonF pixelsOf(const ViewTransform& view, const std::vector<geometry::Point>& path_m) {
   QPolygonF pixels;
@@ -58,20 +35,6 @@ void paintArrow(QPainter& painter, QPointF from, QPointF tip) {
   left.setLength(kArrow_px);
   right.setLength(kArrow_px);
   painter.drawPolygon(QPolygonF{tip, left.p2(), right.p2()});
-}
-
-// The place so far along, 0 to 1.
-QPointF placeAlong(const QPolygonF& line, double part) {
-  double whole = 0;
-  for (qsizetype i = 1; i < line.size(); ++i) whole += QLineF(line[i - 1], line[i]).length();
-  double gone = 0;
-  for (qsizetype i = 1; i < line.size(); ++i) {
-    const QLineF piece(line[i - 1], line[i]);
-    if (gone + piece.length() >= whole * part && piece.length() > 0)
-      return piece.pointAt((whole * part - gone) / piece.length());
-    gone += piece.length();
-  }
-  return line.last();
 }
 
 void paintLine(QPainter& painter, const QPolygonF& line, RouteTo to, const QColor& ink) {
@@ -112,36 +75,54 @@ std::vector<QPointF> besideOf(QLineF across, QSizeF label) {
 
 }  // namespace
 
-void paintRoutes(QPainter& painter, const ViewTransform& view, const Theme& theme,
-                 const std::vector<Route>& routes, layout::LengthUnit unit) {
+void RoutesOnPlan::addLength(const QString& text, const std::vector<QPointF>& places, RouteTo to) {
+  QRectF box(QPointF(), labelSize(text));
+  const auto isFree = [&](QPointF at) {
+    box.moveCenter(at);
+    return std::ranges::none_of(lengths_, [&](const Length& l) { return l.box.intersects(box); });
+  };
+  const auto free = std::ranges::find_if(places, isFree);
+  box.moveCenter(free == places.end() ? places.front() : *free);
+  lengths_.push_back({text, box, to});
+}
+
+RoutesOnPlan::RoutesOnPlan(const ViewTransform& view, const std::vector<Route>& routes,
+                           layout::LengthUnit unit) {
+  std::vector<geometry::Segment> narrow;  // several walks go through the same gap
+  for (const Route& route : routes) {
+    if (route.nearest->path_m.size() < 2 || !route.nearest->walk_m) continue;
+    lines_.push_back({pixelsOf(view, route.nearest->path_m), route.to});
+    std::vector<QPointF> places;
+    for (const double part : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8})
+      places.push_back(placeAlong(lines_.back().line, part));
+    addLength(QString::fromStdString(audit::lengthText(*route.nearest->walk_m, unit)), places, route.to);
+    if (route.narrow && std::ranges::find(narrow, *route.narrow) == narrow.end())
+      narrow.push_back(*route.narrow);
+  }
+  for (const geometry::Segment& across : narrow) {
+    widths_.push_back({view.toPixels(across.a), view.toPixels(across.b)});
+    const QString text = QString::fromStdString(audit::lengthText(
+        geometry::distance(across.a, across.b) / 1000, 2 * floor::kMeasuringClearance_mm / 1000, unit));
+    addLength(text, besideOf(widths_.back(), labelSize(text)), RouteTo::Stop);
+  }
+}
+
+std::vector<QRectF> RoutesOnPlan::lengthBoxes() const {
+  std::vector<QRectF> boxes;
+  for (const Length& length : lengths_) boxes.push_back(length.box);
+  return boxes;
+}
+
+void RoutesOnPlan::paint(QPainter& painter, const Theme& theme) const {
+  const auto inkOf = [&](RouteTo to) { return to == RouteTo::Phone ? theme.selection : theme.ink; };
   painter.save();
   painter.setFont(labelFont());
-  std::vector<const Route*> walks;
-  for (const Route& route : routes)
-    if (route.nearest->path_m.size() > 1 && route.nearest->walk_m) walks.push_back(&route);
-  const auto inkOf = [&](RouteTo to) { return to == RouteTo::Phone ? theme.selection : theme.ink; };
-  for (const Route* route : walks)
-    paintLine(painter, pixelsOf(view, route->nearest->path_m), route->to, inkOf(route->to));
-
-  LengthLabels labels(painter, theme);
-  std::vector<geometry::Segment> widths;  // several walks go through the same gap
-  for (const Route* route : walks)
-    if (route->narrow && std::ranges::find(widths, *route->narrow) == widths.end())
-      widths.push_back(*route->narrow);
-  for (const geometry::Segment& width : widths)
-    paintAcross(painter, theme, {view.toPixels(width.a), view.toPixels(width.b)});
-  for (const Route* route : walks) {
-    const QPolygonF line = pixelsOf(view, route->nearest->path_m);
-    std::vector<QPointF> places;
-    for (const double part : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) places.push_back(placeAlong(line, part));
-    labels.paint(QString::fromStdString(audit::lengthText(*route->nearest->walk_m, unit)), places,
-                 inkOf(route->to));
-  }
-  for (const geometry::Segment& width : widths) {
-    const QString text = QString::fromStdString(audit::lengthText(
-        geometry::distance(width.a, width.b) / 1000, 2 * floor::kMeasuringClearance_mm / 1000, unit));
-    labels.paint(text, besideOf({view.toPixels(width.a), view.toPixels(width.b)}, labels.sizeOf(text)),
-                 theme.ink);
+  for (const Line& line : lines_) paintLine(painter, line.line, line.to, inkOf(line.to));
+  for (const QLineF& across : widths_) paintAcross(painter, theme, across);
+  for (const Length& length : lengths_) {
+    painter.fillRect(length.box, theme.label_ground);
+    painter.setPen(inkOf(length.to));
+    paintText(painter, length.box, length.text);
   }
   painter.restore();
 }

@@ -75,6 +75,7 @@ Reach reachOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, fl
   }
   const floor::Walks walks(plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly);
   reach.map = floor::ReachMap(plan, walks, places, floor::stepFor(plan, most_samples));
+  reach.passages = plan.passages;
   reach.contours = floor::contoursOf(reach.map, reach.contour_mm);
   return reach;
 }

@@ -27,6 +27,7 @@ struct Reach {
   std::size_t blocked = 0;  // of them, that cannot be walked to from anywhere
   floor::ReachMap map;
   std::vector<floor::Contour> contours;
+  std::vector<floor::Passage> passages;  // the open doorways: floor between the rooms
   double contour_mm =
       1000;  // between two of them: a metre, or five feet where the layout is in feet or inches
   layout::LengthUnit unit = layout::LengthUnit::Millimetre;  // of the layout

@@ -31,6 +31,15 @@ std::optional<double> clearWidth(const StationReport& station) {
   return std::min(*station.stop.clear_width_m, *station.phone.clear_width_m);
 }
 
+// A walk at the measuring clearance is that wide all along, and may be wider.
+QString widthWords(const StationReport& station, layout::LengthUnit unit) {
+  const auto width = clearWidth(station);
+  if (!width) return kDash;
+  const bool is_narrow = station.stop.status == Status::Narrow || station.phone.status == Status::Narrow;
+  const QString text = walkText(*width, unit);
+  return is_narrow ? text : StationModel::tr("%1 or more").arg(text);
+}
+
 QString nameOr(const Nearest& nearest) {
   return nearest.name.empty() ? kDash : QString::fromStdString(audit::withCapital(nearest.name));
 }
@@ -105,10 +114,8 @@ QString StationModel::textAt(const StationReport& s, int column) const {
       return nameOr(s.phone);
     case PhoneWalk:
       return walkWords(s.phone, unit);
-    case ClearWidth: {
-      const auto width = clearWidth(s);
-      return width ? walkText(*width, unit) : kDash;
-    }
+    case ClearWidth:
+      return widthWords(s, unit);
     case Change: {
       const auto change = changes_.find(s.id);
       return change == changes_.end() ? QString() : changeText(change->second);

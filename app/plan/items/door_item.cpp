@@ -77,12 +77,16 @@ std::optional<double> DoorItem::distanceTo(geometry::Point at, double) const {
   return geometry::IndexedPolygon(opening_).distanceTo(at);
 }
 
-void DoorItem::paint(QPainter& painter, const PaintContext& context) const {
-  const QPolygonF gap = onScreen(opening_, context.view);
+void DoorItem::paintGround(QPainter& painter, const PaintContext& context) const {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(pen(context.theme.floor, 1.5));
   painter.setBrush(context.theme.floor);
-  painter.drawPolygon(gap);
+  painter.drawPolygon(onScreen(opening_, context.view));
+}
+
+void DoorItem::paint(QPainter& painter, const PaintContext& context) const {
+  const QPolygonF gap = onScreen(opening_, context.view);
+  painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(pen(context.theme.ink, stroke(context.view, 1.5)));
   painter.drawLine(gap[0], gap[3]);
   painter.drawLine(gap[1], gap[2]);

@@ -12,6 +12,7 @@ class DoorItem : public Item {
   DoorItem(const layout::Layout& layout, std::size_t door);
   geometry::Box bounds() const override { return geometry::boxOf(opening_); }
   std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const override;
+  void paintGround(QPainter& painter, const PaintContext& context) const override;
   void paint(QPainter& painter, const PaintContext& context) const override;
 
  private:

@@ -1,5 +1,6 @@
 #include "app/plan/items/drawing.h"
 
+#include <QLineF>
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
@@ -81,6 +82,19 @@ double symbolSide(double pixels_per_mm, double room_mm) {
 
 double distanceToMark(geometry::Point at, geometry::Point place, double side_px, double mm_per_pixel) {
   return std::max(0.0, geometry::distance(at, place) - side_px / 2 * mm_per_pixel);
+}
+
+QPointF placeAlong(const QPolygonF& line, double part) {
+  double whole = 0;
+  for (qsizetype i = 1; i < line.size(); ++i) whole += QLineF(line[i - 1], line[i]).length();
+  double gone = 0;
+  for (qsizetype i = 1; i < line.size(); ++i) {
+    const QLineF piece(line[i - 1], line[i]);
+    if (gone + piece.length() >= whole * part && piece.length() > 0)
+      return piece.pointAt((whole * part - gone) / piece.length());
+    gone += piece.length();
+  }
+  return line.last();
 }
 
 }  // namespace stopwalk::plan

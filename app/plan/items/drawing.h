@@ -13,6 +13,8 @@ namespace stopwalk::plan {
 
 // Corners in pixels; of an upright outline on the middles of pixels, so that its lines are crisp.
 QPolygonF onScreen(const geometry::Polygon& outline, const ViewTransform& view);
+// The place so far along a line, 0 to 1.
+QPointF placeAlong(const QPolygonF& line, double part);
 bool isUprightBox(const QPolygonF& corners);
 // `px` at a usual zoom (a metre as 60 pixels), a little less far off and more close by.
 double stroke(const ViewTransform& view, double px);

@@ -70,6 +70,10 @@ class Item {
   // How far `at` is from it in mm, 0 on it; none if it is not meant at all. `mm_per_pixel` for what has a
   // size in pixels.
   virtual std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const = 0;
+  // What of it is floor: painted over the walls, under all that stands on the floors.
+  virtual void paintGround(QPainter& painter, const PaintContext& context) const {
+    (void)painter, (void)context;
+  }
   virtual void paint(QPainter& painter, const PaintContext& context) const = 0;
   virtual std::optional<Label> label(const PaintContext& context) const {
     (void)context;

@@ -56,6 +56,19 @@ TEST_F(Stations, WhatIsNotKnownSortsLastAndIsNoNumber) {
   EXPECT_EQ(cell(rows() - 1, StationModel::Name), "Table saw 3, operator");
 }
 
+TEST_F(Stations, AWidthThatMayBeWiderSaysSo) {
+  int wide = 0;
+  for (int row = 0; row < rows(); ++row) wide += cell(row, StationModel::ClearWidth) == "0.61 m or more";
+  EXPECT_GT(wide, 0);
+  auto narrow = std::make_shared<audit::Report>(*report);
+  for (auto& station : narrow->stations) {
+    station.phone.status = audit::Status::Narrow;
+    station.phone.clear_width_m = 0.592;
+  }
+  table.setReport(narrow, shop.edited.layout(), shop.catalogue.kinds, {});
+  EXPECT_EQ(cell(0, StationModel::ClearWidth), "0.59 m");
+}
+
 TEST_F(Stations, WorstComeFirst) {
   EXPECT_EQ(cell(0, StationModel::State), "fails");
 }

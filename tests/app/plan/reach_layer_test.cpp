@@ -61,6 +61,83 @@ TEST(ReachLayer, ColoursTheFloorByTheWalk) {
   }
 }
 
+// Two rooms with a wall of 400 mm between them, and a door in it.
+layout::Layout twoRooms() {
+  layout::Layout layout;
+  layout::Room first, second;
+  first.id = "first";
+  first.outline = {{0, 0}, {6000, 0}, {6000, 5000}, {0, 5000}};
+  second.id = "second";
+  second.outline = {{6400, 0}, {12000, 0}, {12000, 5000}, {6400, 5000}};
+  layout.rooms = {first, second};
+  layout::Door door;
+  door.id = "door";
+  door.first = "first";
+  door.second = "second";
+  door.at = {6000, 2500};
+  door.width = 900;
+  layout.doors = {door};
+  layout::Phone phone;
+  phone.id = "phone";
+  phone.at = {0, 2500};
+  phone.faces = 0;
+  layout.phones = {phone};
+  return layout;
+}
+
+TEST(ReachLayer, ADoorwayThroughAThickWallIsColouredUnlessItIsShut) {
+  layout::Layout layout = twoRooms();
+  ViewTransform view;
+  view.fit({{0, 0}, {12000, 5000}}, QSizeF(1200, 500), 0);
+  const auto colourInDoorway = [&] {
+    const ReachLayer layer = layerOf(layout, {What::Phone, ""});
+    QImage image(1200, 500, QImage::Format_ARGB32_Premultiplied);
+    image.fill(Qt::black);
+    QPainter painter(&image);
+    layer.paint(painter, view, Theme::light(), true);
+    painter.end();
+    return std::pair(image.pixelColor(view.toPixels(geometry::Point{6150, 2400}).toPoint()),
+                     Theme::light().reachAt((6150 - 450) / layer.top_mm()));
+  };
+  const auto [is, wanted] = colourInDoorway();
+  EXPECT_NEAR(is.red(), wanted.red(), 6);
+  EXPECT_NEAR(is.blue(), wanted.blue(), 6);
+  layout.doors[0].locked = layout::Locked::Always;
+  EXPECT_EQ(colourInDoorway().first, QColor(Qt::black));
+}
+
+TEST(ReachLayer, TheLegendLiesWhereItHidesNoFloorIfThereIsSuchACorner) {
+  const ReachLayer layer = layerOf(twoRooms(), {What::Phone, ""});
+  const QRectF visible(0, 0, 1000, 800);
+  ViewTransform view;
+  view.fit({{0, 0}, {12000, 5000}}, QSizeF(600, 400), 0);
+  for (const QPointF at : {QPointF(0, 0), QPointF(400, 0), QPointF(400, 400)}) {
+    ViewTransform moved = view;
+    moved.pan(at);
+    const QRectF box = layer.legendBox(moved, visible, true);
+    EXPECT_TRUE(visible.contains(box));
+    EXPECT_FALSE(box.intersects(moved.toPixels(geometry::Box{{0, 0}, {12000, 5000}}))) << at.x() << at.y();
+  }
+}
+
+TEST(ReachLayer, EveryLabelHasItsPlacesOnTheLineOfItsLength) {
+  const ReachLayer layer = layerOf(twoRooms(), {What::Phone, ""});
+  ViewTransform view;
+  view.fit({{0, 0}, {12000, 5000}}, QSizeF(1200, 500), 0);
+  const auto labels = layer.labels(view);
+  ASSERT_GT(labels.size(), 5u);
+  for (const Label& label : labels) {
+    const double metres = label.text.section(' ', 0, 0).toDouble();
+    EXPECT_GE(label.middles.size(), 9u);
+    if (metres > 5) continue;  // beyond the door the walk is not straight
+    for (const QPointF at : label.middles) {
+      const geometry::Point p = view.toPlan(at);
+      if (p.y < 400 || p.y > 4600) continue;  // near a wall one steps out first
+      EXPECT_NEAR(geometry::distance(p, {450, 2500}), metres * 1000, 60) << metres;
+    }
+  }
+}
+
 TEST(ReachLayer, OfAnEmptyLayoutPaintsNothing) {
   QImage image(100, 100, QImage::Format_ARGB32_Premultiplied);
   image.fill(Qt::white);

@@ -1,0 +1,108 @@
+// What the colours of a reach map mean.
+#include <algorithm>
+#include <limits>
+
+#include "app/plan/reach_layer.h"
+#include "app/plan/text.h"
+#include "core/audit/wording.h"
+#include "core/floor/walks.h"
+
+namespace stopwalk::plan {
+namespace {
+
+constexpr int kSwatches = 5;
+constexpr double kSwatch_px = 36, kLegend_px = 260, kMargin_px = 8;
+constexpr int kScale_rows = 2;
+
+double rowOf(const QFontMetricsF& metrics) {
+  return metrics.height() + 4;
+}
+
+}  // namespace
+
+// The title, then all the rest as one.
+QStringList ReachLayer::legendLines(bool is_current) const {
+  const QString gap =
+      QString::fromStdString(audit::lengthText(2 * floor::kMeasuringClearance_mm / 1000, reach_->unit));
+  QStringList said;
+  if (!is_current) said << tr("Of the layout before; the new one is being computed.");
+  if (reach_->devices == 0)
+    said << tr("There is none in this layout.");
+  else if (reach_->blocked == reach_->devices)
+    said << tr("None can be walked to: something stands before it.");
+  if (narrow_) said << tr("Striped: only through a gap under %1; not measured.").arg(gap);
+  if (no_way_ && reach_->blocked < reach_->devices) said << tr("Crossed: no way.");
+  const QFontMetricsF metrics{labelFont()};
+  QStringList lines{wrapped(title_, kLegend_px, metrics)};
+  if (!said.isEmpty()) lines << wrapped(said.join(' '), kLegend_px, metrics);
+  return lines;
+}
+
+QRectF ReachLayer::legendBox(const ViewTransform& view, const QRectF& visible, bool is_current) const {
+  const QFontMetricsF metrics{labelFont()};
+  const QSizeF text = textSize(legendLines(is_current).join('\n'), metrics);
+  QRectF box(0, 0, std::max(text.width(), kLegend_px) + 2 * kMargin_px,
+             text.height() + kScale_rows * rowOf(metrics) + 2 * kMargin_px);
+  const QRectF inside = visible.adjusted(kMargin_px, kMargin_px, -kMargin_px, -kMargin_px);
+  QRectF best;
+  double least = std::numeric_limits<double>::infinity();
+  for (const auto move : {&QRectF::moveTopRight, &QRectF::moveTopLeft, &QRectF::moveBottomRight}) {
+    const QPointF corner = move == &QRectF::moveTopRight  ? inside.topRight()
+                           : move == &QRectF::moveTopLeft ? inside.topLeft()
+                                                          : inside.bottomRight();
+    (box.*move)(corner);
+    double hidden = 0;
+    for (const ReachFloor& floor : floors_) {
+      const QRectF under = view.toPixels(geometry::boxOf(floor.outline)) & box;
+      hidden += under.width() * under.height();
+    }
+    if (hidden >= least) continue;
+    least = hidden;
+    best = box;
+  }
+  return best;
+}
+
+void ReachLayer::paintLegend(QPainter& painter, const Theme& theme, const QRectF& box,
+                             bool is_current) const {
+  painter.save();
+  painter.setFont(labelFont());
+  const QFontMetricsF metrics(painter.font());
+  painter.setPen(QPen(theme.quiet_ink, 1));
+  painter.setBrush(theme.floor);
+  painter.drawRect(box);
+  const double row = rowOf(metrics);
+  QPointF at = box.topLeft() + QPointF(kMargin_px, kMargin_px);
+  const auto write = [&](const QString& lines) {
+    const double high = textSize(lines, metrics).height();
+    painter.setPen(theme.ink);
+    painter.drawText(QRectF(at, QSizeF(box.width(), high)), Qt::AlignLeft | Qt::AlignVCenter, lines);
+    at.ry() += high;
+  };
+  QStringList lines = legendLines(is_current);
+  write(lines.takeFirst());
+  paintScale(painter, theme, QRectF(at, QSizeF(kSwatches * kSwatch_px, row)));
+  at.ry() += kScale_rows * row;
+  for (const QString& line : lines) write(line);
+  painter.restore();
+}
+
+// Swatches, and under their edges the lengths.
+void ReachLayer::paintScale(QPainter& painter, const Theme& theme, const QRectF& swatches) const {
+  const double unit = unit_mm();
+  for (int i = 0; i < kSwatches; ++i) {
+    painter.setPen(QPen(theme.quiet_ink, 1));
+    painter.setBrush(theme.reachAt((i + 0.5) / kSwatches));
+    painter.drawRect(
+        QRectF(swatches.left() + i * kSwatch_px, swatches.top() + 2, kSwatch_px, swatches.height() - 4));
+  }
+  painter.setPen(theme.ink);
+  for (int i = 0; i <= kSwatches; ++i) {
+    const QRectF under(swatches.left() + i * kSwatch_px, swatches.bottom(), kSwatch_px, swatches.height());
+    painter.drawText(i == 0 ? under : under.translated(-kSwatch_px / 2, 0),
+                     i == 0 ? Qt::AlignLeft : Qt::AlignHCenter,
+                     QString::number(top_mm_ / unit * i / kSwatches));
+  }
+}
+
+}  // namespace stopwalk::plan

@@ -1,0 +1,89 @@
+#include "app/plan/routes.h"
+
+#include <gtest/gtest.h>
+
+#include "app/plan/audit_marks.h"
+#include "app/plan/catalogue.h"
+#include "core/audit/audit.h"
+#include "tests/support/shop_layout.h"
+
+namespace stopwalk::plan {
+namespace {
+
+const QRectF kWindow(0, 0, 1200, 800);
+
+struct Audited {
+  layout::Layout layout = support::shopLayout(support::kShopSizes[0]);
+  AuditMarks marks;
+  ViewTransform view;
+  edits::Selection selection;
+
+  Audited() {
+    marks.set({std::make_shared<const audit::Report>(audit::audit(
+                   layout, bundledCatalogue().kinds, audit::defaultProfile(), floor::Hours::Open)),
+               true});
+    geometry::Box box;
+    for (const auto& room : layout.rooms) box.add(geometry::boxOf(room.outline));
+    view.fit(box, kWindow.size(), 40);
+  }
+  RoutesOnPlan routes() const { return marks.routes(view, selection, layout, {}); }
+};
+
+TEST(Routes, ThereAreNoneUnlessSomethingIsPicked) {
+  EXPECT_TRUE(Audited().routes().lengthBoxes().empty());
+}
+
+TEST(Routes, NoLengthLiesOnAnother) {
+  Audited audited;
+  std::size_t seen = 0;
+  for (const auto& machine : audited.layout.machines) {
+    audited.selection.set(machine.id);
+    const auto boxes = audited.routes().lengthBoxes();
+    seen += boxes.size();
+    for (std::size_t i = 0; i < boxes.size(); ++i)
+      for (std::size_t k = 0; k < i; ++k) EXPECT_FALSE(boxes[i].intersects(boxes[k])) << machine.id;
+  }
+  EXPECT_GT(seen, audited.layout.machines.size());
+}
+
+// One station, a way to its phone through a gap: the walk and the width, and no width where it is wide.
+TEST(Routes, AWidthIsDrawnWhereTheWayIsNarrow) {
+  const auto lengthsAt = [](double gap_mm) {
+    Audited audited;
+    layout::Layout& layout = audited.layout;
+    layout = {};
+    layout::Room room;
+    room.id = "room";
+    room.outline = {{0, 0}, {10000, 0}, {10000, 4000}, {0, 4000}};
+    layout.rooms = {room};
+    layout::Machine saw;
+    saw.id = "saw";
+    saw.at = {2000, 2000};
+    saw.footprint = layout::Rectangle{800, 800};
+    layout::Station station;
+    station.id = "operator";
+    station.at = {0, -800};
+    saw.stations = {station};
+    layout.machines = {saw};
+    layout::Fixture rack;
+    rack.id = "rack";
+    rack.at = {6000, gap_mm + 2000};
+    rack.footprint = layout::Rectangle{500, 4000};
+    layout.fixtures = {rack};
+    layout::Phone phone;
+    phone.id = "phone";
+    phone.at = {10000, 1000};
+    phone.faces = 180;
+    layout.phones = {phone};
+    audited.marks.set({std::make_shared<const audit::Report>(audit::audit(
+                           layout, bundledCatalogue().kinds, audit::defaultProfile(), floor::Hours::Open)),
+                       true});
+    audited.selection.set("saw/operator");
+    return audited.routes().lengthBoxes().size();
+  };
+  EXPECT_EQ(lengthsAt(900), 2u);
+  EXPECT_EQ(lengthsAt(floor::kTwoBodies_mm + 1), 1u);
+}
+
+}  // namespace
+}  // namespace stopwalk::plan
