@@ -13,7 +13,7 @@
 namespace stopwalk::panels {
 namespace {
 
-constexpr int kWidths_px[StationModel::kColumns] = {190, 64, 260, 96, 72, 104, 90, 210, 240, 130};
+constexpr int kWidths_px[StationModel::kColumns] = {190, 64, 260, 96, 72, 104, 118, 210, 240, 130};
 
 // Shows the stations of which some column holds the words searched for.
 class Matching : public QSortFilterProxyModel {
