@@ -23,6 +23,7 @@ struct Session {
 void addAudit(CLI::App& program, Session& session);
 void addCheck(CLI::App& program, Session& session);
 void addMeasure(CLI::App& program, Session& session);
+void addPoster(CLI::App& program, Session& session);
 void addProfile(CLI::App& program, Session& session);
 
 // Refuses an empty text where `what` is expected.

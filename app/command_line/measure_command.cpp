@@ -3,6 +3,7 @@
 #include "app/command_line/commands.h"
 #include "app/command_line/input.h"
 #include "app/command_line/output.h"
+#include "app/command_line/point_text.h"
 #include "app/command_line/text_columns.h"
 #include "core/audit/measure.h"
 #include "core/audit/wording.h"
@@ -24,24 +25,14 @@ struct Options {
   std::string format = "table";
 };
 
-std::optional<double> coordinate(std::string text, layout::LengthUnit unit) {
-  text.erase(0, text.find_first_not_of(' '));
-  text.erase(text.find_last_not_of(' ') + 1);
-  if (const layout::Number n = layout::millimetres(text, unit); n.ok()) return n.value;
-  const bool feet = unit == layout::LengthUnit::Foot || unit == layout::LengthUnit::Inch;
-  return feet ? layout::feetAndInches(text) : std::nullopt;
-}
-
 std::string markHint(const std::string& text) {
   return layout::hasCurlyMarks(text) ? "; type the plain marks ' and \" for feet and inches" : "";
 }
 
 // An id, or `x,y` in the layout's unit.
 std::optional<audit::End> endOf(const std::string& text, layout::LengthUnit unit, Session& session) {
-  const std::size_t comma = text.find(',');
-  if (comma == std::string::npos) return audit::End(text);
-  const auto x = coordinate(text.substr(0, comma), unit), y = coordinate(text.substr(comma + 1), unit);
-  if (x && y) return audit::End(geometry::Point{*x, *y});
+  if (text.find(',') == std::string::npos) return audit::End(text);
+  if (const auto point = pointOf(text, unit)) return audit::End(*point);
   session.console.err << "stopwalk: `" << text << "` is neither an id nor a point x,y in "
                       << layout::unitName(unit) << markHint(text) << "\n";
   return std::nullopt;

@@ -73,6 +73,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   addAudit(program, session);
   addCheck(program, session);
   addMeasure(program, session);
+  addPoster(program, session);
   addProfile(program, session);
 
   // The parser would take what comes next for the value.

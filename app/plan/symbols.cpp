@@ -52,24 +52,11 @@ void paintGround(QPainter& painter, const QRectF& square, Ground ground, const Q
     painter.drawRoundedRect(inner, square.width() / 6, square.width() / 6);
 }
 
-void paintVectors(QPainter& painter, const QRectF& square, const std::string& key, Ground ground,
-                  const Theme& theme) {
-  const Colours colours = coloursOf(ground, theme);
-  painter.save();
-  painter.setRenderHint(QPainter::Antialiasing);
-  if (ground != Ground::None) paintGround(painter, square, ground, colours.ground, theme.symbol_rim);
-  const double edge = ground == Ground::None    ? 0
-                      : ground == Ground::Start ? square.width() / 8
-                                                : square.width() / 16;
-  symbol(key, colours.sign, colours.ground).render(&painter, square.adjusted(edge, edge, -edge, -edge));
-  painter.restore();
-}
-
 QPixmap pixmapOf(const std::string& key, Ground ground, const Theme& theme, int side, double ratio) {
   QPixmap pixmap(QSize(side, side));
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
-  paintVectors(painter, QRectF(0, 0, side, side), key, ground, theme);
+  paintSymbolVectors(painter, QRectF(0, 0, side, side), key, ground, theme);
   painter.end();
   pixmap.setDevicePixelRatio(ratio);
   return pixmap;
@@ -111,9 +98,23 @@ QSvgRenderer& symbol(const std::string& key, const QColor& sign, const QColor& g
   return *renderer;
 }
 
+void paintSymbolVectors(QPainter& painter, const QRectF& square, const std::string& key, Ground ground,
+                        const Theme& theme) {
+  const Colours colours = coloursOf(ground, theme);
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  if (ground != Ground::None) paintGround(painter, square, ground, colours.ground, theme.symbol_rim);
+  const double edge = ground == Ground::None    ? 0
+                      : ground == Ground::Start ? square.width() / 8
+                                                : square.width() / 16;
+  symbol(key, colours.sign, colours.ground).render(&painter, square.adjusted(edge, edge, -edge, -edge));
+  painter.restore();
+}
+
 void paintSymbol(QPainter& painter, const QRectF& square, const std::string& key, Ground ground,
                  const Theme& theme) {
-  if (!isRaster(painter) || square.width() > 64) return paintVectors(painter, square, key, ground, theme);
+  if (!isRaster(painter) || square.width() > 64)
+    return paintSymbolVectors(painter, square, key, ground, theme);
   const double ratio = painter.device()->devicePixelRatioF();
   const int side = static_cast<int>(std::lround(square.width() * ratio));
   const QPointF corner = square.topLeft() * ratio;

@@ -32,6 +32,9 @@ QSvgRenderer& symbol(const std::string& key, const QColor& sign, const QColor& g
 // With its ground, filling the square: on a screen from a cache, elsewhere as vectors.
 void paintSymbol(QPainter& painter, const QRectF& square, const std::string& key, Ground ground,
                  const Theme& theme);
+// The same, always as vectors; the square may be in any unit.
+void paintSymbolVectors(QPainter& painter, const QRectF& square, const std::string& key, Ground ground,
+                        const Theme& theme);
 // In its place where there is no room for more: the colours of the ground and sign.
 void paintSymbolDot(QPainter& painter, const QRectF& square, Ground ground, const Theme& theme);
 QIcon symbolIcon(const std::string& key, Ground ground, const Theme& theme);

@@ -1,0 +1,82 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/plan/symbols.h"
+#include "app/poster/viewer.h"
+#include "core/audit/context.h"
+#include "core/layout/layout.h"
+
+// What the poster of one room has to tell, before words, languages and places on paper are chosen. Everything
+// of it comes from the audit's own context: what stops what, and every distance.
+namespace stopwalk::poster {
+
+// What a device stops, seen from where it is.
+struct Span {
+  enum class Of {
+    ItsMachine,  // that and no other
+    EveryMachineHere,
+    EveryMachine,  // of the whole layout
+    Named,         // those of `others`, and its own machine if `own`
+    Nothing
+  };
+  Of of = Of::Nothing;
+  bool own = false;                 // its own machine is among them
+  std::vector<std::string> others;  // names of machines
+};
+
+struct Listed {
+  int number = 0;  // on the plan and in the table, from 1
+  std::string id;
+  std::string machine;  // its name; empty: on a wall or post
+  std::string symbol;
+  plan::Ground ground = plan::Ground::Stop;
+  std::string label;        // of its kind: "Mushroom button"
+  std::string instruction;  // of its kind, or the shop's own words
+  bool held = false;        // stops for the one holding it only
+  bool cut_off = false;
+  geometry::Segment line;  // in the plan; one point unless it is a bar or a cord
+  Span span;
+};
+
+// A machine of the room, or what hangs on its walls.
+struct Group {
+  std::string machine;  // empty: walls and posts
+  std::vector<Listed> stops;
+  std::string after_stop;
+  std::vector<int> use_instead;  // numbers that stop the machine where it has no stop of its own
+};
+
+struct PhoneWay {
+  audit::Status status = audit::Status::None;
+  std::string phone;
+  std::string in_room;   // where it hangs, if elsewhere
+  double length_mm = 0;  // from where the reader stands
+  std::vector<geometry::Point> path;
+  std::vector<std::string> through;  // rooms walked into, in order; `outside` is empty
+  bool operator==(const PhoneWay&) const = default;
+};
+
+struct Content {
+  std::size_t room = 0;
+  std::string room_name;
+  Viewer viewer;
+  std::vector<Group> groups;
+  std::vector<Listed> not_stops;             // guarded starts, and what is wired to stop nothing
+  std::vector<std::string> cut_off_rooms;    // where a cut-off for this room hangs that has none itself
+  std::vector<geometry::Point> phones_here;  // in the plan
+  PhoneWay phone;
+  std::optional<PhoneWay> phone_after_hours;  // only where it is another
+  bool empty() const { return groups.empty() && not_stops.empty(); }
+};
+
+Content contentOf(const audit::Context& open, const audit::Context& after, std::size_t room,
+                  const Viewer& viewer);
+
+// The way from where the reader stands, at the context's hours.
+PhoneWay phoneWayFrom(const Viewer& viewer, const audit::Context& context);
+
+}  // namespace stopwalk::poster

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <string>
+
+#include "app/poster/block.h"
+#include "app/poster/content.h"
+#include "app/poster/sizes.h"
+#include "app/poster/words.h"
+#include "core/layout/layout.h"
+
+// What stands round the plan and the table on every poster.
+namespace stopwalk::poster {
+
+struct About {
+  const layout::Layout& layout;
+  std::string sha256;  // of the file
+};
+
+// The first digits of the hash, as printed and as asked for by `check --poster`.
+inline constexpr std::size_t kShortHash = 12;
+
+// Band across the page with the stop sign, the words and the room: for each language one band.
+Block headerOf(const Content& content, const Languages& languages, const Lettering& letters, QSizeF page);
+// The letters of the title, mm.
+double titleCap(QSizeF page);
+// On the pages after the first: one small line.
+Block goesOnHeader(const Content& content, const Languages& languages, const Lettering& letters, double width,
+                   std::size_t page, std::size_t pages);
+
+// What to dial, what to say, where to meet, how far the phone is.
+Block emergencyBox(const Content& content, const About& about, const Languages& languages,
+                   const Lettering& letters, double width, double cap);
+
+// Who drew it and when, the hash, the code, the check bar, sizes and caution.
+Block footOf(const Content& content, const About& about, const Languages& languages, const Lettering& letters,
+             double width, double title_cap, const Sizes& sizes);
+
+// What the code on the poster holds.
+QString codeText(const Content& content, const About& about);
+
+// "12.3 m (40 ft)", rounded up: never nearer than it is.
+QString walkText(double length_mm);
+
+}  // namespace stopwalk::poster

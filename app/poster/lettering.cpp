@@ -1,0 +1,108 @@
+#include "app/poster/lettering.h"
+
+#include <QFontDatabase>
+#include <QFontInfo>
+#include <QFontMetricsF>
+#include <QHash>
+#include <QTextBoundaryFinder>
+#include <algorithm>
+
+#include "core/files/nearest.h"
+
+namespace stopwalk::poster {
+namespace {
+
+QFont plainFont(const QString& family, bool bold) {
+  QFont font(family);
+  font.setHintingPreference(QFont::PreferNoHinting);
+  font.setBold(bold);
+  return font;
+}
+
+// Height of a capital letter as part of the font's size, measured on a letter with a flat top and foot.
+double capPart(const QString& family, bool bold) {
+  static QHash<QString, double> known;
+  double& part = known[family + (bold ? "/bold" : "")];
+  if (part == 0) {
+    QFont font = plainFont(family, bold);
+    font.setPixelSize(1000);
+    part = QFontMetricsF(font).tightBoundingRect("H").height() / 1000;
+  }
+  return part > 0 ? part : 0.7;
+}
+
+// The longest beginning of the word that is not too wide, at least one letter of it.
+int fittingLength(const QString& word, double width, const QFontMetricsF& metrics) {
+  QTextBoundaryFinder letters(QTextBoundaryFinder::Grapheme, word);
+  int fits = 0;
+  for (auto at = letters.toNextBoundary(); at > 0; at = letters.toNextBoundary()) {
+    if (fits > 0 && metrics.horizontalAdvance(word.left(at)) > width) break;
+    fits = static_cast<int>(at);
+  }
+  return std::max(fits, 1);
+}
+
+}  // namespace
+
+QFont Lettering::font(double cap_mm, bool bold) const {
+  QFont font = plainFont(family_, bold);
+  font.setPixelSize(std::max(1, qRound(cap_mm * kUnitsPerMm / capPart(family_, bold))));
+  return font;
+}
+
+const QFontMetricsF& Lettering::metrics(double cap_mm, bool bold) const {
+  auto found = metrics_.find({cap_mm, bold});
+  if (found == metrics_.end())
+    found = metrics_.emplace(std::pair(cap_mm, bold), QFontMetricsF(font(cap_mm, bold))).first;
+  return found->second;
+}
+
+double Lettering::width(const QString& text, double cap_mm, bool bold) const {
+  return metrics(cap_mm, bold).horizontalAdvance(text) / kUnitsPerMm;
+}
+
+QStringList Lettering::wrapped(const QString& text, double width_mm, double cap_mm, bool bold) const {
+  const QFontMetricsF& letters = metrics(cap_mm, bold);
+  const double width = width_mm * kUnitsPerMm;
+  QStringList lines;
+  QString line;
+  for (QString word : text.simplified().split(' ', Qt::SkipEmptyParts)) {
+    if (!line.isEmpty() && letters.horizontalAdvance(line + ' ' + word) <= width) {
+      line += ' ' + word;
+      continue;
+    }
+    if (!line.isEmpty()) lines << line;
+    while (letters.horizontalAdvance(word) > width && word.size() > 1) {
+      const int fits = fittingLength(word, width, letters);
+      if (fits >= word.size()) break;
+      lines << word.left(fits);
+      word = word.mid(fits);
+    }
+    line = word;
+  }
+  if (!line.isEmpty()) lines << line;
+  return lines;
+}
+
+QString Lettering::cut(const QString& text, double width_mm, double cap_mm, bool bold) const {
+  return metrics(cap_mm, bold).elidedText(text, Qt::ElideRight, width_mm * kUnitsPerMm);
+}
+
+QString usualFamily() {
+  if (QFontDatabase::families().isEmpty()) return {};
+  return QFontInfo(QFontDatabase::systemFont(QFontDatabase::GeneralFont)).family();
+}
+
+bool hasFamily(const QString& family) {
+  return QFontDatabase::families().contains(family, Qt::CaseInsensitive);
+}
+
+QString nearestFamily(const QString& asked) {
+  std::vector<std::string> families;
+  for (const QString& family : QFontDatabase::families()) families.push_back(family.toStdString());
+  const std::vector<std::string_view> known(families.begin(), families.end());
+  const std::string_view found = files::nearest(asked.toStdString(), known);
+  return QString::fromUtf8(found.data(), static_cast<qsizetype>(found.size()));
+}
+
+}  // namespace stopwalk::poster

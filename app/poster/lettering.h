@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QFont>
+#include <QFontMetricsF>
+#include <QString>
+#include <QStringList>
+#include <map>
+#include <utility>
+
+namespace stopwalk::poster {
+
+// Lines of text measured and cut in millimetres, by the height of their capital letters and not by points.
+class Lettering {
+ public:
+  explicit Lettering(QString family) : family_(std::move(family)) {}
+
+  // Measured in units of a hundredth of a millimetre, so that no hinting of a screen comes in.
+  static constexpr double kUnitsPerMm = 100;
+  QFont font(double cap_mm, bool bold) const;
+
+  double width(const QString& text, double cap_mm, bool bold = false) const;
+  // Broken at spaces, and within a word only where the word alone is too wide.
+  QStringList wrapped(const QString& text, double width_mm, double cap_mm, bool bold = false) const;
+  // Cut at the end with an ellipsis where it is too wide.
+  QString cut(const QString& text, double width_mm, double cap_mm, bool bold = false) const;
+
+  // From one baseline to the next.
+  static double lineOf(double cap_mm) { return 1.75 * cap_mm; }
+
+  const QString& family() const { return family_; }
+
+ private:
+  const QFontMetricsF& metrics(double cap_mm, bool bold) const;
+
+  QString family_;
+  mutable std::map<std::pair<double, bool>, QFontMetricsF> metrics_;  // making them is the slow part
+};
+
+// The family for posters unless another is asked for: the system's own. Empty if there are no fonts.
+QString usualFamily();
+bool hasFamily(const QString& family);
+// The family whose name is nearest to one that is not there.
+QString nearestFamily(const QString& asked);
+
+}  // namespace stopwalk::poster

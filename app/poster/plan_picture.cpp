@@ -1,0 +1,341 @@
+#include "app/poster/plan_picture.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "app/poster/call_outs.h"
+#include "app/poster/colours.h"
+#include "app/poster/furniture.h"
+#include "app/poster/plan_names.h"
+#include "app/poster/texts.h"
+#include "app/poster/wall_lines.h"
+#include "core/geometry/segment.h"
+
+namespace stopwalk::poster {
+namespace {
+
+constexpr double kDot_mm = 1.6;  // across, at the end of a leader
+constexpr double kLeader_mm = 0.35;
+constexpr double kRoute_mm = 0.9;
+constexpr double kBar_mm = 1.2;       // a bar or a cord
+constexpr double kFromWall_mm = 2.6;  // a name outside from the wall's inner edge
+
+QPainterPath disc(QPointF centre, double across) {
+  QPainterPath path;
+  path.addEllipse(centre, across / 2, across / 2);
+  return path;
+}
+
+QPainterPath polygonPath(const QPolygonF& polygon) {
+  QPainterPath path;
+  path.addPolygon(polygon);
+  return path;
+}
+
+class Picture {
+ public:
+  Picture(const Content& content, const layout::Layout& layout, const Languages& languages,
+          const Lettering& letters, QRectF area, int scale, const Sizes& sizes)
+      : content_(content),
+        layout_(layout),
+        languages_(languages),
+        letters_(letters),
+        area_(area),
+        sizes_(sizes),
+        outline_(layout.rooms[content.room].outline),
+        frame_(outline_, content.viewer.up_deg, scale, area) {
+    picture_.room = frame_(outline_).boundingRect();
+    kept_.all = area;
+    kept_.room = picture_.room.adjusted(-kStructuralWall_mm, -kStructuralWall_mm, kStructuralWall_mm,
+                                        kStructuralWall_mm);
+  }
+
+  PlanPicture draw() {
+    walls();
+    fixtures();
+    machines();
+    route();
+    bars();
+    youAreHere();
+    doors();
+    signs();
+    names();
+    scaleBar();
+    return std::move(picture_);
+  }
+
+ private:
+  void add(Mark mark) { picture_.marks.push_back(std::move(mark)); }
+  void add(const NameBlock& name) {
+    for (const Text& line : name.lines) add(Mark(line));
+  }
+  void keep(const QRectF& box) {
+    kept_.kept.push_back(box);
+    taken_.add(box);
+  }
+
+  void walls() {
+    for (const WallLine& wall : wallLines(layout_, content_.room, frame_))
+      add(drawn(linePath(wall.line.p1(), wall.line.p2()), inks().ink, wall.width));
+    // Where two walls meet at an inner corner they reach into the floor; the floor covers that.
+    add(filled(polygonPath(frame_(outline_)), kPaperWhite));
+  }
+
+  void fixtures() {
+    for (const layout::Fixture& f : layout_.fixtures) {
+      const QPolygonF shape = frame_(layout::outlineInPlan(f.footprint, f.at, f.turn));
+      if (!isHere(shape)) continue;
+      Shape drawn_shape = drawn(polygonPath(shape), inks().hatch, 0.25);
+      drawn_shape.fill = inks().fixture;
+      add(drawn_shape);
+    }
+  }
+
+  bool isHere(const QPolygonF& shape) const {
+    return frame_(outline_).containsPoint(shape.boundingRect().center(), Qt::OddEvenFill);
+  }
+
+  void machines() {
+    for (const layout::Machine& m : layout_.machines) {
+      if (!frame_(outline_).containsPoint(frame_(m.at), Qt::OddEvenFill)) continue;
+      const QPolygonF shape = frame_(layout::outlineInPlan(m.footprint, m.at, m.turn));
+      Shape body = drawn(polygonPath(shape), inks().ink, 0.35);
+      body.fill = inks().machine;
+      add(body);
+      machines_.push_back({QString::fromStdString(m.name.empty() ? m.id : m.name), shape.boundingRect()});
+      kept_.dear.push_back({shape.boundingRect(), 10});
+    }
+  }
+
+  // To where it leaves the room, with an arrow there.
+  void route() {
+    const QPolygonF room = frame_(outline_);
+    QPolygonF way;
+    for (const geometry::Point& p : content_.phone.path) {
+      const QPointF at = frame_(p);
+      if (!way.isEmpty() && !room.containsPoint(at, Qt::OddEvenFill) && distanceOutside(at) > 0.2) {
+        way << way.back() + (at - way.back()) * 0.6;
+        break;
+      }
+      way << at;
+    }
+    if (way.size() < 2) return;
+    QPainterPath path(way.front());
+    for (const QPointF& p : way) path.lineTo(p);
+    Shape line = drawn(path, inks().selection, kRoute_mm);
+    line.dash = {3, 1.6};
+    add(line);
+    arrow(QLineF(way[way.size() - 2], way.back()));
+    for (qsizetype i = 1; i < way.size(); ++i) taken_.add(QLineF(way[i - 1], way[i]));
+    const QPointF end = way.back();
+    kept_.dear.push_back({QRectF(end - QPointF(2, 2), end + QPointF(2, 2)), 20});
+  }
+
+  double distanceOutside(QPointF p) const {
+    double nearest = 1e9;
+    for (std::size_t i = 0; i < outline_.size(); ++i) {
+      const QLineF wall(frame_(outline_[i]), frame_(outline_[(i + 1) % outline_.size()]));
+      const QPointF d = wall.p2() - wall.p1();
+      const double squared = QPointF::dotProduct(d, d);
+      const double t =
+          squared > 0 ? std::clamp(QPointF::dotProduct(p - wall.p1(), d) / squared, 0.0, 1.0) : 0;
+      nearest = std::min(nearest, QLineF(p, wall.p1() + t * d).length());
+    }
+    return nearest;
+  }
+
+  void arrow(const QLineF& last) {
+    if (last.length() < 1e-6) return;
+    const QPointF d = (last.p2() - last.p1()) / last.length(), n(-d.y(), d.x());
+    QPolygonF head;
+    head << last.p2() + 1.6 * d << last.p2() - 1.8 * d + 1.5 * n << last.p2() - 1.8 * d - 1.5 * n;
+    add(filled(polygonPath(head), inks().selection));
+  }
+
+  void bars() {
+    eachListed([&](const Listed& l) {
+      if (l.line.a == l.line.b || l.ground != plan::Ground::Stop) return;
+      const QLineF bar(frame_(l.line.a), frame_(l.line.b));
+      add(drawn(linePath(bar.p1(), bar.p2()), inks().stop_ground, 2 * kBar_mm));
+      add(drawn(linePath(bar.p1(), bar.p2()), inks().stop_sign, kBar_mm));
+    });
+  }
+
+  template <class Visit>
+  void eachListed(Visit&& visit) const {
+    for (const Group& group : content_.groups)
+      for (const Listed& l : group.stops) visit(l);
+    for (const Listed& l : content_.not_stops) visit(l);
+  }
+
+  // The dot where the reader stands before the wall that the poster hangs on; up is through that wall.
+  void youAreHere() {
+    const QPointF at = frame_(content_.viewer.at) + QPointF(0, 3);
+    Shape ring = drawn(disc(at, 5), inks().selection, 0.9);
+    ring.fill = kPaperWhite;
+    add(ring);
+    add(filled(disc(at, 2.4), inks().selection));
+    keep(QRectF(at - QPointF(3, 3), QSizeF(6, 6)));
+    nameOutside(sayEach(languages_, texts::kYouAreHere).join(" / "), frame_(content_.viewer.at),
+                QPointF(0, -1), sizes_.name_cap * 1.2, true, inks().selection);
+  }
+
+  void doors() {
+    for (const DoorWay& way : doorWays(layout_, content_.room, frame_)) {
+      const QPointF wide = way.out * (kStructuralWall_mm + 0.1);
+      QPolygonF gap;
+      gap << way.opening.p1() << way.opening.p2() << way.opening.p2() + wide << way.opening.p1() + wide;
+      add(filled(polygonPath(gap), kPaperWhite));
+      for (const QPointF jamb : {way.opening.p1(), way.opening.p2()})
+        add(drawn(linePath(jamb, jamb + wide), inks().ink, 0.35));
+      nameOutside(nameOf(way), way.opening.center(), way.out, sizes_.name_cap, false, inks().ink);
+    }
+  }
+
+  QString nameOf(const DoorWay& way) const {
+    if (way.to == layout::kOutside) return sayEach(languages_, texts::kOutside).join(" / ");
+    for (const layout::Room& r : layout_.rooms)
+      if (r.id == way.to)
+        return languages_.front().say(texts::kTo).arg(QString::fromStdString(r.name.empty() ? r.id : r.name));
+    return {};
+  }
+
+  // Words outside the wall beside a place on it, moved so that they stay in the area and off each other.
+  void nameOutside(const QString& words, QPointF at, QPointF out, double cap, bool bold, QColor colour) {
+    const bool across = std::abs(out.x()) > std::abs(out.y());
+    const double most = across ? std::max(8.0, ringOf(sizes_).width() - kFromWall_mm - 1) : 60;
+    NameBlock name = nameBlock(words, most, cap, letters_, bold, colour);
+    const QSizeF half = name.box.size() / 2;
+    const double away = kFromWall_mm + (across ? half.width() : half.height());
+    for (const double aside : {0.0, 6.0, -6.0, 12.0, -12.0, 20.0, -20.0, 30.0, -30.0}) {
+      QPointF centre = at + out * away + QPointF(-out.y(), out.x()) * aside;
+      centre.setX(std::clamp(centre.x(), area_.left() + half.width(),
+                             std::max(area_.left() + half.width(), area_.right() - half.width())));
+      moveCentre(name, centre);
+      if (taken_.free(name.box)) break;
+    }
+    add(name);
+    keep(name.box);
+  }
+
+  void signs();
+  void drawSign(const Listed& listed, const PlacedCallOut& placed);
+  void drawPhone(const PlacedCallOut& placed);
+  void names();
+  void scaleBar();
+  double numberWidth() const { return 0.85 * sizes_.sign; }
+  QSizeF boxOf(const Listed& l) const {
+    const double side = l.cut_off ? sizes_.cutOff() : sizes_.sign;
+    return {side + numberWidth(), side};
+  }
+
+  struct Named {
+    QString name;
+    QRectF box;
+  };
+  const Content& content_;
+  const layout::Layout& layout_;
+  const Languages& languages_;
+  const Lettering& letters_;
+  QRectF area_;
+  Sizes sizes_;
+  const geometry::Polygon& outline_;
+  PlanFrame frame_;
+  PlanPicture picture_;
+  CallOutArea kept_;
+  Taken taken_;
+  std::vector<Named> machines_;
+};
+
+void Picture::drawSign(const Listed& listed, const PlacedCallOut& placed) {
+  const double side = placed.box.height();
+  const QRectF plate(placed.box.topLeft(), QSizeF(side, side));
+  const QRectF tag(placed.box.left() + side - 0.4, placed.box.center().y() - sizes_.sign * 0.36,
+                   placed.box.width() - side + 0.4, sizes_.sign * 0.72);
+  Shape paper = drawn(rectanglePath(tag), inks().ink, 0.25);
+  paper.fill = kPaperWhite;
+  add(paper);
+  const QString number = QString::number(listed.number);
+  double cap = 0.42 * sizes_.sign;
+  cap = std::min(cap, cap * (tag.width() - 0.8) / letters_.width(number, cap, true));
+  const double width = letters_.width(number, cap, true);
+  add(Text{number, {tag.center().x() - width / 2 + 0.2, tag.center().y() + cap / 2}, cap, true, inks().ink});
+  add(Sign{listed.symbol, listed.ground, plate});
+}
+
+void Picture::drawPhone(const PlacedCallOut& placed) {
+  add(Sign{"phone", plan::Ground::Phone, placed.box});
+}
+
+void Picture::signs() {
+  std::vector<CallOut> call_outs;
+  std::vector<const Listed*> listed;
+  eachListed([&](const Listed& l) {
+    call_outs.push_back({frame_(geometry::at(l.line, 0.5)), boxOf(l)});
+    listed.push_back(&l);
+  });
+  for (const geometry::Point& phone : content_.phones_here)
+    call_outs.push_back({frame_(phone), QSizeF(sizes_.cutOff(), sizes_.cutOff())});
+
+  const auto placed = placeCallOuts(call_outs, kept_);
+  picture_.signs_placed = placed.has_value();
+  if (!placed) return;
+  for (const PlacedCallOut& p : *placed) {
+    taken_.add(p.box);
+    if (!p.led()) continue;
+    taken_.add(p.leader);
+    add(drawn(linePath(p.leader.p1(), p.leader.p2()), kPaperWhite, kLeader_mm * 3));
+    add(drawn(linePath(p.leader.p1(), p.leader.p2()), inks().ink, kLeader_mm));
+  }
+  for (const PlacedCallOut& p : *placed)
+    if (p.led()) add(filled(disc(p.leader.p1(), kDot_mm), inks().ink));
+  for (std::size_t i = 0; i < placed->size(); ++i)
+    i < listed.size() ? drawSign(*listed[i], (*placed)[i]) : drawPhone((*placed)[i]);
+}
+
+void Picture::names() {
+  for (std::size_t i = 0; i < machines_.size(); ++i) {
+    std::vector<QRectF> others;
+    for (std::size_t k = 0; k < machines_.size(); ++k)
+      if (k != i) others.push_back(machines_[k].box);
+    const auto name = placeName(machines_[i].name, machines_[i].box, picture_.room, sizes_.name_cap, letters_,
+                                taken_, others);
+    if (!name) {
+      picture_.unnamed << machines_[i].name;
+      continue;
+    }
+    add(*name);
+    taken_.add(name->box);
+  }
+}
+
+// Below the plan at the left: a few whole metres, and the scale as numbers.
+void Picture::scaleBar() {
+  const double metre = 1000.0 / frame_.scale();
+  const int metres = std::max(1, static_cast<int>(40 / metre));
+  const double y = area_.bottom() + 3, x = area_.left();
+  for (int m = 0; m < metres; ++m) {
+    Shape part = drawn(rectanglePath({x + m * metre, y, metre, 1.4}), inks().ink, 0.25);
+    part.fill = m % 2 == 0 ? inks().ink : kPaperWhite;
+    add(part);
+  }
+  add(Text{QStringLiteral("%1 m    1 : %2").arg(metres).arg(frame_.scale()),
+           {x + metres * metre + 2, y + 2},
+           2.2,
+           false,
+           inks().ink});
+}
+
+}  // namespace
+
+QSizeF ringOf(const Sizes& sizes) {
+  // A cut-off with its number, and at top and bottom a name between it and the wall.
+  return {sizes.cutOff() + 0.85 * sizes.sign + 4, sizes.cutOff() + 4};
+}
+
+PlanPicture planPicture(const Content& content, const layout::Layout& layout, const Languages& languages,
+                        const Lettering& letters, QRectF area, int scale, const Sizes& sizes) {
+  return Picture(content, layout, languages, letters, area, scale, sizes).draw();
+}
+
+}  // namespace stopwalk::poster

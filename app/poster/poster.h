@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "app/poster/content.h"
+#include "app/poster/furniture.h"
+#include "app/poster/page.h"
+#include "app/poster/paper.h"
+#include "app/poster/words.h"
+
+namespace stopwalk::poster {
+
+struct Wish {
+  Paper paper = *paperOf("a3");
+  std::optional<bool> landscape;  // nothing: whichever shows the room larger
+  Languages languages{Language("en")};
+  QString family;  // of the letters; must be there
+};
+
+// What the poster does not do as it should, in a sentence; never met by shrinking it silently.
+struct Shortfall {
+  QString text;
+  bool bars = false;  // there is no poster
+};
+
+struct Poster {
+  std::optional<Document> document;
+  std::vector<Shortfall> shortfalls;
+  int scale = 0;
+};
+
+// One room's poster: the best of many arrangements, chosen by rule. The same input gives the same poster.
+Poster makePoster(const Content& content, const About& about, const Wish& wish);
+
+}  // namespace stopwalk::poster

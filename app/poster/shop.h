@@ -1,0 +1,33 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/poster/poster.h"
+#include "core/audit/context.h"
+
+namespace stopwalk::poster {
+
+// One layout made ready for the posters of its rooms. Keeps references to the layout, kinds and profile.
+class Shop {
+ public:
+  Shop(const layout::Layout& layout, const layout::DeviceKinds& kinds, const audit::Profile& profile,
+       std::string sha256);
+
+  // Why there can be no poster of the room: a clause; empty: there can.
+  std::string whyNot(std::size_t room) const;
+  // Hanging there; where nothing is said, on the longest free stretch of wall.
+  Poster poster(std::size_t room, const std::optional<Viewer>& viewer, const Wish& wish) const;
+  Content content(std::size_t room, const std::optional<Viewer>& viewer) const;
+
+  const audit::Context& open() const { return open_; }
+
+ private:
+  const layout::Layout& layout_;
+  std::string sha256_;
+  audit::Context open_, after_;
+};
+
+}  // namespace stopwalk::poster

@@ -1,0 +1,173 @@
+#include "app/poster/table.h"
+
+#include <algorithm>
+
+#include "app/poster/colours.h"
+#include "app/poster/texts.h"
+
+namespace stopwalk::poster {
+namespace {
+
+constexpr std::size_t kMostNames = 6;  // of machines in a sentence
+
+QString named(const std::vector<std::string>& names, const Language& language) {
+  QStringList shown;
+  for (std::size_t i = 0; i < std::min(names.size(), kMostNames); ++i)
+    shown << QString::fromStdString(names[i]);
+  const QString listed = shown.join(", ");
+  if (names.size() <= kMostNames) return listed;
+  return language.say(texts::kAndMore).arg(listed).arg(names.size() - kMostNames);
+}
+
+QString spanWords(const Listed& listed, const Language& language) {
+  switch (listed.span.of) {
+    case Span::Of::ItsMachine:
+      return {};
+    case Span::Of::EveryMachineHere:
+      return language.say(texts::kStopsEveryMachineHere);
+    case Span::Of::EveryMachine:
+      return language.say(texts::kStopsEveryMachine);
+    case Span::Of::Nothing:
+      return language.say(texts::kStopsNothing);
+    case Span::Of::Named:
+      break;
+  }
+  const char* text = listed.machine.empty() ? texts::kStopsOnly
+                     : listed.span.own      ? texts::kAlsoStops
+                                            : texts::kStopsOthers;
+  return language.say(text).arg(named(listed.span.others, language));
+}
+
+class Table {
+ public:
+  Table(const Languages& languages, const Lettering& letters, double width, const Sizes& sizes)
+      : languages_(languages), letters_(letters), width_(width), sizes_(sizes) {}
+
+  Block heading(const QStringList& texts, bool first) const {
+    Block block;
+    block.opens = true;
+    Writer writer(block, letters_);
+    if (!first) writer.gap(0.5 * cap());
+    writer.paragraph(texts.join(" / "), 0, width_, cap() * 1.15, true);
+    const double y = block.height + 0.6;
+    block.marks.push_back(drawn(linePath({0, y}, {width_, y}), inks().ink, 0.35));
+    writer.gap(2);
+    return block;
+  }
+
+  // Its name, then a block a stop, so that a long one may go on in the next column.
+  void group(std::vector<Block>& blocks, const Group& group) const {
+    Block& name = blocks.emplace_back();
+    name.opens = true;
+    Writer(name, letters_)
+        .paragraph(group.machine.empty() ? sayEach(languages_, texts::kOnWalls).join(" / ")
+                                         : QString::fromStdString(group.machine),
+                   0, width_, cap(), true);
+    for (const Listed& l : group.stops) row(blocks.emplace_back(), l, false);
+    if (group.stops.empty() || !group.use_instead.empty()) instead(blocks.emplace_back(), group);
+    // What is done then is read with the last of its stops.
+    if (!group.after_stop.empty())
+      Writer(blocks.back(), letters_)
+          .paragraph(languages_.front().say(texts::kAfter).arg(QString::fromStdString(group.after_stop)),
+                     textLeft(), width_, cap());
+    blocks.back().opens = false;
+    close(blocks.back());
+  }
+
+  Block notStop(const Listed& listed) const {
+    Block block;
+    row(block, listed, true);
+    close(block);
+    return block;
+  }
+
+  Block sentence(const QStringList& sentences) const {
+    Block block;
+    Writer writer(block, letters_);
+    for (const QString& s : sentences) writer.paragraph(s, 0, width_, cap());
+    close(block);
+    return block;
+  }
+
+ private:
+  double cap() const { return sizes_.table_cap; }
+  double sign() const { return std::max(2 * cap(), kLeastSign_mm); }
+  double numberWidth() const { return 2.2 * cap(); }
+  double textLeft() const { return numberWidth() + sign() + 0.6 * cap(); }
+
+  // Number, picture, words.
+  void row(Block& block, const Listed& listed, bool with_machine) const {
+    const double top = block.height;
+    const double side = listed.cut_off ? sign() * 1.2 : sign();
+    block.marks.push_back(
+        Text{QString::number(listed.number), {0, top + (side + cap()) / 2 + 0.4}, cap(), true});
+    block.marks.push_back(Sign{listed.symbol, listed.ground, QRectF(numberWidth(), top + 0.4, side, side)});
+
+    Writer writer(block, letters_);
+    const double left = textLeft() + side - sign();
+    const double line = Lettering::lineOf(cap());
+    if (side > line) writer.gap(std::min(0.4 + (side - line) / 2, 0.5 * cap()));
+    if (with_machine && !listed.machine.empty())
+      writer.paragraph(QString::fromStdString(listed.machine), left, width_, cap(), true);
+    QStringList said;
+    for (const Language& language : languages_) said << wordsOf(listed, language).join(' ');
+    said.removeDuplicates();
+    for (const QString& words : said) writer.paragraph(words, left, width_, cap());
+    block.height = std::max(block.height, top + side + 0.8);
+  }
+
+  void instead(Block& block, const Group& group) const {
+    Writer writer(block, letters_);
+    QStringList numbers;
+    for (const int number : group.use_instead) numbers << QString::number(number);
+    for (const Language& language : languages_)
+      writer.paragraph(numbers.isEmpty() ? language.say(texts::kNoStop)
+                                         : language.say(texts::kNoStopUse).arg(numbers.join(", ")),
+                       textLeft(), width_, cap(), numbers.isEmpty());
+  }
+
+  void close(Block& block) const {
+    const double y = block.height + 0.5;
+    block.marks.push_back(drawn(linePath({0, y}, {width_, y}), inks().hatch, 0.2));
+    block.height += 1.5;
+  }
+
+  const Languages& languages_;
+  const Lettering& letters_;
+  double width_;
+  Sizes sizes_;
+};
+
+}  // namespace
+
+QStringList wordsOf(const Listed& listed, const Language& language) {
+  QStringList said;
+  if (listed.ground == plan::Ground::Start) return {language.say(texts::kGuardedStart)};
+  if (listed.ground == plan::Ground::Plain)
+    return {language.say(listed.label) + ":", language.say(texts::kStopsNothing)};
+  said << language.say(listed.instruction);
+  if (listed.held) said << language.say(texts::kHeld);
+  if (const QString span = spanWords(listed, language); !span.isEmpty()) said << span;
+  return said;
+}
+
+std::vector<Block> tableBlocks(const Content& content, const Languages& languages, const Lettering& letters,
+                               double width, const Sizes& sizes) {
+  const Table table(languages, letters, width, sizes);
+  std::vector<Block> blocks;
+  blocks.push_back(table.heading(sayEach(languages, texts::kHowToStop), true));
+  if (!content.cut_off_rooms.empty()) {
+    QStringList rooms, said;
+    for (const std::string& room : content.cut_off_rooms) rooms << QString::fromStdString(room);
+    for (const QString& text : sayEach(languages, texts::kCutOffElsewhere))
+      said << text.arg(rooms.join(", "));
+    blocks.push_back(table.sentence(said));
+  }
+  for (const Group& group : content.groups) table.group(blocks, group);
+  if (content.not_stops.empty()) return blocks;
+  blocks.push_back(table.heading(sayEach(languages, texts::kNotStops), false));
+  for (const Listed& listed : content.not_stops) blocks.push_back(table.notStop(listed));
+  return blocks;
+}
+
+}  // namespace stopwalk::poster

@@ -1,0 +1,124 @@
+#include "app/poster/viewer.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <vector>
+
+#include "core/geometry/polygon.h"
+#include "core/geometry/segment.h"
+
+namespace stopwalk::poster {
+namespace {
+
+using geometry::Point;
+using geometry::Segment;
+using geometry::Stretch;
+
+constexpr double kArm_mm = 450;   // the reader before the wall: common practice
+constexpr double kFrame_mm = 50;  // from the poster's edge to what stands beside it
+
+// Away from the inside of the room, out through the wall.
+Point outwards(const geometry::Polygon& outline, Segment wall) {
+  const Point left = geometry::leftOf(geometry::unit(wall.b - wall.a));
+  return geometry::signedArea(outline) > 0 ? -left : left;
+}
+
+double degreesOf(Point direction) {
+  return std::atan2(direction.y, direction.x) * 180 / std::numbers::pi;
+}
+
+struct Wall {
+  Segment line;
+  Point out;
+  Stretch free;  // along the line, mm: the longest without doors and without things against it
+};
+
+// What of the wall a thing takes: its corners that stand within reach of a reader before the wall.
+void take(std::vector<Stretch>& taken, const Wall& wall, const geometry::Polygon& thing, double depth_mm) {
+  const geometry::Frame frame = geometry::frameOf(wall.line);
+  double low = std::numeric_limits<double>::infinity(), high = -low, nearest = low;
+  for (const Point& corner : thing) {
+    const Point p = frame.in(corner);
+    low = std::min(low, p.x);
+    high = std::max(high, p.x);
+    nearest = std::min(nearest, std::abs(p.y));
+  }
+  if (nearest < depth_mm) taken.push_back({low - kFrame_mm, high + kFrame_mm});
+}
+
+Stretch longestFree(double length, std::vector<Stretch> taken) {
+  std::ranges::sort(taken, {}, &Stretch::from);
+  taken.push_back({length, length});
+  Stretch best{0, 0};
+  double free_from = 0;
+  for (const Stretch& t : taken) {
+    if (t.from - free_from > best.to - best.from) best = {free_from, std::min(t.from, length)};
+    free_from = std::max(free_from, t.to);
+  }
+  return best.to > best.from ? best : Stretch{0, length};
+}
+
+std::vector<Wall> wallsOf(const layout::Layout& layout, std::size_t room) {
+  const geometry::Polygon outline = geometry::withoutRepeats(layout.rooms[room].outline);
+  std::vector<Wall> walls;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    Wall wall{geometry::edgeOf(outline, i), {}, {}};
+    wall.out = outwards(outline, wall.line);
+    std::vector<Stretch> taken;
+    const Point along = geometry::unit(wall.line.b - wall.line.a);
+    for (const layout::Door& d : layout.doors)
+      take(taken, wall, {d.at - 0.5 * d.width * along, d.at + 0.5 * d.width * along}, kArm_mm);
+    for (const layout::Machine& m : layout.machines)
+      take(taken, wall, layout::outlineInPlan(m.footprint, m.at, m.turn), kArm_mm);
+    for (const layout::Fixture& f : layout.fixtures)
+      take(taken, wall, layout::outlineInPlan(f.footprint, f.at, f.turn), kArm_mm);
+    wall.free = longestFree(geometry::length(wall.line.b - wall.line.a), taken);
+    walls.push_back(wall);
+  }
+  return walls;
+}
+
+double freeLength(const Wall& wall) {
+  return wall.free.to - wall.free.from;
+}
+
+Point middleOfFree(const Wall& wall) {
+  const double length = geometry::length(wall.line.b - wall.line.a);
+  return geometry::at(wall.line, (wall.free.from + wall.free.to) / 2 / length);
+}
+
+}  // namespace
+
+Point Viewer::stands() const {
+  return at - kArm_mm * geometry::direction(up_deg);
+}
+
+std::optional<Viewer> viewerNear(const layout::Layout& layout, std::size_t room, Point place) {
+  const std::vector<Wall> walls = wallsOf(layout, room);
+  if (walls.empty()) return std::nullopt;
+  const Wall& wall =
+      *std::ranges::min_element(walls, {}, [&](const Wall& w) { return geometry::distance(w.line, place); });
+  return Viewer{geometry::nearestPoint(wall.line, place), degreesOf(wall.out)};
+}
+
+std::optional<Viewer> viewerLooking(const layout::Layout& layout, std::size_t room, double up_deg) {
+  const std::vector<Wall> walls = wallsOf(layout, room);
+  if (walls.empty()) return std::nullopt;
+  const Point up = geometry::direction(up_deg);
+  // Of walls faced equally well, within a degree or two, the one with the most room for a poster.
+  const Wall& wall = *std::ranges::max_element(walls, {}, [&](const Wall& w) {
+    return std::pair(std::round(50 * geometry::dot(w.out, up)), freeLength(w));
+  });
+  return Viewer{middleOfFree(wall), up_deg};
+}
+
+std::optional<Viewer> usualViewer(const layout::Layout& layout, std::size_t room) {
+  const std::vector<Wall> walls = wallsOf(layout, room);
+  if (walls.empty()) return std::nullopt;
+  const Wall& wall = *std::ranges::max_element(walls, {}, freeLength);
+  return Viewer{middleOfFree(wall), degreesOf(wall.out)};
+}
+
+}  // namespace stopwalk::poster
