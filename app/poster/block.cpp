@@ -79,7 +79,10 @@ std::vector<std::size_t> flow(const std::vector<Block>& blocks, const std::vecto
     const std::size_t first = next;
     double used = 0;
     while (next < blocks.size() && used + blocks[next].height <= height) used += blocks[next++].height;
+    const std::size_t most = next;
     while (next < blocks.size() && next > first && blocks[next - 1].opens) --next;
+    // Longer than the whole column: divided, but not after its name alone.
+    if (next == first && most > first + 1 && used > 0.5 * height) next = most;
     taken.push_back(next - first);
   }
   return taken;

@@ -11,7 +11,7 @@ namespace stopwalk::poster {
 struct Block {
   double height = 0;
   std::vector<Mark> marks;
-  bool opens = false;  // must not stand last in a column: a heading
+  bool opens = false;  // what comes next belongs to it: not the last of a column
 };
 
 void shift(std::vector<Mark>& marks, QPointF by);
@@ -39,8 +39,8 @@ class Writer {
   const Lettering& letters_;
 };
 
-// What the columns take, in order, each of its own height; a heading goes with what follows it. Returns for
-// each column the number of blocks in it; the rest does not fit.
+// What the columns take, in order, each of its own height; what belongs together stays so, unless it is
+// longer than a column. Returns for each column the number of blocks in it; the rest does not fit.
 std::vector<std::size_t> flow(const std::vector<Block>& blocks, const std::vector<double>& heights);
 
 }  // namespace stopwalk::poster

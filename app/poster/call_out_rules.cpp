@@ -58,9 +58,11 @@ bool meets(const QLineF& line, const QRectF& box) {
 bool standsAlone(std::size_t i, const PlacedCallOut& placed, const std::vector<CallOut>& all,
                  const CallOutArea& area) {
   if (!area.all.contains(placed.box)) return false;
-  for (const QRectF& kept : area.kept)
-    if (overlap(placed.box, kept, kBetweenBoxes_mm) || (placed.led() && meets(placed.leader, kept)))
-      return false;
+  for (const QRectF& kept : area.kept) {
+    if (overlap(placed.box, kept, kBetweenBoxes_mm)) return false;
+    // From within it there is no way out but across.
+    if (placed.led() && meets(placed.leader, kept) && !kept.contains(all[i].anchor)) return false;
+  }
   for (std::size_t k = 0; k < all.size(); ++k) {
     if (k == i) continue;
     const double clear = clearOf(all[i].anchor, all[k].anchor);

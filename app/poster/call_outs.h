@@ -19,7 +19,7 @@ struct CallOut {
 struct CallOutArea {
   QRectF all;                // every box lies within
   QRectF room;               // the drawing; between it and `all` there is a ring for boxes
-  std::vector<QRectF> kept;  // neither covered nor crossed
+  std::vector<QRectF> kept;  // neither covered nor crossed, but by a leader from within it
   struct Dear {
     QRectF box;
     double cost;  // of covering it whole

@@ -26,6 +26,7 @@ struct Span {
   Of of = Of::Nothing;
   bool own = false;                 // its own machine is among them
   std::vector<std::string> others;  // names of machines
+  bool operator==(const Span&) const = default;
 };
 
 struct Listed {

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "app/poster/colours.h"
 #include "app/poster/furniture.h"
@@ -33,7 +34,10 @@ QString identity(const Content& content, const About& about, const Language& lan
 }
 
 QString sizesText(const Language& language, double title_cap, const Sizes& sizes) {
-  const auto number = [](double value) { return QString::number(value, 'g', 3); };
+  // Rounded down: not more is promised than there is.
+  const auto number = [](double value) {
+    return QString::number(std::floor(value * 10 + 1e-6) / 10, 'g', 4);
+  };
   return language.say(texts::kSizes)
       .arg(number(title_cap), number(readTo_m(title_cap)), number(sizes.table_cap),
            number(readTo_m(sizes.table_cap)), number(sizes.sign), number(recognisedTo_m(sizes.sign)));

@@ -23,6 +23,8 @@ inline constexpr std::size_t kShortHash = 12;
 Block headerOf(const Content& content, const Languages& languages, const Lettering& letters, QSizeF page);
 // The letters of the title, mm.
 double titleCap(QSizeF page);
+// Those of the room's name, which may be long.
+double roomCap(const Content& content, const Languages& languages, const Lettering& letters, QSizeF page);
 // On the pages after the first: one small line.
 Block goesOnHeader(const Content& content, const Languages& languages, const Lettering& letters, double width,
                    std::size_t page, std::size_t pages);

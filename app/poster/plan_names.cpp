@@ -39,7 +39,7 @@ std::vector<QPointF> besides(const QRectF& footprint, QSizeF size) {
 }  // namespace
 
 bool Taken::free(const QRectF& box) const {
-  return std::ranges::none_of(boxes_, [&](const QRectF& b) { return overlap(box, b, 0.3); }) &&
+  return std::ranges::none_of(boxes_, [&](const QRectF& b) { return overlap(box, b, 0.7); }) &&
          std::ranges::none_of(lines_,
                               [&](const QLineF& l) { return meets(l, box.adjusted(-0.3, -0.3, 0.3, 0.3)); });
 }

@@ -59,6 +59,7 @@ class Picture {
     youAreHere();
     doors();
     signs();
+    routeLength();
     names();
     scaleBar();
     return std::move(picture_);
@@ -126,9 +127,48 @@ class Picture {
     line.dash = {3, 1.6};
     add(line);
     arrow(QLineF(way[way.size() - 2], way.back()));
-    for (qsizetype i = 1; i < way.size(); ++i) taken_.add(QLineF(way[i - 1], way[i]));
+    for (qsizetype i = 1; i < way.size(); ++i) way_.push_back(QLineF(way[i - 1], way[i]));
     const QPointF end = way.back();
     kept_.dear.push_back({QRectF(end - QPointF(2, 2), end + QPointF(2, 2)), 20});
+  }
+
+  // Beside the route, from its middle on, wherever nothing else is.
+  void routeLength() {
+    if (way_.empty()) return;
+    const double cap = sizes_.name_cap * 1.1;
+    NameBlock length =
+        nameBlock(walkText(content_.phone.length_mm), 60, cap, letters_, true, inks().selection);
+    const QSizeF half = length.box.size() / 2;
+    for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9})
+      for (const int side : {1, -1}) {
+        const auto [at, along] = onWay(part);
+        const double away = 1.2 + std::abs(along.y()) * half.width() + std::abs(along.x()) * half.height();
+        moveCentre(length, at + side * away * QPointF(-along.y(), along.x()));
+        if (!picture_.room.contains(length.box) || !taken_.free(length.box) || coversMachine(length.box))
+          continue;
+        add(length);
+        taken_.add(length.box);
+        for (const QLineF& piece : way_) taken_.add(piece);
+        return;
+      }
+    for (const QLineF& piece : way_) taken_.add(piece);
+  }
+
+  bool coversMachine(const QRectF& box) const {
+    return std::ranges::any_of(machines_, [&](const Named& m) { return m.box.intersects(box); });
+  }
+
+  // A place on the route and the direction there.
+  std::pair<QPointF, QPointF> onWay(double part) const {
+    double whole = 0;
+    for (const QLineF& piece : way_) whole += piece.length();
+    double left = part * whole;
+    for (const QLineF& piece : way_) {
+      if (left <= piece.length() && piece.length() > 0)
+        return {piece.pointAt(left / piece.length()), (piece.p2() - piece.p1()) / piece.length()};
+      left -= piece.length();
+    }
+    return {};
   }
 
   double distanceOutside(QPointF p) const {
@@ -200,10 +240,18 @@ class Picture {
     return {};
   }
 
+  double longestWord(const QString& words, double cap, bool bold) const {
+    double longest = 0;
+    for (const QString& word : words.split(' ')) longest = std::max(longest, letters_.width(word, cap, bold));
+    return longest;
+  }
+
   // Words outside the wall beside a place on it, moved so that they stay in the area and off each other.
   void nameOutside(const QString& words, QPointF at, QPointF out, double cap, bool bold, QColor colour) {
     const bool across = std::abs(out.x()) > std::abs(out.y());
     const double most = across ? std::max(8.0, ringOf(sizes_).width() - kFromWall_mm - 1) : 60;
+    while (cap > kLeastLetter_mm * 1.02 && longestWord(words, cap, bold) > most) cap *= 0.95;
+    cap = std::max(cap, kLeastLetter_mm * 1.02);
     NameBlock name = nameBlock(words, most, cap, letters_, bold, colour);
     const QSizeF half = name.box.size() / 2;
     const double away = kFromWall_mm + (across ? half.width() : half.height());
@@ -223,7 +271,7 @@ class Picture {
   void drawPhone(const PlacedCallOut& placed);
   void names();
   void scaleBar();
-  double numberWidth() const { return 0.85 * sizes_.sign; }
+  double numberWidth() const { return kNumberPart * sizes_.sign; }
   QSizeF boxOf(const Listed& l) const {
     const double side = l.cut_off ? sizes_.cutOff() : sizes_.sign;
     return {side + numberWidth(), side};
@@ -245,6 +293,7 @@ class Picture {
   CallOutArea kept_;
   Taken taken_;
   std::vector<Named> machines_;
+  std::vector<QLineF> way_;  // the route, as far as it is drawn
 };
 
 void Picture::drawSign(const Listed& listed, const PlacedCallOut& placed) {
@@ -330,7 +379,7 @@ void Picture::scaleBar() {
 
 QSizeF ringOf(const Sizes& sizes) {
   // A cut-off with its number, and at top and bottom a name between it and the wall.
-  return {sizes.cutOff() + 0.85 * sizes.sign + 4, sizes.cutOff() + 4};
+  return {sizes.cutOff() + kNumberPart * sizes.sign + 4, sizes.cutOff() + 4};
 }
 
 PlanPicture planPicture(const Content& content, const layout::Layout& layout, const Languages& languages,

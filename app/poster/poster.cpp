@@ -1,6 +1,7 @@
 #include "app/poster/poster.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 
@@ -14,9 +15,17 @@ namespace stopwalk::poster {
 namespace {
 
 constexpr double kGap_mm = 4;
-constexpr std::size_t kMostDrawn = 40;  // arrangements drawn before giving up
-constexpr double kPageCost = 1.2;       // a second page is as bad as a plan of a third the size
-constexpr double kLetterGain = 0.5;
+// What is weighed in choosing: the plan's scale, by its logarithm, against the rest.
+constexpr double kPageCost = 1.2;
+constexpr double kElsewhereCost = 0.6;  // of a table that is not on the first page at all
+constexpr double kLetterGain = 0.5;     // by the logarithm of the table's letters
+constexpr double kSignGain = 0.3;       // by that of the signs
+constexpr double kCrowdCost = 3;        // of signs that cover the whole floor
+constexpr double kTinyCost = 0.04;      // of a machine too small for its name
+constexpr double kTiny_mm = 9;          // on paper
+constexpr double kUnnamedCost = 0.05;   // of a machine without its name on the plan
+constexpr std::size_t kMostDrawn = 60;  // arrangements drawn before giving up
+constexpr std::size_t kMostGood = 10;   // that could be taken, before the best of them is
 
 struct Choice {
   Arrangement arrangement;
@@ -32,30 +41,55 @@ class Maker {
         about_(about),
         wish_(wish),
         letters_(wish.family),
-        room_(turnedSize(about.layout.rooms[content.room].outline, content.viewer.up_deg)) {}
+        room_(turnedSize(about.layout.rooms[content.room].outline, content.viewer.up_deg)) {
+    for (const layout::Machine& m : about.layout.machines) {
+      const bool here = std::ranges::any_of(
+          content.groups, [&](const Group& g) { return g.machine == (m.name.empty() ? m.id : m.name); });
+      if (here)
+        widths_mm_.push_back(
+            turnedSize(layout::outlineInPlan(m.footprint, m.at, m.turn), content.viewer.up_deg).width());
+    }
+  }
 
   Poster make() {
     std::vector<Choice> choices = choicesByCost();
     choices.resize(std::min(choices.size(), kMostDrawn));
+    const Choice* best = nullptr;
+    PlanPicture best_plan;
+    double least = 0;
+    std::size_t good = 0;
     for (const Choice& choice : choices) {
+      if (best && (choice.cost >= least || good >= kMostGood)) break;
       PlanPicture plan = planPicture(content_, about_.layout, wish_.languages, letters_,
                                      choice.arrangement.plan, choice.scale, choice.arrangement.sizes);
-      if (plan.signs_placed) return finished(choice, std::move(plan));
+      if (!plan.signs_placed) continue;
+      ++good;
+      const double cost = choice.cost + kUnnamedCost * static_cast<double>(plan.unnamed.size());
+      if (best && cost >= least) continue;
+      best = &choice;
+      best_plan = std::move(plan);
+      least = cost;
     }
-    return {};
+    return best ? finished(*best, std::move(best_plan)) : Poster{};
   }
 
  private:
   using Table = std::vector<Block>;
 
-  QRectF bodyOf(QSizeF page) const {
+  QRectF bodyOf(QSizeF page) {
     const double header = headerOf(content_, wish_.languages, letters_, page).height;
     const double foot = footFor(page, Sizes{}).height;
     return QRectF(kMargin_mm, header + kGap_mm, page.width() - 2 * kMargin_mm,
                   page.height() - header - foot - 2 * kGap_mm - kMargin_mm);
   }
 
-  Block footFor(QSizeF page, const Sizes& sizes) const {
+  const Block& footFor(QSizeF page, const Sizes& sizes) {
+    Block& foot = feet_[{page.width(), sizes.table_cap, sizes.sign}];
+    if (foot.marks.empty()) foot = footNew(page, sizes);
+    return foot;
+  }
+
+  Block footNew(QSizeF page, const Sizes& sizes) const {
     return footOf(content_, about_, wish_.languages, letters_, page.width() - 2 * kMargin_mm, titleCap(page),
                   sizes);
   }
@@ -95,13 +129,29 @@ class Maker {
     Choice choice{a, scale, flow(tableFor(a.column_width, a.sizes), heights), 0};
     const std::size_t pages = pagesOf(choice);
     if (pages == 0) return std::nullopt;
-    choice.cost = std::log(scale) + kPageCost * static_cast<double>(pages - 1) -
-                  kLetterGain * std::log(a.sizes.table_cap) - 0.3 * std::log(a.sizes.sign);
+    const double elsewhere = 1 - static_cast<double>(sum(choice.taken)) /
+                                     static_cast<double>(tableFor(a.column_width, a.sizes).size());
+    choice.cost = std::log(scale) + kPageCost * static_cast<double>(pages - 1) + kElsewhereCost * elsewhere -
+                  kLetterGain * std::log(a.sizes.table_cap) - kSignGain * std::log(a.sizes.sign) +
+                  kCrowdCost * crowdOf(a.sizes, scale) + kTinyCost * tinyAt(scale);
     return choice;
   }
 
+  // How much of the floor the signs cover.
+  double crowdOf(const Sizes& sizes, int scale) const {
+    std::size_t signs = content_.not_stops.size();
+    for (const Group& group : content_.groups) signs += group.stops.size();
+    const double one = sizes.sign * (1 + kNumberPart) * sizes.sign;
+    return static_cast<double>(signs) * one * scale * scale / (room_.width() * room_.height());
+  }
+
+  double tinyAt(int scale) const {
+    return static_cast<double>(
+        std::ranges::count_if(widths_mm_, [&](double mm) { return mm / scale < kTiny_mm; }));
+  }
+
   // The columns of a page after the first.
-  std::vector<QRectF> furtherColumns(const Arrangement& a) const {
+  std::vector<QRectF> furtherColumns(const Arrangement& a) {
     const double top = goesOnHeader(content_, wish_.languages, letters_, a.page.width(), 2, 2).height;
     const double foot = footFor(a.page, a.sizes).height;
     const double free = a.page.width() - 2 * kMargin_mm;
@@ -132,7 +182,7 @@ class Maker {
     return pages;
   }
 
-  std::vector<std::size_t> onFurtherPage(const Arrangement& a, const Table& table, std::size_t done) const {
+  std::vector<std::size_t> onFurtherPage(const Arrangement& a, const Table& table, std::size_t done) {
     std::vector<double> heights;
     for (const QRectF& column : furtherColumns(a)) heights.push_back(column.height());
     return flow({table.begin() + static_cast<std::ptrdiff_t>(done), table.end()}, heights);
@@ -157,8 +207,8 @@ class Maker {
     return done;
   }
 
-  void putFoot(Page& page, const Sizes& sizes) const {
-    const Block foot = footFor(page.size, sizes);
+  void putFoot(Page& page, const Sizes& sizes) {
+    const Block& foot = footFor(page.size, sizes);
     put(page, foot, {kMargin_mm, page.size.height() - kMargin_mm - foot.height},
         page.size.width() - 2 * kMargin_mm);
   }
@@ -204,7 +254,9 @@ class Maker {
   const Wish& wish_;
   Lettering letters_;
   QSizeF room_;
+  std::vector<double> widths_mm_;  // of the room's machines as they are turned, mm of the shop
   std::map<std::pair<long, long>, Table> tables_;
+  std::map<std::array<double, 3>, Block> feet_;
 };
 
 void Maker::tell(Poster& poster, const QStringList& unnamed, std::size_t pages) const {
@@ -214,7 +266,11 @@ void Maker::tell(Poster& poster, const QStringList& unnamed, std::size_t pages) 
             .arg(wish_.paper.name)
             .arg(pages));
   if (!unnamed.isEmpty())
-    add(QStringLiteral("no room on the plan for the name of %1; the table has it").arg(unnamed.join(", ")));
+    add(QStringLiteral("no place on the plan for the name of %1; the table has it").arg(unnamed.join(", ")));
+  if (const double cap = roomCap(content_, wish_.languages, letters_, poster.document->pages.front().size);
+      cap < titleCap(poster.document->pages.front().size))
+    add(QStringLiteral("the room's name is too long for the header's letters: it is in letters of %1 mm")
+            .arg(cap, 0, 'f', 1));
   const layout::Site& site = about_.layout.site;
   QStringList missing;
   if (site.emergency_call.empty()) missing << "what to dial (`emergency_call`)";

@@ -14,7 +14,8 @@ inline constexpr double kPartition_mm = 0.6;
 inline constexpr int kSmallestScale = 250;
 // House rules: what is in the table is read from a step away, and the cut-off is found first.
 inline constexpr double kLeastTableLetter_mm = 4;
-inline constexpr double kCutOffOver = 1.4;  // of the other signs
+inline constexpr double kCutOffOver = 1.4;   // of the other signs
+inline constexpr double kNumberPart = 0.85;  // the number beside a sign, by the sign's width
 // Printers leave some 5 mm white (from memory).
 inline constexpr double kMargin_mm = 8;
 

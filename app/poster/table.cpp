@@ -8,6 +8,7 @@
 namespace stopwalk::poster {
 namespace {
 
+constexpr std::size_t kManyStops = 8;  // of one machine
 constexpr std::size_t kMostNames = 6;  // of machines in a sentence
 
 QString named(const std::vector<std::string>& names, const Language& language) {
@@ -41,14 +42,28 @@ QString spanWords(const Listed& listed, const Language& language) {
 class Table {
  public:
   Table(const Languages& languages, const Lettering& letters, double width, const Sizes& sizes)
-      : languages_(languages), letters_(letters), width_(width), sizes_(sizes) {}
+      : languages_(languages),
+        letters_(letters),
+        width_(width),
+        sizes_(sizes),
+        number_width_(2.2 * sizes.table_cap) {}
+
+  // Room for the widest of the numbers.
+  void makeRoom(const Content& content) {
+    for (const Group& g : content.groups)
+      for (std::size_t i = 0; i + 1 < g.stops.size(); ++i)
+        if (alike(g.stops[i], g.stops[i + 1]))
+          number_width_ = std::max(
+              number_width_,
+              letters_.width(numbers(g.stops[i].number, g.stops[i + 1].number), cap(), true) + 0.5 * cap());
+  }
 
   Block heading(const QStringList& texts, bool first) const {
     Block block;
     block.opens = true;
     Writer writer(block, letters_);
     if (!first) writer.gap(0.5 * cap());
-    writer.paragraph(texts.join(" / "), 0, width_, cap() * 1.15, true);
+    writer.paragraph(texts.join(" / "), 0, width_, cap(), true);
     const double y = block.height + 0.6;
     block.marks.push_back(drawn(linePath({0, y}, {width_, y}), inks().ink, 0.35));
     writer.gap(2);
@@ -63,7 +78,15 @@ class Table {
         .paragraph(group.machine.empty() ? sayEach(languages_, texts::kOnWalls).join(" / ")
                                          : QString::fromStdString(group.machine),
                    0, width_, cap(), true);
-    for (const Listed& l : group.stops) row(blocks.emplace_back(), l, false);
+    for (std::size_t i = 0; i < group.stops.size();) {
+      std::size_t next = i + 1;
+      while (next < group.stops.size() && alike(group.stops[i], group.stops[next])) ++next;
+      // Where it may be divided, each says whose it is.
+      row(blocks.emplace_back(), group.stops[i], group.stops[next - 1].number,
+          group.stops.size() > kManyStops);
+      blocks.back().opens = true;
+      i = next;
+    }
     if (group.stops.empty() || !group.use_instead.empty()) instead(blocks.emplace_back(), group);
     // What is done then is read with the last of its stops.
     if (!group.after_stop.empty())
@@ -76,7 +99,7 @@ class Table {
 
   Block notStop(const Listed& listed) const {
     Block block;
-    row(block, listed, true);
+    row(block, listed, listed.number, true);
     close(block);
     return block;
   }
@@ -92,15 +115,21 @@ class Table {
  private:
   double cap() const { return sizes_.table_cap; }
   double sign() const { return std::max(2 * cap(), kLeastSign_mm); }
-  double numberWidth() const { return 2.2 * cap(); }
+  double numberWidth() const { return number_width_; }
   double textLeft() const { return numberWidth() + sign() + 0.6 * cap(); }
 
-  // Number, picture, words.
-  void row(Block& block, const Listed& listed, bool with_machine) const {
+  // Told in the same words.
+  static bool alike(const Listed& a, const Listed& b) {
+    return a.symbol == b.symbol && a.ground == b.ground && a.instruction == b.instruction &&
+           a.held == b.held && a.cut_off == b.cut_off && a.span == b.span;
+  }
+
+  // Number or numbers, picture, words.
+  void row(Block& block, const Listed& listed, int last, bool with_machine) const {
     const double top = block.height;
     const double side = listed.cut_off ? sign() * 1.2 : sign();
     block.marks.push_back(
-        Text{QString::number(listed.number), {0, top + (side + cap()) / 2 + 0.4}, cap(), true});
+        Text{numbers(listed.number, last), {0, top + (side + cap()) / 2 + 0.4}, cap(), true});
     block.marks.push_back(Sign{listed.symbol, listed.ground, QRectF(numberWidth(), top + 0.4, side, side)});
 
     Writer writer(block, letters_);
@@ -114,6 +143,11 @@ class Table {
     said.removeDuplicates();
     for (const QString& words : said) writer.paragraph(words, left, width_, cap());
     block.height = std::max(block.height, top + side + 0.8);
+  }
+
+  static QString numbers(int first, int last) {
+    if (first == last) return QString::number(first);
+    return QStringLiteral("%1%2%3").arg(first).arg(last == first + 1 ? ',' : QChar(0x2013)).arg(last);
   }
 
   void instead(Block& block, const Group& group) const {
@@ -136,6 +170,7 @@ class Table {
   const Lettering& letters_;
   double width_;
   Sizes sizes_;
+  double number_width_;
 };
 
 }  // namespace
@@ -153,7 +188,8 @@ QStringList wordsOf(const Listed& listed, const Language& language) {
 
 std::vector<Block> tableBlocks(const Content& content, const Languages& languages, const Lettering& letters,
                                double width, const Sizes& sizes) {
-  const Table table(languages, letters, width, sizes);
+  Table table(languages, letters, width, sizes);
+  table.makeRoom(content);
   std::vector<Block> blocks;
   blocks.push_back(table.heading(sayEach(languages, texts::kHowToStop), true));
   if (!content.cut_off_rooms.empty()) {

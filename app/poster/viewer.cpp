@@ -16,8 +16,10 @@ using geometry::Point;
 using geometry::Segment;
 using geometry::Stretch;
 
-constexpr double kArm_mm = 450;   // the reader before the wall: common practice
-constexpr double kFrame_mm = 50;  // from the poster's edge to what stands beside it
+constexpr double kArm_mm = 450;  // the reader before the wall: common practice
+constexpr double kOnWall_mm = 300;
+constexpr double kBeside_mm = 150;  // half of what a device on the wall takes
+constexpr double kFrame_mm = 50;    // from the poster's edge to what stands beside it
 
 // Away from the inside of the room, out through the wall.
 Point outwards(const geometry::Polygon& outline, Segment wall) {
@@ -48,6 +50,13 @@ void take(std::vector<Stretch>& taken, const Wall& wall, const geometry::Polygon
   if (nearest < depth_mm) taken.push_back({low - kFrame_mm, high + kFrame_mm});
 }
 
+geometry::Polygon around(Point p) {
+  return {{p.x - kBeside_mm, p.y - kBeside_mm},
+          {p.x + kBeside_mm, p.y - kBeside_mm},
+          {p.x + kBeside_mm, p.y + kBeside_mm},
+          {p.x - kBeside_mm, p.y + kBeside_mm}};
+}
+
 Stretch longestFree(double length, std::vector<Stretch> taken) {
   std::ranges::sort(taken, {}, &Stretch::from);
   taken.push_back({length, length});
@@ -74,6 +83,8 @@ std::vector<Wall> wallsOf(const layout::Layout& layout, std::size_t room) {
       take(taken, wall, layout::outlineInPlan(m.footprint, m.at, m.turn), kArm_mm);
     for (const layout::Fixture& f : layout.fixtures)
       take(taken, wall, layout::outlineInPlan(f.footprint, f.at, f.turn), kArm_mm);
+    for (const layout::Device& d : layout.devices) take(taken, wall, around(d.at), kOnWall_mm);
+    for (const layout::Phone& p : layout.phones) take(taken, wall, around(p.at), kOnWall_mm);
     wall.free = longestFree(geometry::length(wall.line.b - wall.line.a), taken);
     walls.push_back(wall);
   }

@@ -33,6 +33,18 @@ bool roomBehind(const layout::Layout& layout, std::size_t room, Segment through)
   return false;
 }
 
+// Between two rooms behind the same wall there is the thickness of theirs: no open air.
+void coverChinks(std::vector<bool>& structural) {
+  const auto widest = static_cast<std::size_t>(kThickestWall_mm / kPiece_mm);
+  for (std::size_t from = 1; from < structural.size(); ++from) {
+    if (!structural[from] || structural[from - 1]) continue;
+    std::size_t to = from;
+    while (to < structural.size() && structural[to]) ++to;
+    if (to == structural.size() || to - from > widest) continue;
+    while (from < to) structural[from++] = false;
+  }
+}
+
 WallLine drawnLine(const PlanFrame& frame, Segment stretch, bool structural) {
   const double width = structural ? kStructuralWall_mm : kPartition_mm;
   QLineF line(frame(stretch.a), frame(stretch.b));
@@ -53,10 +65,13 @@ std::vector<WallLine> wallLines(const layout::Layout& layout, std::size_t room, 
       const Point middle = geometry::at(wall, (k + 0.5) / pieces);
       return !roomBehind(layout, room, {middle + 1.0 * out, middle + kThickestWall_mm * out});
     };
+    std::vector<bool> is_thick;
+    for (int k = 0; k < pieces; ++k) is_thick.push_back(structural(k));
+    coverChinks(is_thick);
     for (int from = 0; from < pieces;) {
-      const bool thick = structural(from);
+      const bool thick = is_thick[from];
       int to = from + 1;
-      while (to < pieces && structural(to) == thick) ++to;
+      while (to < pieces && is_thick[to] == thick) ++to;
       WallLine drawn = drawnLine(
           frame, {geometry::at(wall, double(from) / pieces), geometry::at(wall, double(to) / pieces)}, thick);
       // Out by half its width, and as much longer at the room's corners, where two meet.
