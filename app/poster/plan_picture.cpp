@@ -255,13 +255,19 @@ class Picture {
     NameBlock name = nameBlock(words, most, cap, letters_, bold, colour);
     const QSizeF half = name.box.size() / 2;
     const double away = kFromWall_mm + (across ? half.width() : half.height());
-    for (const double aside : {0.0, 6.0, -6.0, 12.0, -12.0, 20.0, -20.0, 30.0, -30.0}) {
-      QPointF centre = at + out * away + QPointF(-out.y(), out.x()) * aside;
+    const QPointF along(-out.y(), out.x());
+    const auto fits = [&](double further, double aside) {
+      QPointF centre = at + out * (away + further) + along * aside;
       centre.setX(std::clamp(centre.x(), area_.left() + half.width(),
                              std::max(area_.left() + half.width(), area_.right() - half.width())));
       moveCentre(name, centre);
-      if (taken_.free(name.box)) break;
-    }
+      return taken_.free(name.box);
+    };
+    const double row = 2 * half.height() + 1;
+    for (const double further : {0.0, row, 2 * row})
+      if (std::ranges::any_of(std::initializer_list<double>{0, 6, -6, 12, -12, 20, -20, 30, -30},
+                              [&](double aside) { return fits(further, aside); }))
+        break;
     add(name);
     keep(name.box);
   }
