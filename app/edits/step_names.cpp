@@ -1,7 +1,5 @@
 #include "app/edits/step_names.h"
 
-#include <QCoreApplication>
-
 #include "app/edits/visit_thing.h"
 #include "app/edits/words.h"
 #include "core/files/readable.h"
@@ -62,7 +60,7 @@ QString called(const layout::Layout& layout, const Thing& thing) {
 
 QString called(const layout::Layout& layout, const std::vector<Thing>& things) {
   if (things.size() == 1) return called(layout, things.front());
-  return QCoreApplication::translate("edits", "%n things", nullptr, static_cast<int>(things.size()));
+  return Words::tr("%n things", nullptr, static_cast<int>(things.size()));
 }
 
 QString mergeKey(const QString& what, const layout::Layout& layout, const std::vector<Thing>& things) {

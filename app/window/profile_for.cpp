@@ -9,19 +9,19 @@
 namespace stopwalk::window {
 namespace {
 
-QString tr(const char* text) {
-  return QCoreApplication::translate("window", text);
-}
+class Words {
+  Q_DECLARE_TR_FUNCTIONS(window)
+};
 
 ProfileFor usual(const QString& why) {
   return {*files::bundledProfile(audit::kDefaultProfile),
-          tr("%1 The layout is audited by the usual profile, %2.").arg(why, audit::kDefaultProfile)};
+          Words::tr("%1 The layout is audited by the usual profile, %2.").arg(why, audit::kDefaultProfile)};
 }
 
 QString firstError(const std::vector<files::Diagnostic>& diagnostics) {
   for (const files::Diagnostic& d : diagnostics)
     if (d.severity == files::Severity::Error)
-      return tr("line %1: %2").arg(d.line).arg(QString::fromStdString(d.text));
+      return Words::tr("line %1: %2").arg(d.line).arg(QString::fromStdString(d.text));
   return {};
 }
 
@@ -34,11 +34,11 @@ ProfileFor profileFor(const layout::Layout& layout, const QString& path) {
   // A layout without a file has nothing beside it.
   const auto source = path.isEmpty() ? std::nullopt : app::fileBeside(name, path.toStdString());
   if (!source)
-    return usual(tr("There is no profile `%1`%2, and no such file beside the layout.")
+    return usual(Words::tr("There is no profile `%1`%2, and no such file beside the layout.")
                      .arg(shown, QString::fromStdString(audit::nearestName(name, files::bundledProfiles()))));
   auto read = files::readProfile(*source, app::fileBeside);
   if (read.value) return {std::move(*read.value), {}};
-  return usual(tr("The profile %1 cannot be read (%2).").arg(shown, firstError(read.diagnostics)));
+  return usual(Words::tr("The profile %1 cannot be read (%2).").arg(shown, firstError(read.diagnostics)));
 }
 
 }  // namespace stopwalk::window

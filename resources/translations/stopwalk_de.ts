@@ -5,1928 +5,2390 @@
     <name>Details</name>
     <message>
         <source>Change the %2 of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 ändern</translation>
     </message>
     <message>
         <source>Id</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>The short name by which other things of the file speak of this one.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Kurzname, unter dem andere Dinge der Datei dieses nennen.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Rename %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 umbenennen</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 verschieben</translation>
     </message>
     <message>
         <source>At x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lage x</translation>
     </message>
     <message>
         <source>How far to the right on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie weit rechts im Plan, von seinem Ursprung aus.</translation>
     </message>
     <message>
         <source>At y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lage y</translation>
     </message>
     <message>
         <source>How far up on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie weit oben im Plan, von seinem Ursprung aus.</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Drehung</translation>
     </message>
     <message>
         <source>Degrees counter-clockwise.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grad gegen den Uhrzeigersinn.</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 drehen</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Footprint</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grundfläche</translation>
     </message>
     <message>
         <source>What it covers of the floor, seen from above.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was es vom Boden bedeckt, von oben gesehen.</translation>
     </message>
     <message>
         <source>Rectangle</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Rechteck</translation>
     </message>
     <message>
         <source>By corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach Ecken</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Along the side where the operator stands.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Längs der Seite, an der der Bediener steht.</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>From the operator&apos;s side to the back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von der Bedienseite nach hinten.</translation>
     </message>
     <message>
         <source>Footprint corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecken der Grundfläche</translation>
     </message>
     <message>
         <source>Measured from the middle: to the right, and to the back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von der Mitte aus gemessen: nach rechts und nach hinten.</translation>
     </message>
 </context>
 <context>
     <name>DeviceSection</name>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Art</translation>
     </message>
     <message>
         <source>What it is, and so whether and how it stops.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was es ist, und damit, ob und wie es stoppt.</translation>
     </message>
     <message>
         <source>To the right</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach rechts</translation>
     </message>
     <message>
         <source>From the middle of the machine, to the operator’s right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von der Mitte der Maschine, vom Bediener aus nach rechts.</translation>
     </message>
     <message>
         <source>To the back</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach hinten</translation>
     </message>
     <message>
         <source>From the middle of the machine, away from the operator.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von der Mitte der Maschine, vom Bediener weg.</translation>
     </message>
     <message>
         <source>The direction from the device to the one who uses it, in degrees as the machine stands: 270 is towards the operator.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Richtung vom Gerät zu der Person, die es benutzt, in Grad, so wie die Maschine steht: 270 ist zum Bediener hin.</translation>
     </message>
     <message>
         <source>The direction from the device to the one who uses it, in degrees counter-clockwise from the right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Richtung vom Gerät zu der Person, die es benutzt, in Grad gegen den Uhrzeigersinn, von rechts aus.</translation>
     </message>
     <message>
         <source>Faces</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeigt nach</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 drehen</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Of a bar or cord, from end to end.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einer Leiste oder Leine, von Ende zu Ende.</translation>
     </message>
     <message>
         <source>From the floor to where it is pressed, stepped on or pulled.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vom Boden bis dahin, wo gedrückt, getreten oder gezogen wird.</translation>
     </message>
     <message>
         <source>Stops</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stoppt</translation>
     </message>
     <message>
         <source>Which machines it stops. A room stands for every machine in it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Welche Maschinen es stoppt. Ein Raum steht für jede Maschine darin.</translation>
     </message>
     <message>
         <source>the machine it is on</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die Maschine, an der es ist</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>noch nichts</translation>
     </message>
     <message>
         <source>every machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jede Maschine</translation>
     </message>
     <message>
         <source>those ticked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die angekreuzten</translation>
     </message>
     <message>
         <source>Change what %1 does</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ändern, was %1 stoppt</translation>
     </message>
     <message>
         <source>Room: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum: %1</translation>
     </message>
     <message>
         <source>Run-down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlaufzeit</translation>
     </message>
     <message>
         <source>Seconds from this stop until the machine stands still.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sekunden von diesem Stopp, bis die Maschine stillsteht.</translation>
     </message>
     <message>
         <source>as the machine has it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>wie bei der Maschine</translation>
     </message>
     <message>
         <source>Run-down of each machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlaufzeit je Maschine</translation>
     </message>
     <message>
         <source>Where this stop takes longer or shorter for one machine than another.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo dieser Stopp für eine Maschine länger oder kürzer braucht als für eine andere.</translation>
     </message>
     <message>
         <source>Instruction</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anweisung</translation>
     </message>
     <message>
         <source>What the poster tells a novice to do. Empty: as usual for its kind.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was der Aushang einem Neuling zu tun sagt. Leer: wie für die Art üblich.</translation>
     </message>
     <message>
         <source>Emergency stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Not-Halt</translation>
     </message>
     <message>
         <source>Whether it counts as one.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ob es als einer gilt.</translation>
     </message>
     <message>
         <source>as usual for its kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>wie für die Art üblich</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nein</translation>
     </message>
     <message>
         <source>Thrown to the</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Umgelegt nach</translation>
     </message>
     <message>
         <source>Which way a switch is thrown to stop.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In welche Richtung ein Schalter zum Stoppen umgelegt wird.</translation>
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>links</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>oben</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>unten</translation>
     </message>
     <message>
         <source>Pin</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stift</translation>
     </message>
     <message>
         <source>Whether the pin that guards the start is there.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ob der Stift da ist, der den Start sichert.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>vorhanden</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>fehlt</translation>
     </message>
     <message>
         <source>Held at</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gehalten an</translation>
     </message>
     <message>
         <source>The stations whose operator has the trigger in hand.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Arbeitsplätze, deren Bediener den Drücker in der Hand hat.</translation>
     </message>
     <message>
         <source>the machine’s first station</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>der erste Arbeitsplatz der Maschine</translation>
     </message>
 </context>
 <context>
     <name>DialogAsker</name>
     <message>
         <source>Workshop layouts (*%1)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkstatt-Layouts (*%1)</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Open a layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Layout öffnen</translation>
     </message>
     <message>
         <source>Save the layout as</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Layout speichern unter</translation>
     </message>
     <message>
         <source>Export the table as</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Tabelle exportieren als</translation>
     </message>
     <message>
         <source>Tables (*.csv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tabellen (*.csv);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Choose a picture to draw over</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Bild zum Nachzeichnen wählen</translation>
     </message>
     <message>
         <source>Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bilder (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)</translation>
     </message>
 </context>
 <context>
     <name>DoorSection</name>
     <message>
         <source>In the wall of</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In der Wand von</translation>
     </message>
     <message>
         <source>The room whose wall carries the door.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Raum, in dessen Wand die Tür ist.</translation>
     </message>
     <message>
         <source>Leads to</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Führt nach</translation>
     </message>
     <message>
         <source>The room on the other side, or outside.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Raum auf der anderen Seite, oder draußen.</translation>
     </message>
     <message>
         <source>Clear width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lichte Breite</translation>
     </message>
     <message>
         <source>Between the door’s frame or leaf, where people go through.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zwischen Rahmen oder Türblatt, wo man durchgeht.</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verschlossen</translation>
     </message>
     <message>
         <source>A locked door is no way to a stop or a phone.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine verschlossene Tür ist kein Weg zu einem Stopp oder Telefon.</translation>
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nie</translation>
     </message>
     <message>
         <source>after hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>außerhalb der Betriebszeit</translation>
     </message>
     <message>
         <source>always</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>immer</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished">draußen</translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>draußen</translation>
     </message>
 </context>
 <context>
     <name>Field</name>
     <message>
         <source>differ</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>verschieden</translation>
     </message>
 </context>
 <context>
     <name>FindingGroups</name>
     <message>
         <source>In no room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In keinem Raum</translation>
     </message>
     <message>
         <source>Of no machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von keiner Maschine</translation>
     </message>
 </context>
 <context>
     <name>FixtureSection</name>
     <message>
         <source>A bench, a column, a rack: solid, and no machine.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Werkbank, eine Stütze, ein Regal: fest, und keine Maschine.</translation>
     </message>
     <message>
         <source>From the floor to its top: a stop behind it can be seen or reached over it, or not.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vom Boden bis zur Oberkante: Ein Stopp dahinter ist darüber hinweg zu sehen oder zu erreichen, oder nicht.</translation>
     </message>
 </context>
 <context>
     <name>Gallery</name>
     <message>
         <source>Rooms and doors</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Räume und Türen</translation>
     </message>
     <message>
         <source>Room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>Drag from one corner to the opposite one, or type the two sides.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von einer Ecke zur gegenüberliegenden ziehen, oder die zwei Seiten eintippen.</translation>
     </message>
     <message>
         <source>Room by corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum nach Ecken</translation>
     </message>
     <message>
         <source>Click each corner in turn.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Jede Ecke der Reihe nach anklicken.</translation>
     </message>
     <message>
         <source>Door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tür</translation>
     </message>
     <message>
         <source>Click a wall; it leads to the room on the other side.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Wand anklicken; die Tür führt in den Raum dahinter.</translation>
     </message>
     <message>
         <source>Machines</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maschinen</translation>
     </message>
     <message>
         <source>Stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsplätze</translation>
     </message>
     <message>
         <source>Operator</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bediener</translation>
     </message>
     <message>
         <source>Where the one who works the machine stands.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo die Person steht, die die Maschine bedient.</translation>
     </message>
     <message>
         <source>Helper</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Helfer</translation>
     </message>
     <message>
         <source>Where a second person stands at the work.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo eine zweite Person bei der Arbeit steht.</translation>
     </message>
     <message>
         <source>Setter</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einrichter</translation>
     </message>
     <message>
         <source>Where somebody stands to set the machine up.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo jemand steht, um die Maschine einzurichten.</translation>
     </message>
     <message>
         <source>Instructor</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ausbilder</translation>
     </message>
     <message>
         <source>Where somebody stands to teach or watch.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo jemand steht, um anzuleiten oder aufzupassen.</translation>
     </message>
     <message>
         <source>Stop devices</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stoppgeräte</translation>
     </message>
     <message>
         <source>Stops nothing.</source>
-        <translation type="unfinished">Stoppt nichts.</translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stoppt nichts.</translation>
     </message>
     <message>
         <source>Phones</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefone</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>Click the wall that it hangs on.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Wand anklicken, an der es hängt.</translation>
     </message>
     <message>
         <source>Benches and columns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkbänke und Stützen</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>Solid, and no machine.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fest, und keine Maschine.</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stütze</translation>
     </message>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regal</translation>
     </message>
     <message>
         <source>Notes and checks</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notizen und Nachmessungen</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Words on the plan, with a line to what they are about.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Worte im Plan, mit einer Linie zu dem, worum es geht.</translation>
     </message>
     <message>
         <source>Tape check</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachmessung</translation>
     </message>
     <message>
         <source>A distance taped on the floor, held against the computed one: click where it was taped from, then to.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein mit dem Maßband gemessener Weg, verglichen mit dem berechneten: erst den Anfang anklicken, dann das Ende.</translation>
     </message>
     <message>
         <source>Underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild</translation>
     </message>
     <message>
         <source>Scale the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maßstab des Hintergrundbilds</translation>
     </message>
     <message>
         <source>Click two points of the picture, and type how far they are apart.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zwei Punkte des Bildes anklicken und eintippen, wie weit sie auseinander sind.</translation>
     </message>
     <message>
         <source>Comes with its usual stations (%1) and devices (%2).</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bringt die üblichen Arbeitsplätze (%1) und Geräte (%2) mit.</translation>
     </message>
 </context>
 <context>
     <name>LengthField</name>
     <message>
         <source>900 (in %1)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>900 (in %1)</translation>
     </message>
     <message>
         <source>Not a length: write it with a point, such as 1.2 m, or as %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Länge: mit Punkt schreiben, etwa 1.2 m, oder als %1.</translation>
     </message>
     <message>
         <source>Not a length up to 10 km. Type it as 1.2 m, 4&apos; 6&quot; or %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Länge bis 10 km. Als 1.2 m, 4&apos; 6&quot; oder %1 eintippen.</translation>
     </message>
     <message>
         <source>It has to be more than 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es muss mehr als 0 sein.</translation>
     </message>
     <message>
         <source>It cannot be less than 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es kann nicht weniger als 0 sein.</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>unbekannt</translation>
     </message>
 </context>
 <context>
     <name>MachineSection</name>
     <message>
         <source>As people call it: Engine lathe 1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie man sie nennt: Drehmaschine 1.</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Art</translation>
     </message>
     <message>
         <source>What sort of machine it is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was für eine Maschine es ist.</translation>
     </message>
     <message>
         <source>From the floor to its top.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vom Boden bis zur Oberkante.</translation>
     </message>
     <message>
         <source>Run-down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlaufzeit</translation>
     </message>
     <message>
         <source>Seconds from the stop until it stands still, as timed at the machine. Empty: not known.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sekunden vom Stopp, bis sie stillsteht, an der Maschine gestoppt. Leer: nicht bekannt.</translation>
     </message>
     <message>
         <source>Hand-held</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Handgeführt</translation>
     </message>
     <message>
         <source>Held or guided by hand: only its trigger counts.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In der Hand gehalten oder geführt: Nur der Drücker zählt.</translation>
     </message>
     <message>
         <source>After the stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach dem Stopp</translation>
     </message>
     <message>
         <source>What to do once it stands still: Back the tool off before you release the stop.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was zu tun ist, wenn sie stillsteht: Werkzeug zurückfahren, bevor der Stopp gelöst wird.</translation>
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>Hazard outline</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gefahrenbereich</translation>
     </message>
     <message>
         <source>Nobody may reach across it. Measured from the middle of the machine: to the right, and to the back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Niemand darf darüber hinweg greifen. Von der Mitte der Maschine aus gemessen: nach rechts und nach hinten.</translation>
     </message>
 </context>
 <context>
     <name>MixedSection</name>
     <message>
         <source>At x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lage x</translation>
     </message>
     <message>
         <source>How far to the right on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie weit rechts im Plan, von seinem Ursprung aus.</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 verschieben</translation>
     </message>
     <message>
         <source>At y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lage y</translation>
     </message>
     <message>
         <source>How far up on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie weit oben im Plan, von seinem Ursprung aus.</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Drehung</translation>
     </message>
     <message>
         <source>Degrees counter-clockwise.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grad gegen den Uhrzeigersinn.</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 drehen</translation>
     </message>
 </context>
 <context>
     <name>NoteSection</name>
     <message>
         <source>Text</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Text</translation>
     </message>
     <message>
         <source>The words on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Worte im Plan.</translation>
     </message>
     <message>
         <source>Points to something</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeigt auf etwas</translation>
     </message>
     <message>
         <source>A line leads from the words to a place.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Linie führt von den Worten zu einer Stelle.</translation>
     </message>
     <message>
         <source>Points to x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeigt auf x</translation>
     </message>
     <message>
         <source>The place that the line leads to.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Stelle, zu der die Linie führt.</translation>
     </message>
     <message>
         <source>Points to y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeigt auf y</translation>
     </message>
 </context>
 <context>
     <name>NoteTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Click where the note goes; drag from there to what it points to.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anklicken, wohin die Notiz soll; von da zu dem ziehen, worauf sie zeigt.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
     <name>NumberField</name>
     <message>
         <source>Not a number: write it with a point, such as 2.5.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Zahl: mit Punkt schreiben, etwa 2.5.</translation>
     </message>
     <message>
         <source>Not a number. Type one such as %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Zahl. Eine wie %1 eintippen.</translation>
     </message>
     <message>
         <source>It has to be a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es muss eine ganze Zahl sein.</translation>
     </message>
     <message>
         <source>It has to be more than %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es muss mehr als %1 sein.</translation>
     </message>
     <message>
         <source>It has to be from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es muss von %1 bis %2 sein.</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>unbekannt</translation>
     </message>
 </context>
 <context>
     <name>OutlineTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Direction</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Richtung</translation>
     </message>
     <message>
         <source>Click the room&apos;s first corner, or type its place.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die erste Ecke des Raums anklicken, oder ihre Lage eintippen.</translation>
     </message>
     <message>
         <source>Click the next corner, or type length, Tab, direction, Enter. Backspace takes one back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die nächste Ecke anklicken, oder Länge, Tab, Richtung, Eingabetaste tippen. Rücktaste nimmt eine zurück.</translation>
     </message>
     <message>
         <source>Click the next corner; click the first one, or press Enter without a number, to close the room.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die nächste Ecke anklicken; zum Schließen des Raums die erste anklicken oder die Eingabetaste ohne Zahl drücken.</translation>
     </message>
 </context>
 <context>
     <name>PhoneSection</name>
     <message>
         <source>As people call it: Yard phone.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie man es nennt: Hoftelefon.</translation>
     </message>
     <message>
         <source>Faces</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeigt nach</translation>
     </message>
     <message>
         <source>The direction from the phone to the one who uses it, in degrees counter-clockwise from the right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Richtung vom Telefon zu der Person, die es benutzt, in Grad gegen den Uhrzeigersinn, von rechts aus.</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 drehen</translation>
     </message>
     <message>
         <source>From the floor.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vom Boden aus.</translation>
     </message>
 </context>
 <context>
     <name>PlaceTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Drehung</translation>
     </message>
     <message>
         <source>Click where it stands, or type its place and turn. R turns it by 15°.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anklicken, wo es steht, oder Lage und Drehung eintippen. R dreht es um 15°.</translation>
     </message>
     <message>
         <source>Click the wall where the door goes.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Wand anklicken, in die die Tür soll.</translation>
     </message>
     <message>
         <source>Click where the person stands at the machine.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anklicken, wo die Person an der Maschine steht.</translation>
     </message>
     <message>
         <source>Click the machine&apos;s side or the wall that carries it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Seite der Maschine oder die Wand anklicken, an der es ist.</translation>
     </message>
     <message>
         <source>Click the wall where the phone hangs.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Wand anklicken, an der das Telefon hängt.</translation>
     </message>
 </context>
 <context>
     <name>Problems</name>
     <message>
         <source>Fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verstoß</translation>
     </message>
     <message>
         <source>Warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Warnung</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>RoomSection</name>
     <message>
         <source>As people call the room; it stands on the plan and on the poster.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie man den Raum nennt; es steht im Plan und auf dem Aushang.</translation>
     </message>
     <message>
         <source>Outdoors</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Freien</translation>
     </message>
     <message>
         <source>A porch, yard or outside corridor that people walk on.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Vorbau, Hof oder Außengang, auf dem man geht.</translation>
     </message>
     <message>
         <source>Corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecken</translation>
     </message>
     <message>
         <source>The inside faces of the walls, corner by corner.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Innenseiten der Wände, Ecke für Ecke.</translation>
     </message>
 </context>
 <context>
     <name>RoomTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Click the opposite corner, or type width, Tab, depth, Enter.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die gegenüberliegende Ecke anklicken, oder Breite, Tab, Tiefe, Eingabetaste tippen.</translation>
     </message>
     <message>
         <source>Click or drag from the room&apos;s first corner, or type its numbers.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die erste Ecke des Raums anklicken oder von ihr aus ziehen, oder die Zahlen eintippen.</translation>
     </message>
 </context>
 <context>
     <name>ScaleTool</name>
     <message>
         <source>True distance</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wahrer Abstand</translation>
     </message>
     <message>
         <source>There is no underlay picture yet: choose one in the gallery.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt noch kein Hintergrundbild: in der Galerie eines wählen.</translation>
     </message>
     <message>
         <source>Click one end of a length that you know on the picture.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Ende einer Länge anklicken, die auf dem Bild bekannt ist.</translation>
     </message>
     <message>
         <source>Click its other end.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das andere Ende anklicken.</translation>
     </message>
     <message>
         <source>Type its true length, then Enter.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die wahre Länge eintippen, dann Eingabetaste.</translation>
     </message>
 </context>
 <context>
     <name>SelectTool</name>
     <message>
         <source>Release to put it there; Escape leaves it where it was; Alt keeps it from being pulled to guides.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Loslassen legt es dort ab; Esc lässt es, wo es war; mit Alt wird es nicht an Hilfslinien gezogen.</translation>
     </message>
     <message>
         <source>Draw a first room: its numbers, or Draw, Room.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einen ersten Raum zeichnen: seine Zahlen, oder Zeichnen, Raum.</translation>
     </message>
     <message>
         <source>Click a thing to pick it, or drag a frame round several.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Ding anklicken, um es auszuwählen, oder einen Rahmen um mehrere ziehen.</translation>
     </message>
     <message>
         <source>Drag it, nudge it with the arrow keys, or type its numbers at the right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ziehen, mit den Pfeiltasten rücken, oder rechts die Zahlen eintippen.</translation>
     </message>
 </context>
 <context>
     <name>StationSection</name>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Rolle</translation>
     </message>
     <message>
         <source>Who stands here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wer hier steht.</translation>
     </message>
     <message>
         <source>operator</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bediener</translation>
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Helfer</translation>
     </message>
     <message>
         <source>setter</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einrichter</translation>
     </message>
     <message>
         <source>instructor</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ausbilder</translation>
     </message>
     <message>
         <source>To the right</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach rechts</translation>
     </message>
     <message>
         <source>From the middle of the machine, to the operator’s right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von der Mitte der Maschine, vom Bediener aus nach rechts.</translation>
     </message>
     <message>
         <source>To the back</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach hinten</translation>
     </message>
     <message>
         <source>From the middle of the machine, away from the operator: the operator stands at less than 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von der Mitte der Maschine, vom Bediener weg: Der Bediener steht bei weniger als 0.</translation>
     </message>
 </context>
 <context>
     <name>StationWords</name>
     <message>
         <source>its stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sein Stopp</translation>
     </message>
     <message>
         <source>%1 at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 in Griffweite</translation>
     </message>
     <message>
         <source>walk %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg %1 zu %2</translation>
     </message>
     <message>
         <source>walk %1 to %2 through a narrow place</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg %1 zu %2 durch eine enge Stelle</translation>
     </message>
     <message>
         <source>no way to a stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Weg zu einem Stopp</translation>
     </message>
     <message>
         <source>no stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Stopp</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht gemessen</translation>
     </message>
     <message>
         <source>meets</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>erfüllt</translation>
     </message>
     <message>
         <source>warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Warnung</translation>
     </message>
     <message>
         <source>fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verstoß</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>Suppose</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Door %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tür %1</translation>
     </message>
     <message>
         <source>%1 by %2 at %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 mal %2 bei %3, %4</translation>
     </message>
     <message>
         <source>%1 is out of order</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 außer Betrieb ist</translation>
     </message>
     <message>
         <source>%1 devices are out of order</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Geräte außer Betrieb sind</translation>
     </message>
     <message>
         <source>%1 is shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 zu ist</translation>
     </message>
     <message>
         <source>%1 doors are shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Türen zu sind</translation>
     </message>
     <message>
         <source>something stands in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>etwas im Weg steht</translation>
     </message>
     <message>
         <source>%1 things stand in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Dinge im Weg stehen</translation>
     </message>
     <message>
         <source>it is after hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die Betriebszeit vorbei ist</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
     </message>
 </context>
 <context>
     <name>TapeCheckSection</name>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von</translation>
     </message>
     <message>
         <source>The station, device or phone where the tape begins.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Arbeitsplatz, das Gerät oder das Telefon, wo das Maßband beginnt.</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach</translation>
     </message>
     <message>
         <source>The station, device or phone where the tape ends.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Arbeitsplatz, das Gerät oder das Telefon, wo das Maßband endet.</translation>
     </message>
     <message>
         <source>Taped</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>As measured along the floor with a tape.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie am Boden entlang mit dem Maßband gemessen.</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>When it was taped: year, month, day.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wann gemessen wurde: Jahr, Monat, Tag.</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Durch</translation>
     </message>
     <message>
         <source>Who taped it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wer gemessen hat.</translation>
     </message>
 </context>
 <context>
     <name>TapeTool</name>
     <message>
         <source>Taped length</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gemessene Länge</translation>
     </message>
     <message>
         <source>Click the station, stop or phone where the tape began.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Den Arbeitsplatz, Stopp oder das Telefon anklicken, wo das Maßband begann.</translation>
     </message>
     <message>
         <source>Click the station, stop or phone where the tape ended.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Den Arbeitsplatz, Stopp oder das Telefon anklicken, wo das Maßband endete.</translation>
     </message>
     <message>
         <source>Type the length that was read from the tape along the way on the floor, then Enter.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die am Maßband abgelesene Länge des Weges am Boden eintippen, dann Eingabetaste.</translation>
     </message>
 </context>
 <context>
     <name>TextField</name>
     <message>
         <source>Not a day. Type it as year, month, day: 2026-03-02.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kein Tag. Als Jahr, Monat, Tag eintippen: 2026-03-02.</translation>
     </message>
     <message>
         <source>It cannot be left empty.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es darf nicht leer bleiben.</translation>
     </message>
     <message>
         <source>Everything needs an id, such as saw-2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alles braucht eine Kennung, etwa saege-2.</translation>
     </message>
     <message>
         <source>“%1” means something else in a layout. Choose another id.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>„%1“ bedeutet in einem Layout etwas anderes. Eine andere Kennung wählen.</translation>
     </message>
     <message>
         <source>An id has only lower-case letters a to z, digits and hyphens, such as saw-2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Kennung hat nur Kleinbuchstaben a bis z, Ziffern und Bindestriche, etwa saege-2.</translation>
     </message>
 </context>
 <context>
     <name>ThingRows</name>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>In no room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In keinem Raum</translation>
     </message>
     <message>
         <source>Tape checks</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachmessungen</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz: %1</translation>
     </message>
     <message>
         <source>Tape check %1: %2 to %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachmessung %1: %2 bis %3, %4</translation>
     </message>
     <message>
         <source>Underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild</translation>
     </message>
     <message>
         <source>%1, machine: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, Maschine: %2</translation>
     </message>
     <message>
         <source>%1, machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, Maschine</translation>
     </message>
     <message>
         <source>Door %1 to %2, %3 wide</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tür %1 nach %2, %3 breit</translation>
     </message>
     <message>
         <source>%1, locked after hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, außerhalb der Betriebszeit verschlossen</translation>
     </message>
     <message>
         <source>%1, always locked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, immer verschlossen</translation>
     </message>
 </context>
 <context>
     <name>UnderlaySection</name>
     <message>
         <source>Picture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bild</translation>
     </message>
     <message>
         <source>The file of the scan or photo, beside the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei des Scans oder Fotos, neben dem Layout.</translation>
     </message>
     <message>
         <source>Millimetres a pixel</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Millimeter je Pixel</translation>
     </message>
     <message>
         <source>How much of the floor a pixel of the picture covers.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie viel vom Boden ein Pixel des Bildes bedeckt.</translation>
     </message>
     <message>
         <source>Strength</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stärke</translation>
     </message>
     <message>
         <source>From 0, not to be seen, to 1, as the picture is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von 0, nicht zu sehen, bis 1, wie das Bild ist.</translation>
     </message>
 </context>
 <context>
     <name>WorkshopSection</name>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Revision</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>Workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkstatt</translation>
     </message>
     <message>
         <source>Its name, as it stands on reports and posters.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ihr Name, wie er auf Berichten und Aushängen steht.</translation>
     </message>
     <message>
         <source>Address</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Adresse</translation>
     </message>
     <message>
         <source>What to read to the one who answers an emergency call.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was der Person vorzulesen ist, die den Notruf annimmt.</translation>
     </message>
     <message>
         <source>Emergency call</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notruf</translation>
     </message>
     <message>
         <source>What to dial, and from which phone.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was zu wählen ist, und von welchem Telefon.</translation>
     </message>
     <message>
         <source>Meet responders at</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Treffpunkt mit Rettungskräften</translation>
     </message>
     <message>
         <source>The door or gate where somebody waits for them.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Tür oder das Tor, wo jemand auf sie wartet.</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>Counts the plans that were put up on the wall.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zählt die Pläne, die an die Wand gehängt wurden.</translation>
     </message>
     <message>
         <source>no revision</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>keine Revision</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Of this revision: year, month, day.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dieser Revision: Jahr, Monat, Tag.</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Durch</translation>
     </message>
     <message>
         <source>Who drew it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wer sie gezeichnet hat.</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>What changed, and why.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was sich geändert hat, und warum.</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>In which lengths are shown, typed without a unit, and written.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In der Längen gezeigt, ohne Einheit eingetippt und geschrieben werden.</translation>
     </message>
     <message>
         <source>millimetres</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Millimeter</translation>
     </message>
     <message>
         <source>metres</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Meter</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>feet and inches</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fuß und Zoll</translation>
     </message>
     <message>
         <source>Profile</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Profil</translation>
     </message>
     <message>
         <source>The rules and limits to audit by: %1, or the name of a file beside the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Regeln und Grenzwerte der Prüfung: %1, oder der Name einer Datei neben dem Layout.</translation>
     </message>
 </context>
 <context>
     <name>documents</name>
     <message>
         <source>the link leads to a file that is not there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die Verknüpfung führt zu einer Datei, die es nicht gibt</translation>
     </message>
     <message>
         <source>there is no such file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es gibt keine solche Datei</translation>
     </message>
     <message>
         <source>it is a folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es ist ein Ordner</translation>
     </message>
     <message>
         <source>it is not a plain file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es ist keine gewöhnliche Datei</translation>
     </message>
     <message>
         <source>it is over 64 MiB; no layout is so large</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sie ist über 64 MiB groß; so groß ist kein Layout</translation>
     </message>
     <message>
         <source>line %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeile %1: %2</translation>
     </message>
     <message>
         <source>; and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; und %1 weitere</translation>
     </message>
     <message>
         <source>Not saved: what is there cannot be read, and is left as it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Was da ist, ist nicht lesbar und bleibt, wie es ist</translation>
     </message>
     <message>
         <source>Save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen speichern.</translation>
     </message>
     <message>
         <source>Not saved: what is there is not a layout, and is left as it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Was da ist, ist kein Layout und bleibt, wie es ist</translation>
     </message>
     <message>
         <source>Save under another name, or move that file away first.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen speichern, oder erst jene Datei beiseite schaffen.</translation>
     </message>
     <message>
         <source>Not saved: there is a layout of this name already</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Es gibt schon ein Layout dieses Namens</translation>
     </message>
     <message>
         <source>Save under another name, or replace it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen speichern, oder es ersetzen.</translation>
     </message>
     <message>
         <source>Not saved: the file has changed on disk since it was opened</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Die Datei wurde auf dem Datenträger geändert, seit sie geöffnet wurde</translation>
     </message>
     <message>
         <source>Save under another name, or look at both and replace the one on disk.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen speichern, oder beide ansehen und die auf dem Datenträger ersetzen.</translation>
     </message>
     <message>
         <source>Not saved: the file would not open again</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Die Datei ließe sich nicht wieder öffnen</translation>
     </message>
     <message>
         <source>Undo the last change and save again.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die letzte Änderung rückgängig machen und wieder speichern.</translation>
     </message>
     <message>
         <source>Saved, but it is not sure that the file would survive a power cut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gespeichert, aber es ist nicht sicher, dass die Datei einen Stromausfall überstünde</translation>
     </message>
     <message>
         <source>Save again, or save a copy on another disk.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wieder speichern, oder eine Kopie auf einem anderen Datenträger speichern.</translation>
     </message>
     <message>
         <source>Not saved: the file could not be written; what was there is unchanged</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Die Datei ließ sich nicht schreiben; was da war, ist unverändert</translation>
     </message>
     <message>
         <source>Make room, or mend the permissions, or save in another folder; then save again.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Platz schaffen, oder die Rechte richten, oder in einem anderen Ordner speichern; dann wieder speichern.</translation>
     </message>
     <message>
         <source>Not opened: the file cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht geöffnet: Die Datei ist nicht lesbar</translation>
     </message>
     <message>
         <source>Choose another file, or mend what is in the way.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine andere Datei wählen, oder beheben, was im Weg ist.</translation>
     </message>
     <message>
         <source>Not opened: this is not a layout that can be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht geöffnet: Das ist kein lesbares Layout</translation>
     </message>
     <message>
         <source>The file is left as it is. Mend the lines named, or open another file.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei bleibt, wie sie ist. Die genannten Zeilen richten, oder eine andere Datei öffnen.</translation>
     </message>
     <message>
         <source>Open to look only: another holds this layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nur zum Ansehen offen: Jemand anders hält dieses Layout</translation>
     </message>
     <message>
         <source>its lock is damaged; made by %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>seine Sperre ist beschädigt; gesetzt von %1</translation>
     </message>
     <message>
         <source>If you are sure that nobody works on it, take it over.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wenn sicher niemand daran arbeitet, übernehmen.</translation>
     </message>
     <message>
         <source>Close it there, or save your work under another name.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es dort schließen, oder die eigene Arbeit unter anderem Namen speichern.</translation>
     </message>
     <message>
         <source>Ask there first. If you are sure that nobody works on it, take it over.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Erst dort fragen. Wenn sicher niemand daran arbeitet, übernehmen.</translation>
     </message>
     <message>
         <source>Open to look only: nothing can be written in this folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nur zum Ansehen offen: In diesen Ordner lässt sich nichts schreiben</translation>
     </message>
     <message>
         <source>Save under another name in a folder of yours, or have the permissions changed.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen in einem eigenen Ordner speichern, oder die Rechte ändern lassen.</translation>
     </message>
     <message>
         <source>Open without a lock: another could write the file at the same time</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ohne Sperre offen: Jemand anders könnte die Datei gleichzeitig schreiben</translation>
     </message>
     <message>
         <source>Try again, or save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch einmal versuchen, oder unter anderem Namen speichern.</translation>
     </message>
     <message>
         <source>somebody</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jemand</translation>
     </message>
     <message>
         <source>an unknown computer</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>einem unbekannten Rechner</translation>
     </message>
     <message>
         <source>%1 on %2, since %3</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 an %2, seit %3</translation>
     </message>
     <message>
         <source>The program stopped while it kept this work, and a part is missing</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Programm endete, während es diese Arbeit sicherte, und ein Teil fehlt</translation>
     </message>
     <message>
         <source>This kept work is damaged and cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese gesicherte Arbeit ist beschädigt und lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>What was kept before it, if anything, is listed beside it. Throw this away, or keep it and look at it with a text editor: from the third line on it is a layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was davor gesichert wurde, falls etwas, steht daneben in der Liste. Diese wegwerfen, oder behalten und mit einem Texteditor ansehen: Ab der dritten Zeile ist sie ein Layout.</translation>
     </message>
     <message>
         <source>Throw it away, or keep it and look at it with a text editor: from the third line on it is a layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wegwerfen, oder behalten und mit einem Texteditor ansehen: Ab der dritten Zeile ist sie ein Layout.</translation>
     </message>
     <message>
         <source>Unsaved work is kept here, and its lock is damaged</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hier ist ungespeicherte Arbeit gesichert, und ihre Sperre ist beschädigt</translation>
     </message>
     <message>
         <source>Start the program again in a minute to have the work back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Programm in einer Minute neu starten, um die Arbeit zurückzubekommen.</translation>
     </message>
     <message>
         <source>Unsaved work is kept here by a program on another computer</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hier sichert ein Programm auf einem anderen Rechner ungespeicherte Arbeit</translation>
     </message>
     <message>
         <source>If the program runs there no more, start it there once to have the work back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wenn das Programm dort nicht mehr läuft, es dort einmal starten, um die Arbeit zurückzubekommen.</translation>
     </message>
     <message>
         <source>This kept work is whole, but cannot be opened as things are</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese gesicherte Arbeit ist heil, lässt sich aber so nicht öffnen</translation>
     </message>
     <message>
         <source>Keep it, and look at it with a text editor: from the third line on it is a layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Behalten und mit einem Texteditor ansehen: Ab der dritten Zeile ist sie ein Layout.</translation>
     </message>
     <message>
         <source>If the shop&apos;s own kinds of device were moved, put their file back beside %1 and start the program again.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wenn die eigenen Gerätearten der Werkstatt verschoben wurden, ihre Datei wieder neben %1 legen und das Programm neu starten.</translation>
     </message>
     <message>
         <source>its bytes are not those that were written</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ihre Bytes sind nicht die, die geschrieben wurden</translation>
     </message>
     <message>
         <source>The kept work could not be thrown away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die gesicherte Arbeit ließ sich nicht wegwerfen</translation>
     </message>
     <message>
         <source>It will be offered again at the next start. Mend the permissions of its folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie wird beim nächsten Start wieder angeboten. Die Rechte ihres Ordners richten.</translation>
     </message>
     <message>
         <source>Your unsaved work cannot be kept for the case of a crash</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ungespeicherte Arbeit lässt sich nicht für den Fall eines Absturzes sichern</translation>
     </message>
     <message>
         <source>Save often; make room or mend the permissions of this folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Oft speichern; Platz schaffen oder die Rechte dieses Ordners richten.</translation>
     </message>
     <message>
         <source>the folder cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
     </message>
     <message>
         <source>the lock cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die Sperre lässt sich nicht anlegen</translation>
     </message>
     <message>
         <source>Your last changes could not be kept for the case of a crash</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die letzten Änderungen ließen sich nicht für den Fall eines Absturzes sichern</translation>
     </message>
     <message>
         <source>Save now; make room or mend the permissions of this folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Jetzt speichern; Platz schaffen oder die Rechte dieses Ordners richten.</translation>
     </message>
 </context>
 <context>
     <name>edits</name>
     <message>
         <source>Add %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hinzufügen</translation>
     </message>
     <message>
         <source>Remove the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild entfernen</translation>
     </message>
     <message>
         <source>Change the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild ändern</translation>
     </message>
     <message>
         <source>Add the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild hinzufügen</translation>
     </message>
     <message>
         <source>Align %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ausrichten</translation>
     </message>
     <message>
         <source>Distribute %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 verteilen</translation>
     </message>
     <message>
         <source>Change the %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%2: %1 ändern</translation>
     </message>
     <message>
         <source>the workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkstatt</translation>
     </message>
     <message>
         <source>the revision</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Revision</translation>
     </message>
     <message>
         <source>Change the profile</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Profil ändern</translation>
     </message>
     <message>
         <source>Change the unit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einheit ändern</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 verschieben</translation>
     </message>
     <message>
         <source>Change the rule %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regel %1 ändern</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 drehen</translation>
     </message>
     <message>
         <source>Paste %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 einfügen</translation>
     </message>
     <message>
         <source>Duplicate %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 duplizieren</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>Remove %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 und %2 entfernen</translation>
     </message>
     <message>
         <source>1 door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Tür</translation>
     </message>
     <message numerus="yes">
         <source>%n doors</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>%n Tür</numerusform>
+            <numerusform>%n Türen</numerusform>
         </translation>
     </message>
     <message>
         <source>1 tape check</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Nachmessung</translation>
     </message>
     <message numerus="yes">
         <source>%n tape checks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>%n Nachmessung</numerusform>
+            <numerusform>%n Nachmessungen</numerusform>
         </translation>
     </message>
     <message>
         <source>There is nothing with the id %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt nichts mit der Kennung %1.</translation>
     </message>
     <message>
         <source>An id has lower-case letters, digits and hyphens only: lathe-1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Kennung hat nur Kleinbuchstaben, Ziffern und Bindestriche: lathe-1.</translation>
     </message>
     <message>
         <source>The id %1 has a meaning of its own; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Kennung %1 hat eine eigene Bedeutung; eine andere wählen.</translation>
     </message>
     <message>
         <source>There is something with the id %1 already; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt schon etwas mit der Kennung %1; eine andere wählen.</translation>
     </message>
     <message>
         <source>Change the id of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kennung von %1 ändern</translation>
     </message>
     <message>
         <source>Move a corner of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecke von %1 verschieben</translation>
     </message>
     <message>
         <source>Move a wall of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wand von %1 verschieben</translation>
     </message>
     <message>
         <source>Add a corner to %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecke zu %1 hinzufügen</translation>
     </message>
     <message>
         <source>Remove a corner of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecke von %1 entfernen</translation>
     </message>
     <message>
         <source>Scale the underlay picture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maßstab des Hintergrundbilds setzen</translation>
     </message>
     <message>
         <source>Nothing was changed: a layout holds places and lengths within 10 km only, and sizes above 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts wurde geändert: Ein Layout fasst nur Orte und Längen bis 10 km, und Größen über 0.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild</translation>
     </message>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tür</translation>
     </message>
     <message>
         <source>fixture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einbau</translation>
     </message>
     <message>
         <source>machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maschine</translation>
     </message>
     <message>
         <source>station</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsplatz</translation>
     </message>
     <message>
         <source>device</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>tape check</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachmessung</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>%n Ding</numerusform>
+            <numerusform>%n Dinge</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>plan</name>
     <message>
         <source>at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>in Griffweite</translation>
     </message>
     <message>
         <source>no way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Weg</translation>
     </message>
     <message>
         <source>stop %1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopp %1 → %2</translation>
     </message>
     <message>
         <source>phone %1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon %1 → %2</translation>
     </message>
     <message>
         <source>now %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt %1</translation>
     </message>
     <message>
         <source>%1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 mal %2</translation>
     </message>
     <message>
         <source>stop: %1; phone: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopp: %1; Telefon: %2</translation>
     </message>
     <message>
         <source>%1, at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, in Griffweite</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1, %2 through a narrow way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2 durch einen engen Weg</translation>
     </message>
     <message>
         <source>no way to it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Weg dahin</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>not measured, the station is not on the floor</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht gemessen, der Arbeitsplatz ist nicht auf dem Boden</translation>
     </message>
     <message>
         <source>Underlay picture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hintergrundbild</translation>
     </message>
     <message>
         <source>Door %1, %2 wide</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tür %1, %2 breit</translation>
     </message>
     <message>
         <source>Station %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsplatz %1</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Phone: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon: %1</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz: %1</translation>
     </message>
     <message>
         <source>Taped from %1 to %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gemessen von %1 bis %2: %3</translation>
     </message>
     <message>
         <source>O</source>
         <comment>letter of an operator&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>B</translation>
     </message>
     <message>
         <source>H</source>
         <comment>letter of a helper&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>H</translation>
     </message>
     <message>
         <source>S</source>
         <comment>letter of a setter&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>E</translation>
     </message>
     <message>
         <source>I</source>
         <comment>letter of an instructor&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A</translation>
     </message>
     <message>
         <source>moved %1 across, %2 up</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>verschoben: %1 quer, %2 nach oben</translation>
     </message>
     <message>
         <source>Emergency phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notruftelefon</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stütze</translation>
     </message>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regal</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>Room %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum %1</translation>
     </message>
     <message>
         <source>pointer</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeiger</translation>
     </message>
 </context>
 <context>
@@ -2236,1606 +2698,1985 @@
     <name>stopwalk::edits::EditedLayout</name>
     <message>
         <source>Nothing was changed: this layout is open for looking only.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts wurde geändert: Dieses Layout ist nur zum Ansehen offen.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ActionFinder</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Find an action</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aktion suchen</translation>
     </message>
     <message>
         <source>Actions</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aktionen</translation>
     </message>
     <message>
         <source>All that this window can do. Enter does it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alles, was dieses Fenster kann. Eingabetaste führt es aus.</translation>
     </message>
     <message>
         <source>Type what you want to do</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eintippen, was zu tun ist</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::BlockDialog</name>
     <message>
         <source>Something in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Etwas im Weg</translation>
     </message>
     <message>
         <source>Put it there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dort hinstellen</translation>
     </message>
     <message>
         <source>Of its middle, on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Mitte, im Plan.</translation>
     </message>
     <message>
         <source>At x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lage x</translation>
     </message>
     <message>
         <source>At y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lage y</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Across the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quer im Plan.</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Up the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Plan nach oben.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Details</name>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Angaben</translation>
     </message>
     <message>
         <source>The workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Werkstatt</translation>
     </message>
     <message>
         <source>%1 things</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Dinge</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::EachSecondsField</name>
     <message>
         <source>Machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maschine</translation>
     </message>
     <message>
         <source>Run-down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlaufzeit</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::FindingList</name>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>What the audit found, the worst first. Enter goes there on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was die Prüfung fand, das Schlimmste zuerst. Eingabetaste führt im Plan dorthin.</translation>
     </message>
     <message>
         <source>Search findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Befunde durchsuchen</translation>
     </message>
     <message>
         <source>Group findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Befunde gruppieren</translation>
     </message>
     <message>
         <source>By room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach Raum</translation>
     </message>
     <message>
         <source>By machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach Maschine</translation>
     </message>
     <message>
         <source>By rule</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach Regel</translation>
     </message>
     <message>
         <source>Fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verstöße</translation>
     </message>
     <message>
         <source>Warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Warnungen</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>New: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Neu: %1</translation>
     </message>
     <message>
         <source>Not audited yet.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch nicht geprüft.</translation>
     </message>
     <message>
         <source>There is nothing to audit yet. Draw a machine with its station, and the findings stand here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch ist nichts zu prüfen. Eine Maschine mit ihrem Arbeitsplatz zeichnen, dann stehen hier die Befunde.</translation>
     </message>
     <message>
         <source>Every rule is met, as drawn and as entered.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Jede Regel ist erfüllt, wie gezeichnet und eingegeben.</translation>
     </message>
     <message>
         <source>No finding is like that.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kein Befund ist so.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
     <message>
         <source>What to draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was zu zeichnen ist</translation>
     </message>
     <message>
         <source>Choose what to draw; then click on the plan. Enter chooses by keyboard.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wählen, was zu zeichnen ist; dann in den Plan klicken. Eingabetaste wählt mit der Tastatur.</translation>
     </message>
     <message>
         <source>Search what to draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zum Zeichnen suchen</translation>
     </message>
     <message>
         <source>Nothing here is called that.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hier heißt nichts so.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::MoveDialog</name>
     <message>
         <source>Move or turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verschieben oder drehen</translation>
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verschieben</translation>
     </message>
     <message>
         <source>To the right by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach rechts um</translation>
     </message>
     <message>
         <source>Less than 0: to the left.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weniger als 0: nach links.</translation>
     </message>
     <message>
         <source>Up by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach oben um</translation>
     </message>
     <message>
         <source>On the plan. Less than 0: down.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Plan. Weniger als 0: nach unten.</translation>
     </message>
     <message>
         <source>Turn by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Drehen um</translation>
     </message>
     <message>
         <source>Degrees counter-clockwise, each on its own place.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grad gegen den Uhrzeigersinn, jedes an seiner Stelle.</translation>
     </message>
     <message>
         <source>Move and turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 verschieben und drehen</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::OutlineField</name>
     <message>
         <source>x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>x</translation>
     </message>
     <message>
         <source>y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>y</translation>
     </message>
     <message>
         <source>They differ</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Verschieden</translation>
     </message>
     <message>
         <source>Add outline</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Umriss hinzufügen</translation>
     </message>
     <message>
         <source>Add corner</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecke hinzufügen</translation>
     </message>
     <message>
         <source>Remove outline</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Umriss entfernen</translation>
     </message>
     <message>
         <source>Remove corner</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ecke entfernen</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ProblemList</name>
     <message>
         <source>Problems</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Probleme</translation>
     </message>
     <message>
         <source>What is wrong with the drawing, and what the audit found. Enter goes there on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was an der Zeichnung falsch ist, und was die Prüfung fand. Eingabetaste führt im Plan dorthin.</translation>
     </message>
     <message>
         <source>No problems. Faults of the drawing and findings of the audit would stand here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Probleme. Hier stünden Fehler der Zeichnung und Befunde der Prüfung.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ReachChooser</name>
     <message>
         <source>What the floor&apos;s colours show</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was die Farben des Bodens zeigen</translation>
     </message>
     <message>
         <source>Machine whose stop is walked to</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maschine, zu deren Stopp der Weg führt</translation>
     </message>
     <message>
         <source>No colours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Farben</translation>
     </message>
     <message>
         <source>Walk to the phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zum Telefon</translation>
     </message>
     <message>
         <source>Walk to any stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zu irgendeinem Stopp</translation>
     </message>
     <message>
         <source>Walk to a cut-off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zu einem Not-Aus</translation>
     </message>
     <message>
         <source>Walk to the stop of one machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zum Stopp einer Maschine</translation>
     </message>
     <message>
         <source>&amp;Colour the floor by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Boden &amp;färben nach</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::RenameDialog</name>
     <message>
         <source>Rename</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Umbenennen</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Name</translation>
     </message>
     <message>
         <source>As people call it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie man es nennt.</translation>
     </message>
     <message>
         <source>Id</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>The short name by which other things of the file speak of this one.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Kurzname, unter dem andere Dinge der Datei dieses nennen.</translation>
     </message>
     <message>
         <source>Rename %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 umbenennen</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::RulesPanel</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regeln</translation>
     </message>
     <message>
         <source>Space puts a rule on or off. What is bold is the house&apos;s own.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Leertaste schaltet eine Regel an oder aus. Fettes hat die Werkstatt selbst festgelegt.</translation>
     </message>
     <message>
         <source>Search rules</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regeln durchsuchen</translation>
     </message>
     <message>
         <source>A break of it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie zu brechen</translation>
     </message>
     <message>
         <source>How bad it is if the rule is not met.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie schlimm es ist, wenn die Regel nicht erfüllt ist.</translation>
     </message>
     <message>
         <source>fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ist ein Verstoß</translation>
     </message>
     <message>
         <source>warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ist eine Warnung</translation>
     </message>
     <message>
         <source>is noted</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ist ein Hinweis</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Why the house keeps it otherwise. Shown as the basis.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Warum die Werkstatt es anders hält. Wird als Grundlage gezeigt.</translation>
     </message>
     <message>
         <source>As the &amp;profile has it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie im &amp;Profil</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>Rules of the profile %1; what is changed here is kept with the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regeln des Profils %1; was hier geändert wird, bleibt beim Layout.</translation>
     </message>
     <message>
         <source>%1 (the house&apos;s own)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (eigene Festlegung)</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grenzwert</translation>
     </message>
     <message>
         <source>Limit, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grenzwert, %1</translation>
     </message>
     <message>
         <source>From where on the rule is broken.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ab wo die Regel gebrochen ist.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
     <message>
         <source>the workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werkstatt</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::StationModel</name>
     <message>
         <source>at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>in Griffweite</translation>
     </message>
     <message>
         <source>no way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Weg</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht gemessen</translation>
     </message>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 oder mehr</translation>
     </message>
     <message>
         <source> s</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation> s</translation>
     </message>
     <message>
         <source>Without the run-down, which is not recorded.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ohne die Nachlaufzeit, die nicht festgehalten ist.</translation>
     </message>
     <message>
         <source>From the first sign of trouble to rest: reaction, walk and run-down. A plus: the run-down is not recorded.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vom ersten Anzeichen bis zum Stillstand: Reaktion, Weg und Nachlaufzeit. Ein Plus: Die Nachlaufzeit ist nicht festgehalten.</translation>
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsplatz</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Nearest stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nächster Stopp</translation>
     </message>
     <message>
         <source>How it works</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bedienung</translation>
     </message>
     <message>
         <source>Walk</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>Walk to phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zum Telefon</translation>
     </message>
     <message>
         <source>Clear width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lichte Breite</translation>
     </message>
     <message>
         <source>What changes</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was sich ändert</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::StationTable</name>
     <message>
         <source>Stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsplätze</translation>
     </message>
     <message>
         <source>Every station with its nearest stop and phone. Enter goes there on the plan; a click on a heading sorts.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Jeder Arbeitsplatz mit seinem nächsten Stopp und Telefon. Eingabetaste führt im Plan dorthin; ein Klick auf eine Überschrift sortiert.</translation>
     </message>
     <message>
         <source>Search stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsplätze durchsuchen</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <source>The rows picked, or all of them, as text for a table or a letter</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die ausgewählten Zeilen, oder alle, als Text für eine Tabelle oder einen Brief</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>E&amp;xportieren…</translation>
     </message>
     <message>
         <source>All stations as a CSV file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Arbeitsplätze als CSV-Datei</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::SupposePanel</name>
     <message>
         <source>Tick what might be otherwise, and see what it changes for whom. Nothing of it is saved.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ankreuzen, was anders sein könnte, und sehen, was sich für wen ändert. Nichts davon wird gespeichert.</translation>
     </message>
     <message>
         <source>&amp;After hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Außerhalb der Betriebszeit</translation>
     </message>
     <message>
         <source>The doors that are locked then are shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die dann verschlossenen Türen sind zu</translation>
     </message>
     <message>
         <source>What might be otherwise</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was anders sein könnte</translation>
     </message>
     <message>
         <source>Space ticks: a device out of order, a door shut. Enter opens the numbers of something in the way.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Leertaste kreuzt an: ein Gerät außer Betrieb, eine Tür zu. Eingabetaste öffnet die Zahlen von etwas im Weg.</translation>
     </message>
     <message>
         <source>Search devices, phones and doors</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Geräte, Telefone und Türen suchen</translation>
     </message>
     <message>
         <source>&amp;Put in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;In den Weg stellen</translation>
     </message>
     <message>
         <source>A block on the floor: drag it on the plan, or type its numbers</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Klotz auf dem Boden: im Plan ziehen, oder seine Zahlen eintippen</translation>
     </message>
     <message>
         <source>&amp;Take away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Wegnehmen</translation>
     </message>
     <message>
         <source>&amp;Back to how it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Zurück zum Ist-Zustand</translation>
     </message>
     <message>
         <source>Out of order</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Außer Betrieb</translation>
     </message>
     <message>
         <source>Shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zu</translation>
     </message>
     <message>
         <source>In the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Weg</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ThingList</name>
     <message>
         <source>Things on the plan</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dinge im Plan</translation>
     </message>
     <message>
         <source>Everything on the plan. Enter goes there on the plan; the menu key has the rest.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alles im Plan. Eingabetaste führt im Plan dorthin; die Menütaste hat den Rest.</translation>
     </message>
     <message>
         <source>Search things by name or id</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dinge nach Name oder Kennung suchen</translation>
     </message>
     <message>
         <source>Go to on plan</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Plan zeigen</translation>
     </message>
     <message>
         <source>Rename...</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Umbenennen...</translation>
     </message>
     <message>
         <source>Move or turn by numbers...</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mit Zahlen verschieben oder drehen...</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Duplizieren</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Nothing is drawn yet. Choose a room in the gallery, and drag it on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch ist nichts gezeichnet. In der Galerie einen Raum wählen und im Plan aufziehen.</translation>
     </message>
     <message>
         <source>Nothing on the plan is called that.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Plan heißt nichts so.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Why</name>
     <message>
         <source>Why this is a finding</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Warum das ein Befund ist</translation>
     </message>
     <message>
         <source>Pick a finding: its rule, limit, basis and what would mend it stand here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einen Befund auswählen: Hier stehen seine Regel, sein Grenzwert, seine Grundlage und was ihn behebt.</translation>
     </message>
     <message>
         <source>Measured:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gemessen:</translation>
     </message>
     <message>
         <source>Limit:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grenzwert:</translation>
     </message>
     <message>
         <source>To mend it:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abhilfe:</translation>
     </message>
     <message>
         <source>Rule:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regel:</translation>
     </message>
     <message>
         <source>What it means:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bedeutung:</translation>
     </message>
     <message>
         <source>Basis:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grundlage:</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::AuditMarks</name>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>und %1 weitere</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::NumberEntry</name>
     <message>
         <source>%1: type a length such as 1.2 m, 900 mm or 4&apos; 6&quot;</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: eine Länge eintippen, etwa 1.2 m, 900 mm oder 4&apos; 6&quot;</translation>
     </message>
     <message>
         <source>%1: type degrees such as 90</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: Grad eintippen, etwa 90</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::PlanView</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>The plan of the workshop. The list of things beside it does the same by keyboard.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Plan der Werkstatt. Die Liste der Dinge daneben kann dasselbe mit der Tastatur.</translation>
     </message>
     <message>
         <source>This layout is open for looking only: nothing can be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dieses Layout ist nur zum Ansehen offen: Es lässt sich nichts zeichnen.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>
     <message>
         <source>feet</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fuß</translation>
     </message>
     <message>
         <source>metres</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Meter</translation>
     </message>
     <message>
         <source>Walk to the phone, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zum Telefon, %1</translation>
     </message>
     <message>
         <source>Walk to any stop, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zu irgendeinem Stopp, %1</translation>
     </message>
     <message>
         <source>Walk to a cut-off, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zu einem Not-Aus, %1</translation>
     </message>
     <message>
         <source>Walk to the stop of %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weg zum Stopp von %1, %2</translation>
     </message>
     <message>
         <source>%1 ft</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ft</translation>
     </message>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>Of the layout before; the new one is being computed.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vom vorigen Layout; das neue wird gerade berechnet.</translation>
     </message>
     <message>
         <source>There is none in this layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In diesem Layout gibt es keines.</translation>
     </message>
     <message>
         <source>None can be walked to: something stands before it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keines ist zu Fuß zu erreichen: Es steht etwas davor.</translation>
     </message>
     <message>
         <source>Striped: only through a gap under %1; not measured.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gestreift: nur durch eine Lücke unter %1; nicht gemessen.</translation>
     </message>
     <message>
         <source>Crossed: no way.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>stopwalk::window</name>
-    <message>
-        <source>%1 The layout is audited by the usual profile, %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>line %1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no profile `%1`%2, and no such file beside the layout.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The profile %1 cannot be read (%2).</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gekreuzt: kein Weg.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::AuditPlace</name>
     <message>
         <source>It changes nothing for any station.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ändert für keinen Arbeitsplatz etwas.</translation>
     </message>
     <message>
         <source>1 station worse off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Arbeitsplatz schlechter gestellt</translation>
     </message>
     <message>
         <source>%1 stations worse off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Arbeitsplätze schlechter gestellt</translation>
     </message>
     <message>
         <source>1 station better off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Arbeitsplatz besser gestellt</translation>
     </message>
     <message>
         <source>%1 stations better off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Arbeitsplätze besser gestellt</translation>
     </message>
     <message>
         <source>1 station otherwise</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Arbeitsplatz anders gestellt</translation>
     </message>
     <message>
         <source>%1 stations otherwise</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Arbeitsplätze anders gestellt</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
     </message>
     <message>
         <source>What the audit found, and what if</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was die Prüfung fand, und was wäre wenn</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was wäre wenn</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regeln</translation>
     </message>
     <message>
         <source>Holds a drawing against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hält eine Zeichnung gegen gewählte Regeln; bescheinigt nichts. Örtliche Vorschriften, Hersteller und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::Document</name>
     <message>
         <source>New layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Neues Layout</translation>
     </message>
     <message>
         <source>New workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Neue Werkstatt</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::FileFlow</name>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>the profile %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>das Profil %1</translation>
     </message>
     <message>
         <source>the picture %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>das Bild %1</translation>
     </message>
     <message>
         <source>%1-copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1-kopie</translation>
     </message>
     <message>
         <source>OK</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>OK</translation>
     </message>
     <message>
         <source>%1 is open elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist anderswo offen</translation>
     </message>
     <message>
         <source>It is being worked on by %1. Two people who save over each other lose work.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 arbeitet daran. Wenn zwei einander überschreiben, geht Arbeit verloren.</translation>
     </message>
     <message>
         <source>Open for looking only</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nur zum Ansehen öffnen</translation>
     </message>
     <message>
         <source>Take it over</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Do not open it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht öffnen</translation>
     </message>
     <message>
         <source>%1 could not be opened</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ließ sich nicht öffnen</translation>
     </message>
     <message>
         <source>The shop&apos;s own files beside it could not be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die eigenen Dateien der Werkstatt daneben sind nicht lesbar</translation>
     </message>
     <message>
         <source>The kinds of device and machines that come with the program are used instead.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stattdessen werden die Gerätearten und Maschinen benutzt, die mit dem Programm kommen.</translation>
     </message>
     <message>
         <source>Go back to the file as it was saved?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zurück zur Datei, wie sie gespeichert wurde?</translation>
     </message>
     <message>
         <source>What was changed since then is lost.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was seither geändert wurde, geht verloren.</translation>
     </message>
     <message>
         <source>Keep working</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weiterarbeiten</translation>
     </message>
     <message>
         <source>Go back to the file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zurück zur Datei</translation>
     </message>
     <message>
         <source>%1 is open for looking only</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist nur zum Ansehen offen</translation>
     </message>
     <message>
         <source>Save under another name</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen speichern</translation>
     </message>
     <message>
         <source>%1 was taken over by somebody else</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hat jemand anders übernommen</translation>
     </message>
     <message>
         <source>It is being worked on by %1. Two people who save over each other lose work. Ask there before you take it over.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 arbeitet daran. Wenn zwei einander überschreiben, geht Arbeit verloren. Vor dem Übernehmen dort fragen.</translation>
     </message>
     <message>
         <source>The layout could not be opened in that folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In jenem Ordner ließe sich das Layout nicht öffnen</translation>
     </message>
     <message>
         <source>It uses the shop&apos;s own kinds of device (%1). Copy device-kinds.yaml there first, or save in another folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es benutzt eigene Gerätearten der Werkstatt (%1). Erst device-kinds.yaml dorthin kopieren, oder in einem anderen Ordner speichern.</translation>
     </message>
     <message>
         <source>the shop&apos;s own kinds and machines, which cannot be read there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die eigenen Arten und Maschinen der Werkstatt, die dort nicht lesbar sind</translation>
     </message>
     <message>
         <source>Not everything that the layout uses is in that folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht alles, was das Layout benutzt, ist in jenem Ordner</translation>
     </message>
     <message>
         <source>Missing there: %1. Copy it there as well, or the layout is shown and audited without it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dort fehlt: %1. Es auch dorthin kopieren, sonst wird das Layout ohne dies gezeigt und geprüft.</translation>
     </message>
     <message>
         <source>Save it there all the same</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Trotzdem dort speichern</translation>
     </message>
     <message>
         <source>Saved %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 gespeichert</translation>
     </message>
     <message>
         <source>Saved, but perhaps not for good</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gespeichert, aber vielleicht nicht von Dauer</translation>
     </message>
     <message>
         <source>%1 was changed by someone else</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hat jemand anders geändert</translation>
     </message>
     <message>
         <source>%1 is there already</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist schon da</translation>
     </message>
     <message>
         <source>Replace what is there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ersetzen, was da ist</translation>
     </message>
     <message>
         <source>%1 was not saved</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>Save the changes to %1?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Änderungen an %1 speichern?</translation>
     </message>
     <message>
         <source>Without saving, they are lost.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ohne Speichern gehen sie verloren.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Do not save</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht speichern</translation>
     </message>
     <message>
         <source>Throw away the work that was kept?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die gesicherte Arbeit wegwerfen?</translation>
     </message>
     <message>
         <source>It was never saved, and cannot be brought back afterwards. %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie wurde nie gespeichert und lässt sich danach nicht zurückholen. %1</translation>
     </message>
     <message>
         <source>%1 stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wegwerfen</translation>
     </message>
     <message>
         <source>The kept work is still there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die gesicherte Arbeit ist noch da</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::FirstMinutes</name>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anfangen</translation>
     </message>
     <message>
         <source>Draw a first room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einen ersten Raum zeichnen</translation>
     </message>
     <message>
         <source>&amp;Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Breite</translation>
     </message>
     <message>
         <source>&amp;Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Tiefe</translation>
     </message>
     <message>
         <source>Draw the room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Den Raum zeichnen</translation>
     </message>
     <message>
         <source>Inside, from wall to wall: 8 m, 7500 mm or 24&apos; 6&quot;. It can be changed at any time.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Innen, von Wand zu Wand: 8 m, 7500 mm oder 24&apos; 6&quot;. Das lässt sich jederzeit ändern.</translation>
     </message>
     <message>
         <source>Or look at a sample</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Oder ein Beispiel ansehen</translation>
     </message>
     <message>
         <source>Or go on with a file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Oder mit einer Datei weitermachen</translation>
     </message>
     <message>
         <source>Open a layout…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Layout öffnen…</translation>
     </message>
     <message>
         <source>Type a length from 0.1 m to 1000 m, such as 8 m, 7500 mm or 24&apos; 6&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Länge von 0.1 m bis 1000 m eintippen, etwa 8 m, 7500 mm oder 24&apos; 6&quot;.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
     <message>
         <source>There is nothing to paste.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt nichts einzufügen.</translation>
     </message>
     <message>
         <source>%1 is not a picture that can be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist kein lesbares Bild</translation>
     </message>
     <message>
         <source>Choose a PNG or JPEG file, such as a scan or a photo of a plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine PNG- oder JPEG-Datei wählen, etwa einen Scan oder ein Foto eines Plans.</translation>
     </message>
     <message>
         <source>OK</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>OK</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Einfügen</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Duplizieren</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>arbeitsplaetze</translation>
     </message>
     <message>
         <source>%1 was not written</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde nicht geschrieben</translation>
     </message>
     <message>
         <source>All stations are in %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Arbeitsplätze sind in %1.</translation>
     </message>
     <message>
         <source>What Stopwalk does not do</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was Stopwalk nicht macht</translation>
     </message>
     <message>
         <source>Stopwalk checks a drawing against chosen rules. It does not certify a machine, a stop or a room. Local codes, the machine&apos;s maker, the authority having jurisdiction and licensed people come first.
 
 Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos;s procedure say, with the work clear. Anyone may press any stop.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopwalk prüft eine Zeichnung an gewählten Regeln. Es bescheinigt weder eine Maschine noch einen Stopp noch einen Raum. Örtliche Vorschriften, der Hersteller der Maschine, die zuständige Behörde und zugelassene Fachleute gehen vor.
+
+Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so prüfen, wie es der Hersteller und die Anweisung der Werkstatt vorgeben, und nur mit freiem Werkstück. Alle dürfen jeden Stopp drücken.</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>&amp;New</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Neu</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Open a s&amp;ample</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Beispiel öffnen</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
         <source>Go &amp;back to the saved file…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zurück zur gespeicherten &amp;Datei…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>B&amp;eenden</translation>
     </message>
     <message>
         <source>%1 (missing)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (fehlt)</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>&amp;Undo:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Rückgängig:</translation>
     </message>
     <message>
         <source>&amp;Redo:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Wiederholen:</translation>
     </message>
     <message>
         <source>Ctrl+Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Y</translation>
     </message>
     <message>
         <source>Cu&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Ausschneiden</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <source>&amp;Paste</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Einfügen</translation>
     </message>
     <message>
         <source>&amp;Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Duplizieren</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>Re&amp;move</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ent&amp;fernen</translation>
     </message>
     <message>
         <source>Select &amp;all</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A&amp;lles auswählen</translation>
     </message>
     <message>
         <source>Select all of this &amp;kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle dieser Ar&amp;t auswählen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+A</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+A</translation>
     </message>
     <message>
         <source>Select &amp;nothing</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Nichts auswählen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+N</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+N</translation>
     </message>
     <message>
         <source>&amp;Arrange</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Anordnen</translation>
     </message>
     <message>
         <source>Turn &amp;left by 90°</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Um 90° nach &amp;links drehen</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+L</translation>
     </message>
     <message>
         <source>Turn &amp;right by 90°</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Um 90° nach &amp;rechts drehen</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+R</translation>
     </message>
     <message>
         <source>Align le&amp;ft sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>L&amp;inke Seiten ausrichten</translation>
     </message>
     <message>
         <source>Align right &amp;sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>R&amp;echte Seiten ausrichten</translation>
     </message>
     <message>
         <source>Align &amp;top sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Obere Seiten ausrichten</translation>
     </message>
     <message>
         <source>Align &amp;bottom sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Untere Seiten ausrichten</translation>
     </message>
     <message>
         <source>Align middles &amp;across</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mitten &amp;waagerecht ausrichten</translation>
     </message>
     <message>
         <source>Align middles &amp;up and down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mitten &amp;senkrecht ausrichten</translation>
     </message>
     <message>
         <source>Equal &amp;gaps across</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gleiche &amp;Abstände waagerecht</translation>
     </message>
     <message>
         <source>Equal gaps up and &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gleiche A&amp;bstände senkrecht</translation>
     </message>
     <message>
         <source>&amp;Draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Zeichnen</translation>
     </message>
     <message>
         <source>&amp;Pick things</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dinge aus&amp;wählen</translation>
     </message>
     <message>
         <source>Ctrl+1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+1</translation>
     </message>
     <message>
         <source>&amp;Room, a rectangle</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Raum als Rechteck</translation>
     </message>
     <message>
         <source>Ctrl+2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+2</translation>
     </message>
     <message>
         <source>Room by &amp;corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum nach E&amp;cken</translation>
     </message>
     <message>
         <source>Ctrl+3</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+3</translation>
     </message>
     <message>
         <source>&amp;Door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Tür</translation>
     </message>
     <message>
         <source>Ctrl+4</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+4</translation>
     </message>
     <message>
         <source>&amp;Machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Maschine</translation>
     </message>
     <message>
         <source>&amp;Stop device</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Stoppgerät</translation>
     </message>
     <message>
         <source>S&amp;tation</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeits&amp;platz</translation>
     </message>
     <message>
         <source>Ctrl+5</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+5</translation>
     </message>
     <message>
         <source>P&amp;hone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Te&amp;lefon</translation>
     </message>
     <message>
         <source>Ctrl+6</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+6</translation>
     </message>
     <message>
         <source>&amp;Bench</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Werk&amp;bank</translation>
     </message>
     <message>
         <source>Ctrl+7</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+7</translation>
     </message>
     <message>
         <source>C&amp;olumn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stüt&amp;ze</translation>
     </message>
     <message>
         <source>Rac&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Re&amp;gal</translation>
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Notiz</translation>
     </message>
     <message>
         <source>Ctrl+8</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+8</translation>
     </message>
     <message>
         <source>Tape ch&amp;eck</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachm&amp;essung</translation>
     </message>
     <message>
         <source>Ctrl+9</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+9</translation>
     </message>
     <message>
         <source>&amp;Underlay picture…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Hintergrundbild…</translation>
     </message>
     <message>
         <source>Sca&amp;le the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maßstab des H&amp;intergrundbilds</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>An&amp;sicht</translation>
     </message>
     <message>
         <source>The place to &amp;draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bereich &amp;Zeichnen</translation>
     </message>
     <message>
         <source>Alt+1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alt+1</translation>
     </message>
     <message>
         <source>The place to &amp;audit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bereich &amp;Prüfen</translation>
     </message>
     <message>
         <source>Alt+2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alt+2</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ver&amp;größern</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
         <source>Show &amp;everything</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Alles zeigen</translation>
     </message>
     <message>
         <source>0</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>0</translation>
     </message>
     <message>
         <source>&amp;Grid</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Raster</translation>
     </message>
     <message>
         <source>Ctrl+&apos;</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+&apos;</translation>
     </message>
     <message>
         <source>Go to what is &amp;picked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zum Ausge&amp;wählten</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+G</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>What is &amp;this?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was ist &amp;das?</translation>
     </message>
     <message>
         <source>&amp;Find an action…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Aktion suchen…</translation>
     </message>
     <message>
         <source>Ctrl+/</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+/</translation>
     </message>
     <message>
         <source>What Stopwalk does &amp;not do</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was Stopwalk &amp;nicht macht</translation>
     </message>
     <message>
         <source>Places of work</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeitsbereiche</translation>
     </message>
     <message>
         <source>Draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeichnen</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Prüfen</translation>
     </message>
     <message>
         <source>Draw and change the plan (Alt+1)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Den Plan zeichnen und ändern (Alt+1)</translation>
     </message>
     <message>
         <source>Findings, all stations, and what if (Alt+2)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Befunde, alle Arbeitsplätze, und was wäre wenn (Alt+2)</translation>
     </message>
     <message>
         <source>What there is to draw, and what is drawn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was es zu zeichnen gibt, und was gezeichnet ist</translation>
     </message>
     <message>
         <source>Gallery</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Galerie</translation>
     </message>
     <message>
         <source>Things</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dinge</translation>
     </message>
     <message>
         <source>This work is not safe from a crash: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Arbeit ist vor einem Absturz nicht sicher: %1</translation>
     </message>
     <message>
         <source>Room 1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum 1</translation>
     </message>
     <message>
         <source>What if %1? Nothing of this is saved.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was wäre, wenn %1? Nichts davon wird gespeichert.</translation>
     </message>
     <message>
         <source>Back to how it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zurück zum Ist-Zustand</translation>
     </message>
     <message>
         <source> (for looking only)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation> (nur zum Ansehen)</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Speichern unter…</translation>
     </message>
     <message>
         <source>%1, line %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, Zeile %2: %3.</translation>
     </message>
     <message numerus="yes">
         <source>And %n more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>Und %n weitere.</numerusform>
+            <numerusform>Und %n weitere.</numerusform>
         </translation>
     </message>
     <message>
         <source>What was noticed in %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was in %1 auffiel</translation>
     </message>
     <message>
         <source>The layout was opened all the same. The lines are below.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Layout wurde trotzdem geöffnet. Die Zeilen stehen unten.</translation>
     </message>
     <message>
         <source>Show them all</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle zeigen</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>%1 was changed by another program.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde von einem anderen Programm geändert.</translation>
     </message>
     <message>
         <source>Open it as it is now</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Öffnen, wie sie jetzt ist</translation>
     </message>
     <message>
         <source>Keep mine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Meine behalten</translation>
     </message>
     <message>
         <source>%1 is no longer on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist nicht mehr auf dem Datenträger.</translation>
     </message>
     <message>
         <source>Save it again</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wieder speichern</translation>
     </message>
     <message>
         <source>%1 can no longer be read.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist nicht mehr lesbar.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
     <message>
         <source>Notice</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::RecoveryDialog</name>
     <message>
         <source>%1 is as it was when this work began: what was kept is newer.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist, wie es war, als diese Arbeit begann: Das Gesicherte ist neuer.</translation>
     </message>
     <message>
         <source>%1 holds this work already. Nothing is lost if it is thrown away.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 enthält diese Arbeit schon. Es geht nichts verloren, wenn sie weggeworfen wird.</translation>
     </message>
     <message>
         <source>%1 was changed by somebody else since. If you go on with what was kept, you are asked before it is saved over theirs.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hat seither jemand anders geändert. Beim Weitermachen mit dem Gesicherten wird gefragt, bevor es deren Fassung überschreibt.</translation>
     </message>
     <message>
         <source>%1 is no longer on the disk. What was kept is all there is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist nicht mehr auf dem Datenträger. Das Gesicherte ist alles, was es gibt.</translation>
     </message>
     <message>
         <source>Work that was not saved</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arbeit, die nicht gespeichert wurde</translation>
     </message>
     <message>
         <source>a new layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ein neues Layout</translation>
     </message>
     <message>
         <source>Work is kept here by a program on another computer.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hier sichert ein Programm auf einem anderen Rechner Arbeit.</translation>
     </message>
     <message>
         <source>Stopwalk stopped before %1 was saved. The work was kept.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopwalk endete, bevor %1 gespeichert war. Die Arbeit wurde gesichert.</translation>
     </message>
     <message>
         <source>What was kept</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Gesicherte</translation>
     </message>
     <message>
         <source>The file as it is saved</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei, wie sie gespeichert ist</translation>
     </message>
     <message>
         <source>It was never saved.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie wurde nie gespeichert.</translation>
     </message>
     <message>
         <source>Go on with what was kept</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mit dem Gesicherten weitermachen</translation>
     </message>
     <message>
         <source>Throw the kept work away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Gesicherte wegwerfen</translation>
     </message>
     <message>
         <source>Decide later</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Später entscheiden</translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>%1 The layout is audited by the usual profile, %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Das Layout wird nach dem üblichen Profil %2 geprüft.</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>There is no profile `%1`%2, and no such file beside the layout.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt kein Profil `%1`%2 und keine solche Datei neben dem Layout.</translation>
+    </message>
+    <message>
+        <source>The profile %1 cannot be read (%2).</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Profil %1 ist nicht lesbar (%2).</translation>
     </message>
 </context>
 </TS>

@@ -1793,6 +1793,13 @@
         <source>%1 %2</source>
         <translation type="unfinished"></translation>
     </message>
+    <message numerus="yes">
+        <source>%n things</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>plan</name>
@@ -2978,25 +2985,6 @@
     </message>
 </context>
 <context>
-    <name>stopwalk::window</name>
-    <message>
-        <source>%1 The layout is audited by the usual profile, %2.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>line %1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no profile `%1`%2, and no such file beside the layout.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The profile %1 cannot be read (%2).</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>stopwalk::window::AuditPlace</name>
     <message>
         <source>It changes nothing for any station.</source>
@@ -3835,6 +3823,25 @@ Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos
     </message>
     <message>
         <source>Decide later</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>%1 The layout is audited by the usual profile, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no profile `%1`%2, and no such file beside the layout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The profile %1 cannot be read (%2).</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
