@@ -5,1799 +5,2222 @@
     <name>Details</name>
     <message>
         <source>Change the %2 of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar %2 de %1</translation>
     </message>
     <message>
         <source>Id</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Identificador</translation>
     </message>
     <message>
         <source>The short name by which other things of the file speak of this one.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El nombre corto con que otras cosas del archivo nombran a esta.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Rename %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar el nombre de %1</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover %1</translation>
     </message>
     <message>
         <source>At x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Posición x</translation>
     </message>
     <message>
         <source>How far to the right on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A qué distancia a la derecha en el plano, desde su origen.</translation>
     </message>
     <message>
         <source>At y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Posición y</translation>
     </message>
     <message>
         <source>How far up on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A qué distancia hacia arriba en el plano, desde su origen.</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Giro</translation>
     </message>
     <message>
         <source>Degrees counter-clockwise.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grados en sentido contrario a las agujas del reloj.</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar %1</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Altura</translation>
     </message>
     <message>
         <source>Footprint</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Huella</translation>
     </message>
     <message>
         <source>What it covers of the floor, seen from above.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que ocupa del suelo, visto desde arriba.</translation>
     </message>
     <message>
         <source>Rectangle</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Rectángulo</translation>
     </message>
     <message>
         <source>By corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por esquinas</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anchura</translation>
     </message>
     <message>
         <source>Along the side where the operator stands.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A lo largo del lado donde está el operario.</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fondo</translation>
     </message>
     <message>
         <source>From the operator&apos;s side to the back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el lado del operario hacia atrás.</translation>
     </message>
     <message>
         <source>Footprint corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esquinas de la huella</translation>
     </message>
     <message>
         <source>Measured from the middle: to the right, and to the back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medidas desde el centro: a la derecha y hacia atrás.</translation>
     </message>
 </context>
 <context>
     <name>DeviceSection</name>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>What it is, and so whether and how it stops.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué es, y por tanto si detiene y cómo.</translation>
     </message>
     <message>
         <source>To the right</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A la derecha</translation>
     </message>
     <message>
         <source>From the middle of the machine, to the operator’s right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el centro de la máquina, a la derecha del operario.</translation>
     </message>
     <message>
         <source>To the back</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hacia atrás</translation>
     </message>
     <message>
         <source>From the middle of the machine, away from the operator.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el centro de la máquina, alejándose del operario.</translation>
     </message>
     <message>
         <source>The direction from the device to the one who uses it, in degrees as the machine stands: 270 is towards the operator.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La dirección del dispositivo hacia quien lo usa, en grados tal como está la máquina: 270 es hacia el operario.</translation>
     </message>
     <message>
         <source>The direction from the device to the one who uses it, in degrees counter-clockwise from the right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La dirección del dispositivo hacia quien lo usa, en grados en sentido contrario a las agujas del reloj, desde la derecha.</translation>
     </message>
     <message>
         <source>Faces</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mira hacia</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar %1</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Longitud</translation>
     </message>
     <message>
         <source>Of a bar or cord, from end to end.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De una barra o un cable, de extremo a extremo.</translation>
     </message>
     <message>
         <source>From the floor to where it is pressed, stepped on or pulled.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el suelo hasta donde se pulsa, se pisa o se tira.</translation>
     </message>
     <message>
         <source>Stops</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Detiene</translation>
     </message>
     <message>
         <source>Which machines it stops. A room stands for every machine in it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué máquinas detiene. Una sala vale por todas sus máquinas.</translation>
     </message>
     <message>
         <source>the machine it is on</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la máquina en la que está</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nada todavía</translation>
     </message>
     <message>
         <source>every machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>todas las máquinas</translation>
     </message>
     <message>
         <source>those ticked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>las marcadas</translation>
     </message>
     <message>
         <source>Change what %1 does</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar lo que hace %1</translation>
     </message>
     <message>
         <source>Room: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala: %1</translation>
     </message>
     <message>
         <source>Run-down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiempo de parada</translation>
     </message>
     <message>
         <source>Seconds from this stop until the machine stands still.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Segundos desde esta parada hasta que la máquina queda quieta.</translation>
     </message>
     <message>
         <source>as the machine has it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el de la máquina</translation>
     </message>
     <message>
         <source>Run-down of each machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiempo de parada de cada máquina</translation>
     </message>
     <message>
         <source>Where this stop takes longer or shorter for one machine than another.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Donde esta parada tarda más o menos en una máquina que en otra.</translation>
     </message>
     <message>
         <source>Instruction</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Instrucción</translation>
     </message>
     <message>
         <source>What the poster tells a novice to do. Empty: as usual for its kind.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que el cartel le dice que haga a un novato. Vacío: lo habitual para su tipo.</translation>
     </message>
     <message>
         <source>Emergency stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Parada de emergencia</translation>
     </message>
     <message>
         <source>Whether it counts as one.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Si cuenta como tal.</translation>
     </message>
     <message>
         <source>as usual for its kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>lo habitual para su tipo</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no</translation>
     </message>
     <message>
         <source>Thrown to the</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se acciona hacia</translation>
     </message>
     <message>
         <source>Which way a switch is thrown to stop.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hacia dónde se acciona un interruptor para detener.</translation>
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no indicado</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la izquierda</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la derecha</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>arriba</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>abajo</translation>
     </message>
     <message>
         <source>Pin</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pasador</translation>
     </message>
     <message>
         <source>Whether the pin that guards the start is there.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Si está el pasador que protege el arranque.</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>puesto</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>falta</translation>
     </message>
     <message>
         <source>Held at</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se sujeta en</translation>
     </message>
     <message>
         <source>The stations whose operator has the trigger in hand.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los puestos cuyo operario tiene el gatillo en la mano.</translation>
     </message>
     <message>
         <source>the machine’s first station</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el primer puesto de la máquina</translation>
     </message>
 </context>
 <context>
     <name>DialogAsker</name>
     <message>
         <source>Workshop layouts (*%1)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Distribuciones de taller (*%1)</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Open a layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrir una distribución</translation>
     </message>
     <message>
         <source>Save the layout as</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar la distribución como</translation>
     </message>
     <message>
         <source>Export the table as</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Exportar la tabla como</translation>
     </message>
     <message>
         <source>Tables (*.csv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tablas (*.csv);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Choose a picture to draw over</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elegir una imagen sobre la que dibujar</translation>
     </message>
     <message>
         <source>Pictures (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Imágenes (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)</translation>
     </message>
 </context>
 <context>
     <name>DoorSection</name>
     <message>
         <source>In the wall of</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En la pared de</translation>
     </message>
     <message>
         <source>The room whose wall carries the door.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La sala en cuya pared está la puerta.</translation>
     </message>
     <message>
         <source>Leads to</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Da a</translation>
     </message>
     <message>
         <source>The room on the other side, or outside.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La sala del otro lado, o el exterior.</translation>
     </message>
     <message>
         <source>Clear width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ancho libre</translation>
     </message>
     <message>
         <source>Between the door’s frame or leaf, where people go through.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Entre el marco o la hoja de la puerta, por donde se pasa.</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cerrada con llave</translation>
     </message>
     <message>
         <source>A locked door is no way to a stop or a phone.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Una puerta cerrada con llave no es camino a una parada ni a un teléfono.</translation>
     </message>
     <message>
         <source>never</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nunca</translation>
     </message>
     <message>
         <source>after hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>fuera de horario</translation>
     </message>
     <message>
         <source>always</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>siempre</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished">exterior</translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>exterior</translation>
     </message>
 </context>
 <context>
     <name>Field</name>
     <message>
         <source>differ</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>varios</translation>
     </message>
 </context>
 <context>
     <name>FindingGroups</name>
     <message>
         <source>In no room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En ninguna sala</translation>
     </message>
     <message>
         <source>Of no machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De ninguna máquina</translation>
     </message>
 </context>
 <context>
     <name>FixtureSection</name>
     <message>
         <source>A bench, a column, a rack: solid, and no machine.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un banco, una columna, una estantería: macizo, y no es una máquina.</translation>
     </message>
     <message>
         <source>From the floor to its top: a stop behind it can be seen or reached over it, or not.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Del suelo a lo más alto: una parada detrás se ve o se alcanza por encima, o no.</translation>
     </message>
 </context>
 <context>
     <name>Gallery</name>
     <message>
         <source>Rooms and doors</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Salas y puertas</translation>
     </message>
     <message>
         <source>Room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala</translation>
     </message>
     <message>
         <source>Drag from one corner to the opposite one, or type the two sides.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arrastre de una esquina a la opuesta, o escriba los dos lados.</translation>
     </message>
     <message>
         <source>Room by corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala por esquinas</translation>
     </message>
     <message>
         <source>Click each corner in turn.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en cada esquina, una tras otra.</translation>
     </message>
     <message>
         <source>Door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puerta</translation>
     </message>
     <message>
         <source>Click a wall; it leads to the room on the other side.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en una pared; da a la sala del otro lado.</translation>
     </message>
     <message>
         <source>Machines</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Máquinas</translation>
     </message>
     <message>
         <source>Stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puestos</translation>
     </message>
     <message>
         <source>Operator</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Operario</translation>
     </message>
     <message>
         <source>Where the one who works the machine stands.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Donde está quien maneja la máquina.</translation>
     </message>
     <message>
         <source>Helper</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ayudante</translation>
     </message>
     <message>
         <source>Where a second person stands at the work.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Donde está una segunda persona durante el trabajo.</translation>
     </message>
     <message>
         <source>Setter</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Preparador</translation>
     </message>
     <message>
         <source>Where somebody stands to set the machine up.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Donde se está para preparar la máquina.</translation>
     </message>
     <message>
         <source>Instructor</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Instructor</translation>
     </message>
     <message>
         <source>Where somebody stands to teach or watch.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Donde se está para enseñar o vigilar.</translation>
     </message>
     <message>
         <source>Stop devices</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivos de parada</translation>
     </message>
     <message>
         <source>Stops nothing.</source>
-        <translation type="unfinished">No detiene nada.</translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No detiene nada.</translation>
     </message>
     <message>
         <source>Phones</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Teléfonos</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Teléfono</translation>
     </message>
     <message>
         <source>Click the wall that it hangs on.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la pared de la que cuelga.</translation>
     </message>
     <message>
         <source>Benches and columns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bancos y columnas</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Banco</translation>
     </message>
     <message>
         <source>Solid, and no machine.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Macizo, y no es una máquina.</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Columna</translation>
     </message>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Estantería</translation>
     </message>
     <message>
         <source>Notes and checks</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notas y mediciones</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Words on the plan, with a line to what they are about.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Palabras en el plano, con una línea hasta aquello de lo que tratan.</translation>
     </message>
     <message>
         <source>Tape check</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medición con cinta</translation>
     </message>
     <message>
         <source>A distance taped on the floor, held against the computed one: click where it was taped from, then to.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Una distancia medida con cinta en el suelo, comparada con la calculada: haga clic donde empezó la cinta y luego donde terminó.</translation>
     </message>
     <message>
         <source>Underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Imagen de fondo</translation>
     </message>
     <message>
         <source>Scale the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escala de la imagen de fondo</translation>
     </message>
     <message>
         <source>Click two points of the picture, and type how far they are apart.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en dos puntos de la imagen y escriba cuánto distan.</translation>
     </message>
     <message>
         <source>Comes with its usual stations (%1) and devices (%2).</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Viene con sus puestos (%1) y dispositivos (%2) habituales.</translation>
     </message>
 </context>
 <context>
     <name>LengthField</name>
     <message>
         <source>900 (in %1)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>900 (en %1)</translation>
     </message>
     <message>
         <source>Not a length: write it with a point, such as 1.2 m, or as %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es una longitud: escríbala con punto, como 1.2 m, o como %1.</translation>
     </message>
     <message>
         <source>Not a length up to 10 km. Type it as 1.2 m, 4&apos; 6&quot; or %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es una longitud de hasta 10 km. Escríbala como 1.2 m, 4&apos; 6&quot; o %1.</translation>
     </message>
     <message>
         <source>It has to be more than 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiene que ser mayor que 0.</translation>
     </message>
     <message>
         <source>It cannot be less than 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No puede ser menor que 0.</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se sabe</translation>
     </message>
 </context>
 <context>
     <name>MachineSection</name>
     <message>
         <source>As people call it: Engine lathe 1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Como la llama la gente: Torno paralelo 1.</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>What sort of machine it is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué clase de máquina es.</translation>
     </message>
     <message>
         <source>From the floor to its top.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Del suelo a lo más alto.</translation>
     </message>
     <message>
         <source>Run-down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiempo de parada</translation>
     </message>
     <message>
         <source>Seconds from the stop until it stands still, as timed at the machine. Empty: not known.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Segundos desde la parada hasta que queda quieta, cronometrados en la máquina. Vacío: no se sabe.</translation>
     </message>
     <message>
         <source>Hand-held</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De mano</translation>
     </message>
     <message>
         <source>Held or guided by hand: only its trigger counts.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se sujeta o guía con la mano: solo cuenta su gatillo.</translation>
     </message>
     <message>
         <source>After the stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Después de la parada</translation>
     </message>
     <message>
         <source>What to do once it stands still: Back the tool off before you release the stop.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué hacer cuando quede quieta: Retire la herramienta antes de soltar la parada.</translation>
     </message>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no indicado</translation>
     </message>
     <message>
         <source>Hazard outline</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zona de peligro</translation>
     </message>
     <message>
         <source>Nobody may reach across it. Measured from the middle of the machine: to the right, and to the back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nadie puede alargar el brazo por encima. Medida desde el centro de la máquina: a la derecha y hacia atrás.</translation>
     </message>
 </context>
 <context>
     <name>MixedSection</name>
     <message>
         <source>At x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Posición x</translation>
     </message>
     <message>
         <source>How far to the right on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A qué distancia a la derecha en el plano, desde su origen.</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover %1</translation>
     </message>
     <message>
         <source>At y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Posición y</translation>
     </message>
     <message>
         <source>How far up on the plan, from its origin.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A qué distancia hacia arriba en el plano, desde su origen.</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Giro</translation>
     </message>
     <message>
         <source>Degrees counter-clockwise.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grados en sentido contrario a las agujas del reloj.</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar %1</translation>
     </message>
 </context>
 <context>
     <name>NoteSection</name>
     <message>
         <source>Text</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Texto</translation>
     </message>
     <message>
         <source>The words on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Las palabras en el plano.</translation>
     </message>
     <message>
         <source>Points to something</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Señala algo</translation>
     </message>
     <message>
         <source>A line leads from the words to a place.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Una línea va de las palabras a un lugar.</translation>
     </message>
     <message>
         <source>Points to x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Señala a x</translation>
     </message>
     <message>
         <source>The place that the line leads to.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El lugar al que va la línea.</translation>
     </message>
     <message>
         <source>Points to y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Señala a y</translation>
     </message>
 </context>
 <context>
     <name>NoteTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Click where the note goes; drag from there to what it points to.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic donde va la nota; arrastre desde ahí hasta lo que señala.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
     <name>NumberField</name>
     <message>
         <source>Not a number: write it with a point, such as 2.5.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es un número: escríbalo con punto, como 2.5.</translation>
     </message>
     <message>
         <source>Not a number. Type one such as %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es un número. Escriba uno como %1.</translation>
     </message>
     <message>
         <source>It has to be a whole number.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiene que ser un número entero.</translation>
     </message>
     <message>
         <source>It has to be more than %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiene que ser mayor que %1.</translation>
     </message>
     <message>
         <source>It has to be from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiene que estar entre %1 y %2.</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se sabe</translation>
     </message>
 </context>
 <context>
     <name>OutlineTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Longitud</translation>
     </message>
     <message>
         <source>Direction</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dirección</translation>
     </message>
     <message>
         <source>Click the room&apos;s first corner, or type its place.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la primera esquina de la sala, o escriba su posición.</translation>
     </message>
     <message>
         <source>Click the next corner, or type length, Tab, direction, Enter. Backspace takes one back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la siguiente esquina, o escriba longitud, Tab, dirección, Intro. Retroceso quita una.</translation>
     </message>
     <message>
         <source>Click the next corner; click the first one, or press Enter without a number, to close the room.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la siguiente esquina; para cerrar la sala, haga clic en la primera o pulse Intro sin un número.</translation>
     </message>
 </context>
 <context>
     <name>PhoneSection</name>
     <message>
         <source>As people call it: Yard phone.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Como lo llama la gente: Teléfono del patio.</translation>
     </message>
     <message>
         <source>Faces</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mira hacia</translation>
     </message>
     <message>
         <source>The direction from the phone to the one who uses it, in degrees counter-clockwise from the right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La dirección del teléfono hacia quien lo usa, en grados en sentido contrario a las agujas del reloj, desde la derecha.</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar %1</translation>
     </message>
     <message>
         <source>From the floor.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el suelo.</translation>
     </message>
 </context>
 <context>
     <name>PlaceTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Giro</translation>
     </message>
     <message>
         <source>Click where it stands, or type its place and turn. R turns it by 15°.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic donde está, o escriba su posición y giro. R gira 15°.</translation>
     </message>
     <message>
         <source>Click the wall where the door goes.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la pared donde va la puerta.</translation>
     </message>
     <message>
         <source>Click where the person stands at the machine.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic donde está la persona en la máquina.</translation>
     </message>
     <message>
         <source>Click the machine&apos;s side or the wall that carries it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en el lado de la máquina o en la pared que lo lleva.</translation>
     </message>
     <message>
         <source>Click the wall where the phone hangs.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la pared de la que cuelga el teléfono.</translation>
     </message>
 </context>
 <context>
     <name>Problems</name>
     <message>
         <source>Fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falta</translation>
     </message>
     <message>
         <source>Warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>RoomSection</name>
     <message>
         <source>As people call the room; it stands on the plan and on the poster.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Como llama la gente a la sala; figura en el plano y en el cartel.</translation>
     </message>
     <message>
         <source>Outdoors</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Al aire libre</translation>
     </message>
     <message>
         <source>A porch, yard or outside corridor that people walk on.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un porche, patio o pasillo exterior por el que se camina.</translation>
     </message>
     <message>
         <source>Corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esquinas</translation>
     </message>
     <message>
         <source>The inside faces of the walls, corner by corner.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Las caras interiores de las paredes, esquina por esquina.</translation>
     </message>
 </context>
 <context>
     <name>RoomTool</name>
     <message>
         <source>X</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>X</translation>
     </message>
     <message>
         <source>Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Y</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anchura</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fondo</translation>
     </message>
     <message>
         <source>Click the opposite corner, or type width, Tab, depth, Enter.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la esquina opuesta, o escriba anchura, Tab, fondo, Intro.</translation>
     </message>
     <message>
         <source>Click or drag from the room&apos;s first corner, or type its numbers.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en la primera esquina de la sala o arrastre desde ella, o escriba sus números.</translation>
     </message>
 </context>
 <context>
     <name>ScaleTool</name>
     <message>
         <source>True distance</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Distancia real</translation>
     </message>
     <message>
         <source>There is no underlay picture yet: choose one in the gallery.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía no hay imagen de fondo: elija una en la galería.</translation>
     </message>
     <message>
         <source>Click one end of a length that you know on the picture.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en un extremo de una longitud de la imagen que conozca.</translation>
     </message>
     <message>
         <source>Click its other end.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en el otro extremo.</translation>
     </message>
     <message>
         <source>Type its true length, then Enter.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escriba la longitud real y pulse Intro.</translation>
     </message>
 </context>
 <context>
     <name>SelectTool</name>
     <message>
         <source>Release to put it there; Escape leaves it where it was; Alt keeps it from being pulled to guides.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Suelte para dejarlo ahí; Esc lo deja donde estaba; con Alt no se pega a las guías.</translation>
     </message>
     <message>
         <source>Draw a first room: its numbers, or Draw, Room.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dibuje una primera sala: con sus números, o Dibujar, Sala.</translation>
     </message>
     <message>
         <source>Click a thing to pick it, or drag a frame round several.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en una cosa para elegirla, o arrastre un marco alrededor de varias.</translation>
     </message>
     <message>
         <source>Drag it, nudge it with the arrow keys, or type its numbers at the right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Arrástrela, muévala con las flechas, o escriba sus números a la derecha.</translation>
     </message>
 </context>
 <context>
     <name>StationSection</name>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Función</translation>
     </message>
     <message>
         <source>Who stands here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quién está aquí.</translation>
     </message>
     <message>
         <source>operator</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>operario</translation>
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ayudante</translation>
     </message>
     <message>
         <source>setter</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>preparador</translation>
     </message>
     <message>
         <source>instructor</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>instructor</translation>
     </message>
     <message>
         <source>To the right</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A la derecha</translation>
     </message>
     <message>
         <source>From the middle of the machine, to the operator’s right.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el centro de la máquina, a la derecha del operario.</translation>
     </message>
     <message>
         <source>To the back</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hacia atrás</translation>
     </message>
     <message>
         <source>From the middle of the machine, away from the operator: the operator stands at less than 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde el centro de la máquina, alejándose del operario: el operario está a menos de 0.</translation>
     </message>
 </context>
 <context>
     <name>StationWords</name>
     <message>
         <source>its stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>su parada</translation>
     </message>
     <message>
         <source>%1 at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 al alcance de la mano</translation>
     </message>
     <message>
         <source>walk %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 a pie hasta %2</translation>
     </message>
     <message>
         <source>walk %1 to %2 through a narrow place</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 a pie hasta %2 por un lugar estrecho</translation>
     </message>
     <message>
         <source>no way to a stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no hay camino a una parada</translation>
     </message>
     <message>
         <source>no stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin parada</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>meets</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>cumple</translation>
     </message>
     <message>
         <source>warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>aviso</translation>
     </message>
     <message>
         <source>fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>falta</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>Suppose</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Door %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puerta %1</translation>
     </message>
     <message>
         <source>%1 by %2 at %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 por %2 en %3, %4</translation>
     </message>
     <message>
         <source>%1 is out of order</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 está fuera de servicio</translation>
     </message>
     <message>
         <source>%1 devices are out of order</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 dispositivos están fuera de servicio</translation>
     </message>
     <message>
         <source>%1 is shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 está cerrada</translation>
     </message>
     <message>
         <source>%1 doors are shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 puertas están cerradas</translation>
     </message>
     <message>
         <source>something stands in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>hay algo en el camino</translation>
     </message>
     <message>
         <source>%1 things stand in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>hay %1 cosas en el camino</translation>
     </message>
     <message>
         <source>it is after hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es fuera de horario</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
     </message>
 </context>
 <context>
     <name>TapeCheckSection</name>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde</translation>
     </message>
     <message>
         <source>The station, device or phone where the tape begins.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El puesto, dispositivo o teléfono donde empieza la cinta.</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hasta</translation>
     </message>
     <message>
         <source>The station, device or phone where the tape ends.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El puesto, dispositivo o teléfono donde termina la cinta.</translation>
     </message>
     <message>
         <source>Taped</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medido</translation>
     </message>
     <message>
         <source>As measured along the floor with a tape.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medido a lo largo del suelo con una cinta.</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Día</translation>
     </message>
     <message>
         <source>When it was taped: year, month, day.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cuándo se midió: año, mes, día.</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por</translation>
     </message>
     <message>
         <source>Who taped it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quién lo midió.</translation>
     </message>
 </context>
 <context>
     <name>TapeTool</name>
     <message>
         <source>Taped length</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Longitud medida</translation>
     </message>
     <message>
         <source>Click the station, stop or phone where the tape began.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en el puesto, la parada o el teléfono donde empezó la cinta.</translation>
     </message>
     <message>
         <source>Click the station, stop or phone where the tape ended.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga clic en el puesto, la parada o el teléfono donde terminó la cinta.</translation>
     </message>
     <message>
         <source>Type the length that was read from the tape along the way on the floor, then Enter.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escriba la longitud leída en la cinta a lo largo del camino en el suelo y pulse Intro.</translation>
     </message>
 </context>
 <context>
     <name>TextField</name>
     <message>
         <source>Not a day. Type it as year, month, day: 2026-03-02.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es un día. Escríbalo como año, mes, día: 2026-03-02.</translation>
     </message>
     <message>
         <source>It cannot be left empty.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No puede quedar vacío.</translation>
     </message>
     <message>
         <source>Everything needs an id, such as saw-2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todo necesita un identificador, como sierra-2.</translation>
     </message>
     <message>
         <source>“%1” means something else in a layout. Choose another id.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>«%1» significa otra cosa en una distribución. Elija otro identificador.</translation>
     </message>
     <message>
         <source>An id has only lower-case letters a to z, digits and hyphens, such as saw-2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un identificador solo tiene letras minúsculas de la a a la z, cifras y guiones, como sierra-2.</translation>
     </message>
 </context>
 <context>
     <name>ThingRows</name>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sala</translation>
     </message>
     <message>
         <source>In no room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En ninguna sala</translation>
     </message>
     <message>
         <source>Tape checks</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mediciones con cinta</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota: %1</translation>
     </message>
     <message>
         <source>Tape check %1: %2 to %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medición con cinta %1: de %2 a %3, %4</translation>
     </message>
     <message>
         <source>Underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Imagen de fondo</translation>
     </message>
     <message>
         <source>%1, machine: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, máquina: %2</translation>
     </message>
     <message>
         <source>%1, machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, máquina</translation>
     </message>
     <message>
         <source>Door %1 to %2, %3 wide</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puerta %1 a %2, de %3 de ancho</translation>
     </message>
     <message>
         <source>%1, locked after hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, cerrada con llave fuera de horario</translation>
     </message>
     <message>
         <source>%1, always locked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, siempre cerrada con llave</translation>
     </message>
 </context>
 <context>
     <name>UnderlaySection</name>
     <message>
         <source>Picture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Imagen</translation>
     </message>
     <message>
         <source>The file of the scan or photo, beside the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El archivo del escaneo o la foto, junto a la distribución.</translation>
     </message>
     <message>
         <source>Millimetres a pixel</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Milímetros por píxel</translation>
     </message>
     <message>
         <source>How much of the floor a pixel of the picture covers.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cuánto suelo cubre un píxel de la imagen.</translation>
     </message>
     <message>
         <source>Strength</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Intensidad</translation>
     </message>
     <message>
         <source>From 0, not to be seen, to 1, as the picture is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De 0, que no se ve, a 1, la imagen tal como es.</translation>
     </message>
 </context>
 <context>
     <name>WorkshopSection</name>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Revisión</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Archivo</translation>
     </message>
     <message>
         <source>Workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Taller</translation>
     </message>
     <message>
         <source>Its name, as it stands on reports and posters.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Su nombre, como figura en informes y carteles.</translation>
     </message>
     <message>
         <source>Address</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dirección</translation>
     </message>
     <message>
         <source>What to read to the one who answers an emergency call.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que hay que leer a quien atienda la llamada de emergencia.</translation>
     </message>
     <message>
         <source>Emergency call</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Llamada de emergencia</translation>
     </message>
     <message>
         <source>What to dial, and from which phone.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué marcar, y desde qué teléfono.</translation>
     </message>
     <message>
         <source>Meet responders at</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lugar para recibir a emergencias</translation>
     </message>
     <message>
         <source>The door or gate where somebody waits for them.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La puerta o verja donde alguien los espera.</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Número</translation>
     </message>
     <message>
         <source>Counts the plans that were put up on the wall.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cuenta los planos que se han colgado en la pared.</translation>
     </message>
     <message>
         <source>no revision</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin revisión</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Día</translation>
     </message>
     <message>
         <source>Of this revision: year, month, day.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De esta revisión: año, mes, día.</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por</translation>
     </message>
     <message>
         <source>Who drew it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quién la dibujó.</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>What changed, and why.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué cambió, y por qué.</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unidad</translation>
     </message>
     <message>
         <source>In which lengths are shown, typed without a unit, and written.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En la que las longitudes se muestran, se teclean sin unidad y se guardan.</translation>
     </message>
     <message>
         <source>millimetres</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>milímetros</translation>
     </message>
     <message>
         <source>metres</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>metros</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>pulgadas</translation>
     </message>
     <message>
         <source>feet and inches</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>pies y pulgadas</translation>
     </message>
     <message>
         <source>Profile</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Perfil</translation>
     </message>
     <message>
         <source>The rules and limits to audit by: %1, or the name of a file beside the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Las reglas y los límites de la auditoría: %1, o el nombre de un archivo junto a la distribución.</translation>
     </message>
 </context>
 <context>
     <name>documents</name>
     <message>
         <source>the link leads to a file that is not there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el enlace lleva a un archivo que no está</translation>
     </message>
     <message>
         <source>there is no such file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no existe tal archivo</translation>
     </message>
     <message>
         <source>it is a folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es una carpeta</translation>
     </message>
     <message>
         <source>it is not a plain file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no es un archivo corriente</translation>
     </message>
     <message>
         <source>it is over 64 MiB; no layout is so large</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>pasa de 64 MiB; ninguna distribución es tan grande</translation>
     </message>
     <message>
         <source>line %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>línea %1: %2</translation>
     </message>
     <message>
         <source>; and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; y %1 más</translation>
     </message>
     <message>
         <source>Not saved: what is there cannot be read, and is left as it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: lo que hay ahí no se puede leer y se deja como está</translation>
     </message>
     <message>
         <source>Save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde con otro nombre.</translation>
     </message>
     <message>
         <source>Not saved: what is there is not a layout, and is left as it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: lo que hay ahí no es una distribución y se deja como está</translation>
     </message>
     <message>
         <source>Save under another name, or move that file away first.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde con otro nombre, o aparte antes ese archivo.</translation>
     </message>
     <message>
         <source>Not saved: there is a layout of this name already</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: ya hay una distribución con este nombre</translation>
     </message>
     <message>
         <source>Save under another name, or replace it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde con otro nombre, o sustitúyala.</translation>
     </message>
     <message>
         <source>Not saved: the file has changed on disk since it was opened</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: el archivo ha cambiado en el disco desde que se abrió</translation>
     </message>
     <message>
         <source>Save under another name, or look at both and replace the one on disk.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde con otro nombre, o mire ambos y sustituya el del disco.</translation>
     </message>
     <message>
         <source>Not saved: the file would not open again</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: el archivo no volvería a abrirse</translation>
     </message>
     <message>
         <source>Undo the last change and save again.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Deshaga el último cambio y guarde otra vez.</translation>
     </message>
     <message>
         <source>Saved, but it is not sure that the file would survive a power cut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardado, pero no es seguro que el archivo sobreviva a un corte de luz</translation>
     </message>
     <message>
         <source>Save again, or save a copy on another disk.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde otra vez, o guarde una copia en otro disco.</translation>
     </message>
     <message>
         <source>Not saved: the file could not be written; what was there is unchanged</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: no se pudo escribir el archivo; lo que había sigue igual</translation>
     </message>
     <message>
         <source>Make room, or mend the permissions, or save in another folder; then save again.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Haga sitio, o arregle los permisos, o guarde en otra carpeta; después guarde otra vez.</translation>
     </message>
     <message>
         <source>Not opened: the file cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se abrió: el archivo no se puede leer</translation>
     </message>
     <message>
         <source>Choose another file, or mend what is in the way.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elija otro archivo, o arregle lo que lo impide.</translation>
     </message>
     <message>
         <source>Not opened: this is not a layout that can be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se abrió: no es una distribución que se pueda leer</translation>
     </message>
     <message>
         <source>The file is left as it is. Mend the lines named, or open another file.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El archivo se deja como está. Arregle las líneas nombradas, o abra otro archivo.</translation>
     </message>
     <message>
         <source>Open to look only: another holds this layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abierta solo para ver: otra persona tiene esta distribución</translation>
     </message>
     <message>
         <source>its lock is damaged; made by %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>su bloqueo está dañado; lo puso %1</translation>
     </message>
     <message>
         <source>If you are sure that nobody works on it, take it over.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Si está seguro de que nadie trabaja en ella, hágase cargo.</translation>
     </message>
     <message>
         <source>Close it there, or save your work under another name.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ciérrela allí, o guarde su trabajo con otro nombre.</translation>
     </message>
     <message>
         <source>Ask there first. If you are sure that nobody works on it, take it over.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pregunte antes allí. Si está seguro de que nadie trabaja en ella, hágase cargo.</translation>
     </message>
     <message>
         <source>Open to look only: nothing can be written in this folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abierta solo para ver: no se puede escribir nada en esta carpeta</translation>
     </message>
     <message>
         <source>Save under another name in a folder of yours, or have the permissions changed.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde con otro nombre en una carpeta suya, o pida que cambien los permisos.</translation>
     </message>
     <message>
         <source>Open without a lock: another could write the file at the same time</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abierta sin bloqueo: otra persona podría escribir el archivo a la vez</translation>
     </message>
     <message>
         <source>Try again, or save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Inténtelo otra vez, o guarde con otro nombre.</translation>
     </message>
     <message>
         <source>somebody</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>alguien</translation>
     </message>
     <message>
         <source>an unknown computer</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>un ordenador desconocido</translation>
     </message>
     <message>
         <source>%1 on %2, since %3</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 en %2, desde %3</translation>
     </message>
     <message>
         <source>The program stopped while it kept this work, and a part is missing</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El programa se detuvo mientras conservaba este trabajo, y falta una parte</translation>
     </message>
     <message>
         <source>This kept work is damaged and cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Este trabajo conservado está dañado y no se puede abrir</translation>
     </message>
     <message>
         <source>What was kept before it, if anything, is listed beside it. Throw this away, or keep it and look at it with a text editor: from the third line on it is a layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que se conservó antes, si hay algo, aparece al lado. Descarte este, o consérvelo y mírelo con un editor de texto: desde la tercera línea es una distribución.</translation>
     </message>
     <message>
         <source>Throw it away, or keep it and look at it with a text editor: from the third line on it is a layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Descártelo, o consérvelo y mírelo con un editor de texto: desde la tercera línea es una distribución.</translation>
     </message>
     <message>
         <source>Unsaved work is kept here, and its lock is damaged</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aquí hay conservado trabajo sin guardar, y su bloqueo está dañado</translation>
     </message>
     <message>
         <source>Start the program again in a minute to have the work back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vuelva a iniciar el programa dentro de un minuto para recuperar el trabajo.</translation>
     </message>
     <message>
         <source>Unsaved work is kept here by a program on another computer</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un programa en otro ordenador conserva aquí trabajo sin guardar</translation>
     </message>
     <message>
         <source>If the program runs there no more, start it there once to have the work back.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Si el programa ya no se ejecuta allí, inícielo allí una vez para recuperar el trabajo.</translation>
     </message>
     <message>
         <source>This kept work is whole, but cannot be opened as things are</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Este trabajo conservado está entero, pero no se puede abrir tal como están las cosas</translation>
     </message>
     <message>
         <source>Keep it, and look at it with a text editor: from the third line on it is a layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Consérvelo y mírelo con un editor de texto: desde la tercera línea es una distribución.</translation>
     </message>
     <message>
         <source>If the shop&apos;s own kinds of device were moved, put their file back beside %1 and start the program again.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Si se movieron los tipos de dispositivo propios del taller, vuelva a poner su archivo junto a %1 e inicie el programa otra vez.</translation>
     </message>
     <message>
         <source>its bytes are not those that were written</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sus bytes no son los que se escribieron</translation>
     </message>
     <message>
         <source>The kept work could not be thrown away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se pudo descartar el trabajo conservado</translation>
     </message>
     <message>
         <source>It will be offered again at the next start. Mend the permissions of its folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se volverá a ofrecer en el próximo inicio. Arregle los permisos de su carpeta.</translation>
     </message>
     <message>
         <source>Your unsaved work cannot be kept for the case of a crash</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Su trabajo sin guardar no se puede conservar por si el programa falla</translation>
     </message>
     <message>
         <source>Save often; make room or mend the permissions of this folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde a menudo; haga sitio o arregle los permisos de esta carpeta.</translation>
     </message>
     <message>
         <source>the folder cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se puede crear la carpeta</translation>
     </message>
     <message>
         <source>the lock cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se puede crear el bloqueo</translation>
     </message>
     <message>
         <source>Your last changes could not be kept for the case of a crash</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se pudieron conservar sus últimos cambios por si el programa falla</translation>
     </message>
     <message>
         <source>Save now; make room or mend the permissions of this folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde ahora; haga sitio o arregle los permisos de esta carpeta.</translation>
     </message>
 </context>
 <context>
     <name>edits</name>
     <message>
         <source>Add %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Añadir %1</translation>
     </message>
     <message>
         <source>Remove the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar la imagen de fondo</translation>
     </message>
     <message>
         <source>Change the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar la imagen de fondo</translation>
     </message>
     <message>
         <source>Add the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Añadir la imagen de fondo</translation>
     </message>
     <message>
         <source>Align %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear %1</translation>
     </message>
     <message>
         <source>Distribute %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Repartir %1</translation>
     </message>
     <message>
         <source>Change the %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar %1 de %2</translation>
     </message>
     <message>
         <source>the workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el taller</translation>
     </message>
     <message>
         <source>the revision</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la revisión</translation>
     </message>
     <message>
         <source>Change the profile</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar el perfil</translation>
     </message>
     <message>
         <source>Change the unit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar la unidad</translation>
     </message>
     <message>
         <source>kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>tipo</translation>
     </message>
     <message>
         <source>Move %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover %1</translation>
     </message>
     <message>
         <source>Change the rule %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar la regla %1</translation>
     </message>
     <message>
         <source>Turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar %1</translation>
     </message>
     <message>
         <source>Paste %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pegar %1</translation>
     </message>
     <message>
         <source>Duplicate %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Duplicar %1</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar %1</translation>
     </message>
     <message>
         <source>Remove %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar %1 y %2</translation>
     </message>
     <message>
         <source>1 door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 puerta</translation>
     </message>
     <message numerus="yes">
         <source>%n doors</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>%n puerta</numerusform>
+            <numerusform>%n puertas</numerusform>
         </translation>
     </message>
     <message>
         <source>1 tape check</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 medición con cinta</translation>
     </message>
     <message numerus="yes">
         <source>%n tape checks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>%n medición con cinta</numerusform>
+            <numerusform>%n mediciones con cinta</numerusform>
         </translation>
     </message>
     <message>
         <source>There is nothing with the id %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay nada con el identificador %1.</translation>
     </message>
     <message>
         <source>An id has lower-case letters, digits and hyphens only: lathe-1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un identificador solo tiene letras minúsculas, cifras y guiones: lathe-1.</translation>
     </message>
     <message>
         <source>The id %1 has a meaning of its own; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El identificador %1 tiene un significado propio; elija otro.</translation>
     </message>
     <message>
         <source>There is something with the id %1 already; choose another.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ya hay algo con el identificador %1; elija otro.</translation>
     </message>
     <message>
         <source>Change the id of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar el identificador de %1</translation>
     </message>
     <message>
         <source>Move a corner of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover una esquina de %1</translation>
     </message>
     <message>
         <source>Move a wall of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover una pared de %1</translation>
     </message>
     <message>
         <source>Add a corner to %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Añadir una esquina a %1</translation>
     </message>
     <message>
         <source>Remove a corner of %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar una esquina de %1</translation>
     </message>
     <message>
         <source>Scale the underlay picture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fijar la escala de la imagen de fondo</translation>
     </message>
     <message>
         <source>Nothing was changed: a layout holds places and lengths within 10 km only, and sizes above 0.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se cambió nada: una distribución solo admite lugares y longitudes de hasta 10 km, y tamaños mayores que 0.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>imagen de fondo</translation>
     </message>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sala</translation>
     </message>
     <message>
         <source>door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>puerta</translation>
     </message>
     <message>
         <source>fixture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>elemento fijo</translation>
     </message>
     <message>
         <source>machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>máquina</translation>
     </message>
     <message>
         <source>station</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>puesto</translation>
     </message>
     <message>
         <source>device</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>dispositivo</translation>
     </message>
     <message>
         <source>phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>teléfono</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nota</translation>
     </message>
     <message>
         <source>tape check</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>medición con cinta</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2</translation>
     </message>
     <message numerus="yes">
         <source>%n things</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>%n cosa</numerusform>
+            <numerusform>%n cosas</numerusform>
         </translation>
     </message>
 </context>
@@ -1805,135 +2228,167 @@
     <name>plan</name>
     <message>
         <source>at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>al alcance de la mano</translation>
     </message>
     <message>
         <source>no way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin camino</translation>
     </message>
     <message>
         <source>stop %1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>parada %1 → %2</translation>
     </message>
     <message>
         <source>phone %1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>teléfono %1 → %2</translation>
     </message>
     <message>
         <source>now %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora %1</translation>
     </message>
     <message>
         <source>%1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 por %2</translation>
     </message>
     <message>
         <source>stop: %1; phone: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>parada: %1; teléfono: %2</translation>
     </message>
     <message>
         <source>%1, at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, al alcance de la mano</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1, %2 through a narrow way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2 por un camino estrecho</translation>
     </message>
     <message>
         <source>no way to it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no hay camino</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no hay</translation>
     </message>
     <message>
         <source>not measured, the station is not on the floor</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin medir, el puesto no está en el suelo</translation>
     </message>
     <message>
         <source>Underlay picture</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Imagen de fondo</translation>
     </message>
     <message>
         <source>Door %1, %2 wide</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puerta %1, de %2 de ancho</translation>
     </message>
     <message>
         <source>Station %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puesto %1</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Phone: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Teléfono: %1</translation>
     </message>
     <message>
         <source>Note: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota: %1</translation>
     </message>
     <message>
         <source>Taped from %1 to %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medido de %1 a %2: %3</translation>
     </message>
     <message>
         <source>O</source>
         <comment>letter of an operator&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>O</translation>
     </message>
     <message>
         <source>H</source>
         <comment>letter of a helper&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A</translation>
     </message>
     <message>
         <source>S</source>
         <comment>letter of a setter&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>P</translation>
     </message>
     <message>
         <source>I</source>
         <comment>letter of an instructor&apos;s station</comment>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>I</translation>
     </message>
     <message>
         <source>moved %1 across, %2 up</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>movido %1 en horizontal, %2 hacia arriba</translation>
     </message>
     <message>
         <source>Emergency phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Teléfono de emergencia</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Columna</translation>
     </message>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Estantería</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Banco</translation>
     </message>
     <message>
         <source>Room %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala %1</translation>
     </message>
     <message>
         <source>pointer</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>señal</translation>
     </message>
 </context>
 <context>
@@ -2243,1606 +2698,1985 @@
     <name>stopwalk::edits::EditedLayout</name>
     <message>
         <source>Nothing was changed: this layout is open for looking only.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se cambió nada: esta distribución está abierta solo para ver.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ActionFinder</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Find an action</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar una acción</translation>
     </message>
     <message>
         <source>Actions</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Acciones</translation>
     </message>
     <message>
         <source>All that this window can do. Enter does it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todo lo que puede hacer esta ventana. Intro lo hace.</translation>
     </message>
     <message>
         <source>Type what you want to do</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escriba lo que quiere hacer</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::BlockDialog</name>
     <message>
         <source>Something in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Algo en el camino</translation>
     </message>
     <message>
         <source>Put it there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ponerlo ahí</translation>
     </message>
     <message>
         <source>Of its middle, on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De su centro, en el plano.</translation>
     </message>
     <message>
         <source>At x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Posición x</translation>
     </message>
     <message>
         <source>At y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Posición y</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anchura</translation>
     </message>
     <message>
         <source>Across the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A lo ancho del plano.</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fondo</translation>
     </message>
     <message>
         <source>Up the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A lo alto del plano.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Details</name>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Detalles</translation>
     </message>
     <message>
         <source>The workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El taller</translation>
     </message>
     <message>
         <source>%1 things</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 cosas</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::EachSecondsField</name>
     <message>
         <source>Machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Máquina</translation>
     </message>
     <message>
         <source>Run-down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiempo de parada</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::FindingList</name>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>What the audit found, the worst first. Enter goes there on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que encontró la auditoría, primero lo peor. Intro lleva al lugar en el plano.</translation>
     </message>
     <message>
         <source>Search findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar en los hallazgos</translation>
     </message>
     <message>
         <source>Group findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Agrupar los hallazgos</translation>
     </message>
     <message>
         <source>By room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por sala</translation>
     </message>
     <message>
         <source>By machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por máquina</translation>
     </message>
     <message>
         <source>By rule</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por regla</translation>
     </message>
     <message>
         <source>Fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Faltas</translation>
     </message>
     <message>
         <source>Warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Avisos</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notas</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>New: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nuevo: %1</translation>
     </message>
     <message>
         <source>Not audited yet.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía sin auditar.</translation>
     </message>
     <message>
         <source>There is nothing to audit yet. Draw a machine with its station, and the findings stand here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía no hay nada que auditar. Dibuje una máquina con su puesto y los hallazgos aparecerán aquí.</translation>
     </message>
     <message>
         <source>Every rule is met, as drawn and as entered.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se cumplen todas las reglas, según lo dibujado y lo introducido.</translation>
     </message>
     <message>
         <source>No finding is like that.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ningún hallazgo es así.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
     <message>
         <source>What to draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué dibujar</translation>
     </message>
     <message>
         <source>Choose what to draw; then click on the plan. Enter chooses by keyboard.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elija qué dibujar; después haga clic en el plano. Intro elige con el teclado.</translation>
     </message>
     <message>
         <source>Search what to draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar qué dibujar</translation>
     </message>
     <message>
         <source>Nothing here is called that.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nada aquí se llama así.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::MoveDialog</name>
     <message>
         <source>Move or turn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover o girar</translation>
     </message>
     <message>
         <source>Move</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover</translation>
     </message>
     <message>
         <source>To the right by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A la derecha</translation>
     </message>
     <message>
         <source>Less than 0: to the left.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Menos de 0: a la izquierda.</translation>
     </message>
     <message>
         <source>Up by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hacia arriba</translation>
     </message>
     <message>
         <source>On the plan. Less than 0: down.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el plano. Menos de 0: hacia abajo.</translation>
     </message>
     <message>
         <source>Turn by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar</translation>
     </message>
     <message>
         <source>Degrees counter-clockwise, each on its own place.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Grados en sentido contrario a las agujas del reloj, cada uno en su sitio.</translation>
     </message>
     <message>
         <source>Move and turn %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover y girar %1</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::OutlineField</name>
     <message>
         <source>x</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>x</translation>
     </message>
     <message>
         <source>y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>y</translation>
     </message>
     <message>
         <source>They differ</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Son distintos</translation>
     </message>
     <message>
         <source>Add outline</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Añadir contorno</translation>
     </message>
     <message>
         <source>Add corner</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Añadir esquina</translation>
     </message>
     <message>
         <source>Remove outline</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar contorno</translation>
     </message>
     <message>
         <source>Remove corner</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar esquina</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ProblemList</name>
     <message>
         <source>Problems</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Problemas</translation>
     </message>
     <message>
         <source>What is wrong with the drawing, and what the audit found. Enter goes there on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que está mal en el dibujo y lo que encontró la auditoría. Intro lleva al lugar en el plano.</translation>
     </message>
     <message>
         <source>No problems. Faults of the drawing and findings of the audit would stand here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sin problemas. Aquí aparecerían los errores del dibujo y los hallazgos de la auditoría.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ReachChooser</name>
     <message>
         <source>What the floor&apos;s colours show</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué muestran los colores del suelo</translation>
     </message>
     <message>
         <source>Machine whose stop is walked to</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Máquina a cuya parada se camina</translation>
     </message>
     <message>
         <source>No colours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sin colores</translation>
     </message>
     <message>
         <source>Walk to the phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino al teléfono</translation>
     </message>
     <message>
         <source>Walk to any stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino a cualquier parada</translation>
     </message>
     <message>
         <source>Walk to a cut-off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino a un corte general</translation>
     </message>
     <message>
         <source>Walk to the stop of one machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino a la parada de una máquina</translation>
     </message>
     <message>
         <source>&amp;Colour the floor by</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Colorear el suelo por</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::RenameDialog</name>
     <message>
         <source>Rename</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar el nombre</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>As people call it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Como lo llama la gente.</translation>
     </message>
     <message>
         <source>Id</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Identificador</translation>
     </message>
     <message>
         <source>The short name by which other things of the file speak of this one.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El nombre corto con que otras cosas del archivo nombran a esta.</translation>
     </message>
     <message>
         <source>Rename %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar el nombre de %1</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::RulesPanel</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>Space puts a rule on or off. What is bold is the house&apos;s own.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La barra espaciadora activa o desactiva una regla. Lo que está en negrita es propio del taller.</translation>
     </message>
     <message>
         <source>Search rules</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar reglas</translation>
     </message>
     <message>
         <source>A break of it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Incumplirla</translation>
     </message>
     <message>
         <source>How bad it is if the rule is not met.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué gravedad tiene que la regla no se cumpla.</translation>
     </message>
     <message>
         <source>fails</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es una falta</translation>
     </message>
     <message>
         <source>warns</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es un aviso</translation>
     </message>
     <message>
         <source>is noted</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>se anota</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>Why the house keeps it otherwise. Shown as the basis.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por qué el taller lo hace de otro modo. Se muestra como fundamento.</translation>
     </message>
     <message>
         <source>As the &amp;profile has it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Como en el &amp;perfil</translation>
     </message>
     <message>
         <source>Basis</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fundamento</translation>
     </message>
     <message>
         <source>Rules of the profile %1; what is changed here is kept with the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Reglas del perfil %1; lo que se cambie aquí queda con la distribución.</translation>
     </message>
     <message>
         <source>%1 (the house&apos;s own)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (propio del taller)</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Límite</translation>
     </message>
     <message>
         <source>Limit, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Límite, %1</translation>
     </message>
     <message>
         <source>From where on the rule is broken.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A partir de dónde se incumple la regla.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
     <message>
         <source>the workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el taller</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::StationModel</name>
     <message>
         <source>at hand</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>al alcance de la mano</translation>
     </message>
     <message>
         <source>no way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin camino</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no hay</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 o más</translation>
     </message>
     <message>
         <source> s</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation> s</translation>
     </message>
     <message>
         <source>Without the run-down, which is not recorded.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sin el tiempo de parada, que no está registrado.</translation>
     </message>
     <message>
         <source>From the first sign of trouble to rest: reaction, walk and run-down. A plus: the run-down is not recorded.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde la primera señal de problema hasta el reposo: reacción, camino y tiempo de parada. Un más: el tiempo de parada no está registrado.</translation>
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puesto</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Nearest stop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Parada más cercana</translation>
     </message>
     <message>
         <source>How it works</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cómo funciona</translation>
     </message>
     <message>
         <source>Walk</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiempo</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Teléfono</translation>
     </message>
     <message>
         <source>Walk to phone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino al teléfono</translation>
     </message>
     <message>
         <source>Clear width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ancho libre</translation>
     </message>
     <message>
         <source>What changes</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué cambia</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::StationTable</name>
     <message>
         <source>Stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puestos</translation>
     </message>
     <message>
         <source>Every station with its nearest stop and phone. Enter goes there on the plan; a click on a heading sorts.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cada puesto con su parada y su teléfono más cercanos. Intro lleva al lugar en el plano; un clic en un encabezado ordena.</translation>
     </message>
     <message>
         <source>Search stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar puestos</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Copiar</translation>
     </message>
     <message>
         <source>The rows picked, or all of them, as text for a table or a letter</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Las filas elegidas, o todas, como texto para una tabla o una carta</translation>
     </message>
     <message>
         <source>E&amp;xport…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>E&amp;xportar…</translation>
     </message>
     <message>
         <source>All stations as a CSV file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los puestos como archivo CSV</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::SupposePanel</name>
     <message>
         <source>Tick what might be otherwise, and see what it changes for whom. Nothing of it is saved.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Marque lo que podría ser de otro modo y vea qué cambia y para quién. Nada de esto se guarda.</translation>
     </message>
     <message>
         <source>&amp;After hours</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Fuera de horario</translation>
     </message>
     <message>
         <source>The doors that are locked then are shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Las puertas que entonces se cierran con llave están cerradas</translation>
     </message>
     <message>
         <source>What might be otherwise</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que podría ser de otro modo</translation>
     </message>
     <message>
         <source>Space ticks: a device out of order, a door shut. Enter opens the numbers of something in the way.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La barra espaciadora marca: un dispositivo fuera de servicio, una puerta cerrada. Intro abre los números de algo en el camino.</translation>
     </message>
     <message>
         <source>Search devices, phones and doors</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar dispositivos, teléfonos y puertas</translation>
     </message>
     <message>
         <source>&amp;Put in the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Poner en el camino</translation>
     </message>
     <message>
         <source>A block on the floor: drag it on the plan, or type its numbers</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un bloque en el suelo: arrástrelo en el plano, o escriba sus números</translation>
     </message>
     <message>
         <source>&amp;Take away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Quitar</translation>
     </message>
     <message>
         <source>&amp;Back to how it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Volver a como está</translation>
     </message>
     <message>
         <source>Out of order</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fuera de servicio</translation>
     </message>
     <message>
         <source>Shut</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cerradas</translation>
     </message>
     <message>
         <source>In the way</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el camino</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::ThingList</name>
     <message>
         <source>Things on the plan</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cosas del plano</translation>
     </message>
     <message>
         <source>Everything on the plan. Enter goes there on the plan; the menu key has the rest.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todo lo que hay en el plano. Intro lleva al lugar en el plano; la tecla de menú tiene lo demás.</translation>
     </message>
     <message>
         <source>Search things by name or id</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buscar cosas por nombre o identificador</translation>
     </message>
     <message>
         <source>Go to on plan</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ir a su lugar en el plano</translation>
     </message>
     <message>
         <source>Rename...</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cambiar el nombre...</translation>
     </message>
     <message>
         <source>Move or turn by numbers...</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mover o girar con números...</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Nothing is drawn yet. Choose a room in the gallery, and drag it on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía no hay nada dibujado. Elija una sala en la galería y arrástrela en el plano.</translation>
     </message>
     <message>
         <source>Nothing on the plan is called that.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nada en el plano se llama así.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::panels::Why</name>
     <message>
         <source>Why this is a finding</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por qué esto es un hallazgo</translation>
     </message>
     <message>
         <source>Pick a finding: its rule, limit, basis and what would mend it stand here.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elija un hallazgo: aquí aparecen su regla, su límite, su fundamento y lo que lo arreglaría.</translation>
     </message>
     <message>
         <source>Measured:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medido:</translation>
     </message>
     <message>
         <source>Limit:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Límite:</translation>
     </message>
     <message>
         <source>To mend it:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Para arreglarlo:</translation>
     </message>
     <message>
         <source>Rule:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regla:</translation>
     </message>
     <message>
         <source>What it means:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué significa:</translation>
     </message>
     <message>
         <source>Basis:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fundamento:</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::AuditMarks</name>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>y %1 más</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::NumberEntry</name>
     <message>
         <source>%1: type a length such as 1.2 m, 900 mm or 4&apos; 6&quot;</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: escriba una longitud como 1.2 m, 900 mm o 4&apos; 6&quot;</translation>
     </message>
     <message>
         <source>%1: type degrees such as 90</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: escriba grados como 90</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::PlanView</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Plano</translation>
     </message>
     <message>
         <source>The plan of the workshop. The list of things beside it does the same by keyboard.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El plano del taller. La lista de cosas al lado hace lo mismo con el teclado.</translation>
     </message>
     <message>
         <source>This layout is open for looking only: nothing can be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esta distribución está abierta solo para ver: no se puede dibujar nada.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>
     <message>
         <source>feet</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>pies</translation>
     </message>
     <message>
         <source>metres</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>metros</translation>
     </message>
     <message>
         <source>Walk to the phone, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino al teléfono, %1</translation>
     </message>
     <message>
         <source>Walk to any stop, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino a cualquier parada, %1</translation>
     </message>
     <message>
         <source>Walk to a cut-off, %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino a un corte general, %1</translation>
     </message>
     <message>
         <source>Walk to the stop of %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Camino a la parada de %1, %2</translation>
     </message>
     <message>
         <source>%1 ft</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ft</translation>
     </message>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>Of the layout before; the new one is being computed.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De la distribución anterior; la nueva se está calculando.</translation>
     </message>
     <message>
         <source>There is none in this layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ninguno en esta distribución.</translation>
     </message>
     <message>
         <source>None can be walked to: something stands before it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se puede llegar a ninguno: hay algo delante.</translation>
     </message>
     <message>
         <source>Striped: only through a gap under %1; not measured.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A rayas: solo por un hueco de menos de %1; sin medir.</translation>
     </message>
     <message>
         <source>Crossed: no way.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Con cruces: sin camino.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::AuditPlace</name>
     <message>
         <source>It changes nothing for any station.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No cambia nada para ningún puesto.</translation>
     </message>
     <message>
         <source>1 station worse off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 puesto peor</translation>
     </message>
     <message>
         <source>%1 stations worse off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 puestos peor</translation>
     </message>
     <message>
         <source>1 station better off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 puesto mejor</translation>
     </message>
     <message>
         <source>%1 stations better off</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 puestos mejor</translation>
     </message>
     <message>
         <source>1 station otherwise</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 puesto distinto</translation>
     </message>
     <message>
         <source>%1 stations otherwise</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 puestos distintos</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
     </message>
     <message>
         <source>What the audit found, and what if</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que encontró la auditoría, y qué pasaría si</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>What if</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué pasaría si</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>Holds a drawing against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Compara un dibujo con las reglas elegidas; no certifica nada. Tienen prioridad las normas locales, el fabricante y los profesionales autorizados. Nunca confíe en una parada como protección. &lt;a href=&quot;#&quot;&gt;Más&lt;/a&gt;</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::Document</name>
     <message>
         <source>New layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Distribución nueva</translation>
     </message>
     <message>
         <source>New workshop</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Taller nuevo</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::FileFlow</name>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>the profile %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el perfil %1</translation>
     </message>
     <message>
         <source>the picture %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la imagen %1</translation>
     </message>
     <message>
         <source>%1-copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1-copia</translation>
     </message>
     <message>
         <source>OK</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aceptar</translation>
     </message>
     <message>
         <source>%1 is open elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 está abierto en otro lugar</translation>
     </message>
     <message>
         <source>It is being worked on by %1. Two people who save over each other lose work.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Está trabajando en él %1. Si dos personas guardan una encima de la otra, se pierde trabajo.</translation>
     </message>
     <message>
         <source>Open for looking only</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrir solo para ver</translation>
     </message>
     <message>
         <source>Take it over</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hacerse cargo</translation>
     </message>
     <message>
         <source>Do not open it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No abrirlo</translation>
     </message>
     <message>
         <source>%1 could not be opened</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se pudo abrir %1</translation>
     </message>
     <message>
         <source>The shop&apos;s own files beside it could not be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se pudieron leer los archivos propios del taller que están al lado</translation>
     </message>
     <message>
         <source>The kinds of device and machines that come with the program are used instead.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se usan en su lugar los tipos de dispositivo y las máquinas que vienen con el programa.</translation>
     </message>
     <message>
         <source>Go back to the file as it was saved?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Volver al archivo tal como se guardó?</translation>
     </message>
     <message>
         <source>What was changed since then is lost.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que se cambió desde entonces se pierde.</translation>
     </message>
     <message>
         <source>Keep working</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Seguir trabajando</translation>
     </message>
     <message>
         <source>Go back to the file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Volver al archivo</translation>
     </message>
     <message>
         <source>%1 is open for looking only</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 está abierto solo para ver</translation>
     </message>
     <message>
         <source>Save under another name</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar con otro nombre</translation>
     </message>
     <message>
         <source>%1 was taken over by somebody else</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otra persona se hizo cargo de %1</translation>
     </message>
     <message>
         <source>It is being worked on by %1. Two people who save over each other lose work. Ask there before you take it over.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Está trabajando en él %1. Si dos personas guardan una encima de la otra, se pierde trabajo. Pregunte allí antes de hacerse cargo.</translation>
     </message>
     <message>
         <source>The layout could not be opened in that folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La distribución no se podría abrir en esa carpeta</translation>
     </message>
     <message>
         <source>It uses the shop&apos;s own kinds of device (%1). Copy device-kinds.yaml there first, or save in another folder.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Usa tipos de dispositivo propios del taller (%1). Copie antes allí device-kinds.yaml, o guarde en otra carpeta.</translation>
     </message>
     <message>
         <source>the shop&apos;s own kinds and machines, which cannot be read there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>los tipos y máquinas propios del taller, que allí no se pueden leer</translation>
     </message>
     <message>
         <source>Not everything that the layout uses is in that folder</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No todo lo que usa la distribución está en esa carpeta</translation>
     </message>
     <message>
         <source>Missing there: %1. Copy it there as well, or the layout is shown and audited without it.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Allí falta: %1. Cópielo también allí, o la distribución se muestra y se audita sin ello.</translation>
     </message>
     <message>
         <source>Save it there all the same</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardarla allí de todos modos</translation>
     </message>
     <message>
         <source>Saved %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardado %1</translation>
     </message>
     <message>
         <source>Saved, but perhaps not for good</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardado, pero quizá no para siempre</translation>
     </message>
     <message>
         <source>%1 was changed by someone else</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otra persona cambió %1</translation>
     </message>
     <message>
         <source>%1 is there already</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ya está ahí</translation>
     </message>
     <message>
         <source>Replace what is there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sustituir lo que hay</translation>
     </message>
     <message>
         <source>%1 was not saved</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no se guardó</translation>
     </message>
     <message>
         <source>Save the changes to %1?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Guardar los cambios de %1?</translation>
     </message>
     <message>
         <source>Without saving, they are lost.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Si no se guardan, se pierden.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Do not save</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No guardar</translation>
     </message>
     <message>
         <source>Throw away the work that was kept?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Descartar el trabajo conservado?</translation>
     </message>
     <message>
         <source>It was never saved, and cannot be brought back afterwards. %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nunca se guardó, y después no se puede recuperar. %1</translation>
     </message>
     <message>
         <source>%1 stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 queda como está.</translation>
     </message>
     <message>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Conservarlo</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Descartarlo</translation>
     </message>
     <message>
         <source>The kept work is still there</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El trabajo conservado sigue ahí</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::FirstMinutes</name>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empezar</translation>
     </message>
     <message>
         <source>Draw a first room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dibujar una primera sala</translation>
     </message>
     <message>
         <source>&amp;Width</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Anchura</translation>
     </message>
     <message>
         <source>&amp;Depth</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Fondo</translation>
     </message>
     <message>
         <source>Draw the room</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dibujar la sala</translation>
     </message>
     <message>
         <source>Inside, from wall to wall: 8 m, 7500 mm or 24&apos; 6&quot;. It can be changed at any time.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por dentro, de pared a pared: 8 m, 7500 mm o 24&apos; 6&quot;. Se puede cambiar en cualquier momento.</translation>
     </message>
     <message>
         <source>Or look at a sample</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>O mirar un ejemplo</translation>
     </message>
     <message>
         <source>Or go on with a file</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>O seguir con un archivo</translation>
     </message>
     <message>
         <source>Open a layout…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrir una distribución…</translation>
     </message>
     <message>
         <source>Type a length from 0.1 m to 1000 m, such as 8 m, 7500 mm or 24&apos; 6&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escriba una longitud de 0.1 m a 1000 m, como 8 m, 7500 mm o 24&apos; 6&quot;.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
     <message>
         <source>There is nothing to paste.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay nada que pegar.</translation>
     </message>
     <message>
         <source>%1 is not a picture that can be read</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no es una imagen que se pueda leer</translation>
     </message>
     <message>
         <source>Choose a PNG or JPEG file, such as a scan or a photo of a plan.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elija un archivo PNG o JPEG, como un escaneo o una foto de un plano.</translation>
     </message>
     <message>
         <source>OK</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aceptar</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Copiar</translation>
     </message>
     <message>
         <source>Paste</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pegar</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>stations</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>puestos</translation>
     </message>
     <message>
         <source>%1 was not written</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no se escribió</translation>
     </message>
     <message>
         <source>All stations are in %1.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los puestos están en %1.</translation>
     </message>
     <message>
         <source>What Stopwalk does not do</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que Stopwalk no hace</translation>
     </message>
     <message>
         <source>Stopwalk checks a drawing against chosen rules. It does not certify a machine, a stop or a room. Local codes, the machine&apos;s maker, the authority having jurisdiction and licensed people come first.
 
 Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos;s procedure say, with the work clear. Anyone may press any stop.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopwalk comprueba un dibujo con las reglas elegidas. No certifica una máquina, una parada ni una sala. Tienen prioridad las normas locales, el fabricante de la máquina, la autoridad competente y los profesionales autorizados.
+
+Nunca confíe en una parada como protección. Pruebe una parada solo como indiquen el fabricante y el procedimiento del taller, con la pieza libre. Cualquiera puede pulsar cualquier parada.</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Archivo</translation>
     </message>
     <message>
         <source>&amp;New</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Nuevo</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Abrir…</translation>
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrir &amp;reciente</translation>
     </message>
     <message>
         <source>Open a s&amp;ample</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrir un e&amp;jemplo</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Guardar</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar &amp;como…</translation>
     </message>
     <message>
         <source>Go &amp;back to the saved file…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Volver al archivo guardado…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Salir</translation>
     </message>
     <message>
         <source>%1 (missing)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (falta)</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Editar</translation>
     </message>
     <message>
         <source>&amp;Undo:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Deshacer:</translation>
     </message>
     <message>
         <source>&amp;Redo:</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Rehacer:</translation>
     </message>
     <message>
         <source>Ctrl+Y</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Y</translation>
     </message>
     <message>
         <source>Cu&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cort&amp;ar</translation>
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Copiar</translation>
     </message>
     <message>
         <source>&amp;Paste</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Pegar</translation>
     </message>
     <message>
         <source>&amp;Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>D&amp;uplicar</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>Re&amp;move</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Quitar</translation>
     </message>
     <message>
         <source>Select &amp;all</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Seleccionar t&amp;odo</translation>
     </message>
     <message>
         <source>Select all of this &amp;kind</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Seleccionar todo de este &amp;tipo</translation>
     </message>
     <message>
         <source>Ctrl+Shift+A</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+A</translation>
     </message>
     <message>
         <source>Select &amp;nothing</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Seleccionar &amp;nada</translation>
     </message>
     <message>
         <source>Ctrl+Shift+N</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+N</translation>
     </message>
     <message>
         <source>&amp;Arrange</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Organizar</translation>
     </message>
     <message>
         <source>Turn &amp;left by 90°</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar 90° a la &amp;izquierda</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+L</translation>
     </message>
     <message>
         <source>Turn &amp;right by 90°</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Girar 90° a la &amp;derecha</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+R</translation>
     </message>
     <message>
         <source>Align le&amp;ft sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear lados iz&amp;quierdos</translation>
     </message>
     <message>
         <source>Align right &amp;sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear lados d&amp;erechos</translation>
     </message>
     <message>
         <source>Align &amp;top sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear lados &amp;superiores</translation>
     </message>
     <message>
         <source>Align &amp;bottom sides</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear lados in&amp;feriores</translation>
     </message>
     <message>
         <source>Align middles &amp;across</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear centros en &amp;horizontal</translation>
     </message>
     <message>
         <source>Align middles &amp;up and down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alinear centros en &amp;vertical</translation>
     </message>
     <message>
         <source>Equal &amp;gaps across</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Espacio i&amp;gual en horizontal</translation>
     </message>
     <message>
         <source>Equal gaps up and &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Espacio ig&amp;ual en vertical</translation>
     </message>
     <message>
         <source>&amp;Draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Dibujar</translation>
     </message>
     <message>
         <source>&amp;Pick things</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Elegir cosas</translation>
     </message>
     <message>
         <source>Ctrl+1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+1</translation>
     </message>
     <message>
         <source>&amp;Room, a rectangle</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Sala, un rectángulo</translation>
     </message>
     <message>
         <source>Ctrl+2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+2</translation>
     </message>
     <message>
         <source>Room by &amp;corners</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala por es&amp;quinas</translation>
     </message>
     <message>
         <source>Ctrl+3</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+3</translation>
     </message>
     <message>
         <source>&amp;Door</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Puerta</translation>
     </message>
     <message>
         <source>Ctrl+4</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+4</translation>
     </message>
     <message>
         <source>&amp;Machine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Máquina</translation>
     </message>
     <message>
         <source>&amp;Stop device</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivo de p&amp;arada</translation>
     </message>
     <message>
         <source>S&amp;tation</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>P&amp;uesto</translation>
     </message>
     <message>
         <source>Ctrl+5</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+5</translation>
     </message>
     <message>
         <source>P&amp;hone</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Teléfono</translation>
     </message>
     <message>
         <source>Ctrl+6</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+6</translation>
     </message>
     <message>
         <source>&amp;Bench</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Banco</translation>
     </message>
     <message>
         <source>Ctrl+7</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+7</translation>
     </message>
     <message>
         <source>C&amp;olumn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Columna</translation>
     </message>
     <message>
         <source>Rac&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esta&amp;ntería</translation>
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>N&amp;ota</translation>
     </message>
     <message>
         <source>Ctrl+8</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+8</translation>
     </message>
     <message>
         <source>Tape ch&amp;eck</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medición con c&amp;inta</translation>
     </message>
     <message>
         <source>Ctrl+9</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+9</translation>
     </message>
     <message>
         <source>&amp;Underlay picture…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ima&amp;gen de fondo…</translation>
     </message>
     <message>
         <source>Sca&amp;le the underlay</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escala &amp;de la imagen de fondo</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Ver</translation>
     </message>
     <message>
         <source>The place to &amp;draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lugar para &amp;dibujar</translation>
     </message>
     <message>
         <source>Alt+1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alt+1</translation>
     </message>
     <message>
         <source>The place to &amp;audit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lugar para &amp;auditar</translation>
     </message>
     <message>
         <source>Alt+2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alt+2</translation>
     </message>
     <message>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A&amp;cercar</translation>
     </message>
     <message>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A&amp;lejar</translation>
     </message>
     <message>
         <source>Show &amp;everything</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mostrar &amp;todo</translation>
     </message>
     <message>
         <source>0</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>0</translation>
     </message>
     <message>
         <source>&amp;Grid</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>C&amp;uadrícula</translation>
     </message>
     <message>
         <source>Ctrl+&apos;</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+&apos;</translation>
     </message>
     <message>
         <source>Go to what is &amp;picked</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ir a lo &amp;seleccionado</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+G</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A&amp;yuda</translation>
     </message>
     <message>
         <source>What is &amp;this?</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Qué es e&amp;sto?</translation>
     </message>
     <message>
         <source>&amp;Find an action…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Buscar una acción…</translation>
     </message>
     <message>
         <source>Ctrl+/</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+/</translation>
     </message>
     <message>
         <source>What Stopwalk does &amp;not do</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que Stopwalk &amp;no hace</translation>
     </message>
     <message>
         <source>Places of work</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lugares de trabajo</translation>
     </message>
     <message>
         <source>Draw</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dibujar</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auditar</translation>
     </message>
     <message>
         <source>Draw and change the plan (Alt+1)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dibujar y cambiar el plano (Alt+1)</translation>
     </message>
     <message>
         <source>Findings, all stations, and what if (Alt+2)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hallazgos, todos los puestos y qué pasaría si (Alt+2)</translation>
     </message>
     <message>
         <source>What there is to draw, and what is drawn</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que se puede dibujar y lo que está dibujado</translation>
     </message>
     <message>
         <source>Gallery</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Galería</translation>
     </message>
     <message>
         <source>Things</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cosas</translation>
     </message>
     <message>
         <source>This work is not safe from a crash: %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Este trabajo no está a salvo si el programa falla: %1</translation>
     </message>
     <message>
         <source>Room 1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala 1</translation>
     </message>
     <message>
         <source>What if %1? Nothing of this is saved.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Supuesto: %1. Nada de esto se guarda.</translation>
     </message>
     <message>
         <source>Back to how it is</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Volver a como está</translation>
     </message>
     <message>
         <source> (for looking only)</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation> (solo para ver)</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar como…</translation>
     </message>
     <message>
         <source>%1, line %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, línea %2: %3.</translation>
     </message>
     <message numerus="yes">
         <source>And %n more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
         </translation>
     </message>
     <message>
         <source>What was noticed in %1</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que se observó en %1</translation>
     </message>
     <message>
         <source>The layout was opened all the same. The lines are below.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La distribución se abrió de todos modos. Las líneas están abajo.</translation>
     </message>
     <message>
         <source>Show them all</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Mostrarlas todas</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>%1 was changed by another program.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otro programa cambió %1.</translation>
     </message>
     <message>
         <source>Open it as it is now</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrirlo como está ahora</translation>
     </message>
     <message>
         <source>Keep mine</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Conservar lo mío</translation>
     </message>
     <message>
         <source>%1 is no longer on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ya no está en el disco.</translation>
     </message>
     <message>
         <source>Save it again</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardarlo otra vez</translation>
     </message>
     <message>
         <source>%1 can no longer be read.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ya no se puede leer.</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
     <message>
         <source>Notice</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
     <name>stopwalk::window::RecoveryDialog</name>
     <message>
         <source>%1 is as it was when this work began: what was kept is newer.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 está como cuando empezó este trabajo: lo conservado es más nuevo.</translation>
     </message>
     <message>
         <source>%1 holds this work already. Nothing is lost if it is thrown away.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ya contiene este trabajo. No se pierde nada si se descarta.</translation>
     </message>
     <message>
         <source>%1 was changed by somebody else since. If you go on with what was kept, you are asked before it is saved over theirs.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otra persona cambió %1 después. Si sigue con lo conservado, se le preguntará antes de guardarlo encima de lo suyo.</translation>
     </message>
     <message>
         <source>%1 is no longer on the disk. What was kept is all there is.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ya no está en el disco. Lo conservado es todo lo que hay.</translation>
     </message>
     <message>
         <source>Work that was not saved</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Trabajo que no se guardó</translation>
     </message>
     <message>
         <source>a new layout</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>una distribución nueva</translation>
     </message>
     <message>
         <source>Work is kept here by a program on another computer.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un programa en otro ordenador conserva aquí trabajo.</translation>
     </message>
     <message>
         <source>Stopwalk stopped before %1 was saved. The work was kept.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopwalk se detuvo antes de guardar %1. El trabajo se conservó.</translation>
     </message>
     <message>
         <source>What was kept</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo conservado</translation>
     </message>
     <message>
         <source>The file as it is saved</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El archivo tal como está guardado</translation>
     </message>
     <message>
         <source>It was never saved.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nunca se guardó.</translation>
     </message>
     <message>
         <source>Go on with what was kept</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Seguir con lo conservado</translation>
     </message>
     <message>
         <source>Throw the kept work away</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Descartar lo conservado</translation>
     </message>
     <message>
         <source>Decide later</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Decidir más tarde</translation>
     </message>
 </context>
 <context>
     <name>window</name>
     <message>
         <source>%1 The layout is audited by the usual profile, %2.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 La distribución se audita con el perfil habitual, %2.</translation>
     </message>
     <message>
         <source>line %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>línea %1: %2</translation>
     </message>
     <message>
         <source>There is no profile `%1`%2, and no such file beside the layout.</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ningún perfil `%1`%2, ni tal archivo junto a la distribución.</translation>
     </message>
     <message>
         <source>The profile %1 cannot be read (%2).</source>
-        <translation type="unfinished"></translation>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El perfil %1 no se puede leer (%2).</translation>
     </message>
 </context>
 </TS>
