@@ -2,16 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdint>
-#include <cstring>
 #include <limits>
 
+#include "core/floor/corridor.h"
 #include "core/floor/near_places.h"
 #include "core/floor/steps.h"
+#include "core/geometry/polygon.h"
 
 namespace stopwalk::floor {
 
 namespace {
+
+using geometry::Box;
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 // What rounding, and the chords of a drawn arc, may take from a length or distance.
@@ -30,12 +32,6 @@ std::vector<double> numbersOf(std::span<const Place> places, Asked asked) {
   }
   return numbers;
 }
-
-// A place, or a little more.
-struct Disc {
-  Point middle;
-  double radius;
-};
 
 // Whether the polyline keeps the distance from the outline's edges.
 bool keepsFrom(const std::vector<Point>& path, const Polygon& outline, double least) {
@@ -57,24 +53,6 @@ bool keepsFrom(const std::vector<Point>& path, const Polygon& outline, double le
   return true;
 }
 
-// A lower bound of the straight way from one point to the other by any point of the outline.
-double leastBy(const Polygon& outline, Point from, Point to) {
-  constexpr int kPieces = 6;
-  const geometry::Box box = geometry::boxOf(outline);
-  const double apart = distance(box, from) + distance(box, to);
-  double least = kInfinite, longest = 0;
-  for (std::size_t k = 0; k < outline.size(); ++k) {
-    const Point a = outline[k], b = outline[(k + 1) % outline.size()];
-    for (int i = 0; i < kPieces; ++i) {
-      const Point middle = a + ((i + 0.5) / kPieces) * (b - a);
-      least = std::min(least, distance(from, middle) + distance(middle, to));
-    }
-    longest = std::max(longest, distance(a, b) / kPieces);
-  }
-  // From the middle of a piece to elsewhere on it, the way grows shorter by no more than the piece's length.
-  return std::max(apart, least - longest);
-}
-
 }  // namespace
 
 double Known::reach() const {
@@ -82,29 +60,33 @@ double Known::reach() const {
   return nearest.index ? nearest.walk.length_mm : at_most;
 }
 
-bool Known::answers(double other) const {
-  if (other == at_most || nearest.walk.status == WalkStatus::Unmeasured) return true;
-  return nearest.index ? nearest.walk.length_mm + kMargin_mm <= std::min(at_most, other) : other <= at_most;
+std::optional<Nearest> Known::answer(double other) const {
+  // Of two equal ways it hangs on the triangles which is given.
+  if (nearest.walk.tied) return std::nullopt;
+  if (other == at_most || nearest.walk.status == WalkStatus::Unmeasured) return nearest;
+  if (!nearest.index) return other <= at_most ? std::optional(nearest) : std::nullopt;
+  if (nearest.walk.length_mm + kMargin_mm <= std::min(at_most, other)) return nearest;
+  for (const auto& [bound, was_found] : close_calls)
+    if (bound == other) return was_found ? nearest : Nearest{};
+  // There is none so near.
+  return nearest.walk.length_mm - kMargin_mm > other ? std::optional(Nearest{}) : std::nullopt;
 }
 
-std::size_t KnownWalks::PlacesHash::operator()(const std::vector<double>& numbers) const {
-  std::size_t h = numbers.size();
-  for (const double v : numbers) {
-    std::uint64_t bits = 0;
-    std::memcpy(&bits, &v, sizeof bits);
-    h = (h ^ bits) * 0x9e3779b97f4a7c15ULL;
-    h ^= h >> 29;
-  }
-  return h;
-}
-
-void KnownWalks::follow(const KnownWalks& former, const Plan& before, const Plan& now, double clearance) {
+void KnownWalks::follow(KnownWalks& former, WalkFinder* former_finder, const Plan& before, const Plan& now,
+                        double clearance) {
   change_ = changeBetween(before, now);
   clearance_ = clearance;
   if (!change_.comparable) return;
+  parts_ = std::make_unique<PartsRound>(before, now, change_);
   for (const double c : {clearance, kBodyHalfWidth_mm})
-    if (!partsStay(before, now, change_, c)) return;
+    if (!parts_->stay(c)) return;
   former_ = &former;
+  ends_ = std::move(former.ends_);
+  if (former_finder) ends_.add(former_finder->takeEnds());
+  ends_.forgetNear(change_, originOf(now), kRoundEnds_mm);
+  doors_ = former.doors_ ? former.doors_ : std::make_shared<const DoorBounds>(now);
+  for (const Polygon& outline : change_.gone)
+    gone_ends_.push_back(doors_->end(geometry::boxOf(outline).grown(clearance)));
 }
 
 void KnownWalks::forgetFormer() {
@@ -125,18 +107,39 @@ KnownWalks::Group& KnownWalks::about(std::span<const Place> places, Asked asked)
   return group;
 }
 
-const Known* KnownWalks::kept(Group& group, Point from, double at_most) {
-  if (!group.former) return nullptr;
+std::optional<Nearest> KnownWalks::kept(Group& group, Point from, double at_most) {
+  if (const auto found = group.of.find(from); found != group.of.end()) return found->second.answer(at_most);
+  if (!group.former) return std::nullopt;
   const auto found = group.former->of.find(from);
-  if (found == group.former->of.end()) return nullptr;
+  if (found == group.former->of.end()) return std::nullopt;
   const Known& known = found->second;
-  if (!known.firm || !known.answers(at_most) || !holds(known, group, from)) return nullptr;
+  std::optional<Nearest> answer = known.answer(at_most);
+  if (!answer || !holds(known, group, from)) return std::nullopt;
+  if (known.sought_narrow && !narrowWaysStay()) return std::nullopt;
   ++kept_;
-  return &note(group, from, known);
+  group.of.emplace(from, known);
+  return answer;
 }
 
-const Known& KnownWalks::note(Group& group, Point from, Known known) {
-  return group.of[from] = std::move(known);
+void KnownWalks::note(Group& group, Point from, Known known) {
+  const auto [it, fresh] = group.of.try_emplace(from, known);
+  if (fresh) return;
+  Known& old = it->second;
+  if (old.nearest.index && old.at_most > known.at_most) {
+    old.close_calls.emplace_back(known.at_most, known.nearest.index.has_value());
+  } else if (known.nearest.index || old.at_most < known.at_most) {
+    old = std::move(known);
+  }
+}
+
+double KnownWalks::likely(const Group& group, Point from) const {
+  if (group.former)
+    if (const auto found = group.former->of.find(from);
+        found != group.former->of.end() && found->second.nearest.index)
+      return found->second.nearest.walk.length_mm;
+  double straight = kInfinite;
+  for (const Place& place : group.places) straight = std::min(straight, straightLineTo(from, place));
+  return 1.2 * straight + 1500;
 }
 
 std::optional<bool> KnownWalks::keptOnFloor(Point p) const {
@@ -147,26 +150,54 @@ std::optional<bool> KnownWalks::keptOnFloor(Point p) const {
 
 // No other way of less than the reach has opened: each would come within the clearance of something that is
 // gone. The way found is still free of what has come. At the ends all is as it was.
-bool KnownWalks::holds(const Known& known, const Group& group, Point from) const {
+bool KnownWalks::holds(const Known& known, Group& group, Point from) const {
   if (change_.none()) return true;
   const double reach = known.reach();
   if (reach == kInfinite || change_.away(from) < kRoundEnds_mm) return false;
-  std::vector<Disc> ends;  // of the ways that count
-  const auto add = [&](Point middle, double radius) {
-    if (distance(from, middle) - radius <= reach + kMargin_mm) ends.push_back({middle, radius});
-  };
-  for (const Place& place : group.places) {
-    for (Point p : place.points) add(p, 0);
-    for (const Segment& s : place.lines) add(0.5 * (s.a + s.b), 0.5 * distance(s.a, s.b));
-  }
-  for (const Disc& end : ends)
-    if (change_.away(end.middle) - end.radius < kRoundEnds_mm) return false;
   for (const Polygon& outline : change_.come)
     if (!keepsFrom(known.nearest.walk.path, outline, clearance_ + kMargin_mm)) return false;
-  for (const Polygon& outline : change_.gone)
-    for (const Disc& end : ends)
-      if (leastBy(outline, from, end.middle) - end.radius - 2 * clearance_ - kMargin_mm < reach) return false;
+  if (group.ends.empty()) group.ends = endsOf(group.places, *doors_);
+  std::optional<DoorBounds::End> begin;
+  for (const DoorBounds::End& end : group.ends) {
+    if (distance(end.box, from) > reach + kMargin_mm) continue;
+    if (change_.away(end.box) < kRoundEnds_mm) return false;
+    for (std::size_t i = 0; i < change_.gone.size(); ++i) {
+      const Box& gone = gone_ends_[i].box;
+      if (distance(gone, from) + distance(gone, end.box) >= reach + kMargin_mm) continue;
+      if (!begin) begin = doors_->end(from);
+      if (!isLongerBy(i, reach + kMargin_mm, *begin, end)) return false;
+    }
+  }
   return true;
+}
+
+bool KnownWalks::narrowWaysStay() {
+  if (!narrow_ways_stay_) {
+    narrow_ways_stay_ = true;
+    for (int c = kWidestFallback_mm; c > kBodyHalfWidth_mm && *narrow_ways_stay_; --c)
+      narrow_ways_stay_ = parts_->stay(c);
+  }
+  return *narrow_ways_stay_;
+}
+
+// By its box, and if that says nothing by many points of its outline.
+bool KnownWalks::isLongerBy(std::size_t gone, double reach, const DoorBounds::End& from,
+                            const DoorBounds::End& to) const {
+  constexpr int kPieces = 6;
+  DoorBounds::End by = gone_ends_[gone];
+  if (doors_->between(from, by) + doors_->between(to, by) >= reach) return true;
+  const Polygon& outline = change_.gone[gone];
+  double least = kInfinite, longest = 0;
+  for (std::size_t k = 0; k < outline.size(); ++k) {
+    const Segment edge = geometry::edgeOf(outline, k);
+    for (int i = 0; i < kPieces; ++i) {
+      by.box = geometry::boxOf(edge.a + ((i + 0.5) / kPieces) * (edge.b - edge.a));
+      least = std::min(least, doors_->between(from, by) + doors_->between(to, by));
+    }
+    longest = std::max(longest, distance(edge.a, edge.b) / kPieces);
+  }
+  // From the middle of a piece to elsewhere on it, the way grows shorter by no more than the piece's length.
+  return least - longest - 2 * clearance_ >= reach;
 }
 
 }  // namespace stopwalk::floor

@@ -1,8 +1,6 @@
 #pragma once
 
 #include <algorithm>
-#include <cstdint>
-#include <cstring>
 #include <functional>
 #include <optional>
 #include <unordered_map>
@@ -12,26 +10,26 @@
 #include "core/floor/route_search.h"
 #include "core/floor/steps.h"
 #include "core/floor/turns.h"
+#include "core/geometry/numbers_hash.h"
 
 namespace stopwalk::floor {
-
-struct SegmentHash {
-  std::size_t operator()(const Segment& s) const {
-    std::size_t h = 0;
-    for (double v : {s.a.x, s.a.y, s.b.x, s.b.y}) {
-      std::uint64_t bits = 0;
-      std::memcpy(&bits, &v, sizeof bits);
-      h = (h ^ bits) * 0x9e3779b97f4a7c15ULL;
-      h ^= h >> 29;
-    }
-    return h;
-  }
-};
 
 // Everything about the ends of walks at one place: the points it steps out to, and for a line, its stretches.
 struct Ends {
   std::vector<Exit> exits;
   std::vector<PartLanding> landings;
+  bool refused = false;      // a step that a body does not follow was not taken
+  std::optional<bool> sure;  // of a piece of the floor: whether they are those of the whole
+  bool takesNoStep() const { return exits.size() == 1 && exits.front().piece == Region::kNone; }
+  // Whether all its steps lead to one part, and none was refused.
+  bool ofOnePart() const {
+    if (refused) return false;
+    const Mesh::Index part =
+        exits.empty() ? landings.empty() ? Mesh::kNone : landings.front().part : exits.front().part;
+    return std::all_of(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; }) &&
+           std::all_of(landings.begin(), landings.end(),
+                       [&](const PartLanding& l) { return l.part == part; });
+  }
   bool has(Mesh::Index part) const {
     return std::any_of(exits.begin(), exits.end(), [&](const Exit& e) { return e.part == part; }) ||
            std::any_of(landings.begin(), landings.end(),
@@ -43,6 +41,8 @@ struct Ends {
                        [&](const PartLanding& l) { return other.has(l.part); });
   }
 };
+
+using EndsTable = std::unordered_map<Segment, Ends, geometry::NumbersHash>;
 
 // The walkable region at one clearance, with all that walks in it need, made when first asked for.
 class Layer {
@@ -57,18 +57,21 @@ class Layer {
   double clearance() const { return clearance_; }
   const Region& region() const { return region_; }
 
-  const Ends& ends(const Segment& local) {
+  Ends& ends(const Segment& local) {
     const auto [it, fresh] = ends_.try_emplace(local);
     if (fresh) {
+      const std::size_t refused_before = steps_.refused();
       if (local.a == local.b) {
         it->second.exits = steps_.from(local.a);
       } else {
         it->second.landings = steps_.fromLine(local.a, local.b);
       }
+      it->second.refused = steps_.refused() != refused_before;
     }
     return it->second;
   }
 
+  EndsTable takeEnds() { return std::move(ends_); }
   // Of a point, for once: not remembered.
   std::vector<Exit> exits(Point local) const { return steps_.from(local); }
 
@@ -89,7 +92,7 @@ class Layer {
   Steps steps_;
   std::optional<Turns> turns_;
   std::optional<RouteSearch> search_;
-  std::unordered_map<Segment, Ends, SegmentHash> ends_;
+  EndsTable ends_;
 };
 
 }  // namespace stopwalk::floor

@@ -61,7 +61,7 @@ Point originOf(const Plan& plan) {
   return {std::round((box.low.x + box.high.x) / 2), std::round((box.low.y + box.high.y) / 2)};
 }
 
-Mesh::Mesh(const Plan& plan) : origin_(originOf(plan)), triangulation_(linesOf(plan, origin_)) {
+Mesh::Mesh(const Plan& plan, Point origin) : origin_(origin), triangulation_(linesOf(plan, origin)) {
   classify(plan);
   collect();
   gatherSpokes();

@@ -30,7 +30,8 @@ class Mesh {
     bool left, right;
   };
 
-  explicit Mesh(const Plan& plan);
+  explicit Mesh(const Plan& plan) : Mesh(plan, originOf(plan)) {}
+  Mesh(const Plan& plan, Point origin);
 
   Point local(Point in_plan) const;
   Point plan(Point in_local) const { return in_local + origin_; }

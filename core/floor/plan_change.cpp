@@ -60,32 +60,12 @@ bool isOn(const std::vector<Polygon>& outlines, Point p) {
   });
 }
 
-bool onePartRound(const Plan& plan, const std::vector<Polygon>& outlines, double clearance) {
-  if (outlines.empty()) return true;
-  Box box;
-  for (const Polygon& outline : outlines) box.add(geometry::boxOf(outline));
-  box = box.grown(kAround_mm);
-  if (std::max(box.high.x - box.low.x, box.high.y - box.low.y) > kMostAcross_mm) return false;
-  const Mesh mesh(within(plan, box));
-  const WallGrid grid(mesh);
-  const Region region(mesh, grid, clearance);
-  std::vector<char> on(mesh.corners().size());
-  for (std::size_t i = 0; i < on.size(); ++i) on[i] = isOn(outlines, mesh.plan(mesh.corners()[i]));
-  std::optional<Mesh::Index> part;
-  for (const Region::Piece& piece : region.pieces()) {
-    if (!on[piece.corner] || (!piece.arc && !on[piece.other])) continue;
-    if (part.value_or(piece.part) != piece.part) return false;
-    part = piece.part;
-  }
-  return true;
-}
-
 }  // namespace
 
-double PlanChange::away(Point p) const {
+double PlanChange::away(const Box& box) const {
   double least = std::numeric_limits<double>::infinity();
   for (const auto* outlines : {&gone, &come})
-    for (const Polygon& outline : *outlines) least = std::min(least, distance(geometry::boxOf(outline), p));
+    for (const Polygon& outline : *outlines) least = std::min(least, distance(geometry::boxOf(outline), box));
   return least;
 }
 
@@ -107,8 +87,45 @@ PlanChange changeBetween(const Plan& before, const Plan& now) {
   return change;
 }
 
-bool partsStay(const Plan& before, const Plan& now, const PlanChange& change, double clearance) {
-  return onePartRound(before, change.gone, clearance) && onePartRound(now, change.come, clearance);
+// The floor about some outlines.
+struct PartsRound::Near {
+  Near(const Plan& plan, const std::vector<Polygon>& outlines, const Box& box)
+      : mesh(within(plan, box)), grid(mesh), on(mesh.corners().size()) {
+    for (std::size_t i = 0; i < on.size(); ++i) on[i] = isOn(outlines, mesh.plan(mesh.corners()[i]));
+  }
+
+  bool isOnePart(double clearance) const {
+    const Region region(mesh, grid, clearance);
+    std::optional<Mesh::Index> part;
+    for (const Region::Piece& piece : region.pieces()) {
+      if (!on[piece.corner] || (!piece.arc && !on[piece.other])) continue;
+      if (part.value_or(piece.part) != piece.part) return false;
+      part = piece.part;
+    }
+    return true;
+  }
+
+  Mesh mesh;
+  WallGrid grid;
+  std::vector<char> on;  // the outlines, of corners
+};
+
+PartsRound::PartsRound(const Plan& before, const Plan& now, const PlanChange& change) {
+  const auto about = [&](const Plan& plan, const std::vector<Polygon>& outlines) -> std::unique_ptr<Near> {
+    if (outlines.empty()) return nullptr;
+    Box box;
+    for (const Polygon& outline : outlines) box.add(geometry::boxOf(outline));
+    box = box.grown(kAround_mm);
+    tells_ = tells_ && std::max(box.high.x - box.low.x, box.high.y - box.low.y) <= kMostAcross_mm;
+    return tells_ ? std::make_unique<Near>(plan, outlines, box) : nullptr;
+  };
+  gone_ = about(before, change.gone);
+  come_ = about(now, change.come);
+}
+PartsRound::~PartsRound() = default;
+
+bool PartsRound::stay(double clearance) const {
+  return tells_ && (!gone_ || gone_->isOnePart(clearance)) && (!come_ || come_->isOnePart(clearance));
 }
 
 }  // namespace stopwalk::floor

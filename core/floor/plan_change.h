@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <vector>
 
 #include "core/floor/plan.h"
@@ -14,15 +15,26 @@ struct PlanChange {
   std::vector<Polygon> gone, come;
 
   bool none() const { return gone.empty() && come.empty(); }
-  // From a point to the box of what changed.
-  double away(Point p) const;
+  // From a point or box to the box of what changed.
+  double away(Point p) const { return away(geometry::boxOf(p)); }
+  double away(const geometry::Box& box) const;
 };
 
 PlanChange changeBetween(const Plan& before, const Plan& now);
 
-// Whether what changed parts nothing that was joined at the clearance, and joins nothing that was parted: all
+// Whether what changed parts nothing that was joined at a clearance, and joins nothing that was parted: all
 // of the region's boundary round what is gone is of one connected part before, and all of it round what has
 // come is now. Looked at near the change only; what is not found there is not so.
-bool partsStay(const Plan& before, const Plan& now, const PlanChange& change, double clearance);
+class PartsRound {
+ public:
+  PartsRound(const Plan& before, const Plan& now, const PlanChange& change);
+  ~PartsRound();
+  bool stay(double clearance) const;
+
+ private:
+  struct Near;
+  bool tells_ = true;
+  std::unique_ptr<Near> gone_, come_;
+};
 
 }  // namespace stopwalk::floor

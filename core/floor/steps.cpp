@@ -233,6 +233,7 @@ std::vector<Exit> Steps::from(Point p) const {
         exits.push_back(exitOf(c));
       } else {
         refused.push_back(part);
+        ++refused_;
       }
       continue;
     }

@@ -43,6 +43,8 @@ class Steps {
   std::vector<Exit> from(Point p) const;
   // For a line of places on the floor, as stretches that step alike.
   std::vector<PartLanding> fromLine(Point a, Point b) const;
+  // How many parts were left out so far for a body does not pass to them.
+  std::size_t refused() const { return refused_; }
 
  private:
   struct Candidate {
@@ -71,6 +73,7 @@ class Steps {
   const WallGrid* grid_;
   const Region* region_;
   std::function<const Region&()> body_;
+  mutable std::size_t refused_ = 0;
 };
 
 }  // namespace stopwalk::floor

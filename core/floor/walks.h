@@ -2,7 +2,6 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <functional>
 #include <limits>
 #include <memory>
 #include <optional>
@@ -18,6 +17,9 @@ namespace stopwalk::floor {
 inline constexpr double kMeasuringClearance_mm = 305;
 // House rule: a body 560 mm wide.
 inline constexpr double kBodyHalfWidth_mm = 280;
+// Where there is no way at the measuring clearance, the widest one of whole millimetres from here down is
+// taken.
+inline constexpr int kWidestFallback_mm = 304;
 
 // Where a walk may start or end: points, or whole lines of points (a bar or cord has a standing place for
 // each of its points).
@@ -61,6 +63,8 @@ struct Reach {
   double length_mm = std::numeric_limits<double>::infinity();
   std::optional<std::size_t> index = std::nullopt;  // into the places
 };
+
+class WalkFinder;
 
 // Exact shortest walks over one floor: straight pieces and true arcs of the clearance's radius, by the
 // definitions of docs/measuring.md. Immutable from outside; remembers what it built, so asking again is
@@ -118,11 +122,8 @@ class Walks {
   bool joined(Point a, Point b, double clearance_mm) const;
 
  private:
-  struct Inside;
   struct Memory;
-  Inside& inside() const;  // made when a question needs it
-  void foundForAll(std::span<const Point> from, std::span<const Place> to,
-                   const std::function<void(std::size_t, Nearest)>& give) const;
+  WalkFinder& finder() const;  // made when a question needs it
 
   std::unique_ptr<Memory> memory_;
 };

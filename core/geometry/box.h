@@ -54,4 +54,11 @@ inline double distance(const Box& box, Point p) {
   return length({dx, dy});
 }
 
+// Between the nearest points of two boxes that are not empty; 0 where they meet.
+inline double distance(const Box& a, const Box& b) {
+  const double dx = std::max({a.low.x - b.high.x, 0.0, b.low.x - a.high.x});
+  const double dy = std::max({a.low.y - b.high.y, 0.0, b.low.y - a.high.y});
+  return length({dx, dy});
+}
+
 }  // namespace stopwalk::geometry

@@ -4,6 +4,7 @@
 #include <cstdio>
 #include <ctime>
 #include <iterator>
+#include <string_view>
 #include <vector>
 
 #include "core/audit/audit.h"
@@ -59,7 +60,10 @@ void drag(const support::ShopSize& size) {
 }  // namespace
 }  // namespace stopwalk::bench
 
-int main() {
+// Of the sizes named, or of all.
+int main(int argc, char** argv) {
   std::puts("         |   median |      p99 |    worst | from nothing | times | walks kept");
-  for (const auto& size : stopwalk::support::kShopSizes) stopwalk::bench::drag(size);
+  for (const auto& size : stopwalk::support::kShopSizes)
+    if (argc == 1 || std::find(argv + 1, argv + argc, std::string_view(size.name)) != argv + argc)
+      stopwalk::bench::drag(size);
 }

@@ -1,0 +1,215 @@
+#include "core/floor/floor_pieces.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numeric>
+#include <set>
+
+#include "core/floor/corridor.h"
+#include "core/floor/near_places.h"
+#include "core/floor/steps.h"
+#include "core/geometry/polygon.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+using geometry::Box;
+
+constexpr double kInfinite = std::numeric_limits<double>::infinity();
+// Beyond what rounding may take from a length.
+constexpr double kMargin_mm = 1;
+// Round an end: its steps, and what they keep clear of.
+constexpr double kRoundEnds_mm = 2 * kLongestStep_mm;
+constexpr double kMore_mm = 100;
+// The guess is tried with so much more, and then with that many times more.
+constexpr double kFirstMore_mm = 1000, kSecondMore = 1.5;
+// A piece of more than this share of the floor is not worth it.
+constexpr double kMostOfFloor = 0.5;
+
+Polygon hullOf(std::vector<Point> points) {
+  std::ranges::sort(points, [](Point a, Point b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
+  Polygon hull;
+  const auto side = [&](std::size_t least, Point p) {
+    while (hull.size() > least && cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= 0)
+      hull.pop_back();
+    hull.push_back(p);
+  };
+  for (const Point p : points) side(1, p);
+  const std::size_t lower = hull.size();
+  for (std::size_t i = points.size() - 1; i-- > 0;) side(lower, points[i]);
+  hull.pop_back();
+  return hull;
+}
+
+void addRound(Point p, double by, std::vector<Point>& points) {
+  for (const double dx : {-by, by})
+    for (const double dy : {-by, by}) points.push_back({std::round(p.x + dx), std::round(p.y + dy)});
+}
+
+// The corners of eight tangents of the ellipse about two points.
+void addEllipse(Point a, Point b, double sum, double more, std::vector<Point>& points) {
+  const double half = sum / 2, apart = distance(a, b) / 2;
+  const double across = std::sqrt(std::max(half * half - apart * apart, 0.0));
+  const Point along = apart > 0 ? unit(b - a) : Point{1, 0}, middle = 0.5 * (a + b);
+  constexpr double kEighth = 0.41421356237309503;  // the tangent of an eighth of half a turn
+  for (const double x : {-half, half})
+    for (const double y : {-across, across}) {
+      addRound(middle + x * along + (kEighth * y) * leftOf(along), more, points);
+      addRound(middle + (kEighth * x) * along + y * leftOf(along), more, points);
+    }
+}
+
+double areaOf(const Box& box) {
+  return box.empty() ? 0 : (box.high.x - box.low.x) * (box.high.y - box.low.y);
+}
+
+bool holds(const Polygon& convex, Point p) {
+  for (std::size_t i = 0; i < convex.size(); ++i) {
+    const Segment e = geometry::edgeOf(convex, i);
+    if (cross(e.b - e.a, p - e.a) < 0) return false;
+  }
+  return true;
+}
+
+// Whether the box may meet the shape: it may not if it lies beyond one of its edges.
+bool meets(const Polygon& convex, const Box& box) {
+  for (std::size_t i = 0; i < convex.size(); ++i) {
+    const Segment e = geometry::edgeOf(convex, i);
+    const Point d = e.b - e.a, inwards = leftOf(d);
+    const Point furthest{inwards.x > 0 ? box.high.x : box.low.x, inwards.y > 0 ? box.high.y : box.low.y};
+    if (dot(inwards, furthest - e.a) < 0) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+Polygon shapeAbout(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
+                   double length, double clearance) {
+  std::vector<Point> points;
+  addRound(from, kRoundEnds_mm, points);
+  const auto add = [&](Point middle, double radius) {
+    if (distance(from, middle) - radius > length) return;
+    addRound(middle, radius + kRoundEnds_mm, points);
+    addEllipse(from, middle, length + radius, clearance + kMore_mm, points);
+  };
+  for (const std::size_t i : which) {
+    for (const Point p : to[i].points) add(p, 0);
+    for (const Segment& s : to[i].lines) add(0.5 * (s.a + s.b), 0.5 * distance(s.a, s.b));
+  }
+  return hullOf(std::move(points));
+}
+
+Plan pieceOf(const Plan& plan, const Polygon& shape) {
+  Plan part;
+  const Box box = geometry::boxOf(shape);
+  const auto near = [&](const auto& thing) {
+    const Box own = geometry::boxOf(thing);
+    return geometry::overlap(own, box) && meets(shape, own);
+  };
+  for (const Polygon& room : plan.rooms)
+    if (near(room)) part.rooms.push_back(room);
+  for (const Passage& p : plan.passages)
+    if (near(outlineOf(p))) part.passages.push_back(p);
+  for (const Solid& s : plan.solids)
+    if (near(s.outline)) part.solids.push_back(s);
+  for (const Segment& w : plan.walls)
+    if (near(w)) part.walls.push_back(w);
+  for (std::size_t i = 0; i < shape.size(); ++i) part.walls.push_back(geometry::edgeOf(shape, i));
+  return part;
+}
+
+FloorPieces::FloorPieces(const Plan& plan, double clearance, Paths paths, const DoorBounds& doors,
+                         const KnownEnds& ends)
+    : plan_(plan), doors_(doors), ends_(ends), origin_(originOf(plan)), clearance_(clearance), paths_(paths) {
+  for (const Polygon& room : plan.rooms) whole_.add(geometry::boxOf(room));
+}
+
+WalkFinder* FloorPieces::about(const Polygon& shape) {
+  for (Piece& piece : pieces_)
+    if (std::ranges::all_of(shape, [&](Point p) { return floor::holds(piece.shape, p); }))
+      return piece.finder.get();
+  if (areaOf(geometry::boxOf(shape)) > kMostOfFloor * areaOf(whole_)) return nullptr;
+  pieces_.push_back({shape, std::make_unique<WalkFinder>(pieceOf(plan_, shape), origin_, clearance_, paths_,
+                                                         Extent{shape})});
+  return pieces_.back().finder.get();
+}
+
+// The nearest if it is at most that long; if the bound asked for is no more, also that there is none.
+std::optional<Nearest> FloorPieces::within(double most, Point from, std::span<const Place> to,
+                                           double at_most) {
+  std::vector<std::size_t> which;
+  for (std::size_t i = 0; i < to.size(); ++i)
+    if (straightLineTo(from, to[i]) <= most) which.push_back(i);
+  WalkFinder* finder = about(shapeAbout(from, to, which, most, clearance_));
+  if (!finder) return std::nullopt;
+  Nearest found = finder->nearest(from, to, which, most);
+  if (finder->unsure()) return std::nullopt;
+  if (found.walk.status == WalkStatus::Unmeasured) return found;
+  // Which of two that are equally long is found hangs on the triangles.
+  if (found.walk.tied) return std::nullopt;
+  const bool told = most == at_most || (found.index && found.walk.length_mm < most - kMargin_mm);
+  return told ? std::optional(std::move(found)) : std::nullopt;
+}
+
+std::vector<std::size_t> FloorPieces::tell(const std::vector<std::size_t>& who, std::span<const Point> from,
+                                           std::span<const Place> to, std::span<const double> most,
+                                           const Give& give) {
+  const NearPlaces near(to);
+  std::vector<Span> spans;
+  std::vector<Point> points;
+  std::set<std::size_t> wanted;
+  for (const std::size_t i : who) {
+    points.push_back(from[i]);
+    const DoorBounds::End begin = doors_.end(from[i]);
+    for (const std::size_t k : near.within(from[i], most[i]))
+      for (DoorBounds::End& end : endsOf({&to[k], 1}, doors_))
+        if (doors_.between(begin, end) <= most[i]) {
+          spans.push_back({begin, std::move(end), most[i]});
+          wanted.insert(k);
+        }
+  }
+  std::vector<Place> places;
+  for (const std::size_t k : wanted) places.push_back(to[k]);
+  const std::vector<std::size_t> index(wanted.begin(), wanted.end());
+  WalkFinder finder(corridorOf(plan_, doors_, spans, clearance_ + kMore_mm), origin_, clearance_, paths_,
+                    Extent{{}, &ends_});
+  std::vector<std::size_t> untold;
+  finder.forAll(points, places, [&](std::size_t n, Nearest nearest) {
+    const std::size_t i = who[n];
+    if (nearest.index) nearest.index = index[*nearest.index];
+    const bool told = nearest.index && !finder.unsure() && !nearest.walk.tied &&
+                      nearest.walk.length_mm < most[i] - kMargin_mm;
+    told ? give(i, std::move(nearest)) : untold.push_back(i);
+  });
+  return untold;
+}
+
+void FloorPieces::forAll(std::span<const Point> from, std::span<const Place> to,
+                         std::span<const double> likely, const Give& give) {
+  std::vector<std::size_t> who(from.size());
+  std::iota(who.begin(), who.end(), std::size_t{0});
+  std::vector<double> most(likely.begin(), likely.end());
+  for (double& m : most) m += kFirstMore_mm;
+  who = tell(who, from, to, most, give);
+  for (double& m : most) m *= kSecondMore;
+  if (!who.empty()) tell(who, from, to, most, give);
+}
+
+std::optional<Nearest> FloorPieces::nearest(Point from, std::span<const Place> to, double at_most,
+                                            double likely) {
+  const double first = std::min(likely + kFirstMore_mm, at_most),
+               second = std::min(kSecondMore * first, at_most);
+  if (first == kInfinite) return std::nullopt;
+  if (auto found = within(first, from, to, at_most)) return found;
+  return second > first ? within(second, from, to, at_most) : std::nullopt;
+}
+
+std::optional<bool> FloorPieces::onFloor(Point p) {
+  WalkFinder* finder = about(shapeAbout(p, {}, {}, 0, clearance_));
+  return finder ? std::optional(finder->onFloor(finder->local(p))) : std::nullopt;
+}
+
+}  // namespace stopwalk::floor

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/floor/layer.h"
+#include "core/floor/plan_change.h"
+
+namespace stopwalk::floor {
+
+// The steps of places on the whole floor, with the parts that they lead to, over changes that leave the parts
+// as they are. Places are local segments; a point is one of no length.
+class KnownEnds {
+ public:
+  // None: not known.
+  const Ends* find(const Segment& local) const;
+  // Those that a finder of the whole floor found. It numbers the parts in a way of its own; one that cannot
+  // be told to be an old one gets a number of its own, so that more seems to be parted than is, never less.
+  void add(EndsTable fresh);
+  // What stands so near has a say in the steps.
+  void forgetNear(const PlanChange& change, Point origin, double reach);
+
+ private:
+  EndsTable ends_;
+  Mesh::Index next_part_ = 0;
+};
+
+}  // namespace stopwalk::floor

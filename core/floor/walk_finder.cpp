@@ -1,0 +1,278 @@
+#include "core/floor/walk_finder.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/floor/taut.h"
+#include "core/geometry/polygon.h"
+
+namespace stopwalk::floor {
+
+namespace {
+
+constexpr double kInfinite = std::numeric_limits<double>::infinity();
+
+}  // namespace
+
+Layer& WalkFinder::layer(double c) {
+  const auto it = layers_.find(c);
+  if (it != layers_.end()) return it->second;
+  std::function<const Region&()> body;
+  if (c > kBodyHalfWidth_mm) body = [this]() -> const Region& { return layer(kBodyHalfWidth_mm).region(); };
+  return layers_.try_emplace(c, mesh_, grid_, c, body).first->second;
+}
+
+std::vector<Segment> WalkFinder::localParts(const Place& place) const {
+  std::vector<Segment> parts;
+  for (Point p : place.points) {
+    const Point q = local(p);
+    if (onFloor(q)) parts.push_back({q, q});
+  }
+  for (const Segment& s : place.lines) parts.push_back({local(s.a), local(s.b)});
+  return parts;
+}
+
+const Ends& WalkFinder::endsOf(Layer& l, const Segment& part) {
+  if (extent_.known)
+    if (const Ends* known = extent_.known->find(part)) return *known;
+  Ends& ends = l.ends(part);
+  if (extent_.whole()) return ends;
+  if (!ends.sure) ends.sure = isSure(ends, part);
+  unsure_ = unsure_ || !*ends.sure;
+  return ends;
+}
+
+// Whether the steps are those of the whole floor. Two parts of a piece may be one part of the floor, and then
+// only the nearer is stepped to; a wall that the edge cuts has a corner there, off its line by rounding.
+bool WalkFinder::isSure(const Ends& ends, const Segment& part) const {
+  constexpr double kOnEdge_mm = 1e-3;
+  if (ends.takesNoStep()) return true;
+  if (extent_.known || !ends.ofOnePart()) return false;
+  bool cut = false;
+  const auto onEdge = [&](Point p) {
+    for (std::size_t i = 0; i < extent_.edge.size(); ++i)
+      if (distance(geometry::edgeOf(extent_.edge, i), mesh_.plan(p)) < kOnEdge_mm) return true;
+    return false;
+  };
+  grid_.wallsNear(part.a, part.b, kLongestStep_mm + clearance_, [&](Mesh::Index w) {
+    const Mesh::Wall& wall = mesh_.walls()[w];
+    cut = cut || onEdge(mesh_.corners()[wall.a]) || onEdge(mesh_.corners()[wall.b]);
+  });
+  return !cut;
+}
+
+bool WalkFinder::joined(Layer& l, const std::vector<Segment>& from, const std::vector<Segment>& to) {
+  for (const Segment& f : from)
+    for (const Segment& t : to)
+      if (endsOf(l, f).joins(endsOf(l, t))) return true;
+  return false;
+}
+
+void WalkFinder::addSources(Layer& l, RouteSearch& search, const std::vector<Segment>& parts,
+                            std::size_t place) {
+  for (const Segment& part : parts) {
+    for (const Exit& e : endsOf(l, part).exits) {
+      search.addSource(e.at, e.step, static_cast<int>(from_ends_.size()));
+      from_ends_.push_back({place, part, e, {}, false});
+    }
+  }
+}
+
+void WalkFinder::addTargets(Layer& l, RouteSearch& search, const std::vector<Segment>& parts,
+                            std::size_t place) {
+  for (const Segment& part : parts) {
+    const Ends& ends = endsOf(l, part);
+    for (const Exit& e : ends.exits) {
+      search.addTarget(e.at, e.step, static_cast<int>(to_ends_.size()));
+      to_ends_.push_back({place, part, e, {}, false});
+    }
+    for (const PartLanding& landing : ends.landings) {
+      search.addLanding(landing.landing, static_cast<int>(to_ends_.size()));
+      to_ends_.push_back({place, part, {}, landing, true});
+    }
+  }
+}
+
+Walk WalkFinder::measured(const Layer& l, const Route& route) {
+  const double c = l.clearance(), less = c - l.region().radius();
+  const End& from = from_ends_[route.source];
+  const End& to = to_ends_[route.target];
+  Course course{from.local.a, from.exit.at + less * from.exit.outward, route.turns, {}, {}};
+  if (to.line) {
+    course.to = to.landing.landing.place(route.landing_at);
+    course.end = route.end;
+    if (to.landing.landing.kind == Landing::Kind::Round)
+      course.end = route.end + less * unit(route.end - to.landing.landing.centre);
+    if (to.landing.landing.kind == Landing::Kind::Straight)
+      course.end = route.end + less * to.landing.outward;
+  } else {
+    course.to = to.local.a;
+    course.end = to.exit.at + less * to.exit.outward;
+  }
+  Walk walk;
+  walk.status = c == clearance_ ? WalkStatus::Walk : WalkStatus::Narrow;
+  walk.clearance_mm = c;
+  walk.tied = route.tied;
+  walk.length_mm = follow(mesh_, course, c, paths_ == Paths::Drawn ? &drawn_ : nullptr);
+  if (paths_ == Paths::Drawn) walk.path.assign(drawn_.begin(), drawn_.end());
+  return walk;
+}
+
+Nearest WalkFinder::nearest(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
+                            double at_most) {
+  begin();
+  return nearestOf(from, to, which, at_most);
+}
+
+Nearest WalkFinder::nearestOf(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
+                              double at_most) {
+  const Point p = local(from);
+  Nearest best;
+  if (!onFloor(p)) {
+    best.walk.status = WalkStatus::Unmeasured;
+    return best;
+  }
+  Layer& l = layer(clearance_);
+  const Ends& ends = endsOf(l, {p, p});
+  RouteSearch& search = l.search();
+  from_ends_.clear();
+  to_ends_.clear();
+  addSources(l, search, {{p, p}}, 0);
+  for (const std::size_t i : which) {
+    const std::vector<Segment> parts = localParts(to[i]);
+    for (const Segment& part : parts)
+      if (extent_.known || ends.joins(endsOf(l, part))) addTargets(l, search, {part}, i);
+  }
+  if (!to_ends_.empty()) {
+    if (const auto route = search.nearest(at_most))
+      best = {to_ends_[route->target].place, measured(l, *route)};
+  }
+  narrowToo(from, to, which, at_most, best);
+  return best;
+}
+
+Nearest WalkFinder::nearestOutwards(Point from, std::span<const Place> to, const NearPlaces& near) {
+  constexpr double kFirstRadius_mm = 8000, kLastRadius_mm = 1e6;
+  begin();
+  for (double radius = kFirstRadius_mm; radius <= kLastRadius_mm; radius *= 2) {
+    const std::vector<std::size_t> which = near.within(from, radius);
+    if (which.size() == to.size()) break;
+    if (which.empty()) continue;
+    Nearest found = nearestOf(from, to, which, radius);
+    if (found.walk.length_mm < radius - kSameLength_mm || found.walk.status == WalkStatus::Unmeasured)
+      return found;
+  }
+  return nearestOf(from, to, near.within(from, kInfinite), kInfinite);
+}
+
+void WalkFinder::forAll(std::span<const Point> from, std::span<const Place> to,
+                        const std::function<void(std::size_t, Nearest)>& give) {
+  const NearPlaces near(to);
+  if (std::any_of(to.begin(), to.end(), [](const Place& p) { return !p.lines.empty(); })) {
+    for (std::size_t i = 0; i < from.size(); ++i) give(i, nearestOutwards(from[i], to, near));
+    return;
+  }
+  std::vector<char> unsure(from.size(), 0);
+  std::vector<Nearest> answers = allAtTheClearance(from, to, unsure);
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    begin();
+    unsure_ = unsure[i] != 0;
+    if (answers[i].walk.status != WalkStatus::Unmeasured)
+      narrowToo(from[i], to, near.within(from[i], answers[i].walk.length_mm), kInfinite, answers[i]);
+    give(i, std::move(answers[i]));
+  }
+}
+
+// Walks are the same both ways: grown from the places, all points are reached in one pass.
+std::vector<Nearest> WalkFinder::allAtTheClearance(std::span<const Point> from, std::span<const Place> to,
+                                                   std::vector<char>& unsure) {
+  std::vector<Nearest> answers(from.size());
+  Layer& l = layer(clearance_);
+  RouteSearch& search = l.search();
+  from_ends_.clear();
+  to_ends_.clear();
+  begin();
+  for (std::size_t i = 0; i < to.size(); ++i) addSources(l, search, localParts(to[i]), i);
+  const bool unsure_places = unsure_;
+  // What no source can reach is not sought: the search would go over all the floor for it.
+  std::vector<char> reachable(static_cast<std::size_t>(l.region().parts()), 0);
+  if (!extent_.known)
+    for (const auto& end : from_ends_)
+      if (end.exit.part != Region::kNone) reachable[end.exit.part] = 1;
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    const Point p = local(from[i]);
+    if (!onFloor(p)) {
+      answers[i].walk.status = WalkStatus::Unmeasured;
+      continue;
+    }
+    unsure_ = unsure_places;
+    const Ends& ends = endsOf(l, {p, p});
+    unsure[i] = unsure_;
+    for (const Exit& e : ends.exits) {
+      if (!extent_.known && e.part != Region::kNone && !reachable[e.part]) continue;
+      search.addTarget(e.at, e.step, static_cast<int>(to_ends_.size()));
+      to_ends_.push_back({i, {p, p}, e, {}, false});
+    }
+  }
+  search.all(static_cast<int>(to_ends_.size()), [&](const Route& route) {
+    const std::size_t i = to_ends_[route.target].place;
+    Walk walk = measured(l, route);
+    const std::size_t place = from_ends_[route.source].place;
+    if (answers[i].index) {
+      const double ahead = answers[i].walk.length_mm - walk.length_mm;
+      if (ahead < -kSameLength_mm || (ahead <= kSameLength_mm && *answers[i].index <= place)) return;
+    }
+    std::reverse(walk.path.begin(), walk.path.end());
+    answers[i] = {place, std::move(walk)};
+  });
+  return answers;
+}
+
+// The search labels sources by place and targets by sample.
+std::vector<Reach> WalkFinder::reach(std::span<const Point> from, std::span<const Place> to) {
+  Layer& l = layer(clearance_);
+  RouteSearch& search = l.search();
+  std::vector<char> reachable(static_cast<std::size_t>(l.region().parts()), 0);
+  const auto note = [&](Mesh::Index part) {
+    if (part != Region::kNone) reachable[part] = 1;
+  };
+  std::vector<Segment> places;
+  for (std::size_t i = 0; i < to.size(); ++i) {
+    const int label = static_cast<int>(i);
+    for (const Segment& part : localParts(to[i])) {
+      places.push_back(part);
+      for (const Exit& e : l.ends(part).exits) search.addSource(e.at, e.step, label), note(e.part);
+      for (const PartLanding& p : l.ends(part).landings) search.addSource(p.landing, label), note(p.part);
+    }
+  }
+  std::vector<Reach> answers(from.size());
+  std::vector<std::size_t> not_reached;
+  for (std::size_t i = 0; i < from.size(); ++i) {
+    const Point p = local(from[i]);
+    if (!onFloor(p)) {
+      answers[i].status = WalkStatus::Unmeasured;
+      continue;
+    }
+    bool reached = false;
+    for (const Exit& e : l.exits(p)) {
+      if (e.part != Region::kNone && !reachable[e.part]) continue;
+      search.addTarget(e.at, e.step, static_cast<int>(i));
+      reached = true;
+    }
+    if (!reached) not_reached.push_back(i);
+  }
+  search.all(static_cast<int>(from.size()), [&](const Route& route) {
+    answers[route.target] = {WalkStatus::Walk, route.length, static_cast<std::size_t>(route.source)};
+  });
+  std::set<int> stops_of_places;
+  if (!not_reached.empty()) addStops(places, stops_of_places);
+  for (const std::size_t i : not_reached) {
+    const std::vector<Segment> here{{local(from[i]), local(from[i])}};
+    std::set<int> stops = stops_of_places;
+    addStops(here, stops);
+    if (widestStretch(here, places, stops)) answers[i].status = WalkStatus::Narrow;
+  }
+  return answers;
+}
+
+}  // namespace stopwalk::floor
