@@ -14,7 +14,9 @@
 #include "app/edits/remove_things.h"
 #include "app/plan/plan_view.h"
 #include "app/window/commands.h"
+#include "app/window/language.h"
 #include "app/window/main_window.h"
+#include "app/window/notice_bar.h"
 
 namespace stopwalk::window {
 namespace {
@@ -169,6 +171,9 @@ void MainWindow::makeViewMenu() {
   menu.add(tr("Go to what is &picked"), QKeySequence(tr("Ctrl+G")), [this] {
     if (!selection_.empty()) plan_->goTo(selection_.ids().back());
   });
+  menu.addSeparator();
+  fillLanguageMenu(*menu.addMenu(tr("&Language")), settings_,
+                   [this](const QString& said) { notices_->show("language", said, {}); });
 }
 
 void MainWindow::makeHelpMenu() {

@@ -1,8 +1,10 @@
 #include "app/window/open_window.h"
 
 #include <QApplication>
+#include <QLocale>
 #include <QTimer>
 
+#include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "core/files/version.h"
 
@@ -17,6 +19,7 @@ int openWindow(const std::string& layout_file) {
   QApplication::setApplicationDisplayName("Stopwalk");
   QApplication::setApplicationVersion(files::kVersion);
   QSettings settings(QSettings::IniFormat, QSettings::UserScope, "stopwalk", "stopwalk");
+  speak(languageToSpeak(keptLanguage(settings), QLocale::system().uiLanguages()));
   documents::RecoveryStore store;
   MainWindow window(store, settings);
   window.show();

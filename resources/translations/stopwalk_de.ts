@@ -4569,6 +4569,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr√
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 ist nicht mehr lesbar.</translation>
     </message>
+    <message>
+        <source>&amp;Language</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Spra&amp;che</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -4677,6 +4682,16 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr√
         <source>The profile %1 cannot be read (%2).</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Das Profil %1 ist nicht lesbar (%2).</translation>
+    </message>
+    <message>
+        <source>Language: %1. It is spoken from the next start of Stopwalk on.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sprache: %1. Sie gilt ab dem n√§chsten Start von Stopwalk.</translation>
+    </message>
+    <message>
+        <source>As the computer has it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie der Rechner</translation>
     </message>
 </context>
 </TS>

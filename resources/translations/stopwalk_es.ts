@@ -4569,6 +4569,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 ya no se puede leer.</translation>
     </message>
+    <message>
+        <source>&amp;Language</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Idioma</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -4677,6 +4682,16 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>The profile %1 cannot be read (%2).</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>El perfil %1 no se puede leer (%2).</translation>
+    </message>
+    <message>
+        <source>Language: %1. It is spoken from the next start of Stopwalk on.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Idioma: %1. Se usa a partir del próximo inicio de Stopwalk.</translation>
+    </message>
+    <message>
+        <source>As the computer has it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El del ordenador</translation>
     </message>
 </context>
 </TS>
