@@ -56,7 +56,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
   PrintableBuffer buffer(raw.err);
   std::ostream err(&buffer);
-  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window};
+  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window, raw.now};
   const auto log = logTo(console.err, spdlog::level::warn);
   Session session{console, *log, raw.err, {}};
 
@@ -75,6 +75,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   addMeasure(program, session);
   addPoster(program, session);
   addProfile(program, session);
+  addRound(program, session);
 
   // The parser would take what comes next for the value.
   const auto empty = std::ranges::find_if(

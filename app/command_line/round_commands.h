@@ -1,0 +1,13 @@
+#pragma once
+
+#include "app/command_line/commands.h"
+
+// The sub-commands of `round`, a file each.
+namespace stopwalk::app {
+
+void addRoundNew(CLI::App& round, Session& session);
+void addRoundRecord(CLI::App& round, Session& session);
+void addRoundShow(CLI::App& round, Session& session);
+void addRoundVerify(CLI::App& round, Session& session);
+
+}  // namespace stopwalk::app

@@ -1,0 +1,116 @@
+#include "app/command_line/round_input.h"
+
+#include <algorithm>
+
+#include "app/command_line/profiles.h"
+#include "core/files/sha256.h"
+#include "core/floor/plan.h"
+
+namespace stopwalk::app {
+namespace {
+
+void tellBad(const records::ReadRecords& read, const std::string& layout_file, Session& session) {
+  std::ostream& err = session.console.err;
+  if (!read.log.bad.empty()) {
+    const files::BadLine& first = read.log.bad.front();
+    err << "stopwalk: " << read.file << ":" << first.line << ": " << first.why
+        << "; see stopwalk round verify " << layout_file << "\n";
+  }
+  if (!read.log.torn.empty())
+    err << "stopwalk: " << read.file << ":" << read.log.lines + 1
+        << ": a record that was never finished is left out; the next record puts it aside into "
+        << records::tornFileOf(read.file) << "\n";
+}
+
+}  // namespace
+
+void addRoundOptions(CLI::App& command, RoundOptions& options) {
+  command.add_option("LAYOUT", options.layout, "A layout file; the records stand beside it")
+      ->required()
+      ->check(saysSomething("a layout file"));
+  addKindsOption(command, options.kinds);
+  command.add_option("--format", options.format, "What to write")
+      ->check(CLI::IsMember({"text", "json"}))
+      ->capture_default_str();
+}
+
+const planning::InspectedDevice* Inspected::find(const std::string& device) const {
+  const auto at = std::ranges::find(devices, device, &planning::InspectedDevice::id);
+  return at == devices.end() ? nullptr : &*at;
+}
+
+std::vector<std::string> Inspected::ids() const {
+  std::vector<std::string> ids;
+  for (const planning::InspectedDevice& d : devices) ids.push_back(d.id);
+  return ids;
+}
+
+inspection::LayoutThen Inspected::layoutNow() const {
+  const auto& revision = input.layout->revision;
+  return {revision ? std::optional(revision->number) : std::nullopt, files::sha256(input.text)};
+}
+
+std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session) {
+  if (layout_file == "-") {
+    session.console.err << "stopwalk: records stand beside a layout file: name one, not standard input\n";
+    return std::nullopt;
+  }
+  records::ReadRecords read = records::readRecords(layout_file);
+  if (!read.unreadable.empty())
+    session.console.err << "stopwalk: cannot read " << read.file << ": " << read.unreadable << "\n";
+  session.log.debug("read {} ({} records)", read.file, read.log.lines);
+  tellBad(read, layout_file, session);
+  return read;
+}
+
+Inspected readInspected(const RoundOptions& options, Session& session) {
+  Inspected all;
+  auto read = readRecordsOf(options.layout, session);
+  if (!read) return all.exit = Exit::Wrong, all;
+  if (!read->unreadable.empty()) return all.exit = Exit::NoFile, all;
+  all.read = std::move(*read);
+  all.input = LayoutInput(options.kinds, session).read(options.layout);
+  if (!all.input.layout) return all.exit = all.input.exit, all;
+  const ChosenProfile chosen = Profiles(session).of(all.input);
+  if (!chosen.profile) return all.exit = chosen.exit, all;
+  all.devices = planning::inspectedDevices(*all.input.layout, all.input.kinds,
+                                           floor::buildPlan(*all.input.layout, floor::Hours::Open));
+  return all;
+}
+
+inspection::Moment nowOf(const Console& console) {
+  return console.now ? console.now() : records::momentNow();
+}
+
+Exit tellAppended(const records::Appended& appended, const std::string& file, Session& session) {
+  std::ostream& err = session.console.err;
+  if (!appended.set_aside.empty())
+    err << "stopwalk: a record that was never finished stood at the end of " << file << "; it is kept in "
+        << appended.set_aside << "\n";
+  switch (appended.written) {
+    case records::Written::Yes:
+      return Exit::Done;
+    case records::Written::Busy:
+      err << "stopwalk: not recorded: " << file << " is being written by " << appended.why << "; try again\n";
+      break;
+    case records::Written::No:
+      err << "stopwalk: not recorded: cannot write " << file << ": " << appended.why << "\n";
+      break;
+    case records::Written::Unsure:
+      err << "stopwalk: it is not sure that this was recorded in " << file << ": " << appended.why
+          << "; look with stopwalk round show before recording it again\n";
+      break;
+  }
+  return Exit::NoFile;
+}
+
+CLI::Validator saysOneLine(const std::string& what) {
+  return {[what](const std::string& text) {
+            if (text.find_first_not_of(" \t") == std::string::npos) return what + " is expected";
+            return text.find_first_of("\r\n") != std::string::npos ? what + " is expected, on one line"
+                                                                   : std::string();
+          },
+          ""};
+}
+
+}  // namespace stopwalk::app

@@ -1,0 +1,54 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/command_line/commands.h"
+#include "app/command_line/input.h"
+#include "app/records/append_record.h"
+#include "app/records/records_file.h"
+#include "core/inspection/schedule.h"
+#include "core/planning/inspected_devices.h"
+
+// What the sub-commands of `round` share.
+namespace stopwalk::app {
+
+struct RoundOptions {
+  std::string layout;
+  std::string kinds;
+  std::string format = "text";
+  bool json() const { return format == "json"; }
+};
+
+// LAYOUT, --kinds and --format.
+void addRoundOptions(CLI::App& command, RoundOptions& options);
+
+// A layout with what was inspected there.
+struct Inspected {
+  std::optional<Exit> exit;  // why there is nothing
+  Input input;
+  inspection::Schedule schedule;
+  records::ReadRecords read;
+  std::vector<planning::InspectedDevice> devices;
+
+  const inspection::Records& records() const { return read.log.records; }
+  const planning::InspectedDevice* find(const std::string& device) const;
+  std::vector<std::string> ids() const;
+  inspection::LayoutThen layoutNow() const;
+};
+
+// Reads the layout and its records; tells the person what is wrong with either.
+Inspected readInspected(const RoundOptions& options, Session& session);
+// The records alone, for which the layout need not be readable.
+std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session);
+
+inspection::Moment nowOf(const Console& console);
+
+// Tells how the writing went; Done only if the record is on the disk.
+Exit tellAppended(const records::Appended& appended, const std::string& file, Session& session);
+
+// A text that may hold no line break; empty or blank is refused as well.
+CLI::Validator saysOneLine(const std::string& what);
+
+}  // namespace stopwalk::app

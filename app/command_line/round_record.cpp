@@ -1,0 +1,220 @@
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <memory>
+
+#include "app/command_line/output.h"
+#include "app/command_line/round_commands.h"
+#include "app/command_line/round_input.h"
+#include "core/audit/profile.h"
+#include "core/audit/wording.h"
+#include "core/files/inspection_json.h"
+#include "core/files/nearest.h"
+#include "core/files/printable.h"
+
+namespace stopwalk::app {
+namespace {
+
+using inspection::Check;
+using inspection::Test;
+
+// Longer than any machine runs on.
+constexpr double kMostRunDown_s = 3600;
+
+struct Options : RoundOptions {
+  std::size_t round = 0;
+  std::string device;
+  std::string result;
+  std::vector<std::string> checks;
+  std::vector<std::string> run_down;
+  std::string second, note, action, corrective, owner, fix_by;
+  std::size_t corrects = 0;
+};
+
+// Tells what is wrong with an option, and that nothing was recorded.
+std::nullopt_t wrong(const std::string& option, const std::string& why, Session& session) {
+  session.console.err << "stopwalk: " << option << ": " << why << "; nothing was recorded\n";
+  return std::nullopt;
+}
+
+std::vector<std::string_view> testNames() {
+  std::vector<std::string_view> names;
+  for (const Test test : inspection::kTests) names.push_back(word(test));
+  return names;
+}
+
+std::optional<std::vector<std::pair<Test, bool>>> testedIn(const Options& options, Session& session) {
+  std::vector<std::pair<Test, bool>> tested;
+  for (const std::string& text : options.checks) {
+    const std::size_t equals = text.find('=');
+    const std::string name = text.substr(0, equals);
+    const std::string answer = equals == std::string::npos ? "" : text.substr(equals + 1);
+    const auto test = inspection::testOf(name);
+    const std::string option = "--check " + text;
+    if (!test)
+      return wrong(option, "NAME=yes or NAME=no is expected, NAME one of " + files::anyOf(testNames()),
+                   session);
+    if (answer != "yes" && answer != "no") return wrong(option, "yes or no is expected", session);
+    if (std::ranges::find(tested, *test, &std::pair<Test, bool>::first) != tested.end())
+      return wrong(option, "it is said twice", session);
+    tested.emplace_back(*test, answer == "yes");
+  }
+  return tested;
+}
+
+std::optional<std::vector<double>> runDownIn(const Options& options, Session& session) {
+  std::vector<double> runs;
+  for (const std::string& text : options.run_down) {
+    double seconds = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), seconds);
+    if (error != std::errc() || end != text.data() + text.size() || !(seconds >= 0) ||
+        seconds > kMostRunDown_s)
+      return wrong("--run-down " + text, "seconds from 0 to 3600 are expected, with commas between runs",
+                   session);
+    runs.push_back(seconds);
+  }
+  return runs;
+}
+
+std::optional<std::optional<inspection::Corrective>> correctiveIn(const Options& options, Session& session) {
+  if (options.corrective.empty()) {
+    if (!options.owner.empty() || !options.fix_by.empty())
+      return wrong("--owner and --fix-by", "say with --corrective what is to be done", session);
+    return std::optional<inspection::Corrective>();
+  }
+  if (options.owner.empty()) return wrong("--corrective", "say with --owner who does it", session);
+  inspection::Corrective todo{options.corrective, options.owner, {}};
+  if (!options.fix_by.empty()) {
+    todo.due = inspection::parseDate(options.fix_by);
+    if (!todo.due) return wrong("--fix-by " + options.fix_by, "a date as 2026-03-02 is expected", session);
+  }
+  return std::optional(todo);
+}
+
+// What a pass cannot be said of.
+std::string contradiction(const Check& check) {
+  if (check.result != inspection::Result::Pass) return {};
+  for (const Test test : {Test::StaysStoppedReleased, Test::StaysStoppedPower})
+    if (inspection::testedFor(check, test) == false)
+      return "`" + std::string(word(test)) + "=no` is a failure: record it with --result fail";
+  return {};
+}
+
+std::optional<Check> checkFrom(const Options& options, const Inspected& all, Session& session) {
+  const inspection::Round* round = all.records().findRound(options.round);
+  if (!round)
+    return wrong("--round " + std::to_string(options.round),
+                 all.records().rounds.empty() ? "there is no round yet: open one with stopwalk round new"
+                                              : "there is no such round; the last is " +
+                                                    std::to_string(all.records().rounds.back().number),
+                 session);
+  const planning::InspectedDevice* device = all.find(options.device);
+  if (!device)
+    return wrong("--device " + options.device,
+                 "there is no such device" + audit::nearestName(options.device, all.ids()), session);
+  const auto tested = testedIn(options, session);
+  const auto run_down = tested ? runDownIn(options, session) : std::nullopt;
+  const auto corrective = run_down ? correctiveIn(options, session) : std::nullopt;
+  if (!corrective) return std::nullopt;
+  Check check;
+  check.round = round->number;
+  check.device = device->id;
+  check.machines = device->machines;
+  check.room = device->room;
+  check.at = nowOf(session.console);
+  check.inspector = round->by;
+  check.second = options.second;
+  check.tested = *tested;
+  check.result = *inspection::resultOf(options.result);
+  check.run_down_s = *run_down;
+  check.note = options.note;
+  check.action = options.action;
+  check.corrective = *corrective;
+  check.layout = all.layoutNow();
+  if (const std::string why = contradiction(check); !why.empty()) return wrong("--result pass", why, session);
+  return check;
+}
+
+// Whether what it is to correct is there to be corrected.
+bool mayCorrect(Check& check, std::size_t number, const Inspected& all, Session& session) {
+  if (number == 0) return true;
+  const std::string option = "--corrects " + std::to_string(number);
+  const Check* old = all.records().findCheck(number);
+  if (!old) return wrong(option, "there is no check of that number", session), false;
+  if (old->device != check.device)
+    return wrong(option, "that check is of " + old->device + ": a correction is of the same device", session),
+           false;
+  const std::vector<std::size_t> by = inspection::correctedBy(all.records());
+  if (const std::size_t later = by[static_cast<std::size_t>(old - all.records().checks.data())])
+    return wrong(option, "it was corrected already, by " + std::to_string(later) + ": correct that", session),
+           false;
+  check.corrects = number;
+  return true;
+}
+
+std::string sentence(const Check& check, const std::string& file) {
+  std::string text = "Recorded as " + std::to_string(check.number) + ": " + check.device + ", " +
+                     std::string(word(check.result));
+  if (const auto mean = inspection::meanOf(check.run_down_s))
+    text += ", run-down " + audit::secondsText(*mean) +
+            (check.run_down_s.size() > 1 ? " (mean of " + std::to_string(check.run_down_s.size()) + ")" : "");
+  if (check.corrects) text += ", in place of " + std::to_string(*check.corrects);
+  return files::printable(text + "; on the disk in " + file, "") + "\n";
+}
+
+Exit record(const Options& options, Session& session) {
+  const Inspected all = readInspected(options, session);
+  if (all.exit) return *all.exit;
+  auto check = checkFrom(options, all, session);
+  if (!check || !mayCorrect(*check, options.corrects, all, session)) return Exit::Wrong;
+  const records::Appended done = records::appendRecord(all.read.file, *check);
+  if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
+  check->number = done.number;
+  return writeResult(options.json() ? files::checkJson(*check) + "\n" : sentence(*check, all.read.file), "",
+                     session);
+}
+
+void addWhatWasFound(CLI::App& c, Options& options) {
+  c.add_option("--check", options.checks,
+               "NAME=yes or NAME=no: what was tried; may be repeated. NAME is one of " +
+                   files::anyOf(testNames()) + ". Without any, a pass means that it was pressed and stopped")
+      ->expected(1)
+      ->take_all()
+      ->allow_extra_args(false);
+  c.add_option("--run-down", options.run_down, "Seconds to rest, of one run or several: 2.4,2.6,2.5")
+      ->delimiter(',');
+  c.add_option("--second", options.second, "The second person")->check(saysOneLine("a name"));
+  c.add_option("--note", options.note, "What was found");
+  c.add_option("--action", options.action, "What was done at once, such as: machine locked off");
+  c.add_option("--corrective", options.corrective, "What is still to be done");
+  c.add_option("--owner", options.owner, "Who does it")->check(saysOneLine("a name"));
+  c.add_option("--fix-by", options.fix_by, "Until when: a date as 2026-03-02");
+}
+
+}  // namespace
+
+void addRoundRecord(CLI::App& round, Session& session) {
+  const auto options = std::make_shared<Options>();
+  CLI::App& c = *round.add_subcommand("record", "Record one check of a device");
+  addRoundOptions(c, *options);
+  c.add_option("--round", options->round, "The number of the round")->required();
+  c.add_option("--device", options->device, "Its id, such as lathe-1/bar")
+      ->required()
+      ->check(saysSomething("a device"));
+  c.add_option("--result", options->result, "What came of it")
+      ->required()
+      ->check(CLI::IsMember({"pass", "fail", "not-tested", "not-accessible"}));
+  c.add_option("--corrects", options->corrects, "The number of the check that this one takes the place of")
+      ->check(CLI::PositiveNumber);
+  addWhatWasFound(c, *options);
+  setExample(
+      c,
+      "stopwalk round record shop.layout.yaml --round 1 --device lathe-1/bar --result pass \\\n"
+      "    --check pressed-running=yes --run-down 2.4,2.6,2.5\n\n"
+      "Ends with 0 only once the check is on the disk, 2 if input or usage is wrong, 3 if a file cannot "
+      "be\nread or written, or another is writing.");
+  c.callback(
+      [options, &session] { session.command = [options, &session] { return record(*options, session); }; });
+}
+
+}  // namespace stopwalk::app

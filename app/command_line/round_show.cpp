@@ -1,0 +1,154 @@
+#include <algorithm>
+#include <memory>
+
+#include "app/command_line/output.h"
+#include "app/command_line/round_commands.h"
+#include "app/command_line/round_input.h"
+#include "app/command_line/table_rows.h"
+#include "app/command_line/text_columns.h"
+#include "core/audit/profile.h"
+#include "core/audit/wording.h"
+#include "core/files/inspection_json.h"
+
+namespace stopwalk::app {
+namespace {
+
+using inspection::Check;
+
+struct Options : RoundOptions {
+  std::size_t round = 0;
+  std::string device;
+};
+
+files::ShownRecords shownFor(const Options& options, const Inspected& all) {
+  const inspection::Records& records = all.records();
+  files::ShownRecords shown;
+  for (const inspection::Round& r : records.rounds)
+    if (options.round == 0 || r.number == options.round) shown.rounds.push_back(r);
+  for (const Check& c : records.checks)
+    if ((options.round == 0 || c.round == options.round) &&
+        (options.device.empty() || c.device == options.device))
+      shown.checks.push_back(c);
+  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule))
+    if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
+  for (const Check* c : inspection::openActions(records))
+    if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
+  return shown;
+}
+
+std::string foundText(const Check& c, std::size_t corrected_by) {
+  std::vector<std::string> parts;
+  if (corrected_by != 0) parts.push_back("corrected by " + std::to_string(corrected_by));
+  if (c.corrects) parts.push_back("in place of " + std::to_string(*c.corrects));
+  for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
+  if (const auto mean = inspection::meanOf(c.run_down_s))
+    parts.push_back("run-down " + audit::secondsText(*mean));
+  for (const std::string& text : {c.note, c.action})
+    if (!text.empty()) parts.push_back(text);
+  std::string all;
+  for (const std::string& part : parts) all += (all.empty() ? "" : "; ") + part;
+  return all;
+}
+
+std::string checkTable(const std::vector<Check>& checks, const inspection::Records& records,
+                       const TableStyle& style) {
+  if (checks.empty()) return "no checks\n";
+  const std::size_t number = 5, day = 10, result = 14, gaps = 5 * 2;
+  const std::size_t left = style.columns - (number + day + result + gaps);
+  const std::size_t device = left / 3, by = left / 5;
+  const std::vector<Column> columns = {
+      {"NO.", number, true}, {"RESULT", result}, {"DATE", day},
+      {"DEVICE", device},    {"BY", by},         {"FOUND", left - device - by}};
+  const std::vector<std::size_t> corrected = inspection::correctedBy(records);
+  std::string text = headRow(columns, style);
+  for (const Check& c : checks) {
+    const auto place = static_cast<std::size_t>(records.findCheck(c.number) - records.checks.data());
+    const std::string by_whom = c.inspector + (c.second.empty() ? "" : ", " + c.second);
+    text += row(columns,
+                {std::to_string(c.number), std::string(word(c.result)), inspection::dateText(c.at.date),
+                 printable(c.device), printable(by_whom), printable(foundText(c, corrected[place]))},
+                Ink::Plain, style);
+  }
+  return text;
+}
+
+// What of a round's list is still to be done, in the order of the walk.
+std::string roundText(const inspection::Round& round, const inspection::Records& records,
+                      const TableStyle& style) {
+  std::vector<std::string> left;
+  for (const std::string& device : round.devices)
+    if (std::ranges::none_of(records.checks,
+                             [&](const Check& c) { return c.round == round.number && c.device == device; }))
+      left.push_back(device);
+  std::string text = "Round " + std::to_string(round.number) + ", " + inspection::dateText(round.at.date) +
+                     ", by " + round.by + " (" + round.of +
+                     "): " + std::to_string(round.devices.size() - left.size()) + " of " +
+                     counted(round.devices.size(), "device") + " checked.";
+  if (!left.empty())
+    text += " Still to come, in the order of the walk: " + audit::listed(left, left.size()) + ".";
+  return paragraph(text, 0, style);
+}
+
+std::string openText(const files::ShownRecords& shown, const TableStyle& style) {
+  std::string text;
+  for (const inspection::FailedDevice& f : shown.failed)
+    text +=
+        paragraph(f.device + ": failed on " + inspection::dateText(f.on) + " (" + std::to_string(f.check) +
+                      ", " + f.found_by + "); failed until a check of it is passed.",
+                  0, style);
+  for (const Check& c : shown.actions)
+    text += paragraph(c.device + ": " + c.corrective->what + ", by " + c.corrective->owner +
+                          (c.corrective->due ? ", until " + inspection::dateText(*c.corrective->due) : "") +
+                          " (" + std::to_string(c.number) + ").",
+                      0, style);
+  return text.empty() ? "Nothing is open.\n" : text;
+}
+
+std::string pageOf(const Options& options, const files::ShownRecords& shown, const Inspected& all,
+                   const Session& session) {
+  const TableStyle style{std::min(session.console.columns, kWidestText), session.console.colour};
+  std::string text;
+  if (options.device.empty())
+    for (const inspection::Round& r : shown.rounds) text += roundText(r, all.records(), style);
+  return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), style) + "\n" +
+         openText(shown, style);
+}
+
+// Whether a round and device asked for are known, to the layout or to the records.
+bool areKnown(const Options& options, const Inspected& all, Session& session) {
+  const inspection::Records& records = all.records();
+  if (options.round != 0 && !records.findRound(options.round)) {
+    session.console.err << "stopwalk: --round " << options.round << ": there is no such round\n";
+    return false;
+  }
+  if (options.device.empty() || all.find(options.device) ||
+      std::ranges::find(records.checks, options.device, &Check::device) != records.checks.end())
+    return true;
+  session.console.err << "stopwalk: --device " << options.device << ": there is no such device"
+                      << audit::nearestName(options.device, all.ids()) << "\n";
+  return false;
+}
+
+Exit show(const Options& options, Session& session) {
+  const Inspected all = readInspected(options, session);
+  if (all.exit) return *all.exit;
+  if (!areKnown(options, all, session)) return Exit::Wrong;
+  const files::ShownRecords shown = shownFor(options, all);
+  return writeResult(options.json() ? files::shownJson(shown) + "\n" : pageOf(options, shown, all, session),
+                     "", session);
+}
+
+}  // namespace
+
+void addRoundShow(CLI::App& round, Session& session) {
+  const auto options = std::make_shared<Options>();
+  CLI::App& c = *round.add_subcommand("show", "Show rounds, checks, and what is open");
+  addRoundOptions(c, *options);
+  c.add_option("--round", options->round, "Only this round")->check(CLI::PositiveNumber);
+  c.add_option("--device", options->device, "Only this device")->check(saysSomething("a device"));
+  setExample(c, "stopwalk round show shop.layout.yaml --device lathe-1/bar");
+  c.callback(
+      [options, &session] { session.command = [options, &session] { return show(*options, session); }; });
+}
+
+}  // namespace stopwalk::app

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <chrono>
+#include <cstddef>
+#include <string>
+
+#include "core/inspection/record.h"
+
+namespace stopwalk::records {
+
+enum class Written {
+  Yes,     // on the disk
+  No,      // the log is as it was
+  Unsure,  // it may or may not be there, or not survive a power cut: look before recording it again
+  Busy     // another writes, and went on for as long as we waited
+};
+
+struct Appended {
+  Written written = Written::No;
+  std::size_t number = 0;  // of the record, if written
+  std::string head;        // the hash of its line
+  std::string why;         // unless Yes: the system's words, or who holds the log
+  std::string
+      set_aside;  // where an unfinished record that was found at the end is kept; empty: there was none
+};
+
+inline constexpr auto kPatience = std::chrono::milliseconds(5000);
+
+// Writes one record at the end of the log, which is made if it is not there. Yes only once it is on the disk.
+// A piece of a record left behind by a crash is first put aside into a file of its own.
+Appended appendRecord(const std::string& records_file, const inspection::Record& record,
+                      std::chrono::milliseconds wait = kPatience);
+
+}  // namespace stopwalk::records

@@ -1,0 +1,54 @@
+#include "core/files/inspection_json.h"
+
+#include <nlohmann/json.hpp>
+
+#include "core/files/inspection_record_json.h"
+#include "core/files/printable.h"
+
+namespace stopwalk::files {
+namespace {
+
+template <class Things, class Write>
+std::string list(const Things& things, Write write) {
+  std::string all;
+  for (const auto& thing : things) all += (all.empty() ? "\n    " : ",\n    ") + write(thing);
+  return "[" + all + (all.empty() ? "]" : "\n  ]");
+}
+
+std::string text(const nlohmann::ordered_json& json) {
+  return printableJson(json.dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace));
+}
+
+std::string failedJson(const inspection::FailedDevice& f) {
+  return text({{"device", f.device},
+               {"on", inspection::dateText(f.on)},
+               {"check", f.check},
+               {"found_by", f.found_by}});
+}
+
+}  // namespace
+
+std::string roundJson(const inspection::Round& round) {
+  return recordObject(round);
+}
+
+std::string checkJson(const inspection::Check& check) {
+  return recordObject(check);
+}
+
+std::string shownJson(const ShownRecords& shown) {
+  return "{\n  \"rounds\": " + list(shown.rounds, roundJson) +
+         ",\n  \"checks\": " + list(shown.checks, checkJson) +
+         ",\n  \"failed\": " + list(shown.failed, failedJson) +
+         ",\n  \"actions\": " + list(shown.actions, checkJson) + "\n}";
+}
+
+std::string verdictJson(const LogVerdict& verdict, const std::string& file, const InspectionLog& log) {
+  nlohmann::ordered_json json = {
+      {"file", file}, {"unchanged", verdict.line == 0}, {"records", log.lines}, {"head", log.head()}};
+  if (verdict.line != 0) json["line"] = verdict.line, json["why"] = verdict.why;
+  if (verdict.line == 0) json["since_head"] = verdict.since;
+  return text(json);
+}
+
+}  // namespace stopwalk::files

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <span>
+#include <string>
+
+#include "core/files/inspection_log.h"
+#include "core/inspection/schedule.h"
+
+// Records as other programs read them: one object each, without a line end.
+namespace stopwalk::files {
+
+std::string roundJson(const inspection::Round& round);
+std::string checkJson(const inspection::Check& check);
+
+// What `round show` tells: `rounds`, `checks`, `failed`, `actions`.
+struct ShownRecords {
+  std::vector<inspection::Round> rounds;
+  std::vector<inspection::Check> checks;
+  std::vector<inspection::FailedDevice> failed;
+  std::vector<inspection::Check> actions;  // the checks that ask for them
+};
+std::string shownJson(const ShownRecords& shown);
+
+// What `round verify` tells.
+std::string verdictJson(const LogVerdict& verdict, const std::string& file, const InspectionLog& log);
+
+}  // namespace stopwalk::files

@@ -1,0 +1,59 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/inspection/record.h"
+
+// The log of inspections as text: a record a line, each with the SHA-256 of the line before it, so that what
+// is changed, removed or put in later shows. docs/inspection.md says what that proves.
+namespace stopwalk::files {
+
+// What the first line has for the hash of the line before it.
+inline const std::string kNoLineBefore(64, '0');
+// A longer record is refused: nobody types that much, and it is written in one go.
+inline constexpr std::size_t kMostRecordBytes = std::size_t{64} << 10;
+
+// A line of the log, with its line break. `before` is the hash of the line before it. The record's own number
+// is not looked at: `number` is.
+std::string recordLine(const inspection::Record& record, std::size_t number, const std::string& before);
+
+// A line that is not as it was written, or does not follow the one before it.
+struct BadLine {
+  std::size_t line = 0;  // from 1
+  std::string why;       // a clause
+};
+
+struct InspectionLog {
+  inspection::Records records;      // of all lines that can be read, bad ones among them
+  std::size_t lines = 0;            // whole ones
+  std::vector<std::string> hashes;  // of each whole line
+  std::vector<BadLine> bad;         // in order; empty: nothing shows
+  std::string torn;                 // what stands behind the last whole line: a record that was not finished
+
+  const std::string& head() const { return hashes.empty() ? kNoLineBefore : hashes.back(); }
+};
+
+InspectionLog readInspectionLog(std::string_view text);
+
+// What a verification comes to. `line` 0: nothing shows.
+struct LogVerdict {
+  std::size_t line = 0;  // the first that is not as it was written; one more than there are: what was cut
+  std::string why;
+  std::size_t since = 0;  // with a head: how many lines came after it
+};
+// `head`: a head hash that was kept elsewhere, or empty.
+LogVerdict verifyLog(const InspectionLog& log, const std::string& head = {});
+
+// Where a log ends: what a writer must know.
+struct LogEnd {
+  std::size_t lines = 0;        // whole ones
+  std::string head;             // the hash of the last
+  std::size_t whole_bytes = 0;  // up to here; what comes after is torn
+  bool ends_line = true;        // false: the last whole line has lost its line break
+};
+LogEnd endOfLog(std::string_view text);
+
+}  // namespace stopwalk::files

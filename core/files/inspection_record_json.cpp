@@ -1,0 +1,163 @@
+#include "core/files/inspection_record_json.h"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "core/files/printable.h"
+
+namespace stopwalk::files {
+namespace {
+
+using inspection::Check;
+using inspection::Round;
+using Json = nlohmann::ordered_json;
+using Parsed = nlohmann::json;
+
+constexpr int kFormat = 1;
+
+Json layoutJson(const inspection::LayoutThen& layout) {
+  return {{"revision", layout.revision ? Json(*layout.revision) : Json(nullptr)}, {"sha256", layout.sha256}};
+}
+
+void addText(Json& json, const char* key, const std::string& text) {
+  if (!text.empty()) json[key] = text;
+}
+
+void add(Json& json, const Round& r) {
+  json["record"] = "round";
+  json["at"] = momentText(r.at);
+  json["by"] = r.by;
+  json["of"] = r.of;
+  json["devices"] = r.devices;
+  json["layout"] = layoutJson(r.layout);
+}
+
+void add(Json& json, const Check& c) {
+  json["record"] = "check";
+  json["round"] = c.round;
+  json["device"] = c.device;
+  json["machines"] = c.machines;
+  json["room"] = c.room;
+  json["at"] = momentText(c.at);
+  json["inspector"] = c.inspector;
+  addText(json, "second", c.second);
+  json["tested"] = Json::object();
+  for (const auto& [test, yes] : c.tested) json["tested"][std::string(word(test))] = yes;
+  json["result"] = word(c.result);
+  if (const auto mean = inspection::meanOf(c.run_down_s)) {
+    json["run_down_s"] = c.run_down_s;
+    json["mean_run_down_s"] = *mean;
+  }
+  addText(json, "note", c.note);
+  addText(json, "action", c.action);
+  if (c.corrective) {
+    Json& todo = json["corrective"] = {{"what", c.corrective->what}, {"owner", c.corrective->owner}};
+    if (c.corrective->due) todo["due"] = inspection::dateText(*c.corrective->due);
+  }
+  if (c.corrects) json["corrects"] = *c.corrects;
+  json["layout"] = layoutJson(c.layout);
+}
+
+// The library's exceptions are caught in readRecord; so is this one.
+struct Unreadable {
+  std::string why;
+};
+
+template <class T>
+T must(std::optional<T> value, const char* key) {
+  if (!value) throw Unreadable{"`" + std::string(key) + "` cannot be read"};
+  return *std::move(value);
+}
+
+std::string textOr(const Parsed& json, const char* key) {
+  const auto at = json.find(key);
+  return at == json.end() ? std::string() : at->get<std::string>();
+}
+
+inspection::LayoutThen layoutOf(const Parsed& json) {
+  const Parsed& revision = json.at("revision");
+  return {revision.is_null() ? std::nullopt : std::optional(revision.get<int>()),
+          json.at("sha256").get<std::string>()};
+}
+
+Round roundOf(const Parsed& json) {
+  Round r;
+  r.at = must(inspection::parseMoment(json.at("at").get_ref<const std::string&>()), "at");
+  r.by = json.at("by").get<std::string>();
+  r.of = json.at("of").get<std::string>();
+  r.devices = json.at("devices").get<std::vector<std::string>>();
+  r.layout = layoutOf(json.at("layout"));
+  return r;
+}
+
+inspection::Corrective correctiveOf(const Parsed& json) {
+  inspection::Corrective c{json.at("what").get<std::string>(), json.at("owner").get<std::string>(), {}};
+  if (const auto due = json.find("due"); due != json.end())
+    c.due = must(inspection::parseDate(due->get_ref<const std::string&>()), "due");
+  return c;
+}
+
+Check checkOf(const Parsed& json) {
+  Check c;
+  c.round = json.at("round").get<std::size_t>();
+  c.device = json.at("device").get<std::string>();
+  c.machines = json.at("machines").get<std::vector<std::string>>();
+  c.room = json.at("room").get<std::string>();
+  c.at = must(inspection::parseMoment(json.at("at").get_ref<const std::string&>()), "at");
+  c.inspector = json.at("inspector").get<std::string>();
+  c.second = textOr(json, "second");
+  const Parsed& tested = json.at("tested");
+  for (const inspection::Test test : inspection::kTests)
+    if (const auto at = tested.find(word(test)); at != tested.end())
+      c.tested.emplace_back(test, at->get<bool>());
+  c.result = must(inspection::resultOf(json.at("result").get_ref<const std::string&>()), "result");
+  if (const auto runs = json.find("run_down_s"); runs != json.end())
+    c.run_down_s = runs->get<std::vector<double>>();
+  c.note = textOr(json, "note");
+  c.action = textOr(json, "action");
+  if (const auto todo = json.find("corrective"); todo != json.end()) c.corrective = correctiveOf(*todo);
+  if (const auto old = json.find("corrects"); old != json.end()) c.corrects = old->get<std::size_t>();
+  c.layout = layoutOf(json.at("layout"));
+  return c;
+}
+
+inspection::Record recordOf(const Parsed& json) {
+  const std::string& kind = json.at("record").get_ref<const std::string&>();
+  if (kind == "round") return roundOf(json);
+  if (kind == "check") return checkOf(json);
+  throw Unreadable{"there is no record `" + kind + "`"};
+}
+
+}  // namespace
+
+std::string recordBody(const inspection::Record& record, std::size_t number, const std::string& before) {
+  Json json = {{"stopwalk_inspections", kFormat}, {"n", number}, {"before", before}};
+  std::visit([&](const auto& r) { add(json, r); }, record);
+  std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace);
+  text.pop_back();
+  return text;
+}
+
+std::string recordObject(const inspection::Record& record) {
+  Json json;
+  std::visit([&](const auto& r) { json["n"] = r.number, add(json, r); }, record);
+  return printableJson(json.dump(-1, ' ', false, Json::error_handler_t::replace));
+}
+
+ReadRecord readRecord(std::string_view body) {
+  ReadRecord read;
+  try {
+    const Parsed json = Parsed::parse(std::string(body) + "}");
+    if (json.at("stopwalk_inspections").get<int>() != kFormat) throw Unreadable{"it is of a newer version"};
+    read.number = json.at("n").get<std::size_t>();
+    read.before = json.at("before").get<std::string>();
+    read.record = recordOf(json);
+  } catch (const Unreadable& e) {
+    read.why = e.why;
+  } catch (const std::exception&) {
+    read.why = "it is not a record of this format";
+  }
+  return read;
+}
+
+}  // namespace stopwalk::files

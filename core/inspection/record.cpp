@@ -1,0 +1,95 @@
+#include "core/inspection/record.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace stopwalk::inspection {
+namespace {
+
+// Records stand by ascending number.
+template <class Things>
+auto* findNumber(Things& things, std::size_t number) {
+  const auto at = std::ranges::lower_bound(things, number, {}, [](const auto& t) { return t.number; });
+  return at != things.end() && at->number == number ? &*at : nullptr;
+}
+
+template <class Choices>
+auto ofWord(const Choices& choices, std::string_view text) {
+  const auto at = std::ranges::find(choices, text, [](auto c) { return word(c); });
+  return at == choices.end() ? std::nullopt : std::optional(*at);
+}
+
+}  // namespace
+
+const Round* Records::findRound(std::size_t number) const {
+  return findNumber(rounds, number);
+}
+
+const Check* Records::findCheck(std::size_t number) const {
+  return findNumber(checks, number);
+}
+
+std::optional<bool> testedFor(const Check& check, Test test) {
+  for (const auto& [t, yes] : check.tested)
+    if (t == test) return yes;
+  return std::nullopt;
+}
+
+bool passedPressed(const Check& check) {
+  if (check.result != Result::Pass) return false;
+  return check.tested.empty() || testedFor(check, Test::Pressed).value_or(false) ||
+         testedFor(check, Test::PressedRunning).value_or(false);
+}
+
+bool passedInFull(const Check& check) {
+  const auto wasSo = [&](Test test) { return testedFor(check, test).value_or(false); };
+  return check.result == Result::Pass && wasSo(Test::Seen) && wasSo(Test::PressedRunning) &&
+         wasSo(Test::StaysStoppedReleased) && wasSo(Test::StaysStoppedPower);
+}
+
+std::optional<double> meanOf(const std::vector<double>& run_down_s) {
+  if (run_down_s.empty()) return std::nullopt;
+  return std::accumulate(run_down_s.begin(), run_down_s.end(), 0.0) / static_cast<double>(run_down_s.size());
+}
+
+std::string_view word(Test test) {
+  switch (test) {
+    case Test::Seen:
+      return "seen";
+    case Test::Pressed:
+      return "pressed";
+    case Test::PressedRunning:
+      return "pressed-running";
+    case Test::Latches:
+      return "latches";
+    case Test::StaysStoppedReleased:
+      return "stays-stopped-when-released";
+    case Test::StaysStoppedPower:
+      return "stays-stopped-when-power-returns";
+  }
+  return "";
+}
+
+std::string_view word(Result result) {
+  switch (result) {
+    case Result::Pass:
+      return "pass";
+    case Result::Fail:
+      return "fail";
+    case Result::NotTested:
+      return "not-tested";
+    case Result::NotAccessible:
+      return "not-accessible";
+  }
+  return "";
+}
+
+std::optional<Test> testOf(std::string_view text) {
+  return ofWord(kTests, text);
+}
+
+std::optional<Result> resultOf(std::string_view text) {
+  return ofWord(kResults, text);
+}
+
+}  // namespace stopwalk::inspection

@@ -1,0 +1,104 @@
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "core/inspection/moment.h"
+
+// What is written down of inspections. A record is never changed: it is known by its number, which is its
+// line in the log, and a later one may correct it.
+namespace stopwalk::inspection {
+
+// The layout as it was that day.
+struct LayoutThen {
+  std::optional<int> revision;
+  std::string sha256;  // of the file's bytes
+  bool operator==(const LayoutThen&) const = default;
+};
+
+// A dated walk by a named person over a set of devices.
+struct Round {
+  std::size_t number = 0;
+  Moment at;
+  std::string by;
+  std::string of;                    // `all`, `due`, or a room's id
+  std::vector<std::string> devices;  // in the order of the walk
+  LayoutThen layout;
+  bool operator==(const Round&) const = default;
+};
+
+// What may have been tried. Of the first three, no: it was not done. Of the others, no: it was tried, and is
+// not so.
+enum class Test { Seen, Pressed, PressedRunning, Latches, StaysStoppedReleased, StaysStoppedPower };
+inline constexpr std::array kTests = {Test::Seen,
+                                      Test::Pressed,
+                                      Test::PressedRunning,
+                                      Test::Latches,
+                                      Test::StaysStoppedReleased,
+                                      Test::StaysStoppedPower};
+
+// Pass: it was pressed and did what it must, unless `tested` says otherwise.
+enum class Result { Pass, Fail, NotTested, NotAccessible };
+inline constexpr std::array kResults = {Result::Pass, Result::Fail, Result::NotTested, Result::NotAccessible};
+
+// What is still to be done.
+struct Corrective {
+  std::string what;
+  std::string owner;
+  std::optional<Date> due;
+  bool operator==(const Corrective&) const = default;
+};
+
+// One device in one round.
+struct Check {
+  std::size_t number = 0;
+  std::size_t round = 0;              // the number of its round
+  std::string device;                 // `lathe-1/bar`
+  std::vector<std::string> machines;  // ids of what it stops
+  std::string room;                   // id; empty: in none
+  Moment at;
+  std::string inspector;
+  std::string second;  // person; may be empty
+  std::vector<std::pair<Test, bool>> tested;
+  Result result = Result::NotTested;
+  std::vector<double> run_down_s;  // each run
+  std::string note;
+  std::string action;  // what was done at once
+  std::optional<Corrective> corrective;
+  std::optional<std::size_t> corrects;  // the number of the check that this one takes the place of
+  LayoutThen layout;
+  bool operator==(const Check&) const = default;
+};
+
+using Record = std::variant<Round, Check>;
+
+// All that a log holds, each in the order it was written.
+struct Records {
+  std::vector<Round> rounds;
+  std::vector<Check> checks;
+  const Round* findRound(std::size_t number) const;
+  const Check* findCheck(std::size_t number) const;
+  bool operator==(const Records&) const = default;
+};
+
+std::optional<bool> testedFor(const Check& check, Test test);
+// Whether it says that the device was worked and stopped: what a test by hand asks for.
+bool passedPressed(const Check& check);
+// Whether everything that may be tried was, and was so.
+bool passedInFull(const Check& check);
+
+// None for no runs.
+std::optional<double> meanOf(const std::vector<double>& run_down_s);
+
+std::string_view word(Test test);
+std::string_view word(Result result);
+std::optional<Test> testOf(std::string_view word);
+std::optional<Result> resultOf(std::string_view word);
+
+}  // namespace stopwalk::inspection

@@ -1,0 +1,73 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/inspection/record.h"
+
+// How often devices are inspected, and what the records say of each.
+namespace stopwalk::inspection {
+
+// House rules but for the months, which are those of CNB/M/11.050 (circuits of category 3 and 4 monthly), as
+// quoted, and 29 CFR 1910.147(c)(6)(i) (at least annually) by analogy.
+struct Schedule {
+  std::optional<int> seen_days;     // none: at each opening, and not followed here
+  int pressed_months = 1;           // worked, and it stopped
+  int full_months = 12;             // all that may be tried
+  bool retest_by_another = false;   // a failure is closed by another person than the one who found it
+  bool failed_stops_count = false;  // in the audit
+  bool operator==(const Schedule&) const = default;
+};
+
+// A device that failed and has not passed since.
+struct FailedDevice {
+  std::string device;
+  Date on{};              // of the last check that it failed
+  std::size_t check = 0;  // its number
+  std::string found_by;
+  bool operator==(const FailedDevice&) const = default;
+};
+
+// What the records come to for one device. A check that was corrected says what its last correction says; but
+// what was once written down as failed counts as failed, and what was not written down as passed from the
+// first closes no failure: only a check of its own does.
+struct DeviceState {
+  std::string device;
+  std::optional<std::size_t> last;             // the number of the last check that was not corrected
+  std::optional<Date> seen, pressed, in_full;  // when it last passed each
+  std::optional<FailedDevice> failed;
+};
+
+// Sorted by device.
+std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule);
+const DeviceState* findState(std::span<const DeviceState> states, const std::string& device);
+std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule);
+
+// What stands to be done at one device.
+struct Due {
+  enum class What { Retest, Pressed, Full, Seen };
+  std::string device;
+  What what = What::Pressed;
+  std::optional<Date> on;  // none: as soon as can be, as nothing is on record or it failed
+  bool operator==(const Due&) const = default;
+};
+std::string_view word(Due::What what);
+
+// Due on `day` or before, of the devices given, in their order.
+std::vector<Due> dueOn(std::span<const std::string> devices, std::span<const DeviceState> states,
+                       const Schedule& schedule, Date day);
+// Whether its day has gone by.
+bool isOverdue(const Due& due, Date day);
+// The first day after `day` on which something falls due; none: never.
+std::optional<Date> nextDue(std::span<const std::string> devices, std::span<const DeviceState> states,
+                            const Schedule& schedule, Date day);
+
+// The checks that ask for something to be done, whose device has passed no check since.
+std::vector<const Check*> openActions(const Records& records);
+// For each check the number of the one that corrects it; 0: none. In the order of `records.checks`.
+std::vector<std::size_t> correctedBy(const Records& records);
+
+}  // namespace stopwalk::inspection

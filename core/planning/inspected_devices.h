@@ -1,0 +1,28 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/audit/places.h"
+#include "core/floor/plan.h"
+#include "core/layout/device_kind.h"
+#include "core/layout/layout.h"
+
+namespace stopwalk::planning {
+
+// A device as an inspection meets it.
+struct InspectedDevice {
+  std::string id;
+  std::string kind;                   // its label
+  std::vector<std::string> machines;  // ids of those it is wired to stop, in the order of the file
+  std::string room;                   // id of where its user stands, else of its machine; empty: in none
+  floor::Place place;                 // where its user stands; empty: blocked
+  std::string blocked;                // why
+};
+
+// Every device of the layout, guarded starts among them, in the order of the file.
+std::vector<InspectedDevice> inspectedDevices(const layout::Layout& layout, const layout::DeviceKinds& kinds,
+                                              const floor::Plan& plan);
+
+}  // namespace stopwalk::planning
