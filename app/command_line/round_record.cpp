@@ -16,7 +16,7 @@ namespace stopwalk::app {
 namespace {
 
 using inspection::Check;
-using inspection::Test;
+using inspection::Tried;
 
 // Longer than any machine runs on.
 constexpr double kMostRunDown_s = 3600;
@@ -26,8 +26,7 @@ struct Options : RoundOptions {
   std::string device;
   std::string result;
   std::vector<std::string> checks;
-  std::vector<std::string> run_down;
-  std::string second, note, action, corrective, owner, fix_by;
+  std::string run_down, second, note, action, corrective, owner, fix_by;
   std::size_t corrects = 0;
 };
 
@@ -39,39 +38,50 @@ std::nullopt_t wrong(const std::string& option, const std::string& why, Session&
 
 std::vector<std::string_view> testNames() {
   std::vector<std::string_view> names;
-  for (const Test test : inspection::kTests) names.push_back(word(test));
+  for (const Tried test : inspection::kTried) names.push_back(word(test));
   return names;
 }
 
-std::optional<std::vector<std::pair<Test, bool>>> testedIn(const Options& options, Session& session) {
-  std::vector<std::pair<Test, bool>> tested;
+std::optional<std::vector<std::pair<Tried, bool>>> testedIn(const Options& options, Session& session) {
+  std::vector<std::pair<Tried, bool>> tested;
   for (const std::string& text : options.checks) {
     const std::size_t equals = text.find('=');
     const std::string name = text.substr(0, equals);
     const std::string answer = equals == std::string::npos ? "" : text.substr(equals + 1);
-    const auto test = inspection::testOf(name);
+    const auto test = inspection::triedOf(name);
     const std::string option = "--check " + text;
     if (!test)
       return wrong(option, "NAME=yes or NAME=no is expected, NAME one of " + files::anyOf(testNames()),
                    session);
     if (answer != "yes" && answer != "no") return wrong(option, "yes or no is expected", session);
-    if (std::ranges::find(tested, *test, &std::pair<Test, bool>::first) != tested.end())
+    if (std::ranges::find(tested, *test, &std::pair<Tried, bool>::first) != tested.end())
       return wrong(option, "it is said twice", session);
     tested.emplace_back(*test, answer == "yes");
   }
   return tested;
 }
 
+// All of `text` as seconds.
+std::optional<double> secondsIn(std::string_view text) {
+  double seconds = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), seconds);
+  const bool good = error == std::errc() && end == text.data() + text.size();
+  return good && seconds >= 0 && seconds <= kMostRunDown_s ? std::optional(seconds) : std::nullopt;
+}
+
 std::optional<std::vector<double>> runDownIn(const Options& options, Session& session) {
   std::vector<double> runs;
-  for (const std::string& text : options.run_down) {
-    double seconds = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), seconds);
-    if (error != std::errc() || end != text.data() + text.size() || !(seconds >= 0) ||
-        seconds > kMostRunDown_s)
-      return wrong("--run-down " + text, "seconds from 0 to 3600 are expected, with commas between runs",
-                   session);
-    runs.push_back(seconds);
+  if (options.run_down.empty()) return runs;
+  std::string_view rest = options.run_down;
+  for (bool more = true; more;) {
+    const std::size_t comma = rest.find(',');
+    more = comma != std::string_view::npos;
+    const auto seconds = secondsIn(rest.substr(0, comma));
+    if (!seconds)
+      return wrong("--run-down " + options.run_down,
+                   "seconds from 0 to 3600 are expected, with commas between runs", session);
+    runs.push_back(*seconds);
+    if (more) rest.remove_prefix(comma + 1);
   }
   return runs;
 }
@@ -94,7 +104,7 @@ std::optional<std::optional<inspection::Corrective>> correctiveIn(const Options&
 // What a pass cannot be said of.
 std::string contradiction(const Check& check) {
   if (check.result != inspection::Result::Pass) return {};
-  for (const Test test : {Test::StaysStoppedReleased, Test::StaysStoppedPower})
+  for (const Tried test : {Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
     if (inspection::testedFor(check, test) == false)
       return "`" + std::string(word(test)) + "=no` is a failure: record it with --result fail";
   return {};
@@ -182,7 +192,7 @@ void addWhatWasFound(CLI::App& c, Options& options) {
       ->take_all()
       ->allow_extra_args(false);
   c.add_option("--run-down", options.run_down, "Seconds to rest, of one run or several: 2.4,2.6,2.5")
-      ->delimiter(',');
+      ->check(saysSomething("seconds"));
   c.add_option("--second", options.second, "The second person")->check(saysOneLine("a name"));
   c.add_option("--note", options.note, "What was found");
   c.add_option("--action", options.action, "What was done at once, such as: machine locked off");

@@ -107,7 +107,7 @@ Check checkOf(const Parsed& json) {
   c.inspector = json.at("inspector").get<std::string>();
   c.second = textOr(json, "second");
   const Parsed& tested = json.at("tested");
-  for (const inspection::Test test : inspection::kTests)
+  for (const inspection::Tried test : inspection::kTried)
     if (const auto at = tested.find(word(test)); at != tested.end())
       c.tested.emplace_back(test, at->get<bool>());
   c.result = must(inspection::resultOf(json.at("result").get_ref<const std::string&>()), "result");

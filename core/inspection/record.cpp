@@ -29,7 +29,7 @@ const Check* Records::findCheck(std::size_t number) const {
   return findNumber(checks, number);
 }
 
-std::optional<bool> testedFor(const Check& check, Test test) {
+std::optional<bool> testedFor(const Check& check, Tried test) {
   for (const auto& [t, yes] : check.tested)
     if (t == test) return yes;
   return std::nullopt;
@@ -37,14 +37,14 @@ std::optional<bool> testedFor(const Check& check, Test test) {
 
 bool passedPressed(const Check& check) {
   if (check.result != Result::Pass) return false;
-  return check.tested.empty() || testedFor(check, Test::Pressed).value_or(false) ||
-         testedFor(check, Test::PressedRunning).value_or(false);
+  return check.tested.empty() || testedFor(check, Tried::Pressed).value_or(false) ||
+         testedFor(check, Tried::PressedRunning).value_or(false);
 }
 
 bool passedInFull(const Check& check) {
-  const auto wasSo = [&](Test test) { return testedFor(check, test).value_or(false); };
-  return check.result == Result::Pass && wasSo(Test::Seen) && wasSo(Test::PressedRunning) &&
-         wasSo(Test::StaysStoppedReleased) && wasSo(Test::StaysStoppedPower);
+  const auto wasSo = [&](Tried test) { return testedFor(check, test).value_or(false); };
+  return check.result == Result::Pass && wasSo(Tried::Seen) && wasSo(Tried::PressedRunning) &&
+         wasSo(Tried::StaysStoppedReleased) && wasSo(Tried::StaysStoppedPower);
 }
 
 std::optional<double> meanOf(const std::vector<double>& run_down_s) {
@@ -52,19 +52,19 @@ std::optional<double> meanOf(const std::vector<double>& run_down_s) {
   return std::accumulate(run_down_s.begin(), run_down_s.end(), 0.0) / static_cast<double>(run_down_s.size());
 }
 
-std::string_view word(Test test) {
+std::string_view word(Tried test) {
   switch (test) {
-    case Test::Seen:
+    case Tried::Seen:
       return "seen";
-    case Test::Pressed:
+    case Tried::Pressed:
       return "pressed";
-    case Test::PressedRunning:
+    case Tried::PressedRunning:
       return "pressed-running";
-    case Test::Latches:
+    case Tried::Latches:
       return "latches";
-    case Test::StaysStoppedReleased:
+    case Tried::StaysStoppedReleased:
       return "stays-stopped-when-released";
-    case Test::StaysStoppedPower:
+    case Tried::StaysStoppedPower:
       return "stays-stopped-when-power-returns";
   }
   return "";
@@ -84,8 +84,8 @@ std::string_view word(Result result) {
   return "";
 }
 
-std::optional<Test> testOf(std::string_view text) {
-  return ofWord(kTests, text);
+std::optional<Tried> triedOf(std::string_view text) {
+  return ofWord(kTried, text);
 }
 
 std::optional<Result> resultOf(std::string_view text) {

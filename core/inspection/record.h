@@ -35,13 +35,13 @@ struct Round {
 
 // What may have been tried. Of the first three, no: it was not done. Of the others, no: it was tried, and is
 // not so.
-enum class Test { Seen, Pressed, PressedRunning, Latches, StaysStoppedReleased, StaysStoppedPower };
-inline constexpr std::array kTests = {Test::Seen,
-                                      Test::Pressed,
-                                      Test::PressedRunning,
-                                      Test::Latches,
-                                      Test::StaysStoppedReleased,
-                                      Test::StaysStoppedPower};
+enum class Tried { Seen, Pressed, PressedRunning, Latches, StaysStoppedReleased, StaysStoppedPower };
+inline constexpr std::array kTried = {Tried::Seen,
+                                      Tried::Pressed,
+                                      Tried::PressedRunning,
+                                      Tried::Latches,
+                                      Tried::StaysStoppedReleased,
+                                      Tried::StaysStoppedPower};
 
 // Pass: it was pressed and did what it must, unless `tested` says otherwise.
 enum class Result { Pass, Fail, NotTested, NotAccessible };
@@ -65,7 +65,7 @@ struct Check {
   Moment at;
   std::string inspector;
   std::string second;  // person; may be empty
-  std::vector<std::pair<Test, bool>> tested;
+  std::vector<std::pair<Tried, bool>> tested;
   Result result = Result::NotTested;
   std::vector<double> run_down_s;  // each run
   std::string note;
@@ -87,7 +87,7 @@ struct Records {
   bool operator==(const Records&) const = default;
 };
 
-std::optional<bool> testedFor(const Check& check, Test test);
+std::optional<bool> testedFor(const Check& check, Tried test);
 // Whether it says that the device was worked and stopped: what a test by hand asks for.
 bool passedPressed(const Check& check);
 // Whether everything that may be tried was, and was so.
@@ -96,9 +96,9 @@ bool passedInFull(const Check& check);
 // None for no runs.
 std::optional<double> meanOf(const std::vector<double>& run_down_s);
 
-std::string_view word(Test test);
+std::string_view word(Tried test);
 std::string_view word(Result result);
-std::optional<Test> testOf(std::string_view word);
+std::optional<Tried> triedOf(std::string_view word);
 std::optional<Result> resultOf(std::string_view word);
 
 }  // namespace stopwalk::inspection

@@ -61,7 +61,7 @@ void take(DeviceState& state, const Chain& chain, const Schedule& schedule) {
   const Check& said = *chain.back();
   state.last = said.number;
   if (said.result != Result::Pass) return;
-  if (testedFor(said, Test::Seen).value_or(true)) later(state.seen, day);
+  if (testedFor(said, Tried::Seen).value_or(true)) later(state.seen, day);
   if (passedPressed(said)) later(state.pressed, day);
   if (passedInFull(said)) later(state.in_full, day);
 }

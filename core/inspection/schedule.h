@@ -14,9 +14,9 @@ namespace stopwalk::inspection {
 // House rules but for the months, which are those of CNB/M/11.050 (circuits of category 3 and 4 monthly), as
 // quoted, and 29 CFR 1910.147(c)(6)(i) (at least annually) by analogy.
 struct Schedule {
-  std::optional<int> seen_days;     // none: at each opening, and not followed here
-  int pressed_months = 1;           // worked, and it stopped
-  int full_months = 12;             // all that may be tried
+  std::optional<int> seen_days = std::nullopt;  // none: at each opening, and not followed here
+  int pressed_months = 1;                       // worked, and it stopped
+  int full_months = 12;                         // all that may be tried
   bool retest_by_another = false;   // a failure is closed by another person than the one who found it
   bool failed_stops_count = false;  // in the audit
   bool operator==(const Schedule&) const = default;

@@ -1,0 +1,168 @@
+// The log as text: what is read again, and what of later changes shows.
+#include "core/files/inspection_log.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/core/files/inspection_texts.h"
+
+namespace stopwalk::files {
+namespace {
+
+TEST(InspectionLog, IsReadAsItWasWritten) {
+  for (std::uint64_t seed = 1; seed <= 200; ++seed) {
+    const std::vector<inspection::Record> written = randomRecords(seed, 12);
+    const InspectionLog log = readInspectionLog(logOf(written));
+    EXPECT_TRUE(log.bad.empty()) << "seed " << seed << ": " << log.bad.front().why;
+    EXPECT_EQ(log.torn, "");
+    EXPECT_EQ(log.records, recordsOf(written)) << "seed " << seed;
+    EXPECT_EQ(verifyLog(log).line, 0u);
+    EXPECT_EQ(verifyLog(log, log.head()).line, 0u);
+  }
+}
+
+TEST(InspectionLog, EmptyOneIsWhole) {
+  const InspectionLog log = readInspectionLog("");
+  EXPECT_EQ(log.lines, 0u);
+  EXPECT_EQ(log.head(), kNoLineBefore);
+  EXPECT_EQ(verifyLog(log).line, 0u);
+}
+
+TEST(InspectionLog, TornLineIsSetAsideAndTheRestIsRead) {
+  const std::string text = logOf(randomRecords(3, 5)), four = logOf(randomRecords(3, 4));
+  ASSERT_TRUE(text.starts_with(four));
+  for (std::size_t size = four.size() + 1; size + 1 < text.size(); ++size) {
+    const InspectionLog log = readInspectionLog(text.substr(0, size));
+    ASSERT_EQ(log.lines, 4u);
+    ASSERT_EQ(log.torn, text.substr(four.size(), size - four.size()));
+    ASSERT_EQ(log.records, recordsOf(randomRecords(3, 4)));
+    ASSERT_TRUE(log.bad.empty());
+    ASSERT_EQ(verifyLog(log).line, 5u);
+    ASSERT_EQ(endOfLog(text.substr(0, size)).whole_bytes, four.size());
+    ASSERT_EQ(endOfLog(text.substr(0, size)).head, log.head());
+  }
+}
+
+TEST(InspectionLog, RecordThatLostItsLineBreakOnlyIsWhole) {
+  std::string text = logOf(randomRecords(3, 5));
+  text.pop_back();
+  const InspectionLog log = readInspectionLog(text);
+  EXPECT_EQ(log.lines, 5u);
+  EXPECT_EQ(log.torn, "");
+  const LogEnd end = endOfLog(text);
+  EXPECT_EQ(end.lines, 5u);
+  EXPECT_FALSE(end.ends_line);
+  EXPECT_EQ(end.head, log.head());
+}
+
+// Every byte of a log, each to several others.
+TEST(InspectionLog, AnyByteThatIsChangedShows) {
+  const std::string text = logOf(randomRecords(7, 5));
+  for (std::size_t at = 0; at < text.size(); ++at)
+    for (const int by : {1, 2, 4, 8, 16, 32, 64, 128}) {
+      std::string changed = text;
+      changed[at] = static_cast<char>(changed[at] ^ by);
+      const LogVerdict v = verifyLog(readInspectionLog(changed));
+      const std::size_t line =
+          1 + static_cast<std::size_t>(std::count(text.begin(), text.begin() + static_cast<long>(at), '\n'));
+      ASSERT_EQ(v.line, line) << "byte " << at << " by " << by << ": " << v.why;
+    }
+}
+
+TEST(InspectionLog, BytePutInOrTakenOutShows) {
+  const std::string text = logOf(randomRecords(8, 4));
+  for (std::size_t at = 0; at + 1 < text.size(); ++at) {
+    ASSERT_NE(verifyLog(readInspectionLog(std::string(text).erase(at, 1))).line, 0u) << at;
+    for (const char c : {' ', '\n', '0', '}'}) {
+      std::string more = text;
+      more.insert(at, 1, c);
+      ASSERT_NE(verifyLog(readInspectionLog(more)).line, 0u) << at << " " << c;
+    }
+  }
+}
+
+class ChangedLines : public testing::Test {
+ protected:
+  std::size_t firstBad() const {
+    std::string text;
+    for (const std::string& line : lines) text += line;
+    return verifyLog(readInspectionLog(text)).line;
+  }
+  static constexpr std::size_t kLines = 9;
+  const std::vector<std::string> whole = linesOf(logOf(randomRecords(11, kLines)));
+  std::vector<std::string> lines = whole;
+};
+
+TEST_F(ChangedLines, RemovedOneShowsWhereItWas) {
+  for (std::size_t i = 0; i + 1 < kLines; ++i) {
+    lines = whole;
+    lines.erase(lines.begin() + static_cast<long>(i));
+    EXPECT_EQ(firstBad(), i + 1);
+  }
+}
+
+TEST_F(ChangedLines, SwappedOnesShow) {
+  for (std::size_t i = 0; i < kLines; ++i)
+    for (std::size_t j = i + 1; j < kLines; ++j) {
+      lines = whole;
+      std::swap(lines[i], lines[j]);
+      EXPECT_EQ(firstBad(), i + 1);
+    }
+}
+
+TEST_F(ChangedLines, RepeatedOneShows) {
+  for (std::size_t from = 0; from < kLines; ++from)
+    for (std::size_t to = 0; to <= kLines; ++to) {
+      lines = whole;
+      lines.insert(lines.begin() + static_cast<long>(to), whole[from]);
+      EXPECT_NE(firstBad(), 0u) << from << " at " << to;
+    }
+}
+
+// With its own hash made right again: then the line after it no longer follows.
+TEST_F(ChangedLines, RewrittenOneShowsAtTheNext) {
+  std::vector<inspection::Record> records = randomRecords(11, kLines);
+  const std::vector<std::string> hashes = readInspectionLog(logOf(records)).hashes;
+  for (std::size_t i = 0; i + 1 < kLines; ++i) {
+    lines = whole;
+    const std::string before = i == 0 ? kNoLineBefore : hashes[i - 1];
+    lines[i] = recordLine(randomRecords(99, 1).front(), i + 1, before);
+    EXPECT_EQ(firstBad(), i + 2);
+    lines = whole;
+    lines.insert(lines.begin() + static_cast<long>(i),
+                 recordLine(randomRecords(99, 1).front(), i + 1, before));
+    EXPECT_EQ(firstBad(), i + 2);
+  }
+}
+
+// What does not show without a head that was kept elsewhere.
+TEST_F(ChangedLines, CutEndShowsAgainstTheHeadOnly) {
+  const std::string head = readInspectionLog(logOf(randomRecords(11, kLines))).head();
+  for (std::size_t left = 0; left < kLines; ++left) {
+    std::string text;
+    for (std::size_t i = 0; i < left; ++i) text += whole[i];
+    const InspectionLog log = readInspectionLog(text);
+    EXPECT_EQ(verifyLog(log).line, 0u);
+    EXPECT_EQ(verifyLog(log, head).line, left + 1);
+  }
+}
+
+TEST_F(ChangedLines, OldHeadShowsWhatCameSince) {
+  const InspectionLog log = readInspectionLog(logOf(randomRecords(11, kLines)));
+  for (std::size_t i = 0; i < kLines; ++i) {
+    const LogVerdict v = verifyLog(log, log.hashes[i]);
+    EXPECT_EQ(v.line, 0u);
+    EXPECT_EQ(v.since, kLines - 1 - i);
+  }
+}
+
+TEST(InspectionLog, LinesThatAreNoRecordsAreNamedAndPassedBy) {
+  std::string text = logOf(randomRecords(5, 3));
+  text += "{}\n\nnot a record\n{\"stopwalk_inspections\":2}\n[1,2\n";
+  const InspectionLog log = readInspectionLog(text);
+  EXPECT_EQ(log.lines, 8u);
+  EXPECT_EQ(log.bad.size(), 5u);
+  EXPECT_EQ(log.records, recordsOf(randomRecords(5, 3)));
+}
+
+}  // namespace
+}  // namespace stopwalk::files
