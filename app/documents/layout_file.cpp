@@ -1,5 +1,6 @@
 #include "app/documents/layout_file.h"
 
+#include <QFileInfo>
 #include <algorithm>
 
 #include "app/documents/file_bytes.h"
@@ -21,6 +22,13 @@ QString firstError(const std::vector<files::Diagnostic>& diagnostics) {
   QString text = Words::tr("line %1: %2").arg(first->line).arg(QString::fromStdString(first->text));
   if (more > 0) text += Words::tr("; and %1 more").arg(more);
   return text;
+}
+
+// A file that nobody may write to is one that somebody wanted kept as it is, though it could be replaced.
+bool isWriteProtected(const QString& target) {
+  const QFileInfo file(target);
+  constexpr auto kWrites = QFile::WriteOwner | QFile::WriteGroup | QFile::WriteOther;
+  return file.exists() && (!file.isWritable() || !(file.permissions() & kWrites));
 }
 
 // What was found where a layout is to be written, and what stands in the way; no outcome: nothing.
@@ -46,6 +54,13 @@ Look lookAt(const QString& target, const SaveRequest& request, const layout::Dev
         SaveOutcome::NotALayout,
         {target, Words::tr("Not saved: what is there is not a layout, and is left as it is"),
          firstError(read.diagnostics), Words::tr("Save under another name, or move that file away first.")}};
+  if (isWriteProtected(target))
+    return {hash,
+            SaveOutcome::WriteProtected,
+            {target,
+             Words::tr("Not saved: the file is write-protected, and is left as it is"),
+             {},
+             Words::tr("Save under another name, or take the protection off first.")}};
   if (request.overwrite || hash == request.base_sha256) return {hash, {}, {}};
   if (request.base_sha256.empty())
     return {hash,

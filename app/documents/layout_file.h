@@ -32,12 +32,13 @@ struct SaveRequest {
 
 enum class SaveOutcome {
   Saved,
-  Unsure,         // in place, but it could not be made sure that it survives a power cut: save again
-  ChangedOnDisk,  // not written: another program wrote the file since
-  AlreadyThere,   // not written: another layout is at the new path
-  NotALayout,     // not written: what is there could not be read as a layout; `overwrite` does not help
-  Unwritable,     // not written: the layout would not open again, see the trouble
-  Failed          // not written
+  Unsure,          // in place, but it could not be made sure that it survives a power cut: save again
+  ChangedOnDisk,   // not written: another program wrote the file since
+  AlreadyThere,    // not written: another layout is at the new path
+  NotALayout,      // not written: what is there could not be read as a layout; `overwrite` does not help
+  WriteProtected,  // not written: the file may not be written to; `overwrite` does not help
+  Unwritable,      // not written: the layout would not open again, see the trouble
+  Failed           // not written
 };
 
 struct SaveResult {

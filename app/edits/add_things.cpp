@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/edits/hang_things.h"
 #include "app/edits/move_things.h"
 #include "app/edits/new_ids.h"
 #include "app/edits/step_names.h"
@@ -47,10 +48,6 @@ Added addToMachine(const Layout& layout, const std::string& machine, std::vector
   std::string id = machine + "/" + thing.id;
   (on.*list).push_back(std::move(thing));
   return added(layout, std::move(after), std::move(id));
-}
-
-Point inFrame(const layout::Machine& machine, Point at) {
-  return rounded(geometry::turned(at - machine.at, -machine.turn));
 }
 
 template <class T>
@@ -130,8 +127,9 @@ Added addMachine(const Layout& layout, const layout::MachineTemplate& from, Poin
 Added addStation(const Layout& layout, const std::string& machine, layout::Role role, Point at) {
   layout::Station station;
   station.role = role;
-  return addToMachine(layout, machine, &layout::Machine::stations, std::move(station), wordOf(role),
-                      [&](const layout::Machine& on, layout::Station& fresh) { fresh.at = inFrame(on, at); });
+  return addToMachine(
+      layout, machine, &layout::Machine::stations, std::move(station), wordOf(role),
+      [&](const layout::Machine& on, layout::Station& fresh) { fresh.at = rounded(inFrame(on, at)); });
 }
 
 Added addMachineDevice(const Layout& layout, const std::string& machine, const layout::DeviceKind& kind,
@@ -141,7 +139,7 @@ Added addMachineDevice(const Layout& layout, const std::string& machine, const l
   device.length = length;
   return addToMachine(layout, machine, &layout::Machine::devices, std::move(device),
                       idFrom(kind.key, "device"), [&](const layout::Machine& on, layout::Device& fresh) {
-                        fresh.at = inFrame(on, at);
+                        fresh.at = rounded(inFrame(on, at));
                         if (kind.shape == layout::Shape::Line && !fresh.length) fresh.length = widthOf(on);
                       });
 }

@@ -67,6 +67,12 @@ bool EditedLayout::apply(Edit edit) {
   return true;
 }
 
+void EditedLayout::setReadOnly(bool read_only) {
+  if (read_only == read_only_) return;
+  read_only_ = read_only;
+  emit readOnlyChanged();
+}
+
 void EditedLayout::reset(layout::Layout layout) {
   history_.clear();
   replace(std::make_shared<layout::Layout>(std::move(layout)));

@@ -24,7 +24,7 @@ class EditedLayout : public QObject {
   // makes no step, nor does one that is refused: false.
   bool apply(Edit edit);
   // For looking only: whatever would change it is refused.
-  void setReadOnly(bool read_only) { read_only_ = read_only; }
+  void setReadOnly(bool read_only);
   bool isReadOnly() const { return read_only_; }
   // Another layout altogether, with an empty history.
   void reset(layout::Layout layout);
@@ -33,6 +33,7 @@ class EditedLayout : public QObject {
 
  signals:
   void changed();
+  void readOnlyChanged();
   void refused(const QString& why);  // a sentence
 
  private:

@@ -23,6 +23,10 @@ Edit hang(const layout::Layout& layout, const std::string& id, std::initializer_
 
 }  // namespace
 
+geometry::Point inFrame(const layout::Machine& machine, geometry::Point at) {
+  return geometry::turned(at - machine.at, -machine.turn);
+}
+
 Edit hangOnWall(const layout::Layout& layout, const std::string& id, geometry::Point at, double faces) {
   const auto put = [&](auto& thing) {
     thing.at = rounded(at);

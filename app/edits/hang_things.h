@@ -8,6 +8,9 @@
 // New places for what hangs on something: it takes its facing from there.
 namespace stopwalk::edits {
 
+// A place of the plan in the frame of a machine.
+geometry::Point inFrame(const layout::Machine& machine, geometry::Point at);
+
 // A wall device or phone.
 Edit hangOnWall(const layout::Layout& layout, const std::string& id, geometry::Point at, double faces);
 // A door, in the wall of room `first`, to room `second` or outside.

@@ -4,6 +4,7 @@
 #include <limits>
 #include <numbers>
 
+#include "core/floor/doorway.h"
 #include "core/geometry/indexed_polygon.h"
 #include "core/geometry/polygon.h"
 #include "core/geometry/segment.h"
@@ -15,14 +16,7 @@ using geometry::Point;
 using geometry::Polygon;
 using geometry::Segment;
 
-constexpr double kThickestWall_mm = 1000;  // the second room of a door lies within: docs/layout-format.md
 constexpr double kProbe_mm = 20;
-
-double degreesOf(Point direction) {
-  double deg = std::atan2(direction.y, direction.x) * 180 / std::numbers::pi;
-  if (deg < 0) deg += 360;
-  return std::abs(deg - std::round(deg)) < 1e-9 ? std::round(deg) : deg;
-}
 
 // The unit vector to the inside of a polygon's side.
 Point inward(const Polygon& outline, Segment side) {
@@ -35,6 +29,12 @@ bool holds(const Polygon& outline, Point p) {
 }
 
 }  // namespace
+
+double degreesOf(Point direction) {
+  double deg = std::atan2(direction.y, direction.x) * 180 / std::numbers::pi;
+  if (deg < 0) deg += 360;
+  return std::abs(deg - std::round(deg)) < 1e-9 ? std::round(deg) : deg;
+}
 
 std::optional<OnWall> nearestWall(const layout::Layout& layout, Point at, double most_mm) {
   std::optional<OnWall> best;
@@ -61,7 +61,7 @@ std::optional<OnWall> nearestWall(const layout::Layout& layout, Point at, double
 
 std::string roomBehind(const layout::Layout& layout, const OnWall& place) {
   const Point out = -geometry::direction(place.faces);
-  for (double far = kProbe_mm; far <= kThickestWall_mm; far += kProbe_mm)
+  for (double far = kProbe_mm; far <= floor::kThickestWall_mm; far += kProbe_mm)
     for (std::size_t r = 0; r < layout.rooms.size(); ++r)
       if (r != place.room && holds(layout.rooms[r].outline, place.at + far * out)) return layout.rooms[r].id;
   return layout::kOutside;

@@ -9,6 +9,12 @@
 // What hangs on walls and footprints finds its place there.
 namespace stopwalk::plan {
 
+// So near a wall, a thing goes onto it; farther out it stands on a post.
+inline constexpr double kFromWall_mm = 600;
+
+// A direction in degrees from +x, in [0, 360); whole where it is within rounding of it.
+double degreesOf(geometry::Point direction);
+
 // A place on the inside face of a room's wall.
 struct OnWall {
   std::size_t room = 0;

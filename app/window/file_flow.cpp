@@ -253,6 +253,11 @@ bool FileFlow::judge(const documents::SaveResult& result) {
       if (answer == 0) return saveAs();
       return answer == 1 && saveTo(result.path, true);
     }
+    case WriteProtected:
+      return asker_.ask({tr("%1 is write-protected").arg(name),
+                         text,
+                         {tr("Save under another name"), tr("Keep working")}}) == 0 &&
+             saveAs();
     case NotALayout:
     case Unwritable:
     case Failed:

@@ -67,6 +67,14 @@ void MainWindow::makeEditMenu() {
     again.append(also);  // known from elsewhere
   redo->setShortcuts(again);
   menu.add(redo);
+  // After Qt's own, which know only of the steps.
+  const auto allow = [undo, redo, &edited] {
+    undo->setEnabled(edited.history().canUndo() && !edited.isReadOnly());
+    redo->setEnabled(edited.history().canRedo() && !edited.isReadOnly());
+  };
+  connect(&edited.history(), &QUndoStack::canUndoChanged, undo, allow);
+  connect(&edited.history(), &QUndoStack::canRedoChanged, redo, allow);
+  connect(&edited, &edits::EditedLayout::readOnlyChanged, undo, allow);
   menu.addSeparator();
   menu.add(tr("Cu&t"), QKeySequence::Cut, [this] {
     copy();

@@ -30,6 +30,7 @@ Details::Details(const Desk& desk, QWidget* parent) : QScrollArea(parent), desk_
   column_->addStretch(1);
   setWidget(all);
   connect(&desk_.edited, &edits::EditedLayout::changed, this, &Details::follow);
+  connect(&desk_.edited, &edits::EditedLayout::readOnlyChanged, this, &Details::rebuild);
   connect(&desk_.selection, &edits::Selection::changed, this, [this] {
     applyPending();
     follow();

@@ -2,6 +2,7 @@
 
 #include "app/edits/rename_id.h"
 #include "app/edits/step_names.h"
+#include "app/panels/fields/looking_only.h"
 
 namespace stopwalk::panels {
 
@@ -19,6 +20,7 @@ void Section::refresh() {
     setShown(row, applies);
     row.field->setUnit(layout().unit);
     if (applies) row.show();
+    setLookingOnly(*row.field, desk_.edited.isReadOnly());
   }
 }
 

@@ -7,7 +7,6 @@
 namespace stopwalk::plan {
 namespace {
 
-constexpr double kFromWall_mm = 600;  // so near, a thing goes onto the wall; farther out it stands on a post
 constexpr double kFromMachine_mm = 200;   // so near, a device goes onto the machine's side
 constexpr double kFarthestWall_mm = 1e5;  // a door is always in a wall
 
@@ -58,7 +57,7 @@ class HangDrag : public Drag {
   }
 
   edits::Edit onMachine(const layout::Machine& m, std::size_t device, geometry::Point at, bool snaps) const {
-    const geometry::Point in_frame = geometry::turned(at - m.at, -m.turn);
+    const geometry::Point in_frame = edits::inFrame(m, at);
     const OnFootprint side = nearestSide(m.footprint, in_frame);
     if (snaps && geometry::distance(side.at, in_frame) <= kFromMachine_mm)
       return edits::hangOnMachine(host.layout(), id_, side.at, side.faces);

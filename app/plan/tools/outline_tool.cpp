@@ -2,22 +2,17 @@
 
 #include <QKeyEvent>
 #include <cmath>
-#include <numbers>
 
 #include "app/edits/add_things.h"
 #include "app/plan/guides.h"
 #include "app/plan/pointing.h"
 #include "app/plan/tools/placing.h"
+#include "app/plan/walls.h"
 
 namespace stopwalk::plan {
 namespace {
 
 constexpr double kSquare_deg = 3;  // a side so near to a right direction is pulled into it
-
-double degreesOf(geometry::Point d) {
-  const double deg = std::atan2(d.y, d.x) * 180 / std::numbers::pi;
-  return deg < 0 ? deg + 360 : deg;
-}
 
 // `at` seen from `from` brought into a direction of whole 90 degrees, if it is near one.
 geometry::Point squared(geometry::Point from, geometry::Point at) {

@@ -32,6 +32,7 @@ bool PlaceTool::turns() const {
 
 void PlaceTool::follow(const PointerEvent& event) {
   guides_.clear();
+  pulled_ = event.snaps();
   Snap snap;
   if (event.snaps() && turns()) {
     const double turn = fields_[Turn].value;
@@ -51,7 +52,7 @@ void PlaceTool::follow(const PointerEvent& event) {
 
 void PlaceTool::show() {
   const auto added = put(choice_, host.layout(), host.catalogue(), {fields_[X].value, fields_[Y].value},
-                         turns() ? fields_[Turn].value : 0, lastSelected(host));
+                         turns() ? fields_[Turn].value : 0, lastSelected(host), pulled_);
   host.preview(added ? std::optional(added->edit.after) : std::nullopt);
   host.fieldsChanged();
   host.repaint();
@@ -108,7 +109,7 @@ void PlaceTool::setField(std::size_t field, double value) {
 
 void PlaceTool::accept() {
   auto added = put(choice_, host.layout(), host.catalogue(), {fields_[X].value, fields_[Y].value},
-                   turns() ? fields_[Turn].value : 0, lastSelected(host));
+                   turns() ? fields_[Turn].value : 0, lastSelected(host), pulled_);
   if (added) add(std::move(*added));
 }
 

@@ -38,6 +38,7 @@ class PlaceTool : public Tool {
   SnapTargets targets_;
   std::vector<Field> fields_;
   std::vector<geometry::Segment> guides_;
+  bool pulled_ = true;  // onto walls and machines
 };
 
 }  // namespace stopwalk::plan

@@ -18,13 +18,8 @@ using geometry::Point;
 using layout::Layout;
 
 constexpr double kUsualDoor_mm = 900;
-constexpr double kFromWall_mm = 600;  // so near, a thing goes onto the wall; farther out it stands on a post
 constexpr double kFromMachine_mm = 250;  // so near, a device is meant for the machine
 constexpr double kFarthestWall_mm = 1e5;
-
-Point inFrame(const layout::Machine& m, Point at) {
-  return geometry::turned(at - m.at, -m.turn);
-}
 
 // The machine whose footprint is within `most_mm` of a place.
 const layout::Machine* machineNear(const Layout& layout, Point at, double most_mm) {
@@ -68,28 +63,31 @@ std::optional<Added> putStation(const Layout& layout, const std::string& role, P
   return edits::addStation(layout, m->id, known == roles.end() ? layout::Role::Operator : known->second, at);
 }
 
-Added onMachine(const Layout& layout, const layout::Machine& m, const layout::DeviceKind& kind, Point at) {
-  const OnFootprint side = nearestSide(m.footprint, inFrame(m, at));
+Added onMachine(const Layout& layout, const layout::Machine& m, const layout::DeviceKind& kind, Point at,
+                bool pulled) {
+  const Point in_frame = edits::inFrame(m, at);
+  OnFootprint side = nearestSide(m.footprint, in_frame);
+  if (!pulled) side.at = in_frame;
   Added added = edits::addMachineDevice(layout, m.id, kind, at);
   added.edit.after = edits::hangOnMachine(added.edit.after, added.id, side.at, side.faces).after;
   return added;
 }
 
-std::optional<Added> putDevice(const Layout& layout, const layout::DeviceKind& kind, Point at) {
+std::optional<Added> putDevice(const Layout& layout, const layout::DeviceKind& kind, Point at, bool pulled) {
   if (const layout::Machine* m = machineNear(layout, at, kFromMachine_mm))
-    return onMachine(layout, *m, kind, at);
+    return onMachine(layout, *m, kind, at, pulled);
   const auto wall = nearestWall(layout, at, kFromWall_mm);
   const double faces = wall ? wall->faces : 270;
   // What hangs on a wall usually stops the room it hangs in.
   std::optional<layout::Stops> stops;
   if (wall && kind.counts_as_stop) stops = layout::Stops{false, {layout.rooms[wall->room].id}};
-  return edits::addWallDevice(layout, kind, wall ? wall->at : at, faces, stops);
+  return edits::addWallDevice(layout, kind, wall && pulled ? wall->at : at, faces, stops);
 }
 
-std::optional<Added> putPhone(const Layout& layout, Point at) {
+std::optional<Added> putPhone(const Layout& layout, Point at, bool pulled) {
   const auto wall = nearestWall(layout, at, kFromWall_mm);
   return edits::addPhone(layout, QCoreApplication::translate("plan", "Emergency phone").toStdString(),
-                         wall ? wall->at : at, wall ? wall->faces : 270);
+                         wall && pulled ? wall->at : at, wall ? wall->faces : 270);
 }
 
 std::string fixtureName(const std::string& key) {
@@ -111,7 +109,7 @@ layout::Rectangle fixtureSize(const std::string& key) {
 }
 
 std::optional<Added> put(const Choice& choice, const Layout& layout, const Catalogue& catalogue, Point at,
-                         double turn, const std::string& selected) {
+                         double turn, const std::string& selected, bool pulled) {
   using What = Choice::What;
   switch (choice.what) {
     case What::Door:
@@ -121,13 +119,13 @@ std::optional<Added> put(const Choice& choice, const Layout& layout, const Catal
     case What::Station:
       return putStation(layout, choice.key, at, selected);
     case What::Phone:
-      return putPhone(layout, at);
+      return putPhone(layout, at, pulled);
     case What::Machine:
       if (const auto* from = catalogue.templates.find(choice.key))
         return edits::addMachine(layout, *from, at, turn);
       return std::nullopt;
     case What::Device:
-      if (const auto* kind = catalogue.kinds.find(choice.key)) return putDevice(layout, *kind, at);
+      if (const auto* kind = catalogue.kinds.find(choice.key)) return putDevice(layout, *kind, at, pulled);
       return std::nullopt;
     default:
       return std::nullopt;

@@ -1,8 +1,8 @@
 #include <cmath>
-#include <numbers>
 
 #include "app/edits/move_things.h"
 #include "app/plan/tools/drag.h"
+#include "app/plan/walls.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -24,8 +24,7 @@ class TurnDrag : public Drag {
   void moved(const PointerEvent& event) override {
     const geometry::Point d = event.at - at_;
     if (d == geometry::Point{}) return;
-    const double deg =
-        std::atan2(d.y, d.x) * 180 / std::numbers::pi - 90;  // the handle stands behind the thing
+    const double deg = degreesOf(d) - 90;  // the handle stands behind the thing
     const double step = event.snaps() ? kStep_deg : kFine_deg;
     now_ = std::fmod(std::round(deg / step) * step + 720, 360);
     host.preview(edit().after);

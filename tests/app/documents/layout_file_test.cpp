@@ -174,6 +174,22 @@ TEST(LayoutFile, WhatWouldNotOpenAgainIsNotWritten) {
   EXPECT_EQ(textOf(path), textOf(kOld));
 }
 
+TEST(LayoutFile, AWriteProtectedFileIsLeftAsItIs) {
+  const Folder folder;
+  const QString path = folder.path("shop.layout.yaml");
+  const std::string base = saveLayout(onto(path, kOld)).sha256;
+  ASSERT_EQ(::chmod(QFile::encodeName(path).constData(), 0444), 0);
+  for (const bool overwrite : {false, true}) {
+    SaveRequest request = onto(path, kNew, base);
+    request.overwrite = overwrite;
+    const SaveResult refused = saveLayout(request);
+    EXPECT_EQ(refused.outcome, SaveOutcome::WriteProtected);
+    expectWhole(refused.trouble, path);
+  }
+  EXPECT_EQ(textOf(path), textOf(kOld));
+  EXPECT_EQ(modeOf(path), 0444u);
+}
+
 TEST(LayoutFile, PermissionsAreKept) {
   const Folder folder;
   const QString path = folder.path("shop.layout.yaml");

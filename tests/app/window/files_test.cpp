@@ -35,6 +35,26 @@ TEST_F(Files, UndoingToWhatWasSavedIsSaved) {
   EXPECT_FALSE(window->isWindowModified());
 }
 
+TEST_F(Files, AWriteProtectedFileIsNotReplacedButSavedUnderAnotherName) {
+  const QString path = saved("shed.layout.yaml");
+  const QByteArray before = textOf(path);
+  QFile::setPermissions(path, QFile::ReadOwner | QFile::ReadGroup);
+  choose({plan::Choice::What::Phone});
+  typeNumbers({"0", "1000"});
+  asker.asked.clear();
+  asker.answers = {"Keep working"};
+  EXPECT_FALSE(window->files().save());
+  ASSERT_EQ(asker.asked.size(), 1);
+  EXPECT_TRUE(asker.asked[0].contains("write-protected"));
+  EXPECT_TRUE(window->isWindowModified());
+  EXPECT_EQ(textOf(path), before);
+  asker.answers = {"Save under another name"};
+  asker.file = pathOf("other.layout.yaml");
+  EXPECT_TRUE(window->files().save());
+  EXPECT_EQ(textOf(path), before);
+  EXPECT_NE(textOf(pathOf("other.layout.yaml")), before);
+}
+
 TEST_F(Files, ASecondWindowIsToldWhoHasTheLayout) {
   const QString path = saved("shed.layout.yaml");
   documents::RecoveryStore other_store(folder.filePath("other-state"));

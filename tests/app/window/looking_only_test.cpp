@@ -1,12 +1,13 @@
 // A layout that is open for looking only: whatever is tried from wherever, nothing changes, and the bottom
 // line says why.
+#include <QAbstractButton>
+#include <QAction>
 #include <QLineEdit>
 #include <QTreeWidget>
 
 #include "app/edits/add_things.h"
 #include "app/edits/copy_things.h"
 #include "app/panels/details/details.h"
-#include "app/panels/fields/line_field.h"
 #include "app/panels/things/thing_list.h"
 #include "core/files/machine_templates_reader.h"
 #include "tests/app/window/person.h"
@@ -77,24 +78,55 @@ TEST_F(LookingOnly, ThePlanAndItsMenusChangeNothing) {
   expectNothingChanged("a tool");
 }
 
-TEST_F(LookingOnly, DetailsChangeNothingAndShowAgainWhatIs) {
+TEST_F(LookingOnly, DetailsCanBeReadAndNotTypedIn) {
   click({4400, 4200});
   auto* details = window->findChild<panels::Details*>();
   ASSERT_EQ(details->title(), "Table saw");
   int tried = 0;
-  for (panels::Field* field : details->section()->findChildren<panels::Field*>()) {
-    auto* line = dynamic_cast<panels::LineField*>(field);
-    if (!line || !line->isVisibleTo(details) || (line->name() != "Name" && line->name() != "At x")) continue;
-    const QString was = line->line()->text();
-    line->line()->setFocus();
-    line->line()->selectAll();
+  for (QLineEdit* line : details->section()->findChildren<QLineEdit*>()) {
+    if (!line->isVisibleTo(details)) continue;
+    EXPECT_TRUE(line->isReadOnly());
+    EXPECT_EQ(line->palette().color(QPalette::Base), line->palette().color(QPalette::Window))
+        << "looks typed in";
+    const QString was = line->text();
+    line->setFocus();
+    line->selectAll();
     type("1234");
     key(Qt::Key_Return);
-    expectNothingChanged(qPrintable(line->name()));
-    EXPECT_EQ(line->line()->text(), was);
+    EXPECT_EQ(line->text(), was);
     ++tried;
   }
-  EXPECT_EQ(tried, 2);
+  EXPECT_GT(tried, 6);
+  for (QAbstractButton* button : details->section()->findChildren<QAbstractButton*>())
+    EXPECT_FALSE(button->isEnabled()) << button->text().toStdString();
+  EXPECT_EQ(layout(), before);
+  EXPECT_EQ(history().count(), 0);
+}
+
+TEST_F(LookingOnly, DetailsCanBeTypedInAgainOnceSavedUnderAnotherName) {
+  click({4400, 4200});
+  asker.file = pathOf("own.layout.yaml");
+  ASSERT_TRUE(window->files().saveAs());
+  QTest::qWait(50);
+  auto* details = window->findChild<panels::Details*>();
+  for (QLineEdit* line : details->section()->findChildren<QLineEdit*>()) EXPECT_FALSE(line->isReadOnly());
+}
+
+TEST_F(AtTheWindow, WhileLookingOnlyNothingIsUndoneOrRedone) {
+  auto& edited = window->document().edited();
+  edited.apply(edits::addNote(layout(), "one", {100, 100}).edit);
+  edited.apply(edits::addNote(layout(), "two", {500, 100}).edit);
+  history().undo();
+  const auto enabled = [&](const QString& word) {
+    for (const QAction* action : window->findChildren<QAction*>())
+      if (action->text().remove('&').startsWith(word)) return action->isEnabled();
+    return false;
+  };
+  for (const bool only : {false, true, false}) {
+    edited.setReadOnly(only);
+    EXPECT_EQ(enabled("Undo"), !only);
+    EXPECT_EQ(enabled("Redo"), !only);
+  }
 }
 
 TEST_F(LookingOnly, ThingsChangeNothing) {

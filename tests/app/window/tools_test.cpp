@@ -168,5 +168,37 @@ TEST_F(Tools, EscapeGoesBackToPickingAndDrawsNothing) {
   EXPECT_EQ(history().count(), steps);
 }
 
+// With Alt everything stands exactly where the pointer was, whatever is near.
+TEST_F(Tools, WithAltNothingIsPulledOrRounded) {
+  const auto expectAt = [&](Point is, Point wanted, const char* what) {
+    EXPECT_NEAR(is.x, wanted.x, 2e-6) << what;
+    EXPECT_NEAR(is.y, wanted.y, 2e-6) << what;
+  };
+  const auto placed = [&](const plan::Choice& choice, Point near) {
+    choose(choice);
+    click(near, Qt::AltModifier);
+    return plan().transform().toPlan(QPointF(pixel(near)));
+  };
+  Point at = placed({Choice::What::Machine, "jointer"}, {7003, 2111});
+  ASSERT_EQ(layout().machines.size(), 2u);
+  expectAt(layout().machines[1].at, at, "machine");
+  at = placed({Choice::What::Fixture, "bench"}, {8003, 6111});
+  expectAt(layout().fixtures.at(0).at, at, "bench");
+  at = placed({Choice::What::Phone}, {2003, 133});
+  expectAt(layout().phones.at(0).at, at, "phone");
+  EXPECT_EQ(layout().phones[0].faces, 90) << "into the room, from the wall beside it";
+  at = placed({Choice::What::Device, "room-cut-off"}, {9811, 3003});
+  expectAt(layout().devices.at(0).at, at, "cut-off");
+  window->selection().set("table-saw");
+  at = placed({Choice::What::Station, "helper"}, {3003, 5777});
+  expectAt(
+      edits::placeOf(layout(), *edits::findThing(layout(), "table-saw/" + saw().stations.back().id)).value(),
+      at, "station");
+  at = placed({Choice::What::Device, "mushroom-button"}, {4111, 4555});
+  expectAt(
+      edits::placeOf(layout(), *edits::findThing(layout(), "table-saw/" + saw().devices.back().id)).value(),
+      at, "stop on a machine");
+}
+
 }  // namespace
 }  // namespace stopwalk::window
