@@ -1,0 +1,120 @@
+#include "app/poster/content.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "app/poster/table.h"
+#include "app/poster/texts.h"
+#include "tests/app/poster/sample.h"
+
+namespace stopwalk::poster {
+namespace {
+
+const char* const kTwoMachines = R"(stopwalk_layout: 1
+units: mm
+site: {name: A shop}
+rooms:
+  - {id: a, name: Shop, outline: [[0, 0], [8000, 0], [8000, 6000], [0, 6000]]}
+  - {id: b, name: Store, outline: [[8000, 0], [12000, 0], [12000, 6000], [8000, 6000]]}
+doors:
+  - {id: d, joins: [a, b], at: [8000, 3000], width: 1000, locked: after-hours}
+machines:
+  - id: saw
+    name: Saw
+    at: [2000, 3000]
+    footprint: {width: 800, depth: 800}
+    after_stop: Wait for the blade.
+    stations: [{id: operator, role: operator, at: [0, -900]}]
+    devices:
+      - {id: stop, kind: mushroom-button, at: [-200, -400], height: 1000}
+      - {id: other, kind: mushroom-button, at: [200, -400], height: 1000, stops: [drill]}
+      - {id: start, kind: guarded-start, at: [300, -400], height: 1000, pin: fitted}
+  - id: drill
+    name: Drill
+    at: [5000, 3000]
+    footprint: {width: 500, depth: 500}
+    stations: [{id: operator, role: operator, at: [0, -800]}]
+devices:
+  - {id: cut, kind: room-cut-off, at: [0, 1000], faces: 0, height: 1200, stops: [a]}
+phones:
+  - {id: phone, name: Store phone, at: [12000, 3000], faces: 180}
+...
+)";
+
+struct Two : testing::Test {
+  Sample sample{std::string(kTwoMachines)};
+  Content content = sample.shop->content(0, viewerNear(sample.layout, 0, {4000, 0}));
+
+  const Listed& listed(const std::string& id) const {
+    for (const Group& g : content.groups)
+      for (const Listed& l : g.stops)
+        if (l.id == id) return l;
+    for (const Listed& l : content.not_stops)
+      if (l.id == id) return l;
+    throw std::runtime_error("not listed: " + id);
+  }
+};
+
+TEST_F(Two, ListEveryStopOnceAndNumberThemAll) {
+  std::vector<int> numbers;
+  for (const char* id : {"cut", "saw/stop", "saw/other", "saw/start"}) numbers.push_back(listed(id).number);
+  std::ranges::sort(numbers);
+  EXPECT_EQ(numbers, (std::vector<int>{1, 2, 3, 4}));
+}
+
+TEST_F(Two, AStopOfAnotherMachineSaysThatItIsNotThisOnes) {
+  const Listed& l = listed("saw/other");
+  EXPECT_EQ(l.span.of, Span::Of::Named);
+  EXPECT_FALSE(l.span.own);
+  EXPECT_EQ(l.span.others, std::vector<std::string>{"Drill"});
+  EXPECT_TRUE(wordsOf(l, Language("en")).join(' ').contains("Does not stop this machine. Stops: Drill"));
+}
+
+TEST_F(Two, AGuardedStartIsListedApartAndIsNoStop) {
+  ASSERT_EQ(content.not_stops.size(), 1u);
+  EXPECT_EQ(content.not_stops[0].id, "saw/start");
+  EXPECT_EQ(content.not_stops[0].ground, plan::Ground::Start);
+}
+
+TEST_F(Two, AMachineWithoutAStopOfItsOwnNamesWhatStopsIt) {
+  const auto drill = std::ranges::find(content.groups, "Drill", &Group::machine);
+  ASSERT_NE(drill, content.groups.end());
+  EXPECT_TRUE(drill->stops.empty());
+  EXPECT_EQ(drill->use_instead.size(), 2u);  // the cut-off and the button on the saw
+}
+
+TEST_F(Two, TheWayToThePhoneGoesThroughTheDoorAndNotAfterHours) {
+  EXPECT_EQ(content.phone.status, audit::Status::Walk);
+  EXPECT_EQ(content.phone.through, std::vector<std::string>{"Store"});
+  EXPECT_EQ(content.phone.in_room, "Store");
+  ASSERT_TRUE(content.phone_after_hours);
+  EXPECT_EQ(content.phone_after_hours->status, audit::Status::Unreachable);
+}
+
+TEST_F(Two, TheWalkIsTheOneThatIsMeasured) {
+  const Viewer viewer = *viewerNear(sample.layout, 0, {4000, 0});
+  const auto& open = sample.shop->open();
+  const floor::Place at{{viewer.stands()}, {}};
+  EXPECT_DOUBLE_EQ(content.phone.length_mm, open.walks.between(at, open.phones[0].standing.place).length_mm);
+}
+
+TEST(Walk, IsNeverSaidToBeNearerThanItIs) {
+  EXPECT_EQ(walkText(12301), "12.4 m (41 ft)");
+  EXPECT_EQ(walkText(12300), "12.3 m (41 ft)");
+  EXPECT_EQ(walkText(304.8), "0.4 m (1 ft)");
+}
+
+// What a poster says of the bundled kinds can be translated.
+TEST(Kinds, OfTheBundledFileAreAmongTheTexts) {
+  const auto said = [](const std::string& text) {
+    return std::ranges::any_of(texts::kKinds, [&](const char* known) { return text == known; });
+  };
+  const layout::DeviceKinds kinds = plan::bundledCatalogue().kinds;
+  for (const layout::DeviceKind& kind : kinds.all()) {
+    EXPECT_TRUE(said(kind.label)) << kind.label;
+    EXPECT_TRUE(said(kind.instruction)) << kind.instruction;
+  }
+}
+
+}  // namespace
+}  // namespace stopwalk::poster
