@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cctype>
 #include <memory>
 
 #include "app/command_line/commands.h"
@@ -8,6 +9,8 @@
 #include "app/command_line/profiles.h"
 #include "app/command_line/text_columns.h"
 #include "core/files/faults.h"
+#include "core/files/printable.h"
+#include "core/files/sha256.h"
 #include "core/floor/plan.h"
 
 namespace stopwalk::app {
@@ -16,9 +19,36 @@ namespace {
 struct Options {
   std::vector<std::string> layouts;
   std::string kinds;
+  std::string poster;
 };
 
-Exit checkOne(const std::string& file, LayoutInput& layouts, Profiles& profiles, Session& session) {
+constexpr std::size_t kLeastDigits = 8;  // of a hash, so that another layout's is not taken for it
+
+// As typed from the wall: in either case, with spaces or dashes between; empty: that is no hash.
+std::string hashDigits(const std::string& typed) {
+  std::string digits;
+  for (const char c : typed) {
+    if (c == ' ' || c == '-') continue;
+    if (!std::isxdigit(static_cast<unsigned char>(c))) return {};
+    digits += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+  }
+  return digits.size() < kLeastDigits || digits.size() > 64 ? std::string() : digits;
+}
+
+// Whether a poster with this hash shows the layout as it is now.
+Exit comparePoster(const Input& input, const std::string& digits, Session& session) {
+  const bool same = files::sha256(input.text).starts_with(digits);
+  const Exit written =
+      writeResult(files::printable(input.file) + (same ? ": the poster shows this layout as it is\n"
+                                                       : ": the poster shows another layout, or another "
+                                                         "state of this one: print it anew and take the "
+                                                         "old one down\n"),
+                  "", session);
+  return std::max(same ? Exit::Done : Exit::Failed, written);
+}
+
+Exit checkOne(const std::string& file, const std::string& poster, LayoutInput& layouts, Profiles& profiles,
+              Session& session) {
   const Input input = layouts.read(file);
   if (!input.layout) return input.exit;
   const ChosenProfile& chosen = profiles.of(input);
@@ -30,17 +60,24 @@ Exit checkOne(const std::string& file, LayoutInput& layouts, Profiles& profiles,
                                 ? "can be read and built\n"
                                 : "can be read; drawing faults: " + std::to_string(plan.faults.size()) + "\n";
   const Exit written = writeResult(printable(file) + ": " + found, "", session);
-  return std::max(plan.faults.empty() ? Exit::Done : Exit::Failed, written);
+  const Exit compared = poster.empty() ? Exit::Done : comparePoster(input, poster, session);
+  return std::max({plan.faults.empty() ? Exit::Done : Exit::Failed, written, compared});
 }
 
 Exit check(const Options& options, Session& session) {
   if (asksForInputTwice(options.layouts, session)) return Exit::Wrong;
   const LayoutFiles found = layoutFiles(options.layouts, session);
+  const std::string poster = hashDigits(options.poster);
+  if (!options.poster.empty() && poster.empty()) {
+    session.console.err << "stopwalk: --poster " << options.poster << ": the " << kLeastDigits
+                        << " or more digits 0-9 and a-f after `Layout` at a poster's foot are expected\n";
+    return Exit::Wrong;
+  }
   LayoutInput layouts(options.kinds, session);
   Profiles profiles(session);
   Exit worst = found.exit;
   for (const std::string& file : found.files)
-    worst = std::max(worst, checkOne(file, layouts, profiles, session));
+    worst = std::max(worst, checkOne(file, poster, layouts, profiles, session));
   return worst;
 }
 
@@ -52,11 +89,14 @@ void addCheck(CLI::App& program, Session& session) {
   c.add_option("LAYOUT", options->layouts,
                "Layout files; a folder: every *.layout.yaml in it and below; - is standard input")
       ->required();
+  c.add_option("--poster", options->poster,
+               "The hash at the foot of a poster: says whether it shows the layout as it is now")
+      ->check(saysSomething("the hash at the foot of a poster"));
   addKindsOption(c, options->kinds);
-  setExample(
-      c,
-      "stopwalk check sample-layouts/tram-depot.layout.yaml\n\n"
-      "Ends with 0 if all is well, 1 on a drawing fault, 2 if a file is no layout, 3 if it cannot be read.");
+  setExample(c,
+             "stopwalk check sample-layouts/tram-depot.layout.yaml\n\n"
+             "Ends with 0 if all is well, 1 on a drawing fault or if the poster is of another state, 2 if a "
+             "file is no layout, 3 if it cannot be read.");
   c.callback(
       [options, &session] { session.command = [options, &session] { return check(*options, session); }; });
 }

@@ -1,5 +1,7 @@
 #include "app/poster/block.h"
 
+#include <algorithm>
+
 namespace stopwalk::poster {
 namespace {
 
@@ -25,6 +27,13 @@ struct Mirror {
     sign.square.moveLeft(mirrored(sign.square.left(), sign.square.width()));
   }
 };
+
+// The height of the block and all that belongs to it.
+double togetherFrom(const std::vector<Block>& blocks, std::size_t i) {
+  double height = blocks[i].height;
+  for (; blocks[i].opens && i + 1 < blocks.size(); ++i) height += blocks[i + 1].height;
+  return height;
+}
 
 }  // namespace
 
@@ -73,6 +82,7 @@ void Writer::paragraph(const QString& text, double left, double right, double ca
 }
 
 std::vector<std::size_t> flow(const std::vector<Block>& blocks, const std::vector<double>& heights) {
+  const double tallest = heights.empty() ? 0 : *std::ranges::max_element(heights);
   std::vector<std::size_t> taken;
   std::size_t next = 0;
   for (const double height : heights) {
@@ -81,8 +91,11 @@ std::vector<std::size_t> flow(const std::vector<Block>& blocks, const std::vecto
     while (next < blocks.size() && used + blocks[next].height <= height) used += blocks[next++].height;
     const std::size_t most = next;
     while (next < blocks.size() && next > first && blocks[next - 1].opens) --next;
-    // Longer than the whole column: divided, but not after its name alone.
-    if (next == first && most > first + 1 && used > 0.5 * height) next = most;
+    // What is longer than any column is divided.
+    if (next == first && next < blocks.size() && togetherFrom(blocks, next) > tallest) {
+      next = most;
+      while (next > first && blocks[next - 1].heading) --next;
+    }
     taken.push_back(next - first);
   }
   return taken;

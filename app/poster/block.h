@@ -11,7 +11,8 @@ namespace stopwalk::poster {
 struct Block {
   double height = 0;
   std::vector<Mark> marks;
-  bool opens = false;  // what comes next belongs to it: not the last of a column
+  bool opens = false;    // what comes next belongs to it
+  bool heading = false;  // never the last of a column
 };
 
 void shift(std::vector<Mark>& marks, QPointF by);

@@ -17,7 +17,7 @@ namespace {
 constexpr double kGap_mm = 4;
 // What is weighed in choosing: the plan's scale, by its logarithm, against the rest.
 constexpr double kPageCost = 1.2;
-constexpr double kElsewhereCost = 0.6;  // of a table that is not on the first page at all
+constexpr double kElsewhereCost = 1.0;  // of a table that is not on the first page at all
 constexpr double kLetterGain = 0.5;     // by the logarithm of the table's letters
 constexpr double kSignGain = 0.3;       // by that of the signs
 constexpr double kCrowdCost = 3;        // of signs that cover the whole floor

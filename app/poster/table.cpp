@@ -60,7 +60,7 @@ class Table {
 
   Block heading(const QStringList& texts, bool first) const {
     Block block;
-    block.opens = true;
+    block.opens = block.heading = true;
     Writer writer(block, letters_);
     if (!first) writer.gap(0.5 * cap());
     writer.paragraph(texts.join(" / "), 0, width_, cap(), true);
@@ -73,7 +73,7 @@ class Table {
   // Its name, then a block a stop, so that a long one may go on in the next column.
   void group(std::vector<Block>& blocks, const Group& group) const {
     Block& name = blocks.emplace_back();
-    name.opens = true;
+    name.opens = name.heading = true;
     Writer(name, letters_)
         .paragraph(group.machine.empty() ? sayEach(languages_, texts::kOnWalls).join(" / ")
                                          : QString::fromStdString(group.machine),

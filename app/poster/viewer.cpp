@@ -58,12 +58,14 @@ geometry::Polygon around(Point p) {
 }
 
 Stretch longestFree(double length, std::vector<Stretch> taken) {
-  std::ranges::sort(taken, {}, &Stretch::from);
+  // What lies beyond the wall's ends takes nothing of it.
+  for (Stretch& t : taken) t = {std::clamp(t.from, 0.0, length), std::clamp(t.to, 0.0, length)};
   taken.push_back({length, length});
+  std::ranges::sort(taken, {}, &Stretch::from);
   Stretch best{0, 0};
   double free_from = 0;
   for (const Stretch& t : taken) {
-    if (t.from - free_from > best.to - best.from) best = {free_from, std::min(t.from, length)};
+    if (t.from - free_from > best.to - best.from) best = {free_from, t.from};
     free_from = std::max(free_from, t.to);
   }
   return best.to > best.from ? best : Stretch{0, length};

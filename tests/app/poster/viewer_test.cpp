@@ -49,7 +49,8 @@ TEST(Viewer, UsuallyHangsOnAFreeStretchOfWall) {
       ASSERT_TRUE(viewer);
       for (const layout::Door& d : sample.layout.doors)
         if (geometry::distance(d.at, viewer->at) < d.width / 2)
-          ADD_FAILURE() << name << ": in the door " << d.id;
+          ADD_FAILURE() << sample.layout.rooms[r].id << ": in the door " << d.id << " at " << viewer->at.x
+                        << "," << viewer->at.y;
     }
   }
 }
