@@ -3,6 +3,7 @@
 #include <QObject>
 #include <QSettings>
 #include <optional>
+#include <utility>
 
 #include "app/documents/recent_layouts.h"
 #include "app/window/asker.h"
@@ -51,6 +52,9 @@ class FileFlow : public QObject {
 
  private:
   enum class Answer { Yes, OtherName, No };
+
+  // For a layout there: with the shop's own kinds and machines beside it; and what is wrong with those.
+  static std::pair<plan::Catalogue, QString> catalogueFor(const QString& path);
 
   // Whether what is in the window may go. It goes only when what takes its place is there.
   bool mayLeave();

@@ -49,6 +49,9 @@ class MainWindow : public QMainWindow {
   ~MainWindow() override;
 
   void openPath(const QString& path) { files_->openPath(path); }
+  // Offers what a crash left behind, then opens the layout, if there is one and it is not gone on with
+  // already.
+  void begin(const QString& path);
   // Offers what a crash left behind.
   void offerFound();
 

@@ -23,10 +23,7 @@ int openWindow(const std::string& layout_file) {
   documents::RecoveryStore store;
   MainWindow window(store, settings);
   window.show();
-  QTimer::singleShot(0, &window, [&] {
-    window.offerFound();
-    if (!layout_file.empty()) window.openPath(QString::fromStdString(layout_file));
-  });
+  QTimer::singleShot(0, &window, [&] { window.begin(QString::fromStdString(layout_file)); });
   return QApplication::exec();
 }
 

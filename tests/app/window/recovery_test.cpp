@@ -31,7 +31,7 @@ class Recovery : public Files {
     return documents::saveLayout({path, layout, {}, false}).sha256;
   }
   // The next start, and what is answered there; the words of what is offered, empty where nothing is.
-  QString start(const QString& answer) {
+  QString start(const QString& answer, const QString& path = {}) {
     QString words;
     QTimer person;
     connect(person, [&] {
@@ -43,7 +43,7 @@ class Recovery : public Files {
       words += "no such answer\n";
       dialog->reject();
     });
-    window->offerFound();
+    window->begin(path);
     return words;
   }
   static void connect(QTimer& timer, const std::function<void()>& run) {
@@ -53,6 +53,26 @@ class Recovery : public Files {
   }
   std::vector<documents::Found> found() { return window->files().found(); }
 };
+
+// Started with the very file that was being worked on: it is gone on with, and not opened over again.
+TEST_F(Recovery, WhatIsGoneOnWithIsNotAskedAboutForItsOwnFile) {
+  const QString path = pathOf("shed.layout.yaml");
+  const std::string base = saveThere(path, workshop("As saved"));
+  leave(workshop("As edited"), path, base);
+  asker.asked.clear();
+  EXPECT_NE(start(kGoOn, path), "");
+  EXPECT_EQ(asker.asked, QStringList());
+  EXPECT_EQ(layout(), workshop("As edited"));
+  EXPECT_TRUE(window->isWindowModified());
+}
+
+TEST_F(Recovery, WhatIsDecidedLaterLetsTheFileBeOpened) {
+  const QString path = pathOf("shed.layout.yaml");
+  const std::string base = saveThere(path, workshop("As saved"));
+  leave(workshop("As edited"), path, base);
+  EXPECT_NE(start(kLater, path), "");
+  EXPECT_EQ(layout(), workshop("As saved"));
+}
 
 TEST_F(Recovery, WorkOfAWindowThatDiedIsGoneOnWith) {
   const QString path = pathOf("shed.layout.yaml");

@@ -1,0 +1,77 @@
+// What is audited at the window, and where the answers are shown.
+#include "app/panels/details/details.h"
+#include "app/panels/problems/problem_list.h"
+#include "app/panels/reach/reach_chooser.h"
+#include "app/panels/rules/rules_panel.h"
+#include "app/panels/suppose/suppose_panel.h"
+#include "app/panels/things/thing_list.h"
+#include "app/plan/plan_view.h"
+#include "app/window/audit_place.h"
+#include "app/window/main_window.h"
+#include "app/window/notice_bar.h"
+#include "app/window/profile_for.h"
+
+namespace stopwalk::window {
+
+// Asks for an audit of what is shown; until it is there the last one is shown as not current.
+void MainWindow::audit() {
+  if (answer_) plan_->setReport(answer_->shown(), false);
+  const std::pair profile_of{shown_->profile, document_->path()};
+  if (profile_of_ != profile_of) {
+    ProfileFor found = profileFor(*shown_, document_->path());
+    profile_ = std::move(found.profile);
+    if (found.trouble.isEmpty())
+      notices_->clear("profile");
+    else
+      notices_->show("profile", found.trouble, {});
+    profile_of_ = profile_of;
+    audit_place_->rules().setProfile(profile_);
+  }
+  LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
+  if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
+  live_audit_.ask(std::move(question));
+  askReach();
+}
+
+// The map of what is shown, as it is supposed; pale until the answer comes.
+void MainWindow::askReach() {
+  const auto target = audit_place_->reach().target();
+  if (workPlace() != WorkPlace::Audit || !target) {
+    live_reach_.leave();
+    reach_.reset();
+    return plan_->showReach(nullptr, true);
+  }
+  if (reach_) plan_->showReach(reach_, false);
+  const auto layout =
+      suppositions_.empty()
+          ? shown_
+          : std::make_shared<const layout::Layout>(planning::supposed(*shown_, suppositions_));
+  live_reach_.ask({layout, kinds_, suppositions_.hours, *target});
+}
+
+void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
+  answer_ = std::move(answer);
+  const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
+  plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr);
+  if (!is_current || plan_->isPreviewing()) return;
+  things_->setReport(answer_->report);
+  details_->setProblems(panels::problemsOf(*answer_->shown()));
+  problems_->setProblems(panels::problemsOf(*answer_->report));
+  audit_place_->show(*answer_, *kinds_);
+}
+
+void MainWindow::suppose(const planning::Suppositions& suppositions) {
+  suppositions_ = suppositions;
+  const bool holds = workPlace() == WorkPlace::Audit;
+  plan_->setSupposed(holds ? suppositions_ : planning::Suppositions());
+  audit_place_->suppose().set(suppositions_);
+  const QString what = panels::sentenceOf(suppositions_, *shown_, *kinds_);
+  if (holds && !what.isEmpty())
+    notices_->show("supposed", tr("What if %1? Nothing of this is saved.").arg(what),
+                   {{tr("Back to how it is"), [this] { suppose({}); }}});
+  else
+    notices_->clear("supposed");
+  audit();
+}
+
+}  // namespace stopwalk::window

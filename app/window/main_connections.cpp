@@ -1,0 +1,93 @@
+// Who listens to whom at the window.
+#include <QLabel>
+#include <QStatusBar>
+
+#include "app/edits/add_things.h"
+#include "app/panels/details/details.h"
+#include "app/panels/gallery/gallery.h"
+#include "app/panels/problems/problem_list.h"
+#include "app/panels/reach/reach_chooser.h"
+#include "app/panels/suppose/suppose_panel.h"
+#include "app/panels/things/thing_list.h"
+#include "app/plan/plan_view.h"
+#include "app/window/audit_place.h"
+#include "app/window/first_minutes.h"
+#include "app/window/main_window.h"
+#include "app/window/notice_bar.h"
+
+namespace stopwalk::window {
+namespace {
+
+constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
+
+}  // namespace
+
+void MainWindow::connectParts() {
+  connect(&document_->edited(), &edits::EditedLayout::changed, this, &MainWindow::layoutChanged);
+  connect(&document_->edited(), &edits::EditedLayout::refused, this,
+          [this](const QString& why) { statusBar()->showMessage(why, kRefusal_ms); });
+  connect(&document_->edited(), &edits::EditedLayout::changed, statusBar(), &QStatusBar::clearMessage);
+  connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
+  connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
+  connect(document_.get(), &Document::opened, this, [this] {
+    selection_.clear();  // what is called the same is another thing
+    plan_->choose({});
+    plan_->fit();
+  });
+  connect(document_.get(), &Document::opened, this, &MainWindow::showWarnings);
+  connect(document_.get(), &Document::saved, this, [this] {
+    if (!profile_of_) audit();  // in another folder, with its kinds and profiles
+  });
+  connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
+  connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
+    notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
+  });
+  connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
+  connect(files_.get(), &FileFlow::typingEnds, details_, &panels::Details::applyPending);
+  connect(files_.get(), &FileFlow::said, this, [this](const QString& text) { sentence_->setText(text); });
+  connect(plan_, &plan::PlanView::said, sentence_, &QLabel::setText);
+  connect(plan_, &plan::PlanView::previewed, this, [this](std::shared_ptr<const layout::Layout> preview) {
+    shown_ = preview ? preview : document_->edited().snapshot();
+    audit();
+  });
+  connectPanels();
+  connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
+  connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const audit::Reach> reach) {
+    reach_ = std::move(reach);
+    plan_->showReach(reach_, live_reach_.isCurrent());
+  });
+  connect(&audit_place_->reach(), &panels::ReachChooser::chosen, this, [this] { askReach(); });
+  connect(first_minutes_, &FirstMinutes::openWanted, files_.get(), &FileFlow::open);
+  connect(first_minutes_, &FirstMinutes::sampleWanted, files_.get(), &FileFlow::openSample);
+  connect(first_minutes_, &FirstMinutes::roomWanted, this, [this](double width, double depth) {
+    auto added = edits::addRoom(document_->edited().layout(),
+                                {{0, 0}, {width, 0}, {width, depth}, {0, depth}}, tr("Room 1").toStdString());
+    document_->edited().apply(std::move(added.edit));
+    plan_->fit();
+    plan_->setFocus();
+  });
+  fillRecent();
+}
+
+void MainWindow::connectPanels() {
+  connect(gallery_, &panels::Gallery::chosen, this, [this](const plan::Choice& choice) {
+    if (choice.what == plan::Choice::What::ScaleUnderlay && !document_->edited().layout().underlay)
+      chooseUnderlay();
+    else
+      choose(choice);
+  });
+  connect(plan_, &plan::PlanView::chosen, gallery_, &panels::Gallery::showChoice);
+  connect(plan_, &plan::PlanView::chosen, this, &MainWindow::showFirstMinutes);
+  connect(plan_, &plan::PlanView::menuWanted, this, &MainWindow::showMenu);
+  connect(things_, &panels::ThingList::goTo, this,
+          [this](const QString& id) { plan_->goTo(id.toStdString()); });
+  connect(problems_, &panels::ProblemList::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
+  connect(audit_place_, &AuditPlace::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
+  connect(audit_place_, &AuditPlace::supposed, this, &MainWindow::suppose);
+  connect(audit_place_, &AuditPlace::exportWanted, this, &MainWindow::exportStations);
+  connect(audit_place_, &AuditPlace::cautionWanted, this, &MainWindow::showCaution);
+  audit_place_->suppose().setMiddle([this] { return plan_->middle(); });
+  connect(plan_, &plan::PlanView::supposed, this, &MainWindow::suppose);
+}
+
+}  // namespace stopwalk::window
