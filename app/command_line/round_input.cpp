@@ -73,6 +73,7 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
   if (!all.input.layout) return all.exit = all.input.exit, all;
   const ChosenProfile chosen = Profiles(session).of(all.input);
   if (!chosen.profile) return all.exit = chosen.exit, all;
+  all.schedule = chosen.profile->inspection;
   all.devices = planning::inspectedDevices(*all.input.layout, all.input.kinds,
                                            floor::buildPlan(*all.input.layout, floor::Hours::Open));
   return all;

@@ -127,16 +127,16 @@ Report reportOf(const Context& context) {
 }  // namespace
 
 Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-             floor::Hours hours) {
-  return reportOf(Context(layout, kinds, profile, hours));
+             floor::Hours hours, Failed failed) {
+  return reportOf(Context(layout, kinds, profile, hours, failed));
 }
 
 Auditor::Auditor() : last_(std::make_unique<LastWalks>()) {}
 Auditor::~Auditor() = default;
 
 Report Auditor::audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-                      floor::Hours hours) {
-  return reportOf(Context(layout, kinds, profile, hours, last_.get()));
+                      floor::Hours hours, Failed failed) {
+  return reportOf(Context(layout, kinds, profile, hours, failed, last_.get()));
 }
 
 std::size_t Auditor::walksKept() const {

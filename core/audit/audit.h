@@ -2,18 +2,25 @@
 
 #include <cstddef>
 #include <memory>
+#include <span>
 
 #include "core/audit/profile.h"
 #include "core/audit/report.h"
 #include "core/floor/plan.h"
+#include "core/inspection/schedule.h"
 #include "core/layout/device_kind.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::audit {
 
+// The devices that failed their last check and have not passed since. Those that are not in the layout are
+// passed by.
+using Failed = std::span<const inspection::FailedDevice>;
+
 // Holds a layout against a profile at the given hours. The same input gives the same report to the last bit.
+// What is in `failed` is found by failed-check and counts as no stop, unless the profile says otherwise.
 Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-             floor::Hours hours = floor::Hours::Open);
+             floor::Hours hours = floor::Hours::Open, Failed failed = {});
 
 class LastWalks;
 
@@ -25,7 +32,7 @@ class Auditor {
   Auditor();
   ~Auditor();
   Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-               floor::Hours hours = floor::Hours::Open);
+               floor::Hours hours = floor::Hours::Open, Failed failed = {});
 
   // Of the walks that the last audit asked about.
   std::size_t walksKept() const;

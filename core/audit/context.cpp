@@ -149,8 +149,29 @@ floor::Walks::Count LastWalks::count() const {
   return sum;
 }
 
+namespace {
+
+std::vector<std::optional<inspection::Date>> failedOn(const std::vector<DeviceEntry>& devices,
+                                                      std::span<const inspection::FailedDevice> failed) {
+  std::vector<std::optional<inspection::Date>> dates(devices.size());
+  for (const inspection::FailedDevice& f : failed)
+    if (const auto at = std::ranges::find(devices, f.device, &DeviceEntry::id); at != devices.end())
+      dates[static_cast<std::size_t>(at - devices.begin())] = f.on;
+  return dates;
+}
+
+std::vector<bool> outOfOrder(const std::vector<std::optional<inspection::Date>>& failed_on,
+                             const Profile& profile) {
+  std::vector<bool> out(failed_on.size(), false);
+  if (!profile.inspection.failed_stops_count)
+    for (std::size_t d = 0; d < out.size(); ++d) out[d] = failed_on[d].has_value();
+  return out;
+}
+
+}  // namespace
+
 Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, const Profile& by,
-                 floor::Hours at, LastWalks* last)
+                 floor::Hours at, std::span<const inspection::FailedDevice> failed, LastWalks* last)
     : layout(of),
       profile(by),
       hours(at),
@@ -160,7 +181,8 @@ Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, con
       walks(*walks_held),
       machine_rooms(roomsOfMachines(of, surroundings)),
       devices(devicesOf(of, kinds)),
-      relation(of, devices, machine_rooms),
+      failed_on(failedOn(devices, failed)),
+      relation(of, devices, machine_rooms, outOfOrder(failed_on, by)),
       placed(placedDevices(devices, surroundings)),
       phones(placedPhones(of, surroundings)),
       stations(stationsOf(of, surroundings, walks, machine_rooms)),

@@ -81,7 +81,8 @@ class LastWalks {
 class Context {
  public:
   Context(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-          floor::Hours hours, LastWalks* last = nullptr);
+          floor::Hours hours, std::span<const inspection::FailedDevice> failed = {},
+          LastWalks* last = nullptr);
   Context(const Context&) = delete;
   Context& operator=(const Context&) = delete;
 
@@ -93,8 +94,9 @@ class Context {
   const floor::Surroundings surroundings;
   const std::shared_ptr<const floor::Walks> walks_held;
   const floor::Walks& walks;
-  const std::vector<std::optional<std::size_t>> machine_rooms;  // the room the origin is in
-  const std::vector<DeviceEntry> devices;                       // in the order of the file's text
+  const std::vector<std::optional<std::size_t>> machine_rooms;   // the room the origin is in
+  const std::vector<DeviceEntry> devices;                        // in the order of the file's text
+  const std::vector<std::optional<inspection::Date>> failed_on;  // of devices: their last check, if it failed
   const StopRelation relation;
   const std::vector<PlacedEntry> placed;  // of devices
   const std::vector<PlacedEntry> phones;

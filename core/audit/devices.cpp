@@ -1,6 +1,6 @@
-#include "core/audit/stop_relation.h"
-
 #include <algorithm>
+
+#include "core/audit/stop_relation.h"
 
 namespace stopwalk::audit {
 namespace {

@@ -14,8 +14,7 @@ std::string named(const End& end) {
 
 std::string noSuchPlace(const End& end, const Places& places) {
   const std::string what = "there is no place " + named(end);
-  if (places.ids().empty())
-    return what + ": the layout has no stations, devices or phones; give a point x,y";
+  if (places.ids().empty()) return what + ": the layout has no stations, devices or phones; give a point x,y";
   return what + nearestName(std::get<std::string>(end), places.ids());
 }
 

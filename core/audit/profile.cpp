@@ -157,10 +157,24 @@ Profile withHouseRules(Profile profile, const std::vector<layout::HouseRule>& ho
   return profile;
 }
 
+namespace {
+
+std::string inspectionText(const inspection::Schedule& s) {
+  const auto flag = [](bool yes) { return std::string(yes ? "true" : "false"); };
+  return "inspection:\n" +
+         (s.seen_days ? "  seen_days: " + std::to_string(*s.seen_days) + "\n" : std::string()) +
+         "  pressed_months: " + std::to_string(s.pressed_months) +
+         "\n  full_months: " + std::to_string(s.full_months) +
+         "\n  retest_by_another: " + flag(s.retest_by_another) +
+         "\n  failed_stops_count: " + flag(s.failed_stops_count) + "\n";
+}
+
+}  // namespace
+
 std::string profileText(const Profile& profile) {
   std::string text = "stopwalk_profile: 1\nid: " + profile.id + "\nname: " + quoted(profile.name) + "\n";
   if (!profile.extends.empty()) text += "extends: " + profile.extends + "\n";
-  text += "rules:\n";
+  text += inspectionText(profile.inspection) + "rules:\n";
   for (const Rule* rule : rules()) {
     const Setting& s = profile.of(*rule);
     text += "  " + rule->id + ":\n    on: " + (s.on ? "true" : "false") +

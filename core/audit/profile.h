@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/audit/rule.h"
+#include "core/inspection/schedule.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::audit {
@@ -17,6 +18,7 @@ struct Profile {
   std::string name;
   std::string extends;            // id of the profile it started from, or empty
   std::vector<Setting> settings;  // one for each of rules(), in that order
+  inspection::Schedule inspection = {};
 
   const Setting& of(const Rule& rule) const;
   Setting& of(const Rule& rule);

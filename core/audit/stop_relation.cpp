@@ -17,10 +17,11 @@ bool holds(const std::vector<std::size_t>& sorted, std::size_t value) {
 }  // namespace
 
 StopRelation::StopRelation(const layout::Layout& layout, std::span<const DeviceEntry> devices,
-                           std::span<const std::optional<std::size_t>> rooms)
+                           std::span<const std::optional<std::size_t>> rooms, std::vector<bool> out_of_order)
     : layout_(layout),
       devices_(devices.begin(), devices.end()),
       rooms_(rooms.begin(), rooms.end()),
+      out_of_order_(std::move(out_of_order)),
       reach_(devices.size()),
       machines_in_(layout.rooms.size()),
       by_machine_(layout.machines.size()),
@@ -111,7 +112,7 @@ std::optional<double> StopRelation::runDown(std::size_t device, std::size_t mach
 
 bool StopRelation::countsAsEmergencyStop(std::size_t device) const {
   const DeviceEntry& d = devices_[device];
-  return d.kind->counts_as_stop && d.device->emergency.value_or(d.kind->counts_as_emergency_stop);
+  return countsAsStop(device) && d.device->emergency.value_or(d.kind->counts_as_emergency_stop);
 }
 
 bool StopRelation::isHeldAt(std::size_t device, std::size_t machine, const layout::Station& station) const {

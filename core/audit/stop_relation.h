@@ -26,9 +26,10 @@ std::vector<DeviceEntry> devicesOf(const layout::Layout& layout, const layout::D
 // Which device stops which machine. Devices and machines are named by their indices.
 class StopRelation {
  public:
-  // `rooms`: for each machine the room its origin is in.
+  // `rooms`: for each machine the room its origin is in. `out_of_order`: for each device whether it counts as
+  // no stop all the same; empty: none.
   StopRelation(const layout::Layout& layout, std::span<const DeviceEntry> devices,
-               std::span<const std::optional<std::size_t>> rooms);
+               std::span<const std::optional<std::size_t>> rooms, std::vector<bool> out_of_order = {});
 
   // Whether the device is wired to stop the machine; says nothing of whether it counts as a stop.
   bool stops(std::size_t device, std::size_t machine) const;
@@ -60,11 +61,14 @@ class StopRelation {
   };
   void readStops(std::size_t device, const layout::Stops& stops);
   void addByDevice(std::size_t device);
-  bool countsAsStop(std::size_t device) const { return devices_[device].kind->counts_as_stop; }
+  bool countsAsStop(std::size_t device) const {
+    return devices_[device].kind->counts_as_stop && (out_of_order_.empty() || !out_of_order_[device]);
+  }
 
   const layout::Layout& layout_;
   std::vector<DeviceEntry> devices_;
   std::vector<std::optional<std::size_t>> rooms_;
+  std::vector<bool> out_of_order_;
   std::unordered_map<std::string, std::size_t> machine_of_id_, room_of_id_;
   std::vector<Reach> reach_;
   std::vector<std::vector<std::size_t>> machines_in_;           // of each room

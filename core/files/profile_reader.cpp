@@ -63,6 +63,24 @@ void readRule(Node node, const Rule& rule, Profile& profile, Problems& problems)
   map.finish();
 }
 
+constexpr int kMostMonths = 120, kMostDays = 3660;
+
+// What it does not say is as in the profile it extends.
+void readInspection(Node node, inspection::Schedule& schedule, Problems& problems) {
+  MapReader map(node, problems, "the inspection of a profile");
+  if (const auto days = map.optional("seen_days"))
+    schedule.seen_days = readWhole(*days, 1, kMostDays, problems);
+  if (const auto months = map.optional("pressed_months"))
+    schedule.pressed_months = readWhole(*months, 1, kMostMonths, problems).value_or(schedule.pressed_months);
+  if (const auto months = map.optional("full_months"))
+    schedule.full_months = readWhole(*months, 1, kMostMonths, problems).value_or(schedule.full_months);
+  if (const auto flag = map.optional("retest_by_another"))
+    schedule.retest_by_another = readFlag(*flag, problems).value_or(schedule.retest_by_another);
+  if (const auto flag = map.optional("failed_stops_count"))
+    schedule.failed_stops_count = readFlag(*flag, problems).value_or(schedule.failed_stops_count);
+  map.finish();
+}
+
 class ProfileReader {
  public:
   explicit ProfileReader(const FileSource& files) : files_(files) {}
@@ -81,6 +99,7 @@ class ProfileReader {
         of_base = readBase(*extends, source.file, profile, problems);
       if (id) profile.id = readId(*id, problems).value_or("");
       profile.name = name ? readText(*name, problems).value_or("") : profile.id;
+      if (const auto found = map.optional("inspection")) readInspection(*found, profile.inspection, problems);
       if (const auto rules = map.optional("rules")) readRules(*rules, profile, problems);
       map.finish();
     }

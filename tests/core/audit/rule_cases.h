@@ -13,6 +13,7 @@ struct RuleCase {
   std::string subject;
   std::vector<Edit> edits;
   std::vector<std::string> limits = {};
+  std::vector<inspection::FailedDevice> failed = {};
 };
 
 inline const std::string kStore =
@@ -37,6 +38,11 @@ inline const std::vector<RuleCase> kRuleCases = {
      {before("    devices:\n", "      - {id: helper, role: helper, at: [5500, 1500]}\n")}},
     {"phone-too-far", "saw/operator", {}, {"phone-too-far=1"}},
     {"unreachable", "saw/operator", {kWithStore, kPhoneInStore}},
+    {"failed-check",
+     "saw/stop",
+     {},
+     {},
+     {{"saw/stop", *inspection::parseDate("2026-03-02"), 7, "Ada Example"}}},
     {"blocked-device",
      "phone",
      {before("machines:\n",

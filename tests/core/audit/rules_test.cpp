@@ -20,7 +20,7 @@ class EachRule : public testing::TestWithParam<RuleCase> {};
 
 TEST_P(EachRule, IsFoundInItsCaseAndSaysAWholeSentence) {
   const RuleCase& c = GetParam();
-  const Report report = auditOf(shopWith(c.edits), c.limits);
+  const Report report = auditOf(shopWith(c.edits), c.limits, floor::Hours::Open, c.failed);
   EXPECT_TRUE(finds(report, c.rule, c.subject));
   for (const Finding& f : report.findings) {
     if (f.rule != c.rule) continue;
@@ -52,7 +52,8 @@ TEST(Rules, AreTurnedOffByTheProfile) {
     Profile profile = defaultProfile();
     for (const std::string& limit : c.limits) EXPECT_EQ(applyLimit(profile, limit), "");
     profile.of(*findRule(c.rule)).on = false;
-    const Report report = audit(layoutOf(shopWith(c.edits)), files::bundledDeviceKinds(), profile);
+    const Report report = audit(layoutOf(shopWith(c.edits)), files::bundledDeviceKinds(), profile,
+                                floor::Hours::Open, c.failed);
     EXPECT_EQ(subjects(report, c.rule), Subjects{});
   }
 }

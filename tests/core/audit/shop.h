@@ -73,10 +73,10 @@ inline layout::Layout layoutOf(const std::string& text) {
 }
 
 inline Report auditOf(const std::string& text, const std::vector<std::string>& limits = {},
-                      floor::Hours hours = floor::Hours::Open) {
+                      floor::Hours hours = floor::Hours::Open, Failed failed = {}) {
   Profile profile = defaultProfile();
   for (const std::string& limit : limits) EXPECT_EQ(applyLimit(profile, limit), "");
-  return audit(layoutOf(text), files::bundledDeviceKinds(), profile, hours);
+  return audit(layoutOf(text), files::bundledDeviceKinds(), profile, hours, failed);
 }
 
 // The findings of a rule, by subject.

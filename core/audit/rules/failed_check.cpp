@@ -1,0 +1,42 @@
+#include "core/audit/context.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::audit {
+namespace {
+
+std::vector<Finding> find(const Context& c, const Setting&) {
+  std::vector<Finding> findings;
+  for (std::size_t d = 0; d < c.devices.size(); ++d) {
+    if (!c.failed_on[d]) continue;
+    Finding f = c.aboutDevice(d);
+    f.text =
+        withCapital(c.deviceName(d)) + ": failed its last check, on " + inspection::dateText(*c.failed_on[d]);
+    if (c.devices[d].kind->counts_as_stop)
+      f.text += c.profile.inspection.failed_stops_count
+                    ? "; the profile counts it as a stop all the same"
+                    : "; it is not counted as a stop, and each station is shown with its next one";
+    f.text += "; have it mended, and check it again.";
+    findings.push_back(std::move(f));
+  }
+  return findings;
+}
+
+}  // namespace
+
+const Rule& failedCheck() {
+  static const Rule rule{
+      .id = "failed-check",
+      .severity = Severity::Fail,
+      .limits = {},
+      .basis = {BasisKind::CommonPractice, ""},
+      .finds = "a device that failed its last check and has not passed one since",
+      .meaning =
+          "From the inspection records beside the layout. Such a device counts as no stop in all rules, "
+          "unless the "
+          "profile has `failed_stops_count: true` under `inspection`.",
+      .mend = "Have it mended by whoever may, then check it again and record that it passed.",
+      .find = find};
+  return rule;
+}
+
+}  // namespace stopwalk::audit
