@@ -4,6 +4,7 @@
 
 #include "app/command_line/input.h"
 #include "app/command_line/log.h"
+#include "app/command_line/round_input.h"
 #include "core/audit/audit.h"
 #include "core/files/faults.h"
 #include "core/files/sha256.h"
@@ -23,6 +24,28 @@ struct Report {
   Exit exit = Exit::Done;  // why there is none
 };
 
+// What the records beside a layout say. Not good: they are there, and cannot be read.
+struct Records {
+  bool good = true;
+  std::vector<inspection::FailedDevice> failed;
+  std::optional<files::RecordsUsed> used;
+};
+
+Records recordsFor(const std::string& layout_file, const inspection::Schedule& schedule, Session& session) {
+  if (layout_file == "-") return {};
+  const auto read = readRecordsOf(layout_file, session);
+  if (!read->there) return {};
+  if (!read->unreadable.empty()) return {false, {}, {}};
+  Records records{true, inspection::failedDevices(read->log.records, schedule), {}};
+  records.used = files::RecordsUsed{read->file, read->log.lines, read->log.head(), {}};
+  for (const inspection::FailedDevice& f : records.failed) records.used->failed.push_back(f.device);
+  session.console.err << "stopwalk: " << read->file << ": " << counted(read->log.lines, "inspection record")
+                      << " taken into account; "
+                      << (records.failed.empty() ? "no device" : counted(records.failed.size(), "device"))
+                      << " failed the last check\n";
+  return records;
+}
+
 Report reportOn(const std::string& file, const AuditOptions& options,
                 const std::optional<audit::Profile>& asked, Session& session) {
   const Input input = LayoutInput(options.kinds, session).read(file);
@@ -34,10 +57,12 @@ Report reportOn(const std::string& file, const AuditOptions& options,
   if (!asked) chosen.profile = audit::withHouseRules(std::move(*chosen.profile), input.layout->house_rules);
   if (!applyLimits(*chosen.profile, options, session)) return {{}, Exit::Wrong};
   const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
-  audit::Report report = audit::audit(*input.layout, input.kinds, *chosen.profile, hours);
+  const Records records = recordsFor(file, chosen.profile->inspection, session);
+  if (!records.good) return {{}, Exit::NoFile};
+  audit::Report report = audit::audit(*input.layout, input.kinds, *chosen.profile, hours, records.failed);
   session.log.debug("audited {} by {}: {} findings", file, report.profile, report.findings.size());
   printFaults(input, report, session);
-  return {files::FiledReport{file, files::sha256(input.text), std::move(report)}, Exit::Done};
+  return {files::FiledReport{file, files::sha256(input.text), std::move(report), records.used}, Exit::Done};
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "app/command_line/input.h"
 #include "app/command_line/output.h"
 #include "app/command_line/point_text.h"
+#include "app/command_line/round_input.h"
 #include "app/command_line/text_columns.h"
 #include "core/audit/measure.h"
 #include "core/audit/wording.h"
@@ -55,6 +56,16 @@ std::string sentence(const Options& options, const audit::Measured& m, layout::L
          audit::lengthText(2 * m.walk.clearance_mm / 1000, unit) + "\n";
 }
 
+// An end that failed its last check is measured all the same, and said to have failed.
+void tellFailed(const Options& options, const Input& input, Session& session) {
+  if (input.file == "-") return;
+  const auto read = readRecordsOf(input.file, session);
+  for (const inspection::FailedDevice& f : inspection::failedDevices(read->log.records, {}))
+    if (f.device == options.from || f.device == options.to)
+      session.console.err << "stopwalk: " << f.device << " failed its last check, on "
+                          << inspection::dateText(f.on) << " (" << read->file << ")\n";
+}
+
 Exit measure(const Options& options, Session& session) {
   const auto clearance = clearanceOf(options.clearance, session);
   if (!clearance) return Exit::Wrong;
@@ -68,6 +79,7 @@ Exit measure(const Options& options, Session& session) {
     session.console.err << "stopwalk: " << m.unknown << "\n";
     return Exit::Wrong;
   }
+  tellFailed(options, input, session);
   const bool json = options.format == "json";
   if (!m.why_not.empty() && json) session.console.err << "stopwalk: " << m.why_not << "\n";
   const Exit written = writeResult(

@@ -16,7 +16,9 @@ void addRound(CLI::App& program, Session& session) {
   addRoundNew(c, session);
   addRoundRecord(c, session);
   addRoundShow(c, session);
+  addRoundDue(c, session);
   addRoundVerify(c, session);
+  addRoundBundle(c, session);
 }
 
 }  // namespace stopwalk::app

@@ -5,6 +5,8 @@
 // The sub-commands of `round`, a file each.
 namespace stopwalk::app {
 
+void addRoundBundle(CLI::App& round, Session& session);
+void addRoundDue(CLI::App& round, Session& session);
 void addRoundNew(CLI::App& round, Session& session);
 void addRoundRecord(CLI::App& round, Session& session);
 void addRoundShow(CLI::App& round, Session& session);

@@ -110,6 +110,13 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style) {
   text += paragraph(filed.file + "; profile " + r.profile + "; doors as " +
                         (r.hours == floor::Hours::Open ? "in opening hours" : "after hours"),
                     0, style);
+  if (filed.records)
+    text += paragraph("Inspection records: " + filed.records->file + ", " +
+                          counted(filed.records->records, "record") +
+                          (filed.records->failed.empty()
+                               ? std::string("; no device failed its last check")
+                               : "; failed at the last check: " + audit::listed(filed.records->failed)),
+                      0, style);
   return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style) + "\n" + totals(r, style) + "\n";
 }
 

@@ -43,6 +43,20 @@ std::string shownJson(const ShownRecords& shown) {
          ",\n  \"actions\": " + list(shown.actions, checkJson) + "\n}";
 }
 
+std::string dueJson(const DueList& list) {
+  const auto dueOne = [&](const inspection::Due& due) {
+    return text(
+        {{"device", due.device},
+         {"what", word(due.what)},
+         {"on", due.on ? nlohmann::ordered_json(inspection::dateText(*due.on)) : nlohmann::ordered_json()},
+         {"overdue", isOverdue(due, list.on)}});
+  };
+  return "{\n  \"on\": \"" + inspection::dateText(list.on) +
+         "\",\n  \"due\": " + files::list(list.due, dueOne) +
+         ",\n  \"actions\": " + files::list(list.actions, checkJson) +
+         ",\n  \"next\": " + (list.next ? "\"" + inspection::dateText(*list.next) + "\"" : "null") + "\n}";
+}
+
 std::string verdictJson(const LogVerdict& verdict, const std::string& file, const InspectionLog& log) {
   nlohmann::ordered_json json = {
       {"file", file}, {"unchanged", verdict.line == 0}, {"records", log.lines}, {"head", log.head()}};

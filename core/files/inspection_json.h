@@ -21,6 +21,15 @@ struct ShownRecords {
 };
 std::string shownJson(const ShownRecords& shown);
 
+// What `round due` tells: `on`, `due`, `actions`, `next`.
+struct DueList {
+  inspection::Date on{};
+  std::vector<inspection::Due> due;
+  std::vector<inspection::Check> actions;  // the checks that ask for what is due
+  std::optional<inspection::Date> next;
+};
+std::string dueJson(const DueList& list);
+
 // What `round verify` tells.
 std::string verdictJson(const LogVerdict& verdict, const std::string& file, const InspectionLog& log);
 

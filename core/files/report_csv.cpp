@@ -3,77 +3,63 @@
 #include <vector>
 
 #include "core/audit/wording.h"
-#include "core/files/printable.h"
+#include "core/files/csv.h"
 
 namespace stopwalk::files {
 namespace {
 
 using audit::word;
 
-std::string cell(const std::string& raw) {
-  const std::string text = printable(raw, "");
-  if (text.find_first_of(",\"\r\n") == std::string_view::npos) return text;
-  std::string quoted = "\"";
-  for (const char c : text) quoted += c == '"' ? "\"\"" : std::string(1, c);
-  return quoted + "\"";
-}
-
 std::string number(const std::optional<double>& value) {
   return value ? audit::decimal(*value, 6) : std::string();
 }
 
-std::string row(const std::vector<std::string>& cells) {
-  std::string line;
-  for (std::size_t i = 0; i < cells.size(); ++i) line += (i > 0 ? "," : "") + cell(cells[i]);
-  return line + "\r\n";
-}
-
 std::string rowOf(const std::string& file, const audit::StationReport& s) {
-  return row({file,
-              s.id,
-              s.machine,
-              std::string(word(s.role)),
-              s.room,
-              number(s.at_m.x),
-              number(s.at_m.y),
-              s.stop.device,
-              s.stop.kind,
-              std::string(word(s.stop.status)),
-              number(s.stop.walk_m),
-              number(s.stop.clear_width_m),
-              number(s.stop.run_down_s),
-              number(s.stop.seconds),
-              s.phone.device,
-              std::string(word(s.phone.status)),
-              number(s.phone.walk_m),
-              number(s.phone.clear_width_m),
-              number(s.phone.seconds),
-              std::string(word(s.verdict))});
+  return csvRow({file,
+                 s.id,
+                 s.machine,
+                 std::string(word(s.role)),
+                 s.room,
+                 number(s.at_m.x),
+                 number(s.at_m.y),
+                 s.stop.device,
+                 s.stop.kind,
+                 std::string(word(s.stop.status)),
+                 number(s.stop.walk_m),
+                 number(s.stop.clear_width_m),
+                 number(s.stop.run_down_s),
+                 number(s.stop.seconds),
+                 s.phone.device,
+                 std::string(word(s.phone.status)),
+                 number(s.phone.walk_m),
+                 number(s.phone.clear_width_m),
+                 number(s.phone.seconds),
+                 std::string(word(s.verdict))});
 }
 
 }  // namespace
 
 std::string csvHead() {
-  return row({"layout",
-              "station",
-              "machine",
-              "role",
-              "room",
-              "x_m",
-              "y_m",
-              "stop",
-              "stop_kind",
-              "stop_status",
-              "stop_walk_m",
-              "stop_clear_width_m",
-              "stop_run_down_s",
-              "stop_seconds",
-              "phone",
-              "phone_status",
-              "phone_walk_m",
-              "phone_clear_width_m",
-              "phone_seconds",
-              "verdict"});
+  return csvRow({"layout",
+                 "station",
+                 "machine",
+                 "role",
+                 "room",
+                 "x_m",
+                 "y_m",
+                 "stop",
+                 "stop_kind",
+                 "stop_status",
+                 "stop_walk_m",
+                 "stop_clear_width_m",
+                 "stop_run_down_s",
+                 "stop_seconds",
+                 "phone",
+                 "phone_status",
+                 "phone_walk_m",
+                 "phone_clear_width_m",
+                 "phone_seconds",
+                 "verdict"});
 }
 
 std::string reportCsv(const FiledReport& report) {

@@ -114,13 +114,19 @@ std::string reportJson(const FiledReport& filed) {
                         {"hours", word(r.hours)},
                         {"clearance_m", floor::kMeasuringClearance_mm / 1000},
                         {"body_half_width_m", floor::kBodyHalfWidth_mm / 1000}};
+  const std::string records = filed.records
+                                  ? ",\n  \"records\": " + text({{"file", filed.records->file},
+                                                                 {"records", filed.records->records},
+                                                                 {"head", filed.records->head},
+                                                                 {"failed", filed.records->failed}})
+                                  : std::string();
   const Json summary = {{"machines", r.machines},
                         {"stations", r.stations.size()},
                         {"devices", r.devices},
                         {"fail", r.count(audit::Severity::Fail)},
                         {"warn", r.count(audit::Severity::Warn)},
                         {"note", r.count(audit::Severity::Note)}};
-  return "{\n  \"stopwalk\": " + text(program) + ",\n  \"layout\": " + text(layout) +
+  return "{\n  \"stopwalk\": " + text(program) + ",\n  \"layout\": " + text(layout) + records +
          ",\n  \"profile\": " + text(profile) + ",\n  \"stations\": " + lines(r.stations, stationOf) +
          ",\n  \"findings\": " + lines(r.findings, findingOf) + ",\n  \"summary\": " + text(summary) + "\n}";
 }

@@ -1,17 +1,28 @@
 #pragma once
 
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "core/audit/measure.h"
 #include "core/audit/report.h"
 
 namespace stopwalk::files {
 
+// The inspection records that an audit looked at.
+struct RecordsUsed {
+  std::string file;
+  std::size_t records = 0;
+  std::string head;                 // the hash of the last
+  std::vector<std::string> failed;  // devices that failed their last check
+};
+
 // A report and the file it is about.
 struct FiledReport {
   std::string file;    // as the user named it
   std::string sha256;  // of its bytes
   audit::Report report;
+  std::optional<RecordsUsed> records = std::nullopt;  // none: there were none
 };
 
 // Version 1 of the report, as docs/command-line.md has it: one object, without a line end. UTF-8, one station

@@ -1,4 +1,5 @@
 // Inspection rounds from the command line.
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "tests/app/command_line/program.h"
@@ -184,6 +185,96 @@ TEST_F(RoundCommand, StandardInputHasNoRecords) {
 TEST_F(RoundCommand, NoRecordsToVerifyIsToldAsNoFile) {
   EXPECT_EQ(round({"verify"}).exit, kNoFile);
   EXPECT_EQ(round({"show"}).exit, kDone);
+}
+
+TEST_F(RoundCommand, AuditShowsTheNextStopOfOneThatFailed) {
+  const auto audited = [&] { return runProgram({"audit", layout, "--format", "json"}); };
+  EXPECT_EQ(audited().err.find("inspection record"), std::string::npos);
+  EXPECT_FALSE(nlohmann::json::parse(audited().out).contains("records"));
+  open();
+  ASSERT_EQ(record("saw/stop", "fail").exit, kDone);
+  const Ran ran = audited();
+  EXPECT_NE(ran.err.find("2 inspection records taken into account; 1 device failed the last check"),
+            std::string::npos)
+      << ran.err;
+  const auto json = nlohmann::json::parse(ran.out);
+  EXPECT_EQ(json["records"]["failed"], nlohmann::json({"saw/stop"}));
+  EXPECT_EQ(json["records"]["records"], 2);
+  EXPECT_EQ(json["stations"][0]["id"], "saw/operator");
+  EXPECT_EQ(json["stations"][0]["stop"]["device"], "cut-off");
+  const auto& findings = json["findings"];
+  const auto found = std::ranges::find(findings, "failed-check", [](const auto& f) { return f["rule"]; });
+  ASSERT_NE(found, findings.end());
+  EXPECT_EQ((*found)["subject"], "saw/stop");
+  EXPECT_NE((*found)["text"].get<std::string>().find("2026-03-02"), std::string::npos);
+  EXPECT_NE(runProgram({"audit", layout}).out.find("failed at the last check: saw/stop"), std::string::npos);
+  EXPECT_NE(runProgram({"measure", layout, "--from", "saw/stop", "--to", "cut-off"})
+                .err.find("failed its last check"),
+            std::string::npos);
+
+  ASSERT_EQ(record("saw/stop", "pass").exit, kDone);
+  EXPECT_EQ(nlohmann::json::parse(audited().out)["stations"][0]["stop"]["device"], "saw/stop");
+}
+
+TEST_F(RoundCommand, ProfileSaysWhoMayCloseAFailureAndWhetherItCounts) {
+  write("ours.yaml",
+        "stopwalk_profile: 1\nid: ours\ninspection: {retest_by_another: true, failed_stops_count: "
+        "true}\n...\n");
+  std::string text = shop();
+  write("shop.layout.yaml", text.insert(text.find("\nunits:"), "\nprofile: ours.yaml"));
+  open();
+  record("saw/stop", "fail");
+  record("saw/stop", "pass");
+  const auto json = nlohmann::json::parse(runProgram({"audit", layout, "--format", "json"}).out);
+  EXPECT_EQ(json["records"]["failed"], nlohmann::json({"saw/stop"}));
+  EXPECT_EQ(json["stations"][0]["stop"]["device"], "saw/stop");
+}
+
+TEST_F(RoundCommand, DueFollowsFromTheRecords) {
+  EXPECT_EQ(round({"due"}).exit, kFailed) << "what was never recorded is overdue";
+  open();
+  for (const char* device : {"saw/stop", "cut-off"})
+    ASSERT_EQ(record(device, "pass",
+                     {"--check", "seen=yes", "--check", "pressed-running=yes", "--check",
+                      "stays-stopped-when-released=yes", "--check", "stays-stopped-when-power-returns=yes"})
+                  .exit,
+              kDone);
+  EXPECT_EQ(round({"due"}).out, "On 2026-03-02: 0 due, 0 of them overdue; next on 2026-04-02\n");
+  EXPECT_EQ(round({"due", "--on", "2026-04-02"}).exit, kDone);
+  const Ran late = round({"due", "--on", "2026-04-04"});
+  EXPECT_EQ(late.exit, kFailed);
+  EXPECT_NE(late.out.find("saw/stop: pressed, due 2026-04-02 (overdue by 2 days)\n"), std::string::npos)
+      << late.out;
+  const auto json = nlohmann::json::parse(round({"due", "--on", "2026-04-02", "--format", "json"}).out);
+  EXPECT_EQ(json["due"].size(), 2u);
+  EXPECT_EQ(json["due"][0]["overdue"], false);
+  EXPECT_EQ(round({"due", "--on", "soon"}).exit, kWrong);
+  EXPECT_EQ(round({"new", "--by", "Ada", "--due"}).exit, kFailed) << "nothing is due";
+  now = "2026-04-02T09:15:00+02:00";
+  EXPECT_EQ(round({"new", "--by", "Ada", "--due"}).exit, kDone);
+}
+
+TEST_F(RoundCommand, BundleHoldsThePeriod) {
+  open();
+  record("saw/stop", "fail", {"--corrective", "change it, all", "--owner", "Bo", "--second", "Cy Example"});
+  now = "2026-05-02T09:15:00+02:00";
+  record("saw/stop", "pass", {"--note", "later"});
+  const std::string out = path("records.csv");
+  const Ran ran = round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", out});
+  EXPECT_EQ(ran.exit, kDone) << ran.err;
+  const std::string csv = textOf(out);
+  EXPECT_NE(
+      csv.find("check,2,1,2026-03-02T09:15:00+01:00,saw,saw/stop,shop,Ada Example; Cy Example,Ada Example,"),
+      std::string::npos)
+      << csv;
+  EXPECT_NE(csv.find("\"change it, all\",Bo,"), std::string::npos);
+  EXPECT_NE(csv.find("\r\naudit,"), std::string::npos);
+  EXPECT_NE(csv.find(lastLine(round({"verify"}).out).substr(0, 64)), std::string::npos);
+  EXPECT_EQ(csv.find("later"), std::string::npos);
+  EXPECT_EQ(csv.find("open-action"), std::string::npos) << "the device has passed since";
+  EXPECT_EQ(round({"bundle", "--from", "2026-03-31", "--to", "2026-03-01", "--out", out}).exit, kWrong);
+  EXPECT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", path("a.txt")}).exit,
+            kWrong);
 }
 
 }  // namespace

@@ -1,0 +1,90 @@
+#include <algorithm>
+#include <memory>
+
+#include "app/command_line/output.h"
+#include "app/command_line/round_commands.h"
+#include "app/command_line/round_input.h"
+#include "app/command_line/table_rows.h"
+#include "core/files/inspection_json.h"
+#include "core/files/printable.h"
+
+namespace stopwalk::app {
+namespace {
+
+using inspection::Date;
+using inspection::Due;
+
+struct Options : RoundOptions {
+  std::string on;
+};
+
+std::string dueText(const Due& due, const inspection::DeviceState* state, Date day) {
+  std::string text = due.device + ": ";
+  if (due.what == Due::What::Retest)
+    return text + "failed on " + inspection::dateText(state->failed->on) +
+           "; mend it and check it again (overdue)\n";
+  text += std::string(word(due.what)) + ", ";
+  if (!due.on) return text + "never recorded (overdue)\n";
+  text += "due " + inspection::dateText(*due.on);
+  const int late = inspection::daysBetween(*due.on, day);
+  return text + (late > 0 ? " (overdue by " + counted(static_cast<std::size_t>(late), "day") + ")\n" : "\n");
+}
+
+std::vector<inspection::Check> lateActions(const inspection::Records& records, Date day) {
+  std::vector<inspection::Check> late;
+  for (const inspection::Check* c : inspection::openActions(records))
+    if (c->corrective->due && *c->corrective->due <= day) late.push_back(*c);
+  return late;
+}
+
+Exit due(const Options& options, Session& session) {
+  const auto asked =
+      options.on.empty() ? std::optional(nowOf(session.console).date) : inspection::parseDate(options.on);
+  if (!asked) {
+    session.console.err << "stopwalk: --on " << options.on << ": a date as 2026-03-02 is expected\n";
+    return Exit::Wrong;
+  }
+  const Date day = *asked;
+  const Inspected all = readInspected(options, session);
+  if (all.exit) return *all.exit;
+  const std::vector<std::string> ids = all.ids();
+  const auto states = inspection::statesOf(all.records(), all.schedule);
+  const std::vector<Due> list = inspection::dueOn(ids, states, all.schedule, day);
+  const std::vector<inspection::Check> actions = lateActions(all.records(), day);
+  const auto next = inspection::nextDue(ids, states, all.schedule, day);
+  const auto overdue =
+      std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +
+      std::ranges::count_if(actions, [&](const auto& c) { return *c.corrective->due < day; });
+  std::string text;
+  if (options.json()) {
+    text = files::dueJson({day, list, actions, next}) + "\n";
+  } else {
+    for (const Due& d : list) text += dueText(d, inspection::findState(states, d.device), day);
+    for (const inspection::Check& c : actions)
+      text += c.device + ": " + c.corrective->what + ", by " + c.corrective->owner + ", due " +
+              inspection::dateText(*c.corrective->due) + (*c.corrective->due < day ? " (overdue)\n" : "\n");
+    text += "On " + inspection::dateText(day) + ": " + std::to_string(list.size() + actions.size()) +
+            " due, " + std::to_string(overdue) + " of them overdue" +
+            (next ? "; next on " + inspection::dateText(*next) : std::string()) + "\n";
+    text = files::printable(text, "\n");
+  }
+  return std::max(overdue > 0 ? Exit::Failed : Exit::Done, writeResult(text, "", session));
+}
+
+}  // namespace
+
+void addRoundDue(CLI::App& round, Session& session) {
+  const auto options = std::make_shared<Options>();
+  CLI::App& c = *round.add_subcommand("due", "What is due, and what is overdue");
+  addRoundOptions(c, *options);
+  c.add_option("--on", options->on, "As of this day, such as 2026-03-02; default: today");
+  setExample(
+      c,
+      "stopwalk round due shop.layout.yaml --on 2026-03-02\n\n"
+      "Ends with 0 if nothing is overdue, 1 if something is, 2 if input or usage is wrong, 3 if a file "
+      "cannot\nbe read or written. What was never recorded is overdue.");
+  c.callback(
+      [options, &session] { session.command = [options, &session] { return due(*options, session); }; });
+}
+
+}  // namespace stopwalk::app

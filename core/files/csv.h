@@ -1,0 +1,12 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace stopwalk::files {
+
+// A row by RFC 4180: commas, CR LF, quotes doubled. What a terminal would obey becomes a replacement
+// character, and so does a line break.
+std::string csvRow(const std::vector<std::string>& cells);
+
+}  // namespace stopwalk::files
