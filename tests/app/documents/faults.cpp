@@ -8,10 +8,12 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdarg>
 #include <cstring>
 #include <filesystem>
+#include <map>
 #include <set>
 #include <vector>
 
@@ -40,6 +42,7 @@ struct State {
   std::set<int> handles;     // open ones of files under the folder
   std::set<ino_t> unsynced;  // files with bytes that were not synced
   std::set<ino_t> lost;      // and of which a sync failed: a later one that succeeds does not bring them back
+  std::map<ino_t, off_t> synced_bytes;  // of what a file holds, those that nothing can take back
   std::vector<Unsynced> changes;
   int backups = 0;
 };
@@ -69,11 +72,18 @@ ino_t inodeOf(int handle) {
   return ::fstat(handle, &s) == 0 ? s.st_ino : 0;
 }
 
+// Half of what was added since the last sync is lost.
+off_t leftOf(const struct stat& s) {
+  const auto synced = state.synced_bytes.find(s.st_ino);
+  const off_t kept = synced == state.synced_bytes.end() ? 0 : std::min(synced->second, s.st_size);
+  return kept + (s.st_size - kept) / 2;
+}
+
 void loseHalf(const std::set<ino_t>& files) {
   for (const auto& entry : fs::recursive_directory_iterator(state.folder)) {
     struct stat s {};
     if (entry.is_regular_file() && ::stat(entry.path().c_str(), &s) == 0 && files.contains(s.st_ino))
-      fs::resize_file(entry.path(), static_cast<std::uintmax_t>(s.st_size / 2));
+      fs::resize_file(entry.path(), static_cast<std::uintmax_t>(leftOf(s)));
   }
 }
 
@@ -137,6 +147,7 @@ void synced(int handle) {
   struct stat s {};
   if (::fstat(handle, &s) != 0) return;
   state.unsynced.erase(s.st_ino);
+  state.synced_bytes[s.st_ino] = s.st_size;
   if (!S_ISDIR(s.st_mode)) return;
   std::erase_if(state.changes, [&](const Unsynced& change) {
     struct stat folder {};
@@ -163,6 +174,9 @@ int openAs(const char* name, const char* path, int flags, mode_t mode) {
     if (fresh) {  // its number may have been that of a file that is gone
       state.unsynced.erase(inodeOf(handle));
       state.lost.erase(inodeOf(handle));
+      state.synced_bytes.erase(inodeOf(handle));
+    } else if (struct stat s{}; ::fstat(handle, &s) == 0 && !state.unsynced.contains(s.st_ino)) {
+      state.synced_bytes.emplace(s.st_ino, (flags & O_TRUNC) != 0 ? 0 : s.st_size);
     }
     if ((flags & O_TRUNC) != 0) state.unsynced.insert(inodeOf(handle));
   }
@@ -258,6 +272,14 @@ ssize_t write(int handle, const void* bytes, size_t size) {
   const ssize_t half = write_real(handle, bytes, size / 2);
   if (state.fault.manner != Manner::WriteShort) stop();
   return half;
+}
+
+int ftruncate(int handle, off_t size) noexcept {
+  if (isWatched(handle)) {
+    if (fails("ftruncate")) return -1;
+    state.unsynced.insert(inodeOf(handle));
+  }
+  return real<int (*)(int, off_t)>("ftruncate")(handle, size);
 }
 
 int fsync(int handle) {
