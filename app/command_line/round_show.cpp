@@ -72,7 +72,7 @@ std::string checkTable(const std::vector<Check>& checks, const inspection::Recor
   return text;
 }
 
-// What of a round's list is still to be done, in the order of the walk.
+// What of a round's list is still to be done.
 std::string roundText(const inspection::Round& round, const inspection::Records& records,
                       const TableStyle& style) {
   std::vector<std::string> left;
@@ -84,8 +84,7 @@ std::string roundText(const inspection::Round& round, const inspection::Records&
                      ", by " + round.by + " (" + round.of +
                      "): " + std::to_string(round.devices.size() - left.size()) + " of " +
                      counted(round.devices.size(), "device") + " checked.";
-  if (!left.empty())
-    text += " Still to come, in the order of the walk: " + audit::listed(left, left.size()) + ".";
+  if (!left.empty()) text += " Still to come: " + audit::listed(left, left.size()) + ".";
   return paragraph(text, 0, style);
 }
 
