@@ -33,7 +33,7 @@ void MainWindow::makeFileMenu() {
   menu.add(tr("&New"), QKeySequence::New, [this] { files_->startNew(); });
   menu.add(tr("&Open…"), QKeySequence::Open, [this] { files_->open(); });
   recent_menu_ = menu.addMenu(tr("Open &recent"));
-  QMenu* samples = menu.addMenu(tr("Open a s&ample"));
+  QMenu* samples = menu.addMenu(tr("Open a sa&mple"));
   for (const QString& sample : FileFlow::samples())
     samples->addAction(sample.section('.', 0, 0), [this, sample] { files_->openSample(sample); });
   menu.addSeparator();

@@ -1976,6 +1976,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Jetzt speichern; Platz schaffen oder die Rechte dieses Ordners richten.</translation>
     </message>
+    <message>
+        <source>Not saved: the file is write-protected, and is left as it is</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht gespeichert: Die Datei ist schreibgeschützt und bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>Save under another name, or take the protection off first.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter anderem Namen speichern, oder erst den Schreibschutz entfernen.</translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -3906,6 +3916,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die gesicherte Arbeit ist noch da</translation>
     </message>
+    <message>
+        <source>%1 is write-protected</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 ist schreibgeschützt</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::FirstMinutes</name>
@@ -4050,11 +4065,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Open &amp;recent</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>&amp;Zuletzt geöffnet</translation>
-    </message>
-    <message>
-        <source>Open a s&amp;ample</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Beispiel öffnen</translation>
     </message>
     <message>
         <source>&amp;Save</source>
@@ -4573,6 +4583,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>&amp;Language</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Spra&amp;che</translation>
+    </message>
+    <message>
+        <source>Open a sa&amp;mple</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Beispiel öffnen</translation>
     </message>
 </context>
 <context>

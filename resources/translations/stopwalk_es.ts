@@ -1976,6 +1976,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Guarde ahora; haga sitio o arregle los permisos de esta carpeta.</translation>
     </message>
+    <message>
+        <source>Not saved: the file is write-protected, and is left as it is</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se guardó: el archivo está protegido contra escritura y se deja como está</translation>
+    </message>
+    <message>
+        <source>Save under another name, or take the protection off first.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde con otro nombre, o quite antes la protección.</translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -3906,6 +3916,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>El trabajo conservado sigue ahí</translation>
     </message>
+    <message>
+        <source>%1 is write-protected</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 está protegido contra escritura</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::FirstMinutes</name>
@@ -4050,11 +4065,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Open &amp;recent</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Abrir &amp;reciente</translation>
-    </message>
-    <message>
-        <source>Open a s&amp;ample</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Abrir un e&amp;jemplo</translation>
     </message>
     <message>
         <source>&amp;Save</source>
@@ -4573,6 +4583,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>&amp;Language</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>Open a sa&amp;mple</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abrir un e&amp;jemplo</translation>
     </message>
 </context>
 <context>
