@@ -25,6 +25,7 @@ void addCheck(CLI::App& program, Session& session);
 void addMeasure(CLI::App& program, Session& session);
 void addPoster(CLI::App& program, Session& session);
 void addProfile(CLI::App& program, Session& session);
+void addReport(CLI::App& program, Session& session);
 void addRound(CLI::App& program, Session& session);
 
 // Refuses an empty text where `what` is expected.

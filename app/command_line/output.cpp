@@ -110,6 +110,13 @@ void Output::discard() {
   if (std::exchange(has_name_, false)) ::unlink(beside_.c_str());
 }
 
+bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session) {
+  std::error_code none;
+  if (input == "-" || !std::filesystem::equivalent(input, out, none)) return false;
+  session.console.err << "stopwalk: --out " << out << " is the layout itself; name another file\n";
+  return true;
+}
+
 Exit writeResult(const std::string& text, const std::string& file, Session& session) {
   Output output(file, session);
   output.write(text);

@@ -8,7 +8,9 @@
 #include "app/command_line/painting.h"
 #include "app/command_line/point_text.h"
 #include "app/command_line/profiles.h"
+#include "app/poster/novice_sheet.h"
 #include "app/poster/shop.h"
+#include "app/poster/texts.h"
 #include "app/poster/write_pages.h"
 #include "core/files/nearest.h"
 #include "core/files/printable.h"
@@ -22,6 +24,7 @@ struct Options {
   std::string layout, kinds;
   std::string room;
   bool all = false;
+  bool sheet = false;
   std::string viewer_up, at;
   std::string paper = "a3";
   std::string language = "en";
@@ -46,13 +49,14 @@ class PosterRun {
     if (!wish) return Exit::Wrong;
     const Input input = LayoutInput(options_.kinds, session_).read(options_.layout);
     if (!input.layout) return input.exit;
-    if (wouldReplace(options_.layout)) return Exit::Wrong;
+    if (wouldReplaceInput(options_.layout, options_.out, session_)) return Exit::Wrong;
     Profiles profiles(session_);
     const ChosenProfile& chosen = profiles.of(input);
     if (!chosen.profile) return chosen.exit;
     const auto rooms = roomsOf(*input.layout);
     if (rooms.empty()) return Exit::Wrong;
     const poster::Shop shop(*input.layout, input.kinds, *chosen.profile, files::sha256(input.text));
+    if (options_.sheet) return sheets(shop, rooms, *wish);
     std::vector<Made> made;
     for (const std::size_t room : rooms) {
       const Exit exit = add(made, shop, *input.layout, room, *wish);
@@ -66,13 +70,6 @@ class PosterRun {
   Exit wrong(const std::string& text) const {
     session_.console.err << "stopwalk: " << text << "\n";
     return Exit::Wrong;
-  }
-
-  bool wouldReplace(const std::string& file) const {
-    std::error_code none;
-    if (file == "-" || !std::filesystem::equivalent(file, options_.out, none)) return false;
-    wrong("--out " + options_.out + " is the layout itself; name another file");
-    return true;
   }
 
   std::optional<poster::Wish> wishOf() const {
@@ -143,6 +140,28 @@ class PosterRun {
     return Exit::Done;
   }
 
+  // A page for each machine of the rooms, in the order of the file.
+  Exit sheets(const poster::Shop& shop, const std::vector<std::size_t>& rooms,
+              const poster::Wish& wish) const {
+    poster::Document document;
+    document.family = wish.family;
+    document.language = QString::fromStdString(wish.languages.front().key());
+    document.title = wish.languages.front().say(poster::texts::kHowItStops);
+    document.subject = QString::fromStdString(shop.layout().site.name);
+    for (std::size_t m = 0; m < shop.layout().machines.size(); ++m) {
+      const auto room = shop.open().machine_rooms[m];
+      if (!room || std::ranges::find(rooms, *room) == rooms.end()) continue;
+      poster::Sheet sheet = poster::noviceSheet(shop, m, wish);
+      if (!sheet.page) return wrong(sheet.why_not.toStdString());
+      for (const QString& text : sheet.shortfalls)
+        session_.console.err << "stopwalk: " << text.toStdString() << "\n";
+      document.pages.push_back(std::move(*sheet.page));
+    }
+    if (document.pages.empty()) return wrong("there is no machine there, so no sheet; nothing was written");
+    std::vector<Made> made{{"", std::move(document)}};
+    return write(made);
+  }
+
   Exit write(std::vector<Made>& made) const {
     if (options_.format == "pdf") return writePdf(made);
     const std::size_t pages =
@@ -207,6 +226,9 @@ void addPoster(CLI::App& program, Session& session) {
   rooms->add_option("--room", options->room, "The room's id")->check(saysSomething("the id of a room"));
   rooms->add_flag("--all", options->all, "Every room indoors that has something to show");
   rooms->require_option(1);
+  c.add_flag("--sheet", options->sheet,
+             "Instead of posters a page for each machine of the rooms: how it stops, where the next stop and the "
+             "phone are; A4, or Letter with --paper letter");
   auto* up = c.add_option(
       "--viewer-up", options->viewer_up,
       "What the reader faces, in degrees counter-clockwise from the plan's right: up on the poster");

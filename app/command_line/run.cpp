@@ -75,6 +75,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   addMeasure(program, session);
   addPoster(program, session);
   addProfile(program, session);
+  addReport(program, session);
   addRound(program, session);
 
   // The parser would take what comes next for the value.

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "app/command_line/text_columns.h"
+#include "core/audit/accepted.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::app {
@@ -81,6 +82,7 @@ std::string findingList(const Report& report, const TableStyle& style) {
   for (const audit::Finding& f : report.findings) {
     std::string sentence = paragraph(f.text, 6, style);
     sentence.replace(0, 4, inked(std::string(audit::word(f.severity)), inkOf(f.severity), style));
+    if (f.accepted) sentence += paragraph(audit::acceptedText(*f.accepted), 6, style);
     text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }
   return text.empty() ? "No findings: the plan, as drawn and as entered, meets the chosen rules.\n" : text;

@@ -20,6 +20,7 @@ Layout withoutLists(const Layout& l) {
   head.unit = l.unit;
   head.profile = l.profile;
   head.house_rules = l.house_rules;
+  head.accepted_findings = l.accepted_findings;
   head.site = l.site;
   head.revision = l.revision;
   head.underlay = l.underlay;
@@ -31,6 +32,7 @@ void takeHead(Layout& layout, const Layout& head) {
   layout.unit = head.unit;
   layout.profile = head.profile;
   layout.house_rules = head.house_rules;
+  layout.accepted_findings = head.accepted_findings;
   layout.site = head.site;
   layout.revision = head.revision;
   layout.underlay = head.underlay;

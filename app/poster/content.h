@@ -71,6 +71,8 @@ struct Content {
   std::vector<geometry::Point> phones_here;  // in the plan
   PhoneWay phone;
   std::optional<PhoneWay> phone_after_hours;  // only where it is another
+  bool on_the_spot = false;  // the reader is at `viewer.at` itself, not before a wall: no words of it outside
+  std::string marked;        // id of a machine drawn heavier than the others
   bool empty() const { return groups.empty() && not_stops.empty(); }
 };
 
@@ -79,5 +81,10 @@ Content contentOf(const audit::Context& open, const audit::Context& after, std::
 
 // The way from where the reader stands, at the context's hours.
 PhoneWay phoneWayFrom(const Viewer& viewer, const audit::Context& context);
+
+// The doors that a path goes through, in its order, by the names of the rooms that it comes into; the open
+// air is empty.
+std::vector<std::string> roomsWalkedInto(const audit::Context& context,
+                                         const std::vector<geometry::Point>& path, std::size_t from_room);
 
 }  // namespace stopwalk::poster

@@ -16,7 +16,22 @@ std::string roomNamed(const audit::Context& context, const std::string& id) {
   return {};  // outside
 }
 
-// The doors that the path goes through, in its order, by the rooms that it comes into.
+audit::Status statusOf(floor::WalkStatus status) {
+  switch (status) {
+    case floor::WalkStatus::Walk:
+      return audit::Status::Walk;
+    case floor::WalkStatus::Narrow:
+      return audit::Status::Narrow;
+    case floor::WalkStatus::Unmeasured:
+      return audit::Status::Unmeasured;
+    case floor::WalkStatus::Unreachable:
+      break;
+  }
+  return audit::Status::Unreachable;
+}
+
+}  // namespace
+
 std::vector<std::string> roomsWalkedInto(const audit::Context& context, const std::vector<Point>& path,
                                          std::size_t from_room) {
   std::vector<std::pair<double, std::size_t>> crossed;  // how far along, which door
@@ -38,22 +53,6 @@ std::vector<std::string> roomsWalkedInto(const audit::Context& context, const st
   }
   return names;
 }
-
-audit::Status statusOf(floor::WalkStatus status) {
-  switch (status) {
-    case floor::WalkStatus::Walk:
-      return audit::Status::Walk;
-    case floor::WalkStatus::Narrow:
-      return audit::Status::Narrow;
-    case floor::WalkStatus::Unmeasured:
-      return audit::Status::Unmeasured;
-    case floor::WalkStatus::Unreachable:
-      break;
-  }
-  return audit::Status::Unreachable;
-}
-
-}  // namespace
 
 PhoneWay phoneWayFrom(const Viewer& viewer, const audit::Context& context) {
   PhoneWay way;

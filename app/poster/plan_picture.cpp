@@ -100,7 +100,7 @@ class Picture {
     for (const layout::Machine& m : layout_.machines) {
       if (!frame_(outline_).containsPoint(frame_(m.at), Qt::OddEvenFill)) continue;
       const QPolygonF shape = frame_(layout::outlineInPlan(m.footprint, m.at, m.turn));
-      Shape body = drawn(polygonPath(shape), inks().ink, 0.35);
+      Shape body = drawn(polygonPath(shape), inks().ink, m.id == content_.marked ? 1.0 : 0.35);
       body.fill = inks().machine;
       add(body);
       machines_.push_back({QString::fromStdString(m.name.empty() ? m.id : m.name), shape.boundingRect()});
@@ -210,12 +210,13 @@ class Picture {
 
   // The dot where the reader stands before the wall that the poster hangs on; up is through that wall.
   void youAreHere() {
-    const QPointF at = frame_(content_.viewer.at) + QPointF(0, 3);
+    const QPointF at = frame_(content_.viewer.at) + (content_.on_the_spot ? QPointF() : QPointF(0, 3));
     Shape ring = drawn(disc(at, 5), inks().selection, 0.9);
     ring.fill = kPaperWhite;
     add(ring);
     add(filled(disc(at, 2.4), inks().selection));
     keep(QRectF(at - QPointF(3, 3), QSizeF(6, 6)));
+    if (content_.on_the_spot) return;
     nameOutside(sayEach(languages_, texts::kYouAreHere).join(" / "), frame_(content_.viewer.at),
                 QPointF(0, -1), sizes_.name_cap * 1.2, true, inks().selection);
   }

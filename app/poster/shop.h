@@ -22,7 +22,10 @@ class Shop {
   Poster poster(std::size_t room, const std::optional<Viewer>& viewer, const Wish& wish) const;
   Content content(std::size_t room, const std::optional<Viewer>& viewer) const;
 
+  const layout::Layout& layout() const { return layout_; }
+  About about() const { return {layout_, sha256_}; }
   const audit::Context& open() const { return open_; }
+  const audit::Context& afterHours() const { return after_; }
 
  private:
   const layout::Layout& layout_;

@@ -52,6 +52,17 @@ inline constexpr const char* kOutside = QT_TRANSLATE_NOOP("poster", "outside");
 inline constexpr const char* kYouAreHere = QT_TRANSLATE_NOOP("poster", "You are here");
 inline constexpr const char* kTo = QT_TRANSLATE_NOOP("poster", "to %1");
 inline constexpr const char* kPhoneHere = QT_TRANSLATE_NOOP("poster", "Phone %1");
+inline constexpr const char* kHowItStops = QT_TRANSLATE_NOOP("poster", "How it stops");
+inline constexpr const char* kNoOwnStop = QT_TRANSLATE_NOOP("poster", "This machine has no stop of its own.");
+inline constexpr const char* kIfOutOfReach = QT_TRANSLATE_NOOP("poster", "If you cannot reach it");
+inline constexpr const char* kNextStop = QT_TRANSLATE_NOOP("poster", "%1: %2 from where you work.");
+inline constexpr const char* kNextStopIn = QT_TRANSLATE_NOOP("poster", "%1 in %3: %2 from where you work.");
+inline constexpr const char* kNextStopAtHand =
+    QT_TRANSLATE_NOOP("poster", "%1: at hand from where you work.");
+inline constexpr const char* kOfMachine = QT_TRANSLATE_NOOP("poster", "%1 on %2");
+inline constexpr const char* kNoNextStop = QT_TRANSLATE_NOOP("poster", "No other stop stops this machine.");
+inline constexpr const char* kNotMeasured = QT_TRANSLATE_NOOP(
+    "poster", "No way from where you work is known: the plan has none, or no place to work at.");
 inline constexpr const char* kRevision = QT_TRANSLATE_NOOP("poster", "Revision %1");
 inline constexpr const char* kNoRevision = QT_TRANSLATE_NOOP("poster", "No revision given");
 inline constexpr const char* kLayout = QT_TRANSLATE_NOOP("poster", "Layout %1");

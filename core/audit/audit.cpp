@@ -7,6 +7,7 @@
 #include <unordered_map>
 #include <unordered_set>
 
+#include "core/audit/accepted.h"
 #include "core/audit/context.h"
 
 namespace stopwalk::audit {
@@ -121,6 +122,7 @@ Report reportOf(const Context& context) {
     report.stations.push_back(stationReport(context, i));
   report.findings = findingsOf(context, context.profile);
   judge(report.stations, report.findings);
+  markAccepted(report.findings, layout.accepted_findings);
   return report;
 }
 

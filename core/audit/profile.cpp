@@ -150,6 +150,14 @@ std::string troubleOf(const layout::HouseRule& house) {
   return applyHouseRule(profile, house);
 }
 
+std::string troubleOf(const layout::AcceptedFinding& accepted) {
+  if (accepted.until.empty()) return "an accepted finding needs `until`: the last day that it is let stand";
+  if (findRule(accepted.rule)) return {};
+  std::vector<std::string> known;
+  for (const Rule* rule : rules()) known.push_back(rule->id);
+  return "there is no rule `" + accepted.rule + "`" + nearestName(accepted.rule, known);
+}
+
 Profile withHouseRules(Profile profile, const std::vector<layout::HouseRule>& house_rules) {
   const std::vector<Setting> before = profile.settings;
   for (const layout::HouseRule& house : house_rules) applyHouseRule(profile, house);

@@ -35,6 +35,9 @@ std::string applyLimit(Profile& profile, std::string_view text);
 // What is wrong with a house rule: no such rule, limit or value; empty: nothing.
 std::string troubleOf(const layout::HouseRule& house);
 
+// What is wrong with an accepted finding: no such rule, no last day; empty: nothing.
+std::string troubleOf(const layout::AcceptedFinding& accepted);
+
 // The profile as a workshop keeps it. Its id says that it does; what cannot be applied is left out.
 Profile withHouseRules(Profile profile, const std::vector<layout::HouseRule>& house_rules);
 

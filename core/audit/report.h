@@ -21,6 +21,14 @@ struct Basis {
   bool operator==(const Basis&) const = default;
 };
 
+// Who lets a finding stand, why, and until when.
+struct Acceptance {
+  std::string reason;
+  std::string by;
+  std::string until;  // 2026-12-31: the last day
+  bool operator==(const Acceptance&) const = default;
+};
+
 struct Finding {
   std::string rule;
   Severity severity = Severity::Fail;
@@ -31,6 +39,7 @@ struct Finding {
   std::string unit;  // "m", "s", "%", "" for a count
   std::string text;  // a whole sentence that a shop manager can act on
   Basis basis;
+  std::optional<Acceptance> accepted = {};  // whether its day has passed, the reader knows
 };
 
 enum class Status { AtHand, Walk, Narrow, Unreachable, None, Unmeasured };

@@ -108,6 +108,11 @@ struct Manner<layout::HouseRule> {
   static constexpr bool kBlock = false;
 };
 template <>
+struct Manner<layout::AcceptedFinding> {
+  static constexpr const char* kName = "an accepted finding";
+  static constexpr bool kBlock = false;
+};
+template <>
 struct Manner<layout::Layout> {
   static constexpr const char* kName = "a layout";
   static constexpr bool kBlock = true;
@@ -243,12 +248,22 @@ void describe(V& v, T& house) {
   v.text("reason", house.reason, Need::Optional);
 }
 
+template <class V, Is<layout::AcceptedFinding> T>
+void describe(V& v, T& accepted) {
+  v.text("rule", accepted.rule, Need::Required);
+  v.text("subject", accepted.subject, Need::Required);
+  v.text("reason", accepted.reason, Need::Required);
+  v.text("by", accepted.by, Need::Required);
+  v.date("until", accepted.until);
+}
+
 template <class V, Is<layout::Layout> T>
 void describe(V& v, T& plan) {
   v.format("stopwalk_layout");
   v.unit("units", plan.unit);
   v.text("profile", plan.profile, Need::Optional);
   v.list("house_rules", plan.house_rules);
+  v.list("accepted_findings", plan.accepted_findings);
   v.thing("site", plan.site);
   v.thing("revision", plan.revision);
   v.thing("underlay", plan.underlay);

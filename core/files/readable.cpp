@@ -127,7 +127,9 @@ class ReadableCheck {
   void list(std::string_view, const std::vector<Thing>& things) {
     for (const Thing& thing : things) {
       look(thing);
-      if constexpr (std::is_same_v<Thing, layout::HouseRule>) want(audit::troubleOf(thing).empty());
+      if constexpr (std::is_same_v<Thing, layout::HouseRule> ||
+                    std::is_same_v<Thing, layout::AcceptedFinding>)
+        want(audit::troubleOf(thing).empty());
     }
   }
 

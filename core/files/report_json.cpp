@@ -69,15 +69,17 @@ Json stationOf(const audit::StationReport& s) {
 }
 
 Json findingOf(const audit::Finding& f) {
-  return {{"rule", f.rule},
-          {"severity", word(f.severity)},
-          {"subject", f.subject},
-          {"room", named(f.room)},
-          {"measured", number(f.measured)},
-          {"limit", number(f.limit)},
-          {"unit", f.unit},
-          {"text", f.text},
-          {"basis", {{"kind", word(f.basis.kind)}, {"reference", f.basis.reference}}}};
+  Json json = {{"rule", f.rule},
+               {"severity", word(f.severity)},
+               {"subject", f.subject},
+               {"room", named(f.room)},
+               {"measured", number(f.measured)},
+               {"limit", number(f.limit)},
+               {"unit", f.unit},
+               {"text", f.text},
+               {"basis", {{"kind", word(f.basis.kind)}, {"reference", f.basis.reference}}}};
+  if (const auto& a = f.accepted) json["accepted"] = {{"reason", a->reason}, {"by", a->by}, {"until", a->until}};
+  return json;
 }
 
 template <class Things, class Write>

@@ -217,6 +217,9 @@ void readThing(Reading& reading, Node node, Thing& thing, const std::string& sco
   if constexpr (std::is_same_v<Thing, layout::HouseRule>)
     if (std::string wrong = audit::troubleOf(thing); !thing.rule.empty() && !wrong.empty())
       reading.problems.error(node.begin(), std::move(wrong));
+  if constexpr (std::is_same_v<Thing, layout::AcceptedFinding>)
+    if (std::string wrong = audit::troubleOf(thing); !thing.rule.empty() && !wrong.empty())
+      reading.problems.error(node.begin(), std::move(wrong));
   if (reading.problems.hasErrors()) return;  // there will be no layout
   FieldTexts texts(reading.unit, !scope.empty());
   describe(texts, std::as_const(thing));

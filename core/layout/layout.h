@@ -192,10 +192,22 @@ struct HouseRule {
   bool operator==(const HouseRule&) const = default;
 };
 
+// A finding that somebody has looked at and lets stand, for a time. It stays a finding and stays visible.
+struct AcceptedFinding {
+  std::string rule;     // id
+  std::string subject;  // id of what the finding is about, such as `saw-2/operator`
+  std::string reason;
+  std::string by;
+  std::string until;  // the last day it is let stand, such as 2026-12-31
+  Kept kept;
+  bool operator==(const AcceptedFinding&) const = default;
+};
+
 struct Layout {
   LengthUnit unit = LengthUnit::Millimetre;
   std::string profile;                 // empty: the default profile
   std::vector<HouseRule> house_rules;  // go before the profile's
+  std::vector<AcceptedFinding> accepted_findings;
   Site site;
   std::optional<Revision> revision;
   std::optional<Underlay> underlay;

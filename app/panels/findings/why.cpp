@@ -40,6 +40,10 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   if (rule) line(tr("To mend it:"), escaped(rule->mend));
   line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));
   if (rule) line(tr("What it means:"), escaped(rule->meaning));
+  if (finding->accepted)
+    line(tr("Let stand:"), tr("by %1 until %2: %3")
+                               .arg(escaped(finding->accepted->by), escaped(finding->accepted->until),
+                                    escaped(finding->accepted->reason)));
   line(tr("Basis:"), escaped(audit::basisText(finding->basis)));
   setHtml(html);
 }

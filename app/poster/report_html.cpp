@@ -1,0 +1,240 @@
+#include "app/poster/report_html.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/audit/accepted.h"
+#include "core/audit/measure.h"
+#include "core/audit/wording.h"
+
+namespace stopwalk::poster {
+namespace {
+
+QString escaped(const std::string& text) {
+  return QString::fromStdString(text).toHtmlEscaped();
+}
+
+using Cells = QStringList;
+
+// One table; its head is repeated on each page that it reaches.
+class Table {
+ public:
+  Table(QString title, Cells head) : title_(std::move(title)), head_(std::move(head)) {}
+  void add(const Cells& cells) { rows_ << "<tr><td>" + cells.join("</td><td>") + "</td></tr>"; }
+  QString html(const QString& if_empty) const {
+    const QString title = "<h2>" + title_ + "</h2>";
+    if (rows_.isEmpty()) return title + "<p>" + if_empty + "</p>";
+    return title + "<table border=\"1\" cellspacing=\"0\" cellpadding=\"3\" width=\"100%\"><thead><tr><th>" +
+           head_.join("</th><th>") + "</th></tr></thead><tbody>" + rows_.join("\n") + "</tbody></table>";
+  }
+
+ private:
+  QString title_;
+  Cells head_;
+  QStringList rows_;
+};
+
+class Html {
+ public:
+  explicit Html(const ReportMatter& matter)
+      : m_(matter), open_(matter.shop.open()), layout_(matter.shop.layout()) {}
+
+  QString whole(const QString& plan_src) const {
+    return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + title() +
+           "</title><style>" + kStyle + (plan_src.startsWith("data:") ? kOnScreen : "") +
+           "</style></head><body><h1>" + title() + "</h1>" + identity() + caution() + summary() +
+           "<h2>The plan</h2><p>Each station as it was judged, its walk to its stop (dark) and to the phone "
+           "(blue, dashed).</p><p><img src=\"" +
+           plan_src + "\" width=\"640\" alt=\"Plan of the layout with the stations' walks\"></p>" +
+           findings() + accepted() + stations() + machines() + stops() + tapeChecks() + rulesTable() +
+           caution() + "</body></html>";
+  }
+
+ private:
+  // Paper has its own margins and letters.
+  static constexpr const char* kOnScreen =
+      "body{font-family:sans-serif;font-size:10pt;color:#1F2328;max-width:60em;margin:2em auto;padding:0 "
+      "1em}";
+  static constexpr const char* kStyle =
+      "h1{font-size:18pt}h2{font-size:13pt}table{border-collapse:collapse;width:100%}"
+      "th{background-color:#E0E6EC;text-align:left}td,th{padding:3px;vertical-align:top}"
+      ".caution{border:2px solid #9B2423;padding:6px}img{max-width:100%}";
+
+  QString title() const { return "Stop audit: " + escaped(layout_.site.name); }
+
+  QString identity() const {
+    QStringList lines;
+    if (!layout_.site.address.empty()) lines << escaped(layout_.site.address);
+    if (layout_.revision) {
+      QString revision = "Revision " + QString::number(layout_.revision->number);
+      for (const std::string& part : {layout_.revision->date, layout_.revision->by, layout_.revision->reason})
+        if (!part.empty()) revision += ", " + escaped(part);
+      lines << revision;
+    } else {
+      lines << "The layout gives no revision.";
+    }
+    lines << "Layout file " + escaped(m_.file) + ", SHA-256 " + escaped(m_.sha256);
+    lines << "Profile " + escaped(m_.report.profile) + "; doors as " +
+                 escaped(std::string(audit::word(m_.report.hours))) + "; printed " +
+                 m_.today.toString(Qt::ISODate);
+    return "<p>" + lines.join("<br>") + "</p>";
+  }
+
+  static QString caution() {
+    return "<p class=\"caution\"><b>Caution.</b> This report checks a drawing, as drawn and as entered, "
+           "against chosen "
+           "rules; it certifies no machine, stop or room, and is no opinion on compliance. Local codes, the "
+           "machine's "
+           "maker, the authority having jurisdiction and licensed people come first. Never rely on a stop as "
+           "a guard. "
+           "Test a stop only as the maker and the shop's procedure say, with the work clear. Anyone may "
+           "press any "
+           "stop.</p>";
+  }
+
+  QString summary() const {
+    const auto& r = m_.report;
+    const auto verdicts = [&](audit::Verdict v) {
+      return QString::number(std::ranges::count(r.stations, v, &audit::StationReport::verdict));
+    };
+    return "<h2>Summary</h2><p>" + QString::number(r.machines) + " machines, " +
+           QString::number(r.stations.size()) + " stations, " + QString::number(r.devices) +
+           " devices. Stations: " + verdicts(audit::Verdict::Fails) + " with a failing finding, " +
+           verdicts(audit::Verdict::Warns) + " with a warning, " + verdicts(audit::Verdict::Meets) +
+           " with neither. Findings: " + QString::number(r.count(audit::Severity::Fail)) + " fail, " +
+           QString::number(r.count(audit::Severity::Warn)) + " warn, " +
+           QString::number(r.count(audit::Severity::Note)) +
+           " note.</p><p>Where a station meets the rules, the plan as drawn and as entered meets the rules "
+           "that were "
+           "chosen; nothing more is meant.</p>";
+  }
+
+  QString findings() const {
+    Table table("Findings", {"", "Finding", "Rule and basis"});
+    for (const audit::Finding& f : m_.report.findings) {
+      QString text = escaped(f.text);
+      if (f.accepted) text += "<br><i>" + acceptance(*f.accepted) + "</i>";
+      table.add({"<b>" + escaped(std::string(audit::word(f.severity))) + "</b>", text,
+                 escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
+    }
+    return table.html("No findings: the plan, as drawn and as entered, meets the chosen rules.");
+  }
+
+  QString acceptance(const audit::Acceptance& a) const {
+    const QDate last = QDate::fromString(QString::fromStdString(a.until), Qt::ISODate);
+    QString text = escaped(audit::withCapital(audit::acceptedText(a)));
+    if (!last.isValid() || last < m_.today)
+      text = "<b>No longer accepted, the last day has passed.</b> " + text;
+    return text;
+  }
+
+  QString accepted() const {
+    Table table("Accepted findings", {"Rule", "About", "Why, by whom, until when"});
+    for (const audit::Finding& f : m_.report.findings)
+      if (f.accepted) table.add({escaped(f.rule), escaped(f.subject), acceptance(*f.accepted)});
+    for (const layout::AcceptedFinding& a : audit::notNeeded(layout_.accepted_findings, m_.report.findings))
+      table.add({escaped(a.rule), escaped(a.subject),
+                 "No such finding any more. " + acceptance({a.reason, a.by, a.until})});
+    return table.html("None.");
+  }
+
+  QString walk(const audit::Nearest& n) const {
+    switch (n.status) {
+      case audit::Status::AtHand:
+        return "at hand";
+      case audit::Status::Walk:
+      case audit::Status::Narrow:
+        return escaped(audit::lengthText(n.walk_m.value_or(0), m_.report.unit)) +
+               (n.status == audit::Status::Narrow ? ", narrow" : "");
+      default:
+        return escaped(std::string(audit::word(n.status)));
+    }
+  }
+
+  QString stations() const {
+    Table table("Stations", {"Station", "", "Nearest stop", "Walk", "At rest after", "Phone", "Clear width"});
+    for (const audit::StationReport& s : m_.report.stations)
+      table.add(
+          {escaped(s.name), escaped(std::string(audit::word(s.verdict))), escaped(s.stop.name), walk(s.stop),
+           s.stop.seconds && s.stop.run_down_s ? escaped(audit::secondsText(*s.stop.seconds)) : "not known",
+           walk(s.phone),
+           s.phone.clear_width_m ? escaped(audit::lengthText(*s.phone.clear_width_m, m_.report.unit)) : ""});
+    return table.html("The layout has no station.");
+  }
+
+  QString machines() const {
+    Table table("Machines", {"Machine", "Room", "Stations", "Stops on it", "After the stop"});
+    for (std::size_t i = 0; i < layout_.machines.size(); ++i) {
+      const layout::Machine& machine = layout_.machines[i];
+      QStringList stations, devices;
+      for (const layout::Station& s : machine.stations) stations << escaped(std::string(audit::word(s.role)));
+      for (const audit::DeviceEntry& d : open_.devices)
+        if (d.machine == i && d.kind->counts_as_stop) devices << escaped(d.kind->label);
+      table.add({escaped(open_.name(machine)),
+                 open_.machine_rooms[i] ? escaped(open_.roomName(*open_.machine_rooms[i])) : "none",
+                 stations.join(", "), devices.isEmpty() ? "none" : devices.join(", "),
+                 escaped(machine.after_stop)});
+    }
+    return table.html("The layout has no machine.");
+  }
+
+  QString stops() const {
+    Table table("Stops and starts", {"Device", "Kind", "Stops", "Height", "Run-down"});
+    for (std::size_t d = 0; d < open_.devices.size(); ++d) {
+      const audit::DeviceEntry& device = open_.devices[d];
+      std::vector<std::string> stopped;
+      for (std::size_t i = 0; i < layout_.machines.size(); ++i)
+        if (open_.relation.stops(d, i)) stopped.push_back(open_.name(layout_.machines[i]));
+      const bool counts = device.kind->counts_as_stop;
+      table.add(
+          {escaped(device.id), escaped(device.kind->label),
+           !counts           ? "nothing: it is no stop"
+           : stopped.empty() ? "nothing"
+                             : escaped(audit::listed(stopped, 6)),
+           device.device->height ? escaped(audit::lengthText(*device.device->height / 1000, m_.report.unit))
+                                 : "not given",
+           device.device->run_down ? escaped(audit::secondsText(*device.device->run_down)) : "not given"});
+    }
+    return table.html("The layout has no device.");
+  }
+
+  QString tapeChecks() const {
+    Table table("Tape checks", {"From", "To", "Taped", "Measured on the plan", "When, by whom"});
+    for (const layout::TapeCheck& t : layout_.tape_checks) {
+      const audit::Measured measured = audit::measure(layout_, m_.kinds, t.from, t.to);
+      table.add({escaped(t.from), escaped(t.to), escaped(audit::lengthText(t.taped / 1000, m_.report.unit)),
+                 measured.walk.found()
+                     ? escaped(audit::lengthText(measured.walk.length_mm / 1000, m_.report.unit))
+                     : escaped(measured.why_not + measured.unknown),
+                 escaped(t.date) + (t.by.empty() ? "" : ", " + escaped(t.by))});
+    }
+    return table.html("Nobody has yet held a walk of the plan against a tape.");
+  }
+
+  QString rulesTable() const {
+    Table table("Rules", {"Rule", "", "Limits", "Basis"});
+    for (const audit::Rule* rule : audit::rules()) {
+      const audit::Setting& setting = m_.profile.of(*rule);
+      QStringList limits;
+      for (std::size_t i = 0; i < rule->limits.size(); ++i)
+        limits << escaped(rule->limits[i].name) + ": " + QString::number(setting.limits[i]) + " " +
+                      escaped(rule->limits[i].unit);
+      table.add({escaped(rule->id) + "<br>" + escaped(rule->finds),
+                 setting.on ? escaped(std::string(audit::word(setting.severity))) : "off",
+                 limits.join("<br>"), escaped(audit::basisText(setting.basis))});
+    }
+    return table.html("");
+  }
+
+  const ReportMatter& m_;
+  const audit::Context& open_;
+  const layout::Layout& layout_;
+};
+
+}  // namespace
+
+QString reportHtml(const ReportMatter& matter, const QString& plan_src) {
+  return Html(matter).whole(plan_src);
+}
+
+}  // namespace stopwalk::poster

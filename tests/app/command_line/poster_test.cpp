@@ -1,0 +1,177 @@
+// What the poster and report commands refuse, and how they write.
+#include "tests/app/command_line/program.h"
+
+namespace stopwalk::app {
+namespace {
+
+std::string room(const std::string& name, const std::string& machines) {
+  return "stopwalk_layout: 1\nunits: mm\nsite: {name: A shop}\nrooms:\n  - {id: a, name: " + name +
+         ", outline: [[0, 0], [12000, 0], [12000, 9000], [0, 9000]]}\n  - {id: bare, name: Bare, outline: "
+         "[[12200, 0], "
+         "[15000, 0], [15000, 3000], [12200, 3000]]}\n" +
+         machines + "...\n";
+}
+
+std::string machinesWithStops(int count, const std::string& name = "M") {
+  std::string text = "machines:\n";
+  for (int i = 0; i < count; ++i) {
+    const int x = 1000 + (i % 10) * 1100, y = 1500 + (i / 10) * 1300;
+    text +=
+        "  - {id: m" + std::to_string(i) + ", name: " + name + " " + std::to_string(i) + ", at: [" +
+        std::to_string(x) + ", " + std::to_string(y) +
+        "], footprint: {width: 500, depth: 400}, stations: [{id: operator, role: operator, at: [0, -700]}], "
+        "devices: [{id: stop, kind: mushroom-button, at: [0, -200], height: 1000}]}\n";
+  }
+  return text;
+}
+
+class Poster : public InFolder {
+ protected:
+  Ran poster(const std::string& layout, std::vector<std::string> more) {
+    std::vector<std::string> args{"poster", layout};
+    args.insert(args.end(), more.begin(), more.end());
+    return runProgram(args);
+  }
+  std::string shopFile() { return write("shop.layout.yaml", room("Hall", machinesWithStops(3))); }
+};
+
+TEST_F(Poster, IsWrittenWholeAndIsAPdf) {
+  const Ran ran = poster(shopFile(), {"--room", "a", "--out", path("a.pdf")});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_TRUE(textOf(path("a.pdf")).starts_with("%PDF-"));
+  EXPECT_EQ(names().size(), 2u);
+}
+
+TEST_F(Poster, IsTheSameToTheByteEachTimeButForItsTime) {
+  const std::string layout = shopFile();
+  for (const char* name : {"a.svg", "b.svg"})
+    EXPECT_EQ(poster(layout, {"--room", "a", "--format", "svg", "--out", path(name)}).exit, 0);
+  EXPECT_EQ(textOf(path("a.svg")), textOf(path("b.svg")));
+}
+
+TEST_F(Poster, AllRoomsGiveAFileEachAsPictures) {
+  const Ran ran = poster(shopFile(), {"--all", "--format", "png", "--dpi", "36", "--out", path("p.png")});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_NE(ran.err.find("no poster of Bare: there is no machine and no stop in it"), std::string::npos);
+  EXPECT_TRUE(textOf(path("p.png")).starts_with("\x89PNG"));
+}
+
+TEST_F(Poster, OfAnEmptyRoomIsRefused) {
+  const Ran ran = poster(shopFile(), {"--room", "bare", "--out", path("b.pdf")});
+  EXPECT_EQ(ran.exit, 2);
+  EXPECT_EQ(ran.err, "stopwalk: no poster of Bare: there is no machine and no stop in it\n");
+  EXPECT_EQ(names().size(), 1u);
+}
+
+TEST_F(Poster, OfSixtyStopsShowsThemAll) {
+  const std::string layout = write("many.layout.yaml", room("Hall", machinesWithStops(60)));
+  const Ran ran = poster(layout, {"--room", "a", "--paper", "a2", "--format", "svg", "--out", path("m.svg")});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  std::string all;
+  for (const std::string& name : names())
+    if (name.ends_with(".svg")) all += textOf(path(name));
+  for (int i = 0; i < 60; ++i) EXPECT_NE(all.find(">M " + std::to_string(i) + "<"), std::string::npos) << i;
+}
+
+TEST_F(Poster, OfNamesOfTwoHundredLettersIsWhole) {
+  std::string name;
+  while (name.size() < 200) name += "Longname";
+  const std::string layout = write("long.layout.yaml", room(name, machinesWithStops(3, name)));
+  const Ran ran = poster(layout, {"--room", "a", "--out", path("l.pdf")});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_NE(ran.err.find("the room's name is too long for the header's letters"), std::string::npos);
+}
+
+TEST_F(Poster, ThatDoesNotFitNamesThePaperThatWould) {
+  const std::string layout = write("wide.layout.yaml",
+                                   "stopwalk_layout: 1\nunits: m\nsite: {name: A shop}\nrooms:\n  - {id: a, "
+                                   "name: Hangar, outline: [[0, 0], [70, 0], "
+                                   "[70, 40], [0, 40]]}\nmachines:\n  - {id: m, name: Saw, at: [30, 20], "
+                                   "footprint: {width: 1, depth: 1}, stations: "
+                                   "[{id: operator, role: operator, at: [0, -1]}], devices: [{id: stop, "
+                                   "kind: mushroom-button, at: [0, -0.5], "
+                                   "height: 1}]}\n...\n");
+  const Ran ran = poster(layout, {"--room", "a", "--paper", "a4", "--out", path("w.pdf")});
+  EXPECT_EQ(ran.exit, 2);
+  EXPECT_NE(ran.err.find("does not fit on A4 at 1:250"), std::string::npos) << ran.err;
+  EXPECT_NE(ran.err.find(" would do"), std::string::npos) << ran.err;
+  EXPECT_EQ(names().size(), 1u);
+}
+
+TEST_F(Poster, WhereNothingCanBeWrittenLeavesNothing) {
+  const Ran ran = poster(shopFile(), {"--room", "a", "--out", path("no-such-folder/a.pdf")});
+  EXPECT_EQ(ran.exit, 3);
+  EXPECT_NE(ran.err.find("no-such-folder"), std::string::npos);
+  EXPECT_EQ(poster(shopFile(), {"--room", "a", "--out", "/dev/full"}).exit, 3);
+  EXPECT_EQ(names().size(), 1u);
+}
+
+TEST_F(Poster, NeverGoesOverTheLayoutItself) {
+  const std::string layout = shopFile();
+  EXPECT_EQ(poster(layout, {"--room", "a", "--out", layout}).exit, 2);
+  EXPECT_TRUE(textOf(layout).starts_with("stopwalk_layout"));
+}
+
+TEST_F(Poster, WrongWordsAreTold) {
+  const std::string layout = shopFile(), out = path("x.pdf");
+  const auto says = [&](std::vector<std::string> more, const std::string& text) {
+    more.insert(more.end(), {"--out", out});
+    const Ran ran = poster(layout, more);
+    EXPECT_EQ(ran.exit, 2);
+    EXPECT_NE(ran.err.find(text), std::string::npos) << ran.err;
+  };
+  says({"--room", "bar"}, "did you mean");
+  says({"--room", "nowhere"}, "there is no room `nowhere`; there is a or bare");
+  says({"--room", "a", "--font", "No Such Letters"}, "there is no font `No Such Letters` here");
+  says({"--room", "a", "--language", "xx"}, "one of en, es or de is expected");
+  says({"--room", "a", "--language", "en,es,de"}, "two with a comma");
+  says({"--room", "a", "--at", "here"}, "a place x,y in the file's unit is expected");
+  says({"--room", "a", "--viewer-up", "north"}, "degrees from -360 to 360 are expected");
+  says({"--all", "--at", "0,0"}, "it goes with --room");
+  EXPECT_EQ(names().size(), 1u);
+}
+
+TEST_F(Poster, SheetsAreAPageForEachMachine) {
+  const Ran ran = poster(shopFile(), {"--all", "--sheet", "--out", path("s.pdf")});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_NE(textOf(path("s.pdf")).find("/Count 3"), std::string::npos);
+}
+
+TEST_F(Poster, IsHeldAgainstTheLayoutByItsHash) {
+  const std::string layout = shopFile();
+  ASSERT_EQ(poster(layout, {"--room", "a", "--format", "svg", "--out", path("a.svg")}).exit, 0);
+  const std::string svg = textOf(path("a.svg"));
+  const auto at = svg.find("Layout ");
+  ASSERT_NE(at, std::string::npos);
+  const std::string hash = svg.substr(at + 7, 12);
+  EXPECT_EQ(runProgram({"check", layout, "--poster", hash}).exit, 0);
+  write("shop.layout.yaml", room("Hall", machinesWithStops(4)));
+  EXPECT_EQ(runProgram({"check", layout, "--poster", hash}).exit, 1);
+  EXPECT_EQ(runProgram({"check", layout, "--poster", "abc"}).exit, 2);
+}
+
+class ReportOnPaper : public InFolder {};
+
+TEST_F(ReportOnPaper, HoldsTheFindingsTheAcceptedOnesAndTheCaution) {
+  std::string text = room("Hall", machinesWithStops(3));
+  text.insert(text.find("rooms:"),
+              "accepted_findings:\n  - {rule: no-room-cut-off, subject: a, reason: The line is laid in May, by: A. "
+              "Tester, until: "
+              "2020-05-31}\n");
+  const std::string layout = write("shop.layout.yaml", text);
+  ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
+  const std::string html = textOf(path("r.html"));
+  for (const char* part : {"M 0, operator", "The line is laid in May", "A. Tester", "No longer accepted",
+                           "Caution.", "data:image/png;base64,", "SHA-256", "Tape checks"})
+    EXPECT_NE(html.find(part), std::string::npos) << part;
+}
+
+TEST_F(ReportOnPaper, IsAPdfWithPages) {
+  const std::string layout = write("shop.layout.yaml", room("Hall", machinesWithStops(30)));
+  const Ran ran = runProgram({"report", layout, "--out", path("r.pdf")});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_TRUE(textOf(path("r.pdf")).starts_with("%PDF-"));
+}
+
+}  // namespace
+}  // namespace stopwalk::app
