@@ -19,11 +19,6 @@ void printFaults(const Input& input, const audit::Report& report, Session& sessi
   if (!faults.empty()) print(files::faultsAt(input.text, input.file, faults), session);
 }
 
-struct Report {
-  std::optional<files::FiledReport> filed;
-  Exit exit = Exit::Done;  // why there is none
-};
-
 // What the records beside a layout say. Not good: they are there, and cannot be read.
 struct Records {
   bool good = true;
@@ -46,26 +41,33 @@ Records recordsFor(const std::string& layout_file, const inspection::Schedule& s
   return records;
 }
 
-Report reportOn(const std::string& file, const AuditOptions& options,
-                const std::optional<audit::Profile>& asked, Session& session) {
-  const Input input = LayoutInput(options.kinds, session).read(file);
-  if (!input.layout) return {{}, input.exit};
-  Profiles profiles(session);
-  ChosenProfile chosen = asked ? ChosenProfile{asked, Exit::Done} : profiles.of(input);
-  if (!chosen.profile) return {{}, chosen.exit};
-  // A profile that is asked for goes before what the layout says of itself.
-  if (!asked) chosen.profile = audit::withHouseRules(std::move(*chosen.profile), input.layout->house_rules);
-  if (!applyLimits(*chosen.profile, options, session)) return {{}, Exit::Wrong};
-  const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
-  const Records records = recordsFor(file, chosen.profile->inspection, session);
-  if (!records.good) return {{}, Exit::NoFile};
-  audit::Report report = audit::audit(*input.layout, input.kinds, *chosen.profile, hours, records.failed);
-  session.log.debug("audited {} by {}: {} findings", file, report.profile, report.findings.size());
-  printFaults(input, report, session);
-  return {files::FiledReport{file, files::sha256(input.text), std::move(report), records.used}, Exit::Done};
-}
-
 }  // namespace
+
+AuditedInput auditInput(const std::string& file, const AuditOptions& options,
+                        const std::optional<audit::Profile>& asked, Session& session) {
+  AuditedInput done;
+  done.input = LayoutInput(options.kinds, session).read(file);
+  const auto without = [&](Exit exit) {
+    done.exit = exit;
+    return std::move(done);
+  };
+  if (!done.input.layout) return without(done.input.exit);
+  Profiles profiles(session);
+  ChosenProfile chosen = asked ? ChosenProfile{asked, Exit::Done} : profiles.of(done.input);
+  if (!chosen.profile) return without(chosen.exit);
+  // A profile that is asked for goes before what the layout says of itself.
+  done.profile = asked ? *asked : audit::withHouseRules(*chosen.profile, done.input.layout->house_rules);
+  if (!applyLimits(done.profile, options, session)) return without(Exit::Wrong);
+  const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
+  const Records records = recordsFor(file, done.profile.inspection, session);
+  if (!records.good) return without(Exit::NoFile);
+  done.report = audit::audit(*done.input.layout, done.input.kinds, done.profile, hours, records.failed);
+  done.records = records.used;
+  session.log.debug("audited {} by {}: {} findings", file, done.report->profile,
+                    done.report->findings.size());
+  printFaults(done.input, *done.report, session);
+  return done;
+}
 
 bool applyLimits(audit::Profile& profile, const AuditOptions& options, Session& session) {
   bool good = true;
@@ -84,10 +86,12 @@ Audited auditLayout(const std::string& file, const AuditOptions& options,
   const Console console{session.console.in, session.console.out, told};
   const auto log = logTo(told, session.log.level());
   Session own{console, *log, told, {}};
-  const Report report = reportOn(file, options, asked, own);
-  if (!report.filed) return {told.str(), "", {file, report.exit, {}}, report.exit};
-  const SummaryLine line = summaryOf(*report.filed);
-  return {told.str(), pages.page(*report.filed), line, line.counts->fail > 0 ? Exit::Failed : Exit::Done};
+  AuditedInput audited = auditInput(file, options, asked, own);
+  if (!audited.report) return {told.str(), "", {file, audited.exit, {}}, audited.exit};
+  const files::FiledReport filed{file, files::sha256(audited.input.text), std::move(*audited.report),
+                                 audited.records};
+  const SummaryLine line = summaryOf(filed);
+  return {told.str(), pages.page(filed), line, line.counts->fail > 0 ? Exit::Failed : Exit::Done};
 }
 
 }  // namespace stopwalk::app

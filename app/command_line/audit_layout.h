@@ -4,6 +4,7 @@
 #include <string>
 
 #include "app/command_line/audit_options.h"
+#include "app/command_line/input.h"
 #include "app/command_line/profiles.h"
 #include "app/command_line/report_pages.h"
 
@@ -11,6 +12,17 @@ namespace stopwalk::app {
 
 // The limits of the line over those of the profile; tells the person what is wrong with them.
 bool applyLimits(audit::Profile& profile, const AuditOptions& options, Session& session);
+
+// A layout, and the report on it as its profile, its house rules, the line and the records beside it have it.
+struct AuditedInput {
+  Input input;
+  audit::Profile profile;
+  std::optional<audit::Report> report;
+  std::optional<files::RecordsUsed> records;
+  Exit exit = Exit::Done;  // why there is no report
+};
+AuditedInput auditInput(const std::string& file, const AuditOptions& options,
+                        const std::optional<audit::Profile>& asked, Session& session);
 
 // What is left of a layout when it has been audited and its report written down.
 struct Audited {

@@ -1,22 +1,22 @@
 #include <QBuffer>
 #include <memory>
 
+#include "app/command_line/audit_layout.h"
 #include "app/command_line/commands.h"
 #include "app/command_line/input.h"
 #include "app/command_line/output.h"
 #include "app/command_line/painting.h"
 #include "app/command_line/profiles.h"
 #include "app/poster/report_html.h"
-#include "core/audit/audit.h"
 #include "core/files/sha256.h"
 
 namespace stopwalk::app {
 namespace {
 
 struct Options {
-  std::string layout, kinds, profile, out, font;
+  AuditOptions audit;
+  std::string layout, font;
   std::string paper = "a4";
-  std::string hours = "open";
 };
 
 bool isHtml(const std::string& file) {
@@ -34,28 +34,27 @@ Exit report(const Options& options, Session& session) {
   startPainting();
   const auto family = familyOf(options.font, session);
   if (!family) return Exit::Wrong;
-  const Input input = LayoutInput(options.kinds, session).read(options.layout);
-  if (!input.layout) return input.exit;
-  if (wouldReplaceInput(options.layout, options.out, session)) return Exit::Wrong;
-  Profiles profiles(session);
-  ChosenProfile chosen =
-      options.profile.empty() ? profiles.of(input) : chooseProfile(options.profile, session);
-  if (!chosen.profile) return chosen.exit;
-  if (options.profile.empty())
-    chosen.profile = audit::withHouseRules(std::move(*chosen.profile), input.layout->house_rules);
+  const std::string& out = options.audit.out;
+  if (wouldReplaceInput(options.layout, out, session)) return Exit::Wrong;
+  ChosenProfile asked;
+  if (!options.audit.profile.empty()) {
+    asked = chooseProfile(options.audit.profile, session);
+    if (!asked.profile) return asked.exit;
+  }
+  const AuditedInput audited = auditInput(options.layout, options.audit, asked.profile, session);
+  if (!audited.report) return audited.exit;
 
-  const auto hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
-  const audit::Report audited = audit::audit(*input.layout, input.kinds, *chosen.profile, hours);
+  const Input& input = audited.input;
   const std::string sha256 = files::sha256(input.text);
-  const poster::Shop shop(*input.layout, input.kinds, *chosen.profile, sha256);
-  const poster::ReportMatter matter{shop,       input.kinds, *chosen.profile,     audited,
-                                    input.file, sha256,      QDate::currentDate()};
-  if (isHtml(options.out))
+  const poster::Shop shop(*input.layout, input.kinds, audited.profile, sha256);
+  const poster::ReportMatter matter{shop,       input.kinds,     audited.profile,     *audited.report,
+                                    input.file, audited.records, QDate::currentDate()};
+  if (isHtml(out))
     return writeResult(poster::reportHtml(matter, asAddress(poster::planWithWalks(matter))).toStdString(),
-                       options.out, session);
+                       out, session);
   QString why;
   const QByteArray pdf = poster::reportPdf(matter, *poster::paperOf(options.paper), *family, why);
-  if (why.isEmpty()) return writeResult(pdf.toStdString(), options.out, session);
+  if (why.isEmpty()) return writeResult(pdf.toStdString(), out, session);
   session.console.err << "stopwalk: " << why.toStdString() << "\n";
   return Exit::NoFile;
 }
@@ -67,17 +66,18 @@ void addReport(CLI::App& program, Session& session) {
   CLI::App& c =
       *program.add_subcommand("report", "The whole audit on paper, for an insurer or a safety office");
   c.add_option("LAYOUT", options->layout, "A layout file; - is standard input")->required();
-  c.add_option("--profile", options->profile, "A bundled profile or a profile file; default: the layout's")
+  c.add_option("--profile", options->audit.profile,
+               "A bundled profile or a profile file; default: the layout's")
       ->check(saysSomething("the name of a profile"));
-  c.add_option("--hours", options->hours, "Doors as in opening hours, or after them")
+  c.add_option("--hours", options->audit.hours, "Doors as in opening hours, or after them")
       ->check(CLI::IsMember({"open", "after"}))
       ->capture_default_str();
   c.add_option("--paper", options->paper, "The sheet of a PDF")
       ->check(CLI::IsMember({"a4", "letter"}))
       ->capture_default_str();
   c.add_option("--font", options->font, "The family of the letters; default: the system's own");
-  addKindsOption(c, options->kinds);
-  c.add_option("--out", options->out,
+  addKindsOption(c, options->audit.kinds);
+  c.add_option("--out", options->audit.out,
                "File to write, whole or not at all: a name that ends with .html is a page, any other a PDF; "
                "- is standard "
                "output")

@@ -73,10 +73,15 @@ class Html {
     } else {
       lines << "The layout gives no revision.";
     }
-    lines << "Layout file " + escaped(m_.file) + ", SHA-256 " + escaped(m_.sha256);
+    lines << "Layout file " + escaped(m_.file) + ", SHA-256 " + escaped(m_.shop.about().sha256);
     lines << "Profile " + escaped(m_.report.profile) + "; doors as " +
                  escaped(std::string(audit::word(m_.report.hours))) + "; printed " +
                  m_.today.toString(Qt::ISODate);
+    if (const auto& r = m_.records)
+      lines << "Inspection records " + escaped(r->file) + ": " + QString::number(r->records) +
+                   " taken into account; last hash " + escaped(r->head);
+    else
+      lines << "No inspection records were taken into account.";
     return "<p>" + lines.join("<br>") + "</p>";
   }
 

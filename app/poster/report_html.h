@@ -3,10 +3,12 @@
 #include <QDate>
 #include <QImage>
 #include <QString>
+#include <optional>
 #include <string>
 
 #include "app/poster/shop.h"
 #include "core/audit/report.h"
+#include "core/files/report_json.h"
 
 namespace stopwalk::poster {
 
@@ -16,9 +18,9 @@ struct ReportMatter {
   const layout::DeviceKinds& kinds;
   const audit::Profile& profile;
   const audit::Report& report;
-  std::string file;    // the layout's name on the disk
-  std::string sha256;  // of the layout file
-  QDate today;         // on which accepted findings have ended or not
+  std::string file;                           // the layout's name on the disk
+  std::optional<files::RecordsUsed> records;  // of inspections, that the report takes into account
+  QDate today;                                // on which accepted findings have ended or not
 };
 
 // The whole report as one page of HTML that needs no other file: the summary, the plan with every walk,

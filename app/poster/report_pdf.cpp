@@ -128,10 +128,11 @@ QByteArray reportPdf(const ReportMatter& matter, const Paper& paper, const QStri
     painter.restore();
     painter.setFont(QFont(family, 8));
     painter.setPen(inks().quiet_ink);
-    const QRectF foot(kEdge_mm * per_mm, (paper.height_mm - kEdge_mm - kFoot_mm / 2) * per_mm,
-                      body.width(), kFoot_mm * per_mm);
-    painter.drawText(foot, Qt::AlignLeft | Qt::AlignTop,
-                     title + ", layout " + QString::fromStdString(matter.sha256.substr(0, kShortHash)));
+    const QRectF foot(kEdge_mm * per_mm, (paper.height_mm - kEdge_mm - kFoot_mm / 2) * per_mm, body.width(),
+                      kFoot_mm * per_mm);
+    painter.drawText(
+        foot, Qt::AlignLeft | Qt::AlignTop,
+        title + ", layout " + QString::fromStdString(matter.shop.about().sha256.substr(0, kShortHash)));
     painter.drawText(foot, Qt::AlignRight | Qt::AlignTop,
                      QStringLiteral("page %1 of %2").arg(page + 1).arg(pages));
   }

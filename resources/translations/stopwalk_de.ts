@@ -2703,6 +2703,42 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Hauptschalter auf Aus drehen.</translation>
     </message>
+    <message>
+        <source>How it stops</source>
+        <translation>So wird gestoppt</translation>
+    </message>
+    <message>
+        <source>This machine has no stop of its own.</source>
+        <translation>Diese Maschine hat keinen eigenen Stopp.</translation>
+    </message>
+    <message>
+        <source>If you cannot reach it</source>
+        <translation>Wenn Sie ihn nicht erreichen</translation>
+    </message>
+    <message>
+        <source>%1: %2 from where you work.</source>
+        <translation>%1: %2 von Ihrem Arbeitsplatz.</translation>
+    </message>
+    <message>
+        <source>%1 in %3: %2 from where you work.</source>
+        <translation>%1 in %3: %2 von Ihrem Arbeitsplatz.</translation>
+    </message>
+    <message>
+        <source>%1: at hand from where you work.</source>
+        <translation>%1: von Ihrem Arbeitsplatz aus zur Hand.</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>No other stop stops this machine.</source>
+        <translation>Kein anderer Stopp hält diese Maschine an.</translation>
+    </message>
+    <message>
+        <source>No way from where you work is known: the plan has none, or no place to work at.</source>
+        <translation>Von Ihrem Arbeitsplatz ist kein Weg bekannt: Im Plan fehlt der Weg oder der Arbeitsplatz.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -3509,6 +3545,14 @@
         <source>Basis:</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Grundlage:</translation>
+    </message>
+    <message>
+        <source>Let stand:</source>
+        <translation>Hingenommen:</translation>
+    </message>
+    <message>
+        <source>by %1 until %2: %3</source>
+        <translation>von %1 bis %2: %3</translation>
     </message>
 </context>
 <context>

@@ -2703,6 +2703,42 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Gire el interruptor de alimentación a la posición de apagado.</translation>
     </message>
+    <message>
+        <source>How it stops</source>
+        <translation>Cómo se para</translation>
+    </message>
+    <message>
+        <source>This machine has no stop of its own.</source>
+        <translation>Esta máquina no tiene parada propia.</translation>
+    </message>
+    <message>
+        <source>If you cannot reach it</source>
+        <translation>Si no la alcanza</translation>
+    </message>
+    <message>
+        <source>%1: %2 from where you work.</source>
+        <translation>%1: a %2 de su puesto.</translation>
+    </message>
+    <message>
+        <source>%1 in %3: %2 from where you work.</source>
+        <translation>%1 en %3: a %2 de su puesto.</translation>
+    </message>
+    <message>
+        <source>%1: at hand from where you work.</source>
+        <translation>%1: al alcance desde su puesto.</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>No other stop stops this machine.</source>
+        <translation>Ninguna otra parada detiene esta máquina.</translation>
+    </message>
+    <message>
+        <source>No way from where you work is known: the plan has none, or no place to work at.</source>
+        <translation>No se conoce ningún camino desde su puesto: falta en el plano, o falta el puesto.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -3509,6 +3545,14 @@
         <source>Basis:</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Fundamento:</translation>
+    </message>
+    <message>
+        <source>Let stand:</source>
+        <translation>Aceptado:</translation>
+    </message>
+    <message>
+        <source>by %1 until %2: %3</source>
+        <translation>por %1 hasta el %2: %3</translation>
     </message>
 </context>
 <context>
