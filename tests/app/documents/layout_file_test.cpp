@@ -247,6 +247,8 @@ TEST(LayoutFile, MissingPermissionsAreToldOf) {
   const Folder folder;
   const QString path = folder.path("shop.layout.yaml");
   const std::string base = saveLayout(onto(path, kOld)).sha256;
+  // Anybody may write the file, and nobody its folder.
+  ASSERT_EQ(::chmod(QFile::encodeName(path).constData(), 0666), 0);
   ASSERT_EQ(::chmod(QFile::encodeName(folder.path()).constData(), 0555), 0);
   const int status = asAnybody([&] {
     const OpenResult opened = openLayout(path);
