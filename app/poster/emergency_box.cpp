@@ -1,3 +1,4 @@
+#include <QLocale>
 #include <cmath>
 
 #include "app/poster/colours.h"
@@ -64,8 +65,9 @@ class Box {
     QStringList rooms;
     for (const std::string& room : way.through)
       rooms << (room.empty() ? language.say(texts::kOutside) : QString::fromStdString(room));
-    QString said = rooms.isEmpty() ? language.say(here).arg(walkText(way.length_mm))
-                                   : language.say(through).arg(walkText(way.length_mm), rooms.join(", "));
+    QString said = rooms.isEmpty()
+                       ? language.say(here).arg(walkText(way.length_mm, language))
+                       : language.say(through).arg(walkText(way.length_mm, language), rooms.join(", "));
     if (way.status == audit::Status::Narrow) said += ' ' + language.say(texts::kNarrow);
     return said;
   }
@@ -78,10 +80,11 @@ class Box {
 
 }  // namespace
 
-QString walkText(double length_mm) {
+QString walkText(double length_mm, const Language& language) {
   const double metres = std::ceil(length_mm / 100 - 1e-6) / 10;
   const double feet = std::ceil(length_mm / 304.8 - 1e-6);
-  return QStringLiteral("%1 m (%2 ft)").arg(metres, 0, 'f', 1).arg(feet, 0, 'f', 0);
+  const QString said = QLocale(QString::fromStdString(language.key())).toString(metres, 'f', 1);
+  return QStringLiteral("%1 m (%2 ft)").arg(said).arg(feet, 0, 'f', 0);
 }
 
 Block emergencyBox(const Content& content, const About& about, const Languages& languages,

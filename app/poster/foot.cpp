@@ -1,3 +1,4 @@
+#include <QLocale>
 #include <algorithm>
 #include <cmath>
 
@@ -35,8 +36,9 @@ QString identity(const Content& content, const About& about, const Language& lan
 
 QString sizesText(const Language& language, double title_cap, const Sizes& sizes) {
   // Rounded down: not more is promised than there is.
-  const auto number = [](double value) {
-    return QString::number(std::floor(value * 10 + 1e-6) / 10, 'g', 4);
+  const QLocale locale(QString::fromStdString(language.key()));
+  const auto number = [&](double value) {
+    return locale.toString(std::floor(value * 10 + 1e-6) / 10, 'g', 4);
   };
   return language.say(texts::kSizes)
       .arg(number(title_cap), number(readTo_m(title_cap)), number(sizes.table_cap),

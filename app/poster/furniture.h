@@ -40,7 +40,7 @@ Block footOf(const Content& content, const About& about, const Languages& langua
 // What the code on the poster holds.
 QString codeText(const Content& content, const About& about);
 
-// "12.3 m (40 ft)", rounded up: never nearer than it is.
-QString walkText(double length_mm);
+// "12.3 m (40 ft)", rounded up: never nearer than it is. The decimal mark is the language's.
+QString walkText(double length_mm, const Language& language);
 
 }  // namespace stopwalk::poster

@@ -200,7 +200,7 @@ class SheetMaker {
       what = language.say(texts::kOfMachine)
                  .arg(what, QString::fromStdString(open_.name(shop_.layout().machines[*device.machine])));
     if (way.status == audit::Status::AtHand) return language.say(texts::kNextStopAtHand).arg(what);
-    const QString walk = walkText(way.walk_m * 1000);
+    const QString walk = walkText(way.walk_m * 1000, language);
     const auto room =
         device.machine ? open_.machine_rooms[*device.machine] : open_.placed[*way.index].standing.room;
     if (!room || *room == content_.room) return language.say(texts::kNextStop).arg(what, walk);

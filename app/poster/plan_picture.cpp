@@ -136,8 +136,8 @@ class Picture {
   void routeLength() {
     if (way_.empty()) return;
     const double cap = sizes_.name_cap * 1.1;
-    NameBlock length =
-        nameBlock(walkText(content_.phone.length_mm), 60, cap, letters_, true, inks().selection);
+    NameBlock length = nameBlock(walkText(content_.phone.length_mm, languages_.front()), 60, cap, letters_,
+                                 true, inks().selection);
     const QSizeF half = length.box.size() / 2;
     for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9})
       for (const int side : {1, -1}) {

@@ -99,9 +99,10 @@ TEST_F(Two, TheWalkIsTheOneThatIsMeasured) {
 }
 
 TEST(Walk, IsNeverSaidToBeNearerThanItIs) {
-  EXPECT_EQ(walkText(12301), "12.4 m (41 ft)");
-  EXPECT_EQ(walkText(12300), "12.3 m (41 ft)");
-  EXPECT_EQ(walkText(304.8), "0.4 m (1 ft)");
+  EXPECT_EQ(walkText(12301, Language("en")), "12.4 m (41 ft)");
+  EXPECT_EQ(walkText(12300, Language("en")), "12.3 m (41 ft)");
+  EXPECT_EQ(walkText(304.8, Language("en")), "0.4 m (1 ft)");
+  EXPECT_EQ(walkText(12301, Language("de")), "12,4 m (41 ft)");
 }
 
 // What a poster says of the bundled kinds can be translated.
