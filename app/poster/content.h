@@ -57,7 +57,7 @@ struct PhoneWay {
   std::string in_room;   // where it hangs, if elsewhere
   double length_mm = 0;  // from where the reader stands
   std::vector<geometry::Point> path;
-  std::vector<std::string> through;  // rooms walked into, in order; `outside` is empty
+  std::vector<std::string> through;  // rooms walked into, in order
   bool operator==(const PhoneWay&) const = default;
 };
 

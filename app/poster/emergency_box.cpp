@@ -63,8 +63,7 @@ class Box {
     if (way.status == audit::Status::None) return language.say(texts::kNoPhone);
     if (way.path.empty()) return language.say(none);
     QStringList rooms;
-    for (const std::string& room : way.through)
-      rooms << (room.empty() ? language.say(texts::kOutside) : QString::fromStdString(room));
+    for (const std::string& room : way.through) rooms << QString::fromStdString(room);
     QString said = rooms.isEmpty()
                        ? language.say(here).arg(walkText(way.length_mm, language))
                        : language.say(through).arg(walkText(way.length_mm, language), rooms.join(", "));

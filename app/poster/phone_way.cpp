@@ -1,6 +1,3 @@
-#include <algorithm>
-#include <utility>
-
 #include "app/poster/content.h"
 #include "core/geometry/segment.h"
 
@@ -10,11 +7,7 @@ namespace {
 using geometry::Point;
 using geometry::Segment;
 
-std::string roomNamed(const audit::Context& context, const std::string& id) {
-  for (std::size_t r = 0; r < context.layout.rooms.size(); ++r)
-    if (context.layout.rooms[r].id == id) return context.roomName(r);
-  return {};  // outside
-}
+constexpr double kLooked_mm = 100;  // along a way: no room is so narrow
 
 audit::Status statusOf(floor::WalkStatus status) {
   switch (status) {
@@ -34,22 +27,17 @@ audit::Status statusOf(floor::WalkStatus status) {
 
 std::vector<std::string> roomsWalkedInto(const audit::Context& context, const std::vector<Point>& path,
                                          std::size_t from_room) {
-  std::vector<std::pair<double, std::size_t>> crossed;  // how far along, which door
-  double walked = 0;
+  std::vector<std::string> names;
+  std::size_t in = from_room;
   for (std::size_t i = 1; i < path.size(); ++i) {
     const Segment step{path[i - 1], path[i]};
-    for (const floor::Passage& p : context.plan.passages)
-      if (geometry::crossProperly(step, p.first))
-        crossed.emplace_back(walked + geometry::distance(p.first, step.a), p.door);
-    walked += geometry::distance(step.a, step.b);
-  }
-  std::ranges::sort(crossed);
-  std::vector<std::string> names;
-  std::string in = context.layout.rooms[from_room].id;
-  for (const auto& [at, door] : crossed) {
-    const layout::Door& d = context.layout.doors[door];
-    in = d.first == in ? d.second : d.first;
-    names.push_back(roomNamed(context, in));
+    const int pieces = 1 + static_cast<int>(geometry::distance(step.a, step.b) / kLooked_mm);
+    for (int k = 1; k <= pieces; ++k) {
+      const auto room = context.surroundings.roomAt(geometry::at(step, static_cast<double>(k) / pieces));
+      if (!room || *room == in) continue;
+      in = *room;
+      names.push_back(context.roomName(in));
+    }
   }
   return names;
 }

@@ -16,6 +16,7 @@ namespace {
 
 constexpr double kDot_mm = 1.6;  // across, at the end of a leader
 constexpr double kLeader_mm = 0.35;
+constexpr double kBeyond_mm = 4;  // of the way to the phone outside the room
 constexpr double kRoute_mm = 0.9;
 constexpr double kBar_mm = 1.2;       // a bar or a cord
 constexpr double kFromWall_mm = 2.6;  // a name outside from the wall's inner edge
@@ -76,6 +77,8 @@ class Picture {
   }
 
   void walls() {
+    for (std::size_t i = 0; i < outline_.size(); ++i)
+      taken_.add(QLineF(frame_(outline_[i]), frame_(outline_[(i + 1) % outline_.size()])));
     for (const WallLine& wall : wallLines(layout_, content_.room, frame_))
       add(drawn(linePath(wall.line.p1(), wall.line.p2()), inks().ink, wall.width));
     // Where two walls meet at an inner corner they reach into the floor; the floor covers that.
@@ -108,17 +111,19 @@ class Picture {
     }
   }
 
-  // To where it leaves the room, with an arrow there.
+  // To a little beyond where it leaves the room, with an arrow there.
   void route() {
-    const QPolygonF room = frame_(outline_);
     QPolygonF way;
     for (const geometry::Point& p : content_.phone.path) {
-      const QPointF at = frame_(p);
-      if (!way.isEmpty() && !room.containsPoint(at, Qt::OddEvenFill) && distanceOutside(at) > 0.2) {
-        way << way.back() + (at - way.back()) * 0.6;
-        break;
-      }
-      way << at;
+      way << frame_(p);
+      if (way.size() < 2) continue;
+      QLineF step(way[way.size() - 2], way.back());
+      const double leaves = leavesRoomAt(step);
+      if (leaves < 0) continue;
+      step.setLength(leaves + kBeyond_mm);
+      way.back() = step.p2();
+      taken_.add(QLineF(step.pointAt(leaves / step.length()), step.p2()));
+      break;
     }
     if (way.size() < 2) return;
     QPainterPath path(way.front());
@@ -130,6 +135,19 @@ class Picture {
     for (qsizetype i = 1; i < way.size(); ++i) way_.push_back(QLineF(way[i - 1], way[i]));
     const QPointF end = way.back();
     kept_.dear.push_back({QRectF(end - QPointF(2, 2), end + QPointF(2, 2)), 20});
+  }
+
+  // How far along the step the outline is crossed outwards; -1: it is not.
+  double leavesRoomAt(const QLineF& step) const {
+    double first = -1;
+    for (std::size_t i = 0; i < outline_.size(); ++i) {
+      const QLineF wall(frame_(outline_[i]), frame_(outline_[(i + 1) % outline_.size()]));
+      QPointF at;
+      if (step.intersects(wall, &at) != QLineF::BoundedIntersection) continue;
+      const double along = QLineF(step.p1(), at).length();
+      if (first < 0 || along < first) first = along;
+    }
+    return first;
   }
 
   // Beside the route, from its middle on, wherever nothing else is.
@@ -169,19 +187,6 @@ class Picture {
       left -= piece.length();
     }
     return {};
-  }
-
-  double distanceOutside(QPointF p) const {
-    double nearest = 1e9;
-    for (std::size_t i = 0; i < outline_.size(); ++i) {
-      const QLineF wall(frame_(outline_[i]), frame_(outline_[(i + 1) % outline_.size()]));
-      const QPointF d = wall.p2() - wall.p1();
-      const double squared = QPointF::dotProduct(d, d);
-      const double t =
-          squared > 0 ? std::clamp(QPointF::dotProduct(p - wall.p1(), d) / squared, 0.0, 1.0) : 0;
-      nearest = std::min(nearest, QLineF(p, wall.p1() + t * d).length());
-    }
-    return nearest;
   }
 
   void arrow(const QLineF& last) {

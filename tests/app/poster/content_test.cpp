@@ -98,6 +98,19 @@ TEST_F(Two, TheWalkIsTheOneThatIsMeasured) {
   EXPECT_DOUBLE_EQ(content.phone.length_mm, open.walks.between(at, open.phones[0].standing.place).length_mm);
 }
 
+// A way may turn just where it crosses a wall's line.
+TEST(PhoneWay, NamesTheRoomsOfEverySampleThatItGoesInto) {
+  for (const char* name : {"tram-depot", "scene-shop", "school-wing"}) {
+    const Sample sample(Sample::fileText(name));
+    for (std::size_t r = 0; r < sample.layout.rooms.size(); ++r) {
+      const PhoneWay way = sample.shop->content(r, std::nullopt).phone;
+      if (way.path.empty()) continue;
+      EXPECT_EQ(way.in_room.empty(), way.through.empty()) << name << " " << sample.layout.rooms[r].id;
+      EXPECT_EQ(way.through.empty() ? "" : way.through.back(), way.in_room);
+    }
+  }
+}
+
 TEST(Walk, IsNeverSaidToBeNearerThanItIs) {
   EXPECT_EQ(walkText(12301, Language("en")), "12.4 m (41 ft)");
   EXPECT_EQ(walkText(12300, Language("en")), "12.3 m (41 ft)");
