@@ -25,21 +25,26 @@ Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, con
 class LastWalks;
 
 // Audits one layout after another, each a little different from the last, such as while a machine is dragged.
-// The reports are those of audit(), to the last bit; walks that the change cannot have touched are not sought
-// again. One thread at a time.
+// The reports are those of audit(), to the last bit. While machines and fixtures are moved or turned, only
+// what that may have touched is judged again; after other changes only the walks are kept that it cannot have
+// touched. One thread at a time.
 class Auditor {
  public:
   Auditor();
   ~Auditor();
-  Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-               floor::Hours hours = floor::Hours::Open, Failed failed = {});
+  // The report is good until the next audit.
+  const Report& audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
+                      floor::Hours hours = floor::Hours::Open, Failed failed = {});
 
   // Of the walks that the last audit asked about.
   std::size_t walksKept() const;
   std::size_t walksFound() const;
 
  private:
-  std::unique_ptr<LastWalks> last_;
+  struct Last;
+
+  std::unique_ptr<LastWalks> walks_;
+  std::unique_ptr<Last> last_;
 };
 
 }  // namespace stopwalk::audit

@@ -2,9 +2,37 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <utility>
 
+#include "core/audit/context_parts.h"
+
 namespace stopwalk::audit {
+
+geometry::Box boxOf(const floor::PlacedDevice& d) {
+  geometry::Box box = geometry::boxOf(d.at);
+  const Point half = (d.length.value_or(0) / 2) * geometry::leftOf(geometry::direction(d.faces));
+  box.add(d.at + half);
+  box.add(d.at - half);
+  return box;
+}
+
+PlacedEntry placedDevice(const DeviceEntry& device, const floor::Surroundings& around) {
+  floor::PlacedDevice p = around.placed(*device.device, *device.kind, device.machine);
+  floor::Standing standing = around.standing(p);
+  return {std::move(p), std::move(standing)};
+}
+
+std::vector<PlacedEntry> placedPhones(const layout::Layout& layout, const floor::Surroundings& around) {
+  std::vector<PlacedEntry> placed;
+  for (const layout::Phone& phone : layout.phones) {
+    floor::PlacedDevice p = around.placed(phone);
+    floor::Standing standing = around.standing(p);
+    placed.push_back({std::move(p), std::move(standing)});
+  }
+  return placed;
+}
+
 namespace {
 
 using geometry::Box;
@@ -21,27 +49,13 @@ std::vector<std::optional<std::size_t>> roomsOfMachines(const layout::Layout& la
 std::vector<PlacedEntry> placedDevices(const std::vector<DeviceEntry>& devices,
                                        const floor::Surroundings& around) {
   std::vector<PlacedEntry> placed;
-  for (const DeviceEntry& d : devices) {
-    floor::PlacedDevice p = around.placed(*d.device, *d.kind, d.machine);
-    floor::Standing standing = around.standing(p);
-    placed.push_back({std::move(p), std::move(standing)});
-  }
+  for (const DeviceEntry& d : devices) placed.push_back(placedDevice(d, around));
   return placed;
 }
 
-std::vector<PlacedEntry> placedPhones(const layout::Layout& layout, const floor::Surroundings& around) {
-  std::vector<PlacedEntry> placed;
-  for (const layout::Phone& phone : layout.phones) {
-    floor::PlacedDevice p = around.placed(phone);
-    floor::Standing standing = around.standing(p);
-    placed.push_back({std::move(p), std::move(standing)});
-  }
-  return placed;
-}
-
-std::vector<StationEntry> stationsOf(const layout::Layout& layout, const floor::Surroundings& around,
-                                     const floor::Walks& walks,
-                                     const std::vector<std::optional<std::size_t>>& machine_rooms) {
+std::vector<StationEntry> allStations(const layout::Layout& layout, const floor::Surroundings& around,
+                                      const floor::Walks& walks,
+                                      const std::vector<std::optional<std::size_t>>& machine_rooms) {
   std::vector<StationEntry> stations;
   for (std::size_t m = 0; m < layout.machines.size(); ++m) {
     const layout::Machine& machine = layout.machines[m];
@@ -55,61 +69,25 @@ std::vector<StationEntry> stationsOf(const layout::Layout& layout, const floor::
   return stations;
 }
 
-Way wayOf(const floor::Walk& walk, std::size_t index) {
-  if (!walk.found()) return {};
-  Way way;
-  way.status = walk.status == floor::WalkStatus::Narrow ? Status::Narrow : Status::Walk;
-  way.index = index;
-  way.walk_m = walk.length_mm / kMm;
-  way.clear_width_m = 2 * walk.clearance_mm / kMm;
-  way.path = walk.path;
-  return way;
+// What lies on the reach from a person to a device, and touches it.
+Box boxBetween(Point p, const floor::PlacedDevice& d) {
+  Box box = boxOf(d);
+  box.add(p);
+  return box.grown(10);
 }
 
-// Of those that can be walked to: where they stand in the list, and their standing places.
-struct Walkable {
-  std::vector<std::size_t> index;
-  std::vector<Place> places;
-};
-
-Walkable walkableOf(const std::vector<PlacedEntry>& all, std::span<const std::size_t> wanted) {
-  Walkable w;
-  for (const std::size_t i : wanted) {
-    if (all[i].standing.place.empty()) continue;
-    w.index.push_back(i);
-    w.places.push_back(all[i].standing.place);
-  }
-  return w;
+std::vector<std::size_t> firstStations(const layout::Layout& layout) {
+  std::vector<std::size_t> first{0};
+  for (const layout::Machine& m : layout.machines) first.push_back(first.back() + m.stations.size());
+  return first;
 }
 
-std::vector<Way> phoneWaysOn(const floor::Walks& walks, const std::vector<StationEntry>& stations,
-                             const std::vector<PlacedEntry>& phones) {
-  std::vector<std::size_t> all(phones.size());
-  for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
-  const Walkable w = walkableOf(phones, all);
-  std::vector<Way> ways(stations.size());
-  std::vector<Point> from;
-  std::vector<std::size_t> who;
-  for (std::size_t s = 0; s < stations.size(); ++s) {
-    // On the floor of these hours: a station may stand in a doorway.
-    const bool on_floor = walks.onFloor(stations[s].at);
-    ways[s].status = !on_floor ? Status::Unmeasured : phones.empty() ? Status::None : Status::Unreachable;
-    if (on_floor) from.push_back(stations[s].at), who.push_back(s);
-  }
-  if (w.places.empty() || from.empty()) return ways;
-  const std::vector<floor::Nearest> nearest = walks.nearestForAll(from, w.places);
-  for (std::size_t i = 0; i < who.size(); ++i)
-    if (nearest[i].index && nearest[i].walk.found())
-      ways[who[i]] = wayOf(nearest[i].walk, w.index[*nearest[i].index]);
-  return ways;
-}
-
-Box boxOf(const floor::PlacedDevice& d) {
-  Box box = geometry::boxOf(d.at);
-  const Point half = (d.length.value_or(0) / 2) * geometry::leftOf(geometry::direction(d.faces));
-  box.add(d.at + half);
-  box.add(d.at - half);
-  return box;
+// For each of so many things of the layout its solid.
+std::vector<std::size_t> solidsOf(const floor::Plan& plan, bool machines, std::size_t count) {
+  std::vector<std::size_t> solids(count, plan.solids.size());
+  for (std::size_t i = 0; i < plan.solids.size(); ++i)
+    if (plan.solids[i].is_machine == machines) solids[plan.solids[i].index] = i;
+  return solids;
 }
 
 geometry::BoxTree treeOf(const std::vector<StationEntry>& stations) {
@@ -133,10 +111,10 @@ std::vector<std::size_t> near(const geometry::BoxTree& tree, Point from, double 
 
 }  // namespace
 
-std::shared_ptr<const floor::Walks> LastWalks::next(floor::Hours hours, const floor::Plan& plan) {
+std::shared_ptr<floor::Walks> LastWalks::next(floor::Hours hours, const floor::Plan& plan) {
   Pair& pair = of_hours_[static_cast<std::size_t>(hours)];
   pair.former = std::move(pair.last);  // must live while the next is asked
-  return pair.last = std::make_shared<const floor::Walks>(floor::Walks::following(pair.former.get(), plan));
+  return pair.last = std::make_shared<floor::Walks>(floor::Walks::following(pair.former.get(), plan));
 }
 
 floor::Walks::Count LastWalks::count() const {
@@ -177,7 +155,7 @@ Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, con
       hours(at),
       plan(floor::buildPlan(of, at)),
       surroundings(of, plan),
-      walks_held(last ? last->next(at, plan) : std::make_shared<const floor::Walks>(plan)),
+      walks_held(last ? last->next(at, plan) : std::make_shared<floor::Walks>(plan)),
       walks(*walks_held),
       machine_rooms(roomsOfMachines(of, surroundings)),
       devices(devicesOf(of, kinds)),
@@ -185,12 +163,42 @@ Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, con
       relation(of, devices, machine_rooms, outOfOrder(failed_on, by)),
       placed(placedDevices(devices, surroundings)),
       phones(placedPhones(of, surroundings)),
-      stations(stationsOf(of, surroundings, walks, machine_rooms)),
-      stop_ways(stopWays()),
-      phone_ways(phoneWaysOn(walks, stations, phones)),
+      stations(allStations(of, surroundings, walks, machine_rooms)),
+      stop_ways(stops.of),
+      phone_ways(phones_reached.of),
       last_(last),
       station_tree_(treeOf(stations)),
-      device_tree_(treeOf(placed)) {}
+      device_tree_(treeOf(placed)),
+      first_station_(firstStations(of)),
+      solid_of_machine_(solidsOf(plan, true, of.machines.size())),
+      solid_of_fixture_(solidsOf(plan, false, of.fixtures.size())),
+      candidates_(of.machines.size()),
+      cut_offs_(of.rooms.size()) {
+  std::vector<std::size_t> all(stations.size());
+  std::iota(all.begin(), all.end(), std::size_t{0});
+  seekStops(all);
+  seekPhones(walks, phones, all, phones_reached);
+}
+
+Context::~Context() = default;
+
+std::pair<std::size_t, std::size_t> Context::stationsOf(std::size_t machine) const {
+  return {first_station_[machine], first_station_[machine + 1]};
+}
+
+const std::vector<std::size_t>& Context::candidates(std::size_t machine) const {
+  auto& known = candidates_[machine];
+  if (!known) known = relation.candidates(machine);
+  for (const std::size_t d : *known) note(boxOf(placed[d].placed));
+  return *known;
+}
+
+const std::vector<std::size_t>& Context::cutOffs(std::size_t room) const {
+  auto& known = cut_offs_[room];
+  if (!known) known = relation.cutOffs(room);
+  for (const std::size_t d : *known) note(boxOf(placed[d].placed));
+  return *known;
+}
 
 bool Context::mayUse(std::size_t station, std::size_t device) const {
   const StationEntry& s = stations[station];
@@ -198,17 +206,31 @@ bool Context::mayUse(std::size_t station, std::size_t device) const {
 }
 
 double Context::straight_m(std::size_t station, std::size_t device) const {
+  note(geometry::boxOf(stations[station].at));
+  note(boxOf(placed[device].placed));
   return floor::Surroundings::straightDistance(stations[station].at, placed[device].placed) / kMm;
 }
 
 std::optional<double> Context::atHandWithin_m(std::size_t station, std::size_t device,
                                               std::optional<double> reach_mm) const {
   if (!mayUse(station, device)) return std::nullopt;
-  if (devices[device].kind->held) return straight_m(station, device);
+  const double straight = straight_m(station, device);
+  if (devices[device].kind->held) return straight;
   const floor::PlacedDevice& p = placed[device].placed;
-  const auto found = reach_mm ? surroundings.atHand(stations[station].at, p, *reach_mm)
-                              : surroundings.atHand(stations[station].at, p);
+  const double reach = reach_mm.value_or(p.foot ? floor::kFootReach_mm : floor::kHandReach_mm);
+  if (straight * kMm <= reach + 1) note(boxBetween(stations[station].at, p));
+  const auto found = surroundings.atHand(stations[station].at, p, reach);
   return found ? std::optional<double>(*found / kMm) : std::nullopt;
+}
+
+bool Context::inSight(std::size_t station, std::size_t device) const {
+  note(boxBetween(stations[station].at, placed[device].placed));
+  return surroundings.inSight(stations[station].at, placed[device].placed);
+}
+
+bool Context::clearBetween(Point a, Point b) const {
+  note(geometry::boxOf(geometry::Segment{a, b}));
+  return surroundings.clearBetween(a, b);
 }
 
 std::optional<double> Context::atHand_m(std::size_t station, std::size_t device) const {
@@ -218,76 +240,6 @@ std::optional<double> Context::atHand_m(std::size_t station, std::size_t device)
 std::optional<double> Context::atHand_m(std::size_t station, std::size_t device, double hand_m,
                                         double foot_m) const {
   return atHandWithin_m(station, device, kMm * (placed[device].placed.foot ? foot_m : hand_m));
-}
-
-Way Context::atHandOf(std::size_t station, std::span<const std::size_t> wanted) const {
-  Way way;
-  if (!stations[station].on_floor) {
-    way.status = Status::Unmeasured;
-    return way;
-  }
-  double nearest = std::numeric_limits<double>::infinity();
-  for (const std::size_t d : wanted) {
-    if (!mayUse(station, d)) continue;
-    if (way.status == Status::None) way.status = Status::Unreachable;  // until a way is found
-    const auto straight = atHand_m(station, d);
-    if (!straight || *straight >= nearest) continue;
-    nearest = *straight;
-    way.status = Status::AtHand;
-    way.index = d;
-  }
-  return way;
-}
-
-Way Context::nearestOf(std::size_t station, std::span<const std::size_t> wanted, double at_most_m) const {
-  const Way at_hand = atHandOf(station, wanted);
-  if (at_hand.status != Status::Unreachable) return at_hand;
-  std::vector<std::size_t> usable(wanted.begin(), wanted.end());
-  std::erase_if(usable, [&](std::size_t d) { return devices[d].kind->held; });
-  const Walkable w = walkableOf(placed, usable);
-  if (w.places.empty()) return at_hand;
-  const floor::Nearest nearest = walks.nearest(stations[station].at, w.places, at_most_m * kMm);
-  return nearest.index && nearest.walk.found() ? wayOf(nearest.walk, w.index[*nearest.index]) : at_hand;
-}
-
-std::vector<Way> Context::nearestOf(std::span<const std::size_t> who,
-                                    std::span<const std::size_t> wanted) const {
-  std::vector<Way> ways;
-  std::vector<Point> from;
-  std::vector<std::size_t> walking;
-  for (std::size_t i = 0; i < who.size(); ++i) {
-    ways.push_back(atHandOf(who[i], wanted));
-    if (ways.back().status == Status::Unreachable) walking.push_back(i), from.push_back(stations[who[i]].at);
-  }
-  std::vector<std::size_t> usable(wanted.begin(), wanted.end());
-  std::erase_if(usable, [&](std::size_t d) { return devices[d].kind->held; });
-  const Walkable w = walkableOf(placed, usable);
-  if (w.places.empty() || from.empty()) return ways;
-  const std::vector<floor::Nearest> nearest = walks.nearestForAll(from, w.places);
-  for (std::size_t i = 0; i < walking.size(); ++i)
-    if (nearest[i].index && nearest[i].walk.found())
-      ways[walking[i]] = wayOf(nearest[i].walk, w.index[*nearest[i].index]);
-  return ways;
-}
-
-std::vector<Way> Context::stopWays() const {
-  std::vector<Way> ways;
-  std::vector<std::size_t> candidates;
-  std::optional<std::size_t> machine;
-  for (std::size_t s = 0; s < stations.size(); ++s) {
-    if (machine != stations[s].machine) candidates = relation.candidates(stations[s].machine);
-    machine = stations[s].machine;
-    ways.push_back(nearestOf(s, candidates));
-  }
-  return ways;
-}
-
-std::vector<Way> Context::phoneWaysAt(floor::Hours other) const {
-  if (other == hours) return phone_ways;
-  const floor::Plan then = floor::buildPlan(layout, other);
-  const floor::Surroundings around(layout, then);
-  const auto walks_then = last_ ? last_->next(other, then) : std::make_shared<const floor::Walks>(then);
-  return phoneWaysOn(*walks_then, stations, placedPhones(layout, around));
 }
 
 void Context::stationsNearestFirst(Point from, const std::function<double(std::size_t)>& next) const {
@@ -300,19 +252,23 @@ void Context::stationsNearestFirst(Point from, const std::function<double(std::s
       if (const double d = distance(s); (d > done || (done == 0 && d == 0)) && d <= radius)
         ring.emplace_back(d, s);
     std::ranges::sort(ring);
+    note(geometry::boxOf(from).grown(radius));
     for (const auto& [d, s] : ring) {
       if (d > worth) return;
       worth = next(s);
       ++asked;
     }
   }
+  if (asked == stations.size()) noteAll();
 }
 
 std::vector<std::size_t> Context::stationsNear(Point from, double radius_mm) const {
+  note(geometry::boxOf(from).grown(radius_mm));
   return near(station_tree_, from, radius_mm);
 }
 
 std::vector<std::size_t> Context::devicesNear(Point from, double radius_mm) const {
+  note(geometry::boxOf(from).grown(radius_mm));
   return near(device_tree_, from, radius_mm);
 }
 

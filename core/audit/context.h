@@ -4,15 +4,19 @@
 #include <cstddef>
 #include <functional>
 #include <limits>
+#include <map>
 #include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
+#include "core/audit/exits.h"
+#include "core/audit/places.h"
 #include "core/audit/profile.h"
 #include "core/audit/report.h"
 #include "core/audit/stop_relation.h"
+#include "core/audit/trace.h"
 #include "core/floor/surroundings.h"
 #include "core/floor/walks.h"
 #include "core/geometry/box_tree.h"
@@ -58,31 +62,68 @@ struct Way {
   double clear_width_m = 0;  // of a walk
   std::vector<Point> path;   // mm
   bool found() const { return index.has_value(); }
+  bool operator==(const Way&) const = default;
+};
+
+// The ways of all stations, and what each hangs on.
+struct Ways {
+  std::vector<Way> of;
+  std::vector<Trace> traces;
+};
+
+// What people pass at a door: the sides of a passage, or the opening to the outside.
+struct DoorOpening {
+  std::size_t door = 0;
+  std::vector<geometry::Segment> edges;
+};
+
+// Where one gets out of the building, for a width: the parts of the floor at half of it.
+struct WaysOut {
+  bool any_wide = false;  // whether any exit is that wide
+  std::vector<std::int32_t> parts;
+};
+
+// A machine or fixture put elsewhere.
+struct Move {
+  bool machine = true;
+  std::size_t index = 0;  // into the layout's machines or fixtures
+  Point at;
+  double turn = 0;
+};
+
+// What became of a context by a move: the places where anything changed, and the stations with another way.
+struct Changed {
+  std::vector<geometry::Box> places;
+  std::vector<std::size_t> stations;
 };
 
 // The walks of the last audit at each of the hours: what is asked again and cannot have changed, they know.
 class LastWalks {
  public:
   // Those of this plan, which are the last from now on.
-  std::shared_ptr<const floor::Walks> next(floor::Hours hours, const floor::Plan& plan);
+  std::shared_ptr<floor::Walks> next(floor::Hours hours, const floor::Plan& plan);
   // Of both hours, as far as they were asked.
   floor::Walks::Count count() const;
 
  private:
   struct Pair {
-    std::shared_ptr<const floor::Walks> former, last;
+    std::shared_ptr<floor::Walks> former, last;
   };
   std::array<Pair, 2> of_hours_;
 };
 
+geometry::Box boxOf(const floor::PlacedDevice& device);
+
 // Everything the rules ask about one layout at the hours audited, computed once. It keeps references to the
 // layout and the kinds, and holds the only walks there are: no rule measures a distance by itself. One thread
-// at a time.
+// at a time. What is asked is noted in the trace, if there is one, so that it is known what an answer hangs
+// on.
 class Context {
  public:
   Context(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
           floor::Hours hours, std::span<const inspection::FailedDevice> failed = {},
           LastWalks* last = nullptr);
+  ~Context();
   Context(const Context&) = delete;
   Context& operator=(const Context&) = delete;
 
@@ -90,21 +131,36 @@ class Context {
   const Profile& profile;
   const floor::Hours hours;
 
-  const floor::Plan plan;
-  const floor::Surroundings surroundings;
-  const std::shared_ptr<const floor::Walks> walks_held;
+  floor::Plan plan;
+  floor::Surroundings surroundings;
+  const std::shared_ptr<floor::Walks> walks_held;
   const floor::Walks& walks;
   const std::vector<std::optional<std::size_t>> machine_rooms;   // the room the origin is in
   const std::vector<DeviceEntry> devices;                        // in the order of the file's text
   const std::vector<std::optional<inspection::Date>> failed_on;  // of devices: their last check, if it failed
   const StopRelation relation;
-  const std::vector<PlacedEntry> placed;  // of devices
-  const std::vector<PlacedEntry> phones;
-  const std::vector<StationEntry> stations;  // in the order of the file
-  const std::vector<Way> stop_ways;          // of stations: the nearest stop
-  const std::vector<Way> phone_ways;         // of stations: the nearest phone
+  std::vector<PlacedEntry> placed;  // of devices
+  std::vector<PlacedEntry> phones;
+  std::vector<StationEntry> stations;  // in the order of the file
+  Ways stops;                          // the nearest stop
+  Ways phones_reached;                 // the nearest phone
+  const std::vector<Way>& stop_ways;
+  const std::vector<Way>& phone_ways;
+
+  // The layout, changed already, has some things elsewhere. None: too much is otherwise, and the context of
+  // no further use. What is reported then is what a new context would.
+  std::optional<Changed> move(std::span<const Move> moves);
+
+  // From here on what is asked is noted there.
+  void traceIn(Trace* trace) const { trace_ = trace; }
 
   const layout::Machine& machine(const StationEntry& s) const { return layout.machines[s.machine]; }
+  // The first of the machine's stations, and the one after the last.
+  std::pair<std::size_t, std::size_t> stationsOf(std::size_t machine) const;
+
+  // The devices that count as a stop and stop the machine, or every machine of the room: StopRelation.
+  const std::vector<std::size_t>& candidates(std::size_t machine) const;
+  const std::vector<std::size_t>& cutOffs(std::size_t room) const;
 
   // Whether the station may use the device at all: one that is held is nobody else's.
   bool mayUse(std::size_t station, std::size_t device) const;
@@ -113,17 +169,31 @@ class Context {
   // The same for reaches of another length.
   std::optional<double> atHand_m(std::size_t station, std::size_t device, double hand_m, double foot_m) const;
   double straight_m(std::size_t station, std::size_t device) const;
+  bool inSight(std::size_t station, std::size_t device) const;
+  bool clearBetween(Point a, Point b) const;
 
   // The nearest of the devices to a station: of those at hand the nearest in a straight line, else the least
   // walk. Equals go to the first. Ways longer than `at_most_m` need not be found.
   Way nearestOf(std::size_t station, std::span<const std::size_t> devices,
                 double at_most_m = std::numeric_limits<double>::infinity()) const;
-  // The same for many stations at once.
-  std::vector<Way> nearestOf(std::span<const std::size_t> stations,
-                             std::span<const std::size_t> devices) const;
+  // The same for many stations at once; `traces` for each, or none.
+  std::vector<Way> nearestOf(std::span<const std::size_t> stations, std::span<const std::size_t> devices,
+                             std::span<Trace> traces = {}) const;
 
-  // The phones' ways at the other hours.
-  std::vector<Way> phoneWaysAt(floor::Hours other) const;
+  // The nearest phones at either hours.
+  const std::vector<Way>& phoneWaysAt(floor::Hours hours) const;
+  // The nearest of the devices that stop the room that the station is in.
+  const std::vector<Way>& cutOffWays() const;
+
+  const std::vector<Exit>& exits() const;
+  const WaysOut& waysOut(double width_mm) const;
+  std::vector<std::int32_t> parts(const Place& place, double clearance_mm) const;
+  // The openings of doors that may be within the distance, in the order of the passages and exits.
+  std::vector<const DoorOpening*> openingsNear(Point p, double distance_mm) const;
+
+  // Stations, devices and phones by their ids, and a walk between two of them in opening hours.
+  const Places& places() const;
+  floor::Walk walkByDay(const Place& from, const Place& to) const;
 
   // Stations in the order of nearness to `from`: `next(station)` returns up to which straight distance, in
   // mm, it is still worth looking.
@@ -154,14 +224,46 @@ class Context {
   std::string length(double length_m, double limit_m) const;  // told apart from the limit
 
  private:
+  struct OtherHours;
+  struct Openings;
+
   std::optional<double> atHandWithin_m(std::size_t station, std::size_t device,
                                        std::optional<double> reach_mm) const;
   Way atHandOf(std::size_t station, std::span<const std::size_t> devices) const;
-  std::vector<Way> stopWays() const;
+  void note(const geometry::Box& box) const {
+    if (trace_) trace_->add(box);
+  }
+  void noteAll() const {
+    if (trace_) trace_->all = true;
+  }
+
+  void seekStops(std::span<const std::size_t> who);
+  void seekPhones(const floor::Walks& on, const std::vector<PlacedEntry>& phones,
+                  std::span<const std::size_t> who, Ways& ways) const;
+  void seekCutOffs(std::span<const std::size_t> who, Ways& ways) const;
+  OtherHours& otherHours() const;
+
+  struct Moving;
+  bool moveThings(std::span<const Move> moves, Moving& moving);
+  void moveDevices(Moving& moving);
+  void moveStations(Moving& moving);
+  void moveFaults(const Moving& moving);
+  void seekAgain(Moving& moving);
 
   LastWalks* last_;
   geometry::BoxTree station_tree_;
   geometry::BoxTree device_tree_;
+  std::vector<std::size_t> first_station_;  // of machines, and one more
+  std::vector<std::size_t> solid_of_machine_, solid_of_fixture_;
+  mutable Trace* trace_ = nullptr;
+  // Made when first asked for.
+  mutable std::vector<std::optional<std::vector<std::size_t>>> candidates_, cut_offs_;
+  mutable std::unique_ptr<OtherHours> other_hours_;
+  mutable std::optional<Ways> cut_off_ways_;
+  mutable std::optional<std::vector<Exit>> exits_;
+  mutable std::unique_ptr<Openings> openings_;
+  mutable std::map<double, WaysOut> ways_out_;
+  mutable std::unique_ptr<Places> places_;
 };
 
 }  // namespace stopwalk::audit

@@ -6,6 +6,7 @@
 #include <string>
 #include <unordered_map>
 
+#include "core/audit/context.h"
 #include "core/geometry/indexed_polygon.h"
 #include "core/geometry/polygon.h"
 #include "core/geometry/segment.h"

@@ -4,10 +4,11 @@
 #include <cstdint>
 #include <vector>
 
-#include "core/audit/context.h"
-#include "core/geometry/point.h"
+#include "core/geometry/segment.h"
 
 namespace stopwalk::audit {
+
+class Context;
 
 // A door by which one gets out of a room into the open: to `outside` or to an outdoor room, built and not
 // shut.

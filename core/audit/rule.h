@@ -31,6 +31,17 @@ struct Setting {
   bool operator==(const Setting&) const = default;
 };
 
+// What a rule judges one by one: on its own, so that after a small change only what is near it is judged
+// again.
+enum class Each { Station, Machine, Device, Phone, Room, TapeCheck, Layout };
+inline constexpr std::size_t kEachKinds = 7;
+
+// Findings about one of them, named by its index, with everything but rule, severity and basis filled in.
+struct Search {
+  Each each = Each::Layout;
+  std::vector<Finding> (*find)(const Context&, const Setting&, std::size_t) = nullptr;
+};
+
 struct Rule {
   std::string id;
   Severity severity = Severity::Fail;
@@ -39,8 +50,7 @@ struct Rule {
   std::string finds;    // what it finds, as a clause: "a machine that ..."
   std::string meaning;  // one paragraph: why it matters, what is counted and what is not
   std::string mend;     // what would mend it, as advice: a sentence or two
-  // Findings in any order, with everything but rule, severity and basis filled in.
-  std::vector<Finding> (*find)(const Context&, const Setting&) = nullptr;
+  std::vector<Search> find;
 
   Setting setting() const;
 };

@@ -25,9 +25,15 @@ class Placement {
     for (const Solid& s : plan.solids) areas_.push_back(std::abs(signedArea(s.outline)));
   }
 
+  std::vector<Fault> ofMachines(std::span<const std::size_t> machines) {
+    for (const std::size_t i : machines) checkMachine(i);
+    return std::move(faults_);
+  }
+
   std::vector<Fault> all() {
     for (std::size_t i = 0; i < layout_.rooms.size(); ++i) checkRoom(i);
     for (std::size_t i = 0; i < layout_.machines.size(); ++i) checkMachine(i);
+    machine_ = std::nullopt;
     for (const layout::Device& d : layout_.devices) checkOnWall(d.id, "Device ", d.at);
     for (const layout::Phone& p : layout_.phones) checkOnWall(p.id, "Phone ", p.at);
     return std::move(faults_);
@@ -38,7 +44,7 @@ class Placement {
 
   void add(const std::string& subject, Point where, std::string text) {
     const auto room = index_.roomAt(where);
-    faults_.push_back({subject, room ? layout_.rooms[*room].id : "", std::move(text)});
+    faults_.push_back({subject, room ? layout_.rooms[*room].id : "", std::move(text), machine_});
   }
 
   void checkRoom(std::size_t i) {
@@ -58,6 +64,7 @@ class Placement {
 
   void checkMachine(std::size_t i) {
     const layout::Machine& m = layout_.machines[i];
+    machine_ = i;
     if (!index_.roomAt(m.at))
       add(m.id, m.at, "Machine " + m.id + " has its origin at " + place(m.at) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
@@ -72,17 +79,24 @@ class Placement {
     return layout_.machines[plan_.solids[small].index].id < layout_.machines[plan_.solids[large].index].id;
   }
 
+  // The solids about there, the first of the file; in a heap not all.
+  std::vector<std::size_t> firstAt(const Box& box) const {
+    std::vector<std::size_t> found;
+    index_.solids().boxes().any(box, [&](std::size_t i) { return found.push_back(i), false; });
+    std::ranges::sort(found);
+    found.resize(std::min(found.size(), kMostLookedAt));
+    return found;
+  }
+
   void checkOverlap(const layout::Machine& m, std::size_t solid) {
     std::vector<std::string> others;
-    std::size_t looked_at = 0;
     const IndexedPolygon& outline = index_.solids()[solid];
-    index_.solids().boxes().any(outline.box(), [&](std::size_t j) {
-      if (++looked_at > kMostLookedAt) return true;
+    for (const std::size_t j : firstAt(outline.box())) {
       if (j != solid && standsIn(solid, j) &&
           overlapDeeper(index_.solids()[j], outline, kMachineOverlap_mm + kTouch_mm))
         others.push_back(layout_.machines[plan_.solids[j].index].id);
-      return others.size() == kMostNamed;
-    });
+      if (others.size() == kMostNamed) break;
+    }
     if (others.empty()) return;
     add(m.id, m.at,
         "Machine " + m.id + " at " + place(m.at) + " stands in machine " +
@@ -103,11 +117,10 @@ class Placement {
 
   // What has `p` inside: the first in the order of the file, fixtures before machines.
   std::optional<std::string> solidAt(Point p) const {
-    std::size_t first = kNone, found = 0;
+    std::size_t first = kNone;
     index_.solids().boxes().any(boxOf(p), [&](std::size_t i) {
-      if (index_.solids()[i].sideOf(p) != Side::Inside) return false;
-      first = std::min(first, i);
-      return ++found == kMostNamed;
+      if (i < first && index_.solids()[i].sideOf(p) == Side::Inside) first = i;
+      return false;
     });
     if (first == kNone) return std::nullopt;
     const Solid& s = plan_.solids[first];
@@ -129,6 +142,7 @@ class Placement {
   std::vector<std::size_t> solid_of_machine_;
   std::vector<double> areas_;  // of the solids
   std::vector<Fault> faults_;
+  std::optional<std::size_t> machine_;  // that is looked at
 };
 
 }  // namespace
@@ -141,6 +155,11 @@ std::string outlineTrouble(const Polygon& outline) {
 
 std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index) {
   return Placement(layout, plan, index).all();
+}
+
+std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index,
+                                   std::span<const std::size_t> machines) {
+  return Placement(layout, plan, index).ofMachines(machines);
 }
 
 }  // namespace stopwalk::floor

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -20,5 +21,8 @@ std::string outlineTrouble(const Polygon& outline);
 // overlap, machines without a room or standing in one another, stations off the floor, wall devices and
 // phones away from every room.
 std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index);
+// Those of these machines only, stations included.
+std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index,
+                                   std::span<const std::size_t> machines);
 
 }  // namespace stopwalk::floor

@@ -22,6 +22,10 @@ class FloorIndex {
   // In a room or an open passage, and not inside a solid.
   bool onFloor(Point p) const { return (roomAt(p) || doorAt(p)) && !insideSolid(p); }
 
+  void moveSolid(std::size_t solid, Polygon outline) {
+    solids_.replace(solid, geometry::IndexedPolygon(std::move(outline)));
+  }
+
   const geometry::IndexedPolygons& rooms() const { return rooms_; }
   const geometry::IndexedPolygons& passages() const { return passages_; }
   const geometry::IndexedPolygons& solids() const { return solids_; }

@@ -8,7 +8,7 @@
 
 #include "core/floor/corridor.h"
 #include "core/floor/near_places.h"
-#include "core/floor/steps.h"
+#include "core/floor/walk_change.h"
 #include "core/geometry/polygon.h"
 
 namespace stopwalk::floor {
@@ -18,10 +18,6 @@ namespace {
 using geometry::Box;
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
-// Beyond what rounding may take from a length.
-constexpr double kMargin_mm = 1;
-// Round an end: its steps, and what they keep clear of.
-constexpr double kRoundEnds_mm = 2 * kLongestStep_mm;
 constexpr double kMore_mm = 100;
 // The guess is tried with so much more, and then with that many times more.
 constexpr double kFirstMore_mm = 1000, kSecondMore = 1.5;
@@ -150,7 +146,7 @@ std::optional<Nearest> FloorPieces::within(double most, Point from, std::span<co
   if (found.walk.status == WalkStatus::Unmeasured) return found;
   // Which of two that are equally long is found hangs on the triangles.
   if (found.walk.tied) return std::nullopt;
-  const bool told = most == at_most || (found.index && found.walk.length_mm < most - kMargin_mm);
+  const bool told = most == at_most || (found.index && found.walk.length_mm < most - kLengthMargin_mm);
   return told ? std::optional(std::move(found)) : std::nullopt;
 }
 
@@ -181,7 +177,7 @@ std::vector<std::size_t> FloorPieces::tell(const std::vector<std::size_t>& who, 
     const std::size_t i = who[n];
     if (nearest.index) nearest.index = index[*nearest.index];
     const bool told = nearest.index && !finder.unsure() && !nearest.walk.tied &&
-                      nearest.walk.length_mm < most[i] - kMargin_mm;
+                      nearest.walk.length_mm < most[i] - kLengthMargin_mm;
     told ? give(i, std::move(nearest)) : untold.push_back(i);
   });
   return untold;

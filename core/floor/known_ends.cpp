@@ -37,10 +37,10 @@ void KnownEnds::add(EndsTable fresh) {
   }
 }
 
-void KnownEnds::forgetNear(const PlanChange& change, Point origin, double reach) {
+void KnownEnds::forgetNear(const WalkChange& change, Point origin) {
   std::erase_if(ends_, [&](const auto& known) {
     const Segment& s = known.first;
-    return change.away(geometry::boxOf(Segment{s.a + origin, s.b + origin})) < reach;
+    return change.isNear(geometry::boxOf(Segment{s.a + origin, s.b + origin}));
   });
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/floor/layer.h"
-#include "core/floor/plan_change.h"
+#include "core/floor/walk_change.h"
 
 namespace stopwalk::floor {
 
@@ -15,7 +15,7 @@ class KnownEnds {
   // be told to be an old one gets a number of its own, so that more seems to be parted than is, never less.
   void add(EndsTable fresh);
   // What stands so near has a say in the steps.
-  void forgetNear(const PlanChange& change, Point origin, double reach);
+  void forgetNear(const WalkChange& change, Point origin);
 
  private:
   EndsTable ends_;

@@ -6,20 +6,12 @@
 
 #include "core/floor/corridor.h"
 #include "core/floor/near_places.h"
-#include "core/floor/steps.h"
-#include "core/geometry/polygon.h"
 
 namespace stopwalk::floor {
 
 namespace {
 
-using geometry::Box;
-
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
-// What rounding, and the chords of a drawn arc, may take from a length or distance.
-constexpr double kMargin_mm = 1;
-// Where an end of a walk steps out to is a matter of what stands so near.
-constexpr double kRoundEnds_mm = 2000;
 
 // The numbers that tell one question's places from another's.
 std::vector<double> numbersOf(std::span<const Place> places, Asked asked) {
@@ -31,26 +23,6 @@ std::vector<double> numbersOf(std::span<const Place> places, Asked asked) {
     for (const Segment& s : place.lines) numbers.insert(numbers.end(), {s.a.x, s.a.y, s.b.x, s.b.y});
   }
   return numbers;
-}
-
-// Whether the polyline keeps the distance from the outline's edges.
-bool keepsFrom(const std::vector<Point>& path, const Polygon& outline, double least) {
-  const geometry::Box near = geometry::boxOf(outline).grown(least);
-  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-    const Segment leg{path[i], path[i + 1]};
-    if (!geometry::overlap(geometry::boxOf(leg), near)) continue;
-    for (std::size_t k = 0; k < outline.size(); ++k) {
-      const Segment edge{outline[k], outline[(k + 1) % outline.size()]};
-      // Two that do not cross are nearest at an end; those that cross come to nought at some depth.
-      if (std::min({distance(leg, edge.a), distance(leg, edge.b), distance(edge, leg.a),
-                    distance(edge, leg.b)}) < least)
-        return false;
-      const double a = cross(leg.b - leg.a, edge.a - leg.a), b = cross(leg.b - leg.a, edge.b - leg.a);
-      const double c = cross(edge.b - edge.a, leg.a - edge.a), d = cross(edge.b - edge.a, leg.b - edge.a);
-      if (a * b <= 0 && c * d <= 0) return false;
-    }
-  }
-  return true;
 }
 
 }  // namespace
@@ -65,139 +37,127 @@ std::optional<Nearest> Known::answer(double other) const {
   if (nearest.walk.tied) return std::nullopt;
   if (other == at_most || nearest.walk.status == WalkStatus::Unmeasured) return nearest;
   if (!nearest.index) return other <= at_most ? std::optional(nearest) : std::nullopt;
-  if (nearest.walk.length_mm + kMargin_mm <= std::min(at_most, other)) return nearest;
+  const Nearest none{std::nullopt, {}, nearest.sought_narrow};
+  if (nearest.walk.length_mm + kLengthMargin_mm <= std::min(at_most, other)) return nearest;
   for (const auto& [bound, was_found] : close_calls)
-    if (bound == other) return was_found ? nearest : Nearest{};
+    if (bound == other) return was_found ? nearest : none;
   // There is none so near.
-  return nearest.walk.length_mm - kMargin_mm > other ? std::optional(Nearest{}) : std::nullopt;
+  return nearest.walk.length_mm - kLengthMargin_mm > other ? std::optional(none) : std::nullopt;
 }
 
-void KnownWalks::follow(KnownWalks& former, WalkFinder* former_finder, const Plan& before, const Plan& now,
-                        double clearance) {
-  change_ = changeBetween(before, now);
-  clearance_ = clearance;
-  if (!change_.comparable) return;
-  parts_ = std::make_unique<PartsRound>(before, now, change_);
-  for (const double c : {clearance, kBodyHalfWidth_mm})
-    if (!parts_->stay(c)) return;
-  former_ = &former;
+void KnownWalks::follow(KnownWalks&& former, WalkFinder* finder, const Plan& before, const Plan& now) {
+  PlanChange change = changeBetween(before, now);
+  if (!change.comparable || former.clearance_ != clearance_) return;
+  former_groups_ = std::move(former.groups_);
+  for (auto& [numbers, group] : former_groups_) group.former = nullptr;
+  on_floor_ = std::move(former.on_floor_);
+  changes_ = std::move(former.changes_);
+  first_ = former.first_;
+  doors_ = std::move(former.doors_);
   ends_ = std::move(former.ends_);
-  if (former_finder) ends_.add(former_finder->takeEnds());
-  ends_.forgetNear(change_, originOf(now), kRoundEnds_mm);
-  doors_ = former.doors_ ? former.doors_ : std::make_shared<const DoorBounds>(now);
-  for (const Polygon& outline : change_.gone)
-    gone_ends_.push_back(doors_->end(geometry::boxOf(outline).grown(clearance)));
+  this->change(std::move(change), finder, before, now);
 }
 
-void KnownWalks::forgetFormer() {
-  former_ = nullptr;
-  for (auto& [numbers, group] : groups_) group.former = nullptr;
+bool KnownWalks::change(PlanChange change, WalkFinder* finder, const Plan& before, const Plan& now) {
+  constexpr std::size_t kMostChanges = 128;
+  if (!doors_) doors_ = std::make_shared<const DoorBounds>(now);
+  if (finder) ends_.add(finder->takeEnds());
+  auto last = std::make_unique<WalkChange>(std::move(change), before, now, clearance_, doors_);
+  const bool stays = last->partsStay();
+  follows_ = stays && !(groups_.empty() && former_groups_.empty());
+  if (!stays) {
+    forget();
+    return false;
+  }
+  ends_.forgetNear(*last, originOf(now));
+  changes_.push_back(std::move(last));
+  if (changes_.size() > kMostChanges) changes_.pop_front(), ++first_;
+  return true;
+}
+
+void KnownWalks::forget() {
+  groups_.clear();
+  former_groups_.clear();
+  on_floor_.clear();
+  first_ = now();
+  changes_.clear();
+  ends_ = {};
 }
 
 KnownWalks::Group& KnownWalks::about(std::span<const Place> places, Asked asked) {
   std::vector<double> numbers = numbersOf(places, asked);
   const auto found = groups_.find(numbers);
   if (found != groups_.end()) return found->second;
-  const Group* former = nullptr;
-  if (former_)
-    if (const auto f = former_->groups_.find(numbers); f != former_->groups_.end()) former = &f->second;
+  const auto former = former_groups_.find(numbers);
   Group& group = groups_[std::move(numbers)];
   group.places.assign(places.begin(), places.end());
-  group.former = former;
+  if (former != former_groups_.end()) group.former = &former->second;
   return group;
 }
 
+bool KnownWalks::holds(Group& group, Point from, Remembered& remembered) {
+  if (remembered.as_of == now()) return true;
+  if (remembered.as_of < first_) return false;
+  if (group.ends.empty()) group.ends = endsOf(group.places, *doors_);
+  const Known& known = remembered.known;
+  for (std::size_t n = remembered.as_of; n < now(); ++n) {
+    const WalkChange& change = *changes_[n - first_];
+    if (!change.leaves(known.nearest.walk, known.reach(), from, group.ends)) return false;
+    if (known.nearest.sought_narrow && !change.narrowPartsStay()) return false;
+  }
+  remembered.as_of = now();
+  return true;
+}
+
 std::optional<Nearest> KnownWalks::kept(Group& group, Point from, double at_most) {
-  if (const auto found = group.of.find(from); found != group.of.end()) return found->second.answer(at_most);
-  if (!group.former) return std::nullopt;
-  const auto found = group.former->of.find(from);
-  if (found == group.former->of.end()) return std::nullopt;
-  const Known& known = found->second;
-  std::optional<Nearest> answer = known.answer(at_most);
-  if (!answer || !holds(known, group, from)) return std::nullopt;
-  if (known.sought_narrow && !narrowWaysStay()) return std::nullopt;
-  ++kept_;
-  group.of.emplace(from, known);
+  auto found = group.of.find(from);
+  if (found == group.of.end() && group.former)
+    if (auto moved = group.former->of.extract(from); !moved.empty())
+      found = group.of.insert(std::move(moved)).position;
+  if (found == group.of.end()) return std::nullopt;
+  std::optional<Nearest> answer = found->second.known.answer(at_most);
+  if (!answer) return std::nullopt;
+  const bool taken_over = found->second.as_of != now();
+  if (!holds(group, from, found->second)) return std::nullopt;
+  kept_ += taken_over;
   return answer;
 }
 
 void KnownWalks::note(Group& group, Point from, Known known) {
-  const auto [it, fresh] = group.of.try_emplace(from, known);
+  const auto [it, fresh] = group.of.try_emplace(from, Remembered{known, now()});
   if (fresh) return;
-  Known& old = it->second;
-  if (old.nearest.index && old.at_most > known.at_most) {
-    old.close_calls.emplace_back(known.at_most, known.nearest.index.has_value());
-  } else if (known.nearest.index || old.at_most < known.at_most) {
-    old = std::move(known);
+  Remembered& old = it->second;
+  if (old.as_of != now()) {
+    old = {std::move(known), now()};
+  } else if (old.known.nearest.index && old.known.at_most > known.at_most) {
+    old.known.close_calls.emplace_back(known.at_most, known.nearest.index.has_value());
+  } else if (known.nearest.index || old.known.at_most < known.at_most) {
+    old.known = std::move(known);
   }
 }
 
+// As it was before a change, or as it is from a place near by; else by the straight line.
 double KnownWalks::likely(const Group& group, Point from) const {
-  if (group.former)
-    if (const auto found = group.former->of.find(from);
-        found != group.former->of.end() && found->second.nearest.index)
-      return found->second.nearest.walk.length_mm;
-  double straight = kInfinite;
-  for (const Place& place : group.places) straight = std::min(straight, straightLineTo(from, place));
-  return 1.2 * straight + 1500;
+  constexpr double kNear_mm = 1500;
+  if (const auto found = group.of.find(from); found != group.of.end() && found->second.known.nearest.index)
+    return found->second.known.nearest.walk.length_mm;
+  double least = kInfinite;
+  for (const auto& [point, remembered] : group.of) {
+    const double apart = distance(point, from);
+    if (apart < kNear_mm && remembered.known.nearest.index)
+      least = std::min(least, remembered.known.nearest.walk.length_mm + apart);
+  }
+  if (least < kInfinite) return least;
+  for (const Place& place : group.places) least = std::min(least, straightLineTo(from, place));
+  return 1.2 * least + 1500;
 }
 
 std::optional<bool> KnownWalks::keptOnFloor(Point p) const {
-  if (!former_ || change_.away(p) < kRoundEnds_mm) return std::nullopt;
-  const auto found = former_->on_floor_.find(p);
-  return found == former_->on_floor_.end() ? std::nullopt : std::optional(found->second);
-}
-
-// No other way of less than the reach has opened: each would come within the clearance of something that is
-// gone. The way found is still free of what has come. At the ends all is as it was.
-bool KnownWalks::holds(const Known& known, Group& group, Point from) const {
-  if (change_.none()) return true;
-  const double reach = known.reach();
-  if (reach == kInfinite || change_.away(from) < kRoundEnds_mm) return false;
-  for (const Polygon& outline : change_.come)
-    if (!keepsFrom(known.nearest.walk.path, outline, clearance_ + kMargin_mm)) return false;
-  if (group.ends.empty()) group.ends = endsOf(group.places, *doors_);
-  std::optional<DoorBounds::End> begin;
-  for (const DoorBounds::End& end : group.ends) {
-    if (distance(end.box, from) > reach + kMargin_mm) continue;
-    if (change_.away(end.box) < kRoundEnds_mm) return false;
-    for (std::size_t i = 0; i < change_.gone.size(); ++i) {
-      const Box& gone = gone_ends_[i].box;
-      if (distance(gone, from) + distance(gone, end.box) >= reach + kMargin_mm) continue;
-      if (!begin) begin = doors_->end(from);
-      if (!isLongerBy(i, reach + kMargin_mm, *begin, end)) return false;
-    }
-  }
-  return true;
-}
-
-bool KnownWalks::narrowWaysStay() {
-  if (!narrow_ways_stay_) {
-    narrow_ways_stay_ = true;
-    for (int c = kWidestFallback_mm; c > kBodyHalfWidth_mm && *narrow_ways_stay_; --c)
-      narrow_ways_stay_ = parts_->stay(c);
-  }
-  return *narrow_ways_stay_;
-}
-
-// By its box, and if that says nothing by many points of its outline.
-bool KnownWalks::isLongerBy(std::size_t gone, double reach, const DoorBounds::End& from,
-                            const DoorBounds::End& to) const {
-  constexpr int kPieces = 6;
-  DoorBounds::End by = gone_ends_[gone];
-  if (doors_->between(from, by) + doors_->between(to, by) >= reach) return true;
-  const Polygon& outline = change_.gone[gone];
-  double least = kInfinite, longest = 0;
-  for (std::size_t k = 0; k < outline.size(); ++k) {
-    const Segment edge = geometry::edgeOf(outline, k);
-    for (int i = 0; i < kPieces; ++i) {
-      by.box = geometry::boxOf(edge.a + ((i + 0.5) / kPieces) * (edge.b - edge.a));
-      least = std::min(least, doors_->between(from, by) + doors_->between(to, by));
-    }
-    longest = std::max(longest, distance(edge.a, edge.b) / kPieces);
-  }
-  // From the middle of a piece to elsewhere on it, the way grows shorter by no more than the piece's length.
-  return least - longest - 2 * clearance_ >= reach;
+  const auto found = on_floor_.find(p);
+  if (found == on_floor_.end() || found->second.as_of < first_) return std::nullopt;
+  for (std::size_t n = found->second.as_of; n < now(); ++n)
+    if (changes_[n - first_]->isNear(geometry::boxOf(p))) return std::nullopt;
+  return found->second.on;
 }
 
 }  // namespace stopwalk::floor

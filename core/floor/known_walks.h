@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <deque>
 #include <memory>
 #include <optional>
 #include <span>
@@ -9,7 +10,7 @@
 
 #include "core/floor/door_bounds.h"
 #include "core/floor/known_ends.h"
-#include "core/floor/plan_change.h"
+#include "core/floor/walk_change.h"
 #include "core/floor/walk_finder.h"
 #include "core/floor/walks.h"
 #include "core/geometry/numbers_hash.h"
@@ -19,8 +20,7 @@ namespace stopwalk::floor {
 // The nearest of some places, as it was found, and what must stay for it to stay.
 struct Known {
   Nearest nearest;
-  double at_most = 0;          // it was asked for no longer ways
-  bool sought_narrow = false;  // ways at less than the clearance were looked for, too
+  double at_most = 0;  // it was asked for no longer ways
   // Bounds asked for that are the length itself but for rounding, and whether the way was found then.
   std::vector<std::pair<double, bool>> close_calls = {};
 
@@ -33,61 +33,68 @@ struct Known {
 // How one set of places was asked about: one point at a time, or many at once.
 enum class Asked { Singly, Together };
 
-// The answers of one floor, by question. Says of those of another floor which hold on this one as well:
-// docs/walks.md tells why.
+// The answers of one floor, by question, over the changes that it goes through.
 class KnownWalks {
  public:
+  struct Remembered {
+    Known known;
+    std::size_t as_of = 0;  // the change after which it held
+  };
   // Answers about the same places.
   struct Group {
     std::vector<Place> places;
-    std::unordered_map<Point, Known, geometry::NumbersHash> of;
-    const Group* former = nullptr;
+    std::unordered_map<Point, Remembered, geometry::NumbersHash> of;
     std::vector<DoorBounds::End> ends;  // of the places: each point and each line, when first needed
+    Group* former = nullptr;
   };
 
-  // What of `former` may be kept is judged by the difference of the plans. It must outlive this one's
-  // questions. Its finder of the whole floor, if there was one, leaves the steps that it found.
-  void follow(KnownWalks& former, WalkFinder* former_finder, const Plan& before, const Plan& now,
-              double clearance);
-  void forgetFormer();
+  explicit KnownWalks(double clearance) : clearance_(clearance) {}
+
+  // Takes over what `former` knows, and forgets what nobody asked for since it did so itself. Nothing is
+  // known if more than solids differ, or if anything is parted or joined. A finder of the whole floor as it
+  // was, if there was one, leaves the steps that it found.
+  void follow(KnownWalks&& former, WalkFinder* finder, const Plan& before, const Plan& now);
+  // The same floor after a change; whether anything is still known.
+  const WalkChange& lastChange() const { return *changes_.back(); }
+  bool change(PlanChange change, WalkFinder* finder, const Plan& before, const Plan& now);
 
   Group& about(std::span<const Place> places, Asked asked);
-  // The answer that was found on this floor already, or is to be taken over, if there is one.
+  // The answer that was found on this floor, or that still holds, if there is one.
   std::optional<Nearest> kept(Group& group, Point from, double at_most);
   // Of several answers from one point the one that tells most is remembered.
   void note(Group& group, Point from, Known known);
 
-  // Whether there is a former floor, of whose walks some may have been kept.
-  bool follows() const { return former_ != nullptr; }
-  // Of the floor followed.
+  // Whether the steps of places may be known from before a change.
+  bool follows() const { return follows_; }
   const DoorBounds& doors() const { return *doors_; }
   const KnownEnds& ends() const { return ends_; }
   // About how long the walk may be.
   double likely(const Group& group, Point from) const;
 
   std::optional<bool> keptOnFloor(Point p) const;
-  void noteOnFloor(Point p, bool on) { on_floor_[p] = on; }
+  void noteOnFloor(Point p, bool on) { on_floor_[p] = {on, now()}; }
 
   std::size_t countKept() const { return kept_; }
 
  private:
-  bool holds(const Known& known, Group& group, Point from) const;
-  // Whether every way by one of what is gone is longer.
-  bool isLongerBy(std::size_t gone, double reach, const DoorBounds::End& from,
-                  const DoorBounds::End& to) const;
+  struct OnFloor {
+    bool on = false;
+    std::size_t as_of = 0;
+  };
+  using Groups = std::unordered_map<std::vector<double>, Group, geometry::NumbersHash>;
+  std::size_t now() const { return first_ + changes_.size(); }
+  bool holds(Group& group, Point from, Remembered& remembered);
+  void forget();
 
-  std::unordered_map<std::vector<double>, Group, geometry::NumbersHash> groups_;
-  std::unordered_map<Point, bool, geometry::NumbersHash> on_floor_;
-  const KnownWalks* former_ = nullptr;
-  bool narrowWaysStay();
-
-  PlanChange change_;
-  std::unique_ptr<PartsRound> parts_;
-  std::optional<bool> narrow_ways_stay_;
+  Groups groups_, former_groups_;
+  std::unordered_map<Point, OnFloor, geometry::NumbersHash> on_floor_;
+  // The last changes, the first of them being number first_.
+  std::deque<std::unique_ptr<WalkChange>> changes_;
+  std::size_t first_ = 0;
+  bool follows_ = false;
   std::shared_ptr<const DoorBounds> doors_;
   KnownEnds ends_;
-  std::vector<DoorBounds::End> gone_ends_;  // grown by the clearance
-  double clearance_ = 0;
+  double clearance_;
   std::size_t kept_ = 0;
 };
 

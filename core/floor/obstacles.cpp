@@ -1,6 +1,7 @@
 #include "core/floor/obstacles.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace stopwalk::floor {
 
@@ -64,8 +65,12 @@ std::optional<Closed> closedByWall(Segment wall, double low, double high) {
 
 // The first of what, touching one another, closes both sides.
 std::optional<Obstacles::Obstacle> closedOnBothSides(std::vector<Closed>& closed) {
+  // Whatever the order in which they were found.
+  const auto place = [](const Closed& c) {
+    return std::tuple(c.stretch.from, c.stretch.to, c.by.solid, c.left, c.right);
+  };
   std::sort(closed.begin(), closed.end(),
-            [](const Closed& a, const Closed& b) { return a.stretch.from < b.stretch.from; });
+            [&](const Closed& a, const Closed& b) { return place(a) < place(b); });
   double reached = -1e300;
   bool left = false, right = false;
   for (const Closed& c : closed) {
@@ -103,7 +108,8 @@ std::optional<Obstacles::Obstacle> Obstacles::on(Segment line, double free_end, 
   index.solids().boxes().any(line, kTouch_mm, [&](std::size_t i) {
     if (spared(i)) return false;
     if (size > kTouch_mm) addSolid(line, index.solids()[i], {i}, closed);
-    if (size <= kTouch_mm && index.solids()[i].sideOf(line.a, kTouch_mm) == Side::Inside) around = i;
+    if (size <= kTouch_mm && index.solids()[i].sideOf(line.a, kTouch_mm) == Side::Inside)
+      around = std::min(around.value_or(i), i);
     return false;
   });
   if (around) return Obstacle{around};

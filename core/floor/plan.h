@@ -40,6 +40,8 @@ struct Fault {
   std::string subject;  // id, such as `lathe-1/operator`
   std::string room;     // id of the room it is in, or empty
   std::string text;     // a sentence: what and where
+  std::optional<std::size_t> machine =
+      std::nullopt;  // that is placed wrongly, as it stands or with its stations: into layout.machines
 };
 
 // The floor F of a layout at given hours, as pieces: (rooms + passages) - solids, and the walls that stand in

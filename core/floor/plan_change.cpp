@@ -35,8 +35,7 @@ bool sameRooms(const Plan& a, const Plan& b) {
          originOf(a) == originOf(b);
 }
 
-// The floor within the box, shut off along it. What lies beyond the box is of no meaning.
-Plan within(const Plan& plan, const Box& box) {
+Plan thingsIn(const Plan& plan, const Box& box) {
   Plan part;
   const auto meets = [&](const auto& shape) { return geometry::overlap(geometry::boxOf(shape), box); };
   for (const Polygon& room : plan.rooms)
@@ -47,6 +46,12 @@ Plan within(const Plan& plan, const Box& box) {
     if (meets(s.outline)) part.solids.push_back(s);
   for (const Segment& w : plan.walls)
     if (meets(w)) part.walls.push_back(w);
+  return part;
+}
+
+// The floor within the box, shut off along it. What lies beyond the box is of no meaning.
+Plan within(const Plan& plan, const Box& box) {
+  Plan part = thingsIn(plan, box);
   const Polygon edge{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
   for (std::size_t i = 0; i < edge.size(); ++i) part.walls.push_back({edge[i], edge[(i + 1) % edge.size()]});
   return part;
@@ -85,6 +90,10 @@ PlanChange changeBetween(const Plan& before, const Plan& now) {
   change.gone = onlyIn(old, fresh);
   change.come = onlyIn(fresh, old);
   return change;
+}
+
+Plan planAbout(const Plan& plan, const Box& box) {
+  return thingsIn(plan, box.grown(kAround_mm));
 }
 
 // The floor about some outlines.

@@ -22,6 +22,9 @@ struct PlanChange {
 
 PlanChange changeBetween(const Plan& before, const Plan& now);
 
+// All of the plan that what PartsRound looks at may be made of, of a change within the box.
+Plan planAbout(const Plan& plan, const geometry::Box& box);
+
 // Whether what changed parts nothing that was joined at a clearance, and joins nothing that was parted: all
 // of the region's boundary round what is gone is of one connected part before, and all of it round what has
 // come is now. Looked at near the change only; what is not found there is not so.

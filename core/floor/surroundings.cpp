@@ -30,6 +30,7 @@ struct Surroundings::Inside {
     std::vector<IndexedPolygon> outlines;
     for (const layout::Machine& m : layout.machines) {
       machines.push_back({m.at, m.turn});
+      hazard_of.push_back(outlines.size());
       if (!m.hazard.empty()) outlines.emplace_back(layout::outlineInPlan(m.hazard, m.at, m.turn));
     }
     hazards = IndexedPolygons(std::move(outlines));
@@ -117,6 +118,7 @@ struct Surroundings::Inside {
   std::vector<SolidFacts> solids;
   std::vector<Frame> machines;
   IndexedPolygons hazards;
+  std::vector<std::size_t> hazard_of;  // of machines that have one
 };
 
 Segment PlacedDevice::line() const {
@@ -129,6 +131,25 @@ Surroundings::Surroundings(const layout::Layout& layout, const Plan& plan)
 Surroundings::~Surroundings() = default;
 Surroundings::Surroundings(Surroundings&&) noexcept = default;
 Surroundings& Surroundings::operator=(Surroundings&&) noexcept = default;
+
+void Surroundings::moveSolid(std::size_t solid, const Polygon& outline) {
+  inside_->index.moveSolid(solid, outline);
+}
+
+void Surroundings::moveMachine(std::size_t machine, const layout::Machine& m) {
+  inside_->machines[machine] = {m.at, m.turn};
+  if (!m.hazard.empty())
+    inside_->hazards.replace(inside_->hazard_of[machine],
+                             IndexedPolygon(layout::outlineInPlan(m.hazard, m.at, m.turn)));
+}
+
+Box Surroundings::hazardBox(std::size_t machine) const {
+  return inside_->hazards[inside_->hazard_of[machine]].box();
+}
+
+const FloorIndex& Surroundings::index() const {
+  return inside_->index;
+}
 
 PlacedDevice Surroundings::placed(const layout::Device& device, const layout::DeviceKind& kind,
                                   std::optional<std::size_t> machine) const {

@@ -8,10 +8,13 @@
 
 #include "core/floor/plan.h"
 #include "core/floor/walks.h"
+#include "core/geometry/box.h"
 #include "core/layout/device_kind.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::floor {
+
+class FloorIndex;
 
 // 5th percentile female forward grip reach 655 mm (Pheasant, Bodyspace, 1996, as tabulated); for the panel of
 // a hand-fed planer EN 859:2007 cl. 5.2.2 b) has 650 mm.
@@ -54,6 +57,12 @@ class Surroundings {
   ~Surroundings();
   Surroundings(Surroundings&&) noexcept;
   Surroundings& operator=(Surroundings&&) noexcept;
+
+  // A solid of the plan, and the frame and hazard of a machine, put elsewhere.
+  void moveSolid(std::size_t solid, const Polygon& outline);
+  void moveMachine(std::size_t machine, const layout::Machine& moved);
+  geometry::Box hazardBox(std::size_t machine) const;  // of one that has a hazard
+  const FloorIndex& index() const;
 
   PlacedDevice placed(const layout::Device& device, const layout::DeviceKind& kind,
                       std::optional<std::size_t> machine) const;

@@ -148,6 +148,7 @@ Nearest WalkFinder::nearestOf(Point from, std::span<const Place> to, const std::
       best = {to_ends_[route->target].place, measured(l, *route)};
   }
   narrowToo(from, to, which, at_most, best);
+  best.sought_narrow = sought_narrow_;
   return best;
 }
 
@@ -179,6 +180,7 @@ void WalkFinder::forAll(std::span<const Point> from, std::span<const Place> to,
     unsure_ = unsure[i] != 0;
     if (answers[i].walk.status != WalkStatus::Unmeasured)
       narrowToo(from[i], to, near.within(from[i], answers[i].walk.length_mm), kInfinite, answers[i]);
+    answers[i].sought_narrow = sought_narrow_;
     give(i, std::move(answers[i]));
   }
 }

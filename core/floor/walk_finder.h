@@ -57,8 +57,6 @@ class WalkFinder {
               const std::function<void(std::size_t, Nearest)>& give);
   std::vector<Reach> reach(std::span<const Point> from, std::span<const Place> to);
 
-  // Of the answer given last: whether a way at less than the clearance was sought.
-  bool soughtNarrow() const { return sought_narrow_; }
   // Of the answer given last, of a piece: whether it hangs on what is joined beyond the piece.
   bool unsure() const { return unsure_; }
 

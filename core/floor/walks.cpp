@@ -23,25 +23,27 @@ struct Walks::Memory {
   bool remembers = false;
   KnownWalks known;
   std::size_t found = 0;
+  std::size_t sought = 0;  // in pieces
   std::unique_ptr<WalkFinder> finder;
   std::unique_ptr<FloorPieces> pieces;
 
   // In a piece of the floor is sought what a change has taken away: few walks, near the change.
-  FloorPieces* usePieces() {
-    if (finder || !known.follows()) return nullptr;
+  FloorPieces* usePieces(std::size_t walks) {
+    constexpr std::size_t kMost = 200;
+    if (finder || !known.follows() || (sought += walks) > kMost) return nullptr;
     if (!pieces) pieces = std::make_unique<FloorPieces>(plan, clearance, paths, known.doors(), known.ends());
     return pieces.get();
   }
-  void note(KnownWalks::Group& group, Point from, const Nearest& nearest, double at_most,
-            bool sought_narrow) {
+  void note(KnownWalks::Group& group, Point from, const Nearest& nearest, double at_most) {
     ++found;
-    known.note(group, from, {nearest, at_most, sought_narrow});
+    known.note(group, from, {nearest, at_most});
   }
 };
 
 Walks::Walks(const Plan& plan, double clearance_mm, Paths paths)
-    : memory_(std::make_unique<Memory>(
-          Memory{plan, std::max(clearance_mm, 0.0), paths, false, {}, 0, nullptr, nullptr})) {}
+    : memory_(std::make_unique<Memory>(Memory{plan, std::max(clearance_mm, 0.0), paths, false,
+                                              KnownWalks(std::max(clearance_mm, 0.0)), 0, 0, nullptr,
+                                              nullptr})) {}
 
 Walks Walks::following(const Walks* former, const Plan& plan) {
   Walks walks(plan);
@@ -49,12 +51,36 @@ Walks Walks::following(const Walks* former, const Plan& plan) {
   now.remembers = true;
   if (!former) return walks;
   Memory& before = *former->memory_;
-  before.known.forgetFormer();
+  if (before.paths == now.paths)
+    now.known.follow(std::move(before.known), before.finder.get(), before.plan, plan);
   before.pieces.reset();
-  if (before.clearance == now.clearance && before.paths == now.paths)
-    now.known.follow(before.known, before.finder.get(), before.plan, plan, now.clearance);
   before.finder.reset();
   return walks;
+}
+
+bool Walks::moveSolids(std::span<const SolidMoved> moved) {
+  Memory& m = *memory_;
+  const Point origin = originOf(m.plan);
+  PlanChange change;
+  geometry::Box box;
+  for (const SolidMoved& s : moved) {
+    change.gone.push_back(m.plan.solids[s.solid].outline);
+    change.come.push_back(s.outline);
+    box.add(geometry::boxOf(change.gone.back()));
+  }
+  const Plan before = planAbout(m.plan, box);
+  for (const SolidMoved& s : moved) m.plan.solids[s.solid].outline = s.outline;
+  change.comparable = originOf(m.plan) == origin;
+  m.pieces.reset();
+  m.sought = 0;
+  const bool known = change.comparable && m.known.change(std::move(change), m.finder.get(), before, m.plan);
+  if (!known) m.known = KnownWalks(m.clearance);
+  m.finder.reset();
+  return known;
+}
+
+const std::vector<Segment>& Walks::linesTouched() const {
+  return memory_->known.lastChange().touched();
 }
 
 Walks::~Walks() = default;
@@ -75,7 +101,7 @@ bool Walks::onFloor(Point p) const {
   Memory& m = *memory_;
   std::optional<bool> on = m.known.keptOnFloor(p);
   if (!on)
-    if (FloorPieces* pieces = m.usePieces()) on = pieces->onFloor(p);
+    if (FloorPieces* pieces = m.usePieces(1)) on = pieces->onFloor(p);
   if (!on) on = finder().onFloor(finder().local(p));
   if (m.remembers) m.known.noteOnFloor(p, *on);
   return *on;
@@ -115,16 +141,16 @@ Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm)
   KnownWalks::Group* group = m.remembers ? &m.known.about(to, Asked::Singly) : nullptr;
   if (group)
     if (auto known = m.known.kept(*group, from, at_most_mm)) return *std::move(known);
-  if (FloorPieces* pieces = m.usePieces())
+  if (FloorPieces* pieces = m.usePieces(1))
     if (auto found = pieces->nearest(from, to, at_most_mm, m.known.likely(*group, from))) {
-      m.note(*group, from, *found, at_most_mm, false);
+      m.note(*group, from, *found, at_most_mm);
       return *std::move(found);
     }
   std::vector<std::size_t> which;
   for (std::size_t i = 0; i < to.size(); ++i)
     if (straightLineTo(from, to[i]) <= at_most_mm) which.push_back(i);
   Nearest nearest = finder().nearest(from, to, which, at_most_mm);
-  if (group) m.note(*group, from, nearest, at_most_mm, finder().soughtNarrow());
+  if (group) m.note(*group, from, nearest, at_most_mm);
   return nearest;
 }
 
@@ -197,12 +223,13 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
       who.push_back(i);
     }
   }
-  if (FloorPieces* pieces = m.usePieces()) {
+  if (rest.empty()) return answers;
+  if (FloorPieces* pieces = m.usePieces(rest.size())) {
     std::vector<double> likely;
     for (const Point p : rest) likely.push_back(m.known.likely(group, p));
     std::vector<char> told(rest.size(), 0);
     pieces->forAll(rest, to, likely, [&](std::size_t i, Nearest nearest) {
-      m.note(group, rest[i], nearest, kInfinite, false);
+      m.note(group, rest[i], nearest, kInfinite);
       answers[who[i]] = std::move(nearest);
       told[i] = 1;
     });
@@ -213,7 +240,7 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
   }
   if (rest.empty()) return answers;
   finder().forAll(rest, to, [&](std::size_t i, Nearest nearest) {
-    m.note(group, rest[i], nearest, kInfinite, finder().soughtNarrow());
+    m.note(group, rest[i], nearest, kInfinite);
     answers[who[i]] = std::move(nearest);
   });
   return answers;

@@ -54,6 +54,8 @@ enum class Paths { Drawn, LengthsOnly };
 struct Nearest {
   std::optional<std::size_t> index;  // into the places asked for; none: no way to any
   Walk walk;
+  // Ways at less than the clearance were sought: it hangs on what is joined anywhere.
+  bool sought_narrow = false;
 };
 
 // What one of very many points comes to: the length of the walk at the clearance asked for to the nearest of
@@ -76,8 +78,17 @@ class Walks {
   // `clearance_mm`) down to 280 with a way is used; below 280 there is no such fallback.
   explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm, Paths paths = Paths::Drawn);
   // Remembers what is asked, and takes over from the walks of another floor (none: null) whatever answers the
-  // difference of the two cannot have changed. The former must outlive it, unless it is itself followed.
+  // difference of the two cannot have changed. The former knows nothing any more.
   static Walks following(const Walks* former, const Plan& plan);
+  // The same floor with some solids elsewhere; what is remembered and still holds is kept. False: nothing is
+  // known any more, and these walks are of no further use.
+  struct SolidMoved {
+    std::size_t solid = 0;  // into the plan's
+    Polygon outline;
+  };
+  bool moveSolids(std::span<const SolidMoved> moved);
+  // Lines elsewhere that the last move cuts, or no longer cuts: what is near them may be otherwise, too.
+  const std::vector<Segment>& linesTouched() const;
   ~Walks();
   Walks(Walks&&) noexcept;
   Walks& operator=(Walks&&) noexcept;

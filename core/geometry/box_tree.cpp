@@ -44,4 +44,26 @@ std::uint32_t BoxTree::build(std::uint32_t begin, std::uint32_t end) {
   return at;
 }
 
+void BoxTree::move(std::size_t index, const Box& box) {
+  const auto item = std::ranges::find(items_, static_cast<std::uint32_t>(index), &Item::index);
+  if (item == items_.end()) return;
+  item->box = box;
+  fit(0, static_cast<std::uint32_t>(item - items_.begin()));
+}
+
+// The box of a node again, whose item is another.
+Box BoxTree::fit(std::uint32_t at, std::uint32_t item) {
+  Node& node = nodes_[at];
+  Box all;
+  if (node.right == 0) {
+    for (std::uint32_t i = node.begin; i < node.end; ++i) all.add(items_[i].box);
+  } else {
+    for (const std::uint32_t child : {at + 1, node.right}) {
+      const bool holds = nodes_[child].begin <= item && item < nodes_[child].end;
+      all.add(holds ? fit(child, item) : nodes_[child].box);
+    }
+  }
+  return node.box = all;
+}
+
 }  // namespace stopwalk::geometry

@@ -19,6 +19,9 @@ class BoxTree {
   BoxTree() = default;
   explicit BoxTree(std::span<const Box> boxes);
 
+  // Puts one that is not empty elsewhere. It stays in its place in the tree: meant for few, or not far.
+  void move(std::size_t index, const Box& box);
+
   // Calls `found(index)` for each box that meets `area`, in no particular order, until it returns true.
   // Whether it did.
   template <class Found>
@@ -66,6 +69,7 @@ class BoxTree {
   };
 
   std::uint32_t build(std::uint32_t begin, std::uint32_t end);
+  Box fit(std::uint32_t at, std::uint32_t item);
 
   template <class Meets, class Found>
   bool search(Meets&& meets, Found&& found) const {

@@ -68,6 +68,11 @@ class IndexedPolygons {
   std::size_t size() const { return polygons_.size(); }
   const IndexedPolygon& operator[](std::size_t i) const { return polygons_[i]; }
   const BoxTree& boxes() const { return boxes_; }
+  // Neither the old one nor the new one may be empty.
+  void replace(std::size_t i, IndexedPolygon polygon) {
+    boxes_.move(i, polygon.box());
+    polygons_[i] = std::move(polygon);
+  }
 
   // The first that holds `p` (outline included).
   std::optional<std::size_t> firstHolding(Point p) const;

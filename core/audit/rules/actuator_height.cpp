@@ -4,24 +4,22 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t d) {
   const double least = s.limits[0], most = s.limits[1];
   std::vector<Finding> findings;
-  for (std::size_t d = 0; d < c.devices.size(); ++d) {
-    const DeviceEntry& device = c.devices[d];
-    if (!device.kind->height_band || device.kind->actuated_by != layout::ActuatedBy::Hand ||
-        !device.device->height)
-      continue;
-    const double height_m = *device.device->height / 1000;
-    if (!under(height_m, least) && !over(height_m, most)) continue;
-    Finding f = c.aboutDevice(d);
-    f.measured = height_m;
-    f.limit = height_m < least ? least : most;
-    f.unit = "m";
-    f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, *f.limit) +
-             " above the floor; the rule asks for " + c.length(least) + " to " + c.length(most) + ".";
-    findings.push_back(std::move(f));
-  }
+  const DeviceEntry& device = c.devices[d];
+  if (!device.kind->height_band || device.kind->actuated_by != layout::ActuatedBy::Hand ||
+      !device.device->height)
+    return findings;
+  const double height_m = *device.device->height / 1000;
+  if (!under(height_m, least) && !over(height_m, most)) return findings;
+  Finding f = c.aboutDevice(d);
+  f.measured = height_m;
+  f.limit = height_m < least ? least : most;
+  f.unit = "m";
+  f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, *f.limit) +
+           " above the floor; the rule asks for " + c.length(least) + " to " + c.length(most) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -39,7 +37,7 @@ const Rule& actuatorHeight() {
           "is a matter of "
           "incomplete-record.",
       .mend = "Hang the device so that the hand meets it between the two heights.",
-      .find = find};
+      .find = {{Each::Device, find}}};
   return rule;
 }
 

@@ -4,24 +4,22 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t d) {
   std::vector<Finding> findings;
-  for (std::size_t d = 0; d < c.devices.size(); ++d) {
-    const DeviceEntry& device = c.devices[d];
-    if (!device.kind->height_band || device.kind->actuated_by != layout::ActuatedBy::Hand ||
-        !device.device->height)
-      continue;
-    const double height_m = *device.device->height / 1000;
-    if (!over(height_m, s.limit())) continue;
-    Finding f = c.aboutDevice(d);
-    f.measured = height_m;
-    f.limit = s.limit();
-    f.unit = "m";
-    f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, s.limit()) +
-             " above the floor, out of reach for some who sit or are short; accessible reach ends at " +
-             c.length(s.limit()) + ".";
-    findings.push_back(std::move(f));
-  }
+  const DeviceEntry& device = c.devices[d];
+  if (!device.kind->height_band || device.kind->actuated_by != layout::ActuatedBy::Hand ||
+      !device.device->height)
+    return findings;
+  const double height_m = *device.device->height / 1000;
+  if (!over(height_m, s.limit())) return findings;
+  Finding f = c.aboutDevice(d);
+  f.measured = height_m;
+  f.limit = s.limit();
+  f.unit = "m";
+  f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, s.limit()) +
+           " above the floor, out of reach for some who sit or are short; accessible reach ends at " +
+           c.length(s.limit()) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -36,7 +34,7 @@ const Rule& actuatorHeightAccess() {
       .finds = "a hand device above the accessible reach",
       .meaning = "The unobstructed forward reach from a wheelchair. For the same devices as actuator-height.",
       .mend = "Hang the device lower, or add a second one within reach.",
-      .find = find};
+      .find = {{Each::Device, find}}};
   return rule;
 }
 

@@ -18,21 +18,17 @@ Finding blocked(Finding f, const std::string& name, const std::string& reason) {
   return f;
 }
 
-std::vector<Finding> find(const Context& c, const Setting&) {
-  std::vector<Finding> findings;
-  for (std::size_t d = 0; d < c.devices.size(); ++d) {
-    const layout::DeviceKind& kind = *c.devices[d].kind;
-    const floor::Standing& standing = c.placed[d].standing;
-    if (!kind.counts_as_stop || kind.held || !standing.place.empty() || someoneHasAtHand(c, d)) continue;
-    findings.push_back(blocked(c.aboutDevice(d), c.deviceName(d), standing.reason));
-  }
-  for (std::size_t p = 0; p < c.phones.size(); ++p) {
-    const floor::Standing& standing = c.phones[p].standing;
-    if (!standing.place.empty()) continue;
-    findings.push_back(
-        blocked(c.about(c.layout.phones[p].id, standing.room), c.phoneName(p), standing.reason));
-  }
-  return findings;
+std::vector<Finding> findDevice(const Context& c, const Setting&, std::size_t d) {
+  const layout::DeviceKind& kind = *c.devices[d].kind;
+  const floor::Standing& standing = c.placed[d].standing;
+  if (!kind.counts_as_stop || kind.held || !standing.place.empty() || someoneHasAtHand(c, d)) return {};
+  return {blocked(c.aboutDevice(d), c.deviceName(d), standing.reason)};
+}
+
+std::vector<Finding> findPhone(const Context& c, const Setting&, std::size_t p) {
+  const floor::Standing& standing = c.phones[p].standing;
+  if (!standing.place.empty()) return {};
+  return {blocked(c.about(c.layout.phones[p].id, standing.room), c.phoneName(p), standing.reason)};
 }
 
 }  // namespace
@@ -53,7 +49,7 @@ const Rule& blockedDevice() {
       .mend =
           "Clear the floor before the device and what stands between, or hang it where people can stand "
           "before it.",
-      .find = find};
+      .find = {{Each::Device, findDevice}, {Each::Phone, findPhone}}};
   return rule;
 }
 

@@ -11,7 +11,7 @@ namespace {
 // Cut-offs of the room that one finds in it. A machine's own stop is none, though it may stop all there is in
 // the room.
 std::vector<std::size_t> cutOffsInside(const Context& c, std::size_t room) {
-  std::vector<std::size_t> found = c.relation.cutOffs(room);
+  std::vector<std::size_t> found = c.cutOffs(room);
   std::erase_if(found, [&](std::size_t d) {
     return c.devices[d].machine && !c.relation.stopsRooms(d) && c.relation.machinesIn(room).size() == 1;
   });
@@ -26,25 +26,23 @@ bool isNear(const Context& c, std::size_t room, const Exit& exit, const std::vec
   });
 }
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t r) {
   std::vector<Finding> findings;
-  const std::vector<Exit> exits = exitsOf(c);
-  for (std::size_t r = 0; r < c.layout.rooms.size(); ++r) {
-    const std::vector<std::size_t> cut_offs = cutOffsInside(c, r);
-    if (cut_offs.empty()) continue;
-    std::vector<std::string> far;
-    for (const Exit& exit : exits)
-      if (exit.room == r && !isNear(c, r, exit, cut_offs, s.limit()))
-        far.push_back(c.layout.doors[exit.door].id);
-    if (far.empty()) continue;
-    Finding f = c.aboutRoom(r);
-    f.limit = s.limit();
-    f.unit = "m";
-    f.text = c.roomName(r) + ": the room has a cut-off, but none within " + c.length(s.limit()) +
-             " of the exit door " + listed(far) +
-             "; whoever leaves should be able to cut the power on the way.";
-    findings.push_back(std::move(f));
-  }
+  const std::vector<Exit>& exits = c.exits();
+  const std::vector<std::size_t> cut_offs = cutOffsInside(c, r);
+  if (cut_offs.empty()) return findings;
+  std::vector<std::string> far;
+  for (const Exit& exit : exits)
+    if (exit.room == r && !isNear(c, r, exit, cut_offs, s.limit()))
+      far.push_back(c.layout.doors[exit.door].id);
+  if (far.empty()) return findings;
+  Finding f = c.aboutRoom(r);
+  f.limit = s.limit();
+  f.unit = "m";
+  f.text = c.roomName(r) + ": the room has a cut-off, but none within " + c.length(s.limit()) +
+           " of the exit door " + listed(far) +
+           "; whoever leaves should be able to cut the power on the way.";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -67,7 +65,7 @@ const Rule& cutOffAtExit() {
           "without such a door is not judged.",
       .mend =
           "Add a cut-off beside one of the room's exit doors, or hang the one there is nearer to the door.",
-      .find = find};
+      .find = {{Each::Room, find}}};
   return rule;
 }
 

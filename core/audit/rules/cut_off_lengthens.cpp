@@ -18,24 +18,21 @@ std::optional<double> ownRunDown(const Context& c, std::size_t machine,
   return least;
 }
 
-std::vector<Finding> find(const Context& c, const Setting&) {
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t m) {
   std::vector<Finding> findings;
-  for (std::size_t m = 0; m < c.layout.machines.size(); ++m) {
-    const std::vector<std::size_t> stops = c.relation.candidates(m);
-    const auto own = ownRunDown(c, m, stops);
-    for (const std::size_t d : stops) {
-      const auto by_cut_off = c.relation.runDown(d, m);
-      if (!c.relation.isCutOff(d) || !own || !by_cut_off || !over(*by_cut_off, *own)) continue;
-      Finding f = c.aboutDevice(d);
-      f.measured = by_cut_off;
-      f.limit = own;
-      f.unit = "s";
-      f.text =
-          withCapital(c.deviceName(d)) + ": " + c.name(c.layout.machines[m]) + " runs on for " +
-          secondsText(*by_cut_off) + " after it, but only " + secondsText(*own) +
-          " after its own stop; the power cut may take the brake away. Use the machine's own stop first.";
-      findings.push_back(std::move(f));
-    }
+  const std::vector<std::size_t>& stops = c.candidates(m);
+  const auto own = ownRunDown(c, m, stops);
+  for (const std::size_t d : stops) {
+    const auto by_cut_off = c.relation.runDown(d, m);
+    if (!c.relation.isCutOff(d) || !own || !by_cut_off || !over(*by_cut_off, *own)) continue;
+    Finding f = c.aboutDevice(d);
+    f.measured = by_cut_off;
+    f.limit = own;
+    f.unit = "s";
+    f.text = withCapital(c.deviceName(d)) + ": " + c.name(c.layout.machines[m]) + " runs on for " +
+             secondsText(*by_cut_off) + " after it, but only " + secondsText(*own) +
+             " after its own stop; the power cut may take the brake away. Use the machine's own stop first.";
+    findings.push_back(std::move(f));
   }
   return findings;
 }
@@ -58,7 +55,7 @@ const Rule& cutOffLengthens() {
           "that machine.",
       .mend =
           "Have the cut-off leave the brake its power, or tell people to use the machine's own stop first.",
-      .find = find};
+      .find = {{Each::Machine, find}}};
   return rule;
 }
 

@@ -7,7 +7,7 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting&) {
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t) {
   std::vector<Finding> findings;
   for (const floor::Fault& fault : c.plan.faults) {
     Finding f;
@@ -32,7 +32,7 @@ const Rule& drawingFault() {
                              "measured; mend the drawing first, the "
                              "other findings may change.",
                          .mend = "Correct the drawing as the sentence says.",
-                         .find = find};
+                         .find = {{Each::Layout, find}}};
   return rule;
 }
 

@@ -8,45 +8,27 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<std::size_t> indoors(const Context& c) {
-  std::vector<std::size_t> found;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const StationEntry& s = c.stations[i];
-    if (s.on_floor && !(s.room && c.layout.rooms[*s.room].outdoors)) found.push_back(i);
-  }
-  return found;
-}
-
 bool leadsTo(const Context& c, std::size_t station, double clearance_mm,
              const std::vector<std::int32_t>& parts) {
   if (parts.empty()) return false;
-  const auto own = c.walks.parts(Place{{c.stations[station].at}, {}}, clearance_mm);
+  const auto own = c.parts(Place{{c.stations[station].at}, {}}, clearance_mm);
   return std::ranges::find_first_of(own, parts) != own.end();
 }
 
-std::vector<Finding> find(const Context& c, const Setting& setting) {
+std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t station) {
+  const StationEntry& entry = c.stations[station];
+  if (!entry.on_floor || (entry.room && c.layout.rooms[*entry.room].outdoors)) return {};
   const double width_mm = setting.limit() * 1000;
-  bool any_wide = false;
-  std::vector<std::int32_t> way_out;
-  for (const Exit& e : exitsOf(c)) {
-    if (under(c.layout.doors[e.door].width, width_mm)) continue;
-    any_wide = true;
-    std::ranges::copy(partsBefore(c, e, width_mm), std::back_inserter(way_out));
-  }
-
-  std::vector<Finding> findings;
-  for (const std::size_t station : indoors(c)) {
-    if (leadsTo(c, station, width_mm / 2, way_out)) continue;
-    Finding f = c.aboutStation(station);
-    f.limit = setting.limit();
-    f.unit = "m";
-    f.text =
-        c.stationName(station) + ": " +
-        (!any_wide ? "the layout has no way out of the building" : "there is no way out of the building") +
-        " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
-    findings.push_back(std::move(f));
-  }
-  return findings;
+  const WaysOut& out = c.waysOut(width_mm);
+  if (leadsTo(c, station, width_mm / 2, out.parts)) return {};
+  Finding f = c.aboutStation(station);
+  f.limit = setting.limit();
+  f.unit = "m";
+  f.text =
+      c.stationName(station) + ": " +
+      (!out.any_wide ? "the layout has no way out of the building" : "there is no way out of the building") +
+      " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
+  return {std::move(f)};
 }
 
 }  // namespace
@@ -62,7 +44,7 @@ const Rule& exitWidth() {
                              "audited and is itself as wide; it may be "
                              "another room's. A station outdoors is out.",
                          .mend = "Clear the way to an exit door, widen it, or move what stands in it.",
-                         .find = find};
+                         .find = {{Each::Station, find}}};
   return rule;
 }
 

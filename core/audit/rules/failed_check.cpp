@@ -4,21 +4,17 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting&) {
-  std::vector<Finding> findings;
-  for (std::size_t d = 0; d < c.devices.size(); ++d) {
-    if (!c.failed_on[d]) continue;
-    Finding f = c.aboutDevice(d);
-    f.text =
-        withCapital(c.deviceName(d)) + ": failed its last check, on " + inspection::dateText(*c.failed_on[d]);
-    if (c.devices[d].kind->counts_as_stop)
-      f.text += c.profile.inspection.failed_stops_count
-                    ? "; the profile counts it as a stop all the same"
-                    : "; it is not counted as a stop, and each station is shown with its next one";
-    f.text += "; have it mended, and check it again.";
-    findings.push_back(std::move(f));
-  }
-  return findings;
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t d) {
+  if (!c.failed_on[d]) return {};
+  Finding f = c.aboutDevice(d);
+  f.text =
+      withCapital(c.deviceName(d)) + ": failed its last check, on " + inspection::dateText(*c.failed_on[d]);
+  if (c.devices[d].kind->counts_as_stop)
+    f.text += c.profile.inspection.failed_stops_count
+                  ? "; the profile counts it as a stop all the same"
+                  : "; it is not counted as a stop, and each station is shown with its next one";
+  f.text += "; have it mended, and check it again.";
+  return {std::move(f)};
 }
 
 }  // namespace
@@ -35,7 +31,7 @@ const Rule& failedCheck() {
           "unless the "
           "profile has `failed_stops_count: true` under `inspection`.",
       .mend = "Have it mended by whoever may, then check it again and record that it passed.",
-      .find = find};
+      .find = {{Each::Device, find}}};
   return rule;
 }
 

@@ -79,27 +79,22 @@ std::string told(const Context& c, std::size_t machine, const Helper& helper) {
          secondsText(helper.seconds) + (run_down ? "" : ", not counting a run-down that is unknown");
 }
 
-std::vector<Finding> find(const Context& c, const Setting& setting) {
-  std::vector<Finding> findings;
-  for (std::size_t first = 0, end = 0; first < c.stations.size(); first = end) {
-    const std::size_t machine = c.stations[first].machine;
-    while (end < c.stations.size() && c.stations[end].machine == machine) ++end;
-    const auto caught = caughtAt(c, first, end);
-    const std::vector<std::size_t> stops = c.relation.candidates(machine);
-    if (!caught || stops.empty() || c.layout.machines[machine].hand_held || c.stations.size() < 2) continue;
-    const auto helper = quickest(c, machine, *caught, stops);
-    if (helper && !over(helper->seconds, setting.limit())) continue;
-    Finding f = c.aboutMachine(machine);
-    if (helper) f.measured = helper->seconds;
-    f.limit = setting.limit();
-    f.unit = "s";
-    f.text = c.name(c.layout.machines[machine]) + ": if the operator is caught, " +
-             (helper ? told(c, machine, *helper)
-                     : "nobody at another station can get to anything that stops the machine") +
-             "; the rule allows " + secondsText(setting.limit()) + ".";
-    findings.push_back(std::move(f));
-  }
-  return findings;
+std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t machine) {
+  const auto [first, end] = c.stationsOf(machine);
+  const auto caught = caughtAt(c, first, end);
+  const std::vector<std::size_t>& stops = c.candidates(machine);
+  if (!caught || stops.empty() || c.layout.machines[machine].hand_held || c.stations.size() < 2) return {};
+  const auto helper = quickest(c, machine, *caught, stops);
+  if (helper && !over(helper->seconds, setting.limit())) return {};
+  Finding f = c.aboutMachine(machine);
+  if (helper) f.measured = helper->seconds;
+  f.limit = setting.limit();
+  f.unit = "s";
+  f.text = c.name(c.layout.machines[machine]) + ": if the operator is caught, " +
+           (helper ? told(c, machine, *helper)
+                   : "nobody at another station can get to anything that stops the machine") +
+           "; the rule allows " + secondsText(setting.limit()) + ".";
+  return {std::move(f)};
 }
 
 }  // namespace
@@ -121,7 +116,7 @@ const Rule& helperTooSlow() {
       .mend =
           "Give someone a place of work nearer to this machine, add a stop between, or have the run-down "
           "shortened by a brake.",
-      .find = find};
+      .find = {{Each::Machine, find}}};
   return rule;
 }
 

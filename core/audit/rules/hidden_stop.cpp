@@ -7,18 +7,16 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting&) {
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const Way& way = c.stop_ways[i];
-    if (!way.found() || c.devices[*way.index].kind->held) continue;
-    if (c.surroundings.inSight(c.stations[i].at, c.placed[*way.index].placed)) continue;
-    Finding f = c.aboutStation(i);
-    f.text = c.stationName(i) + ": " + c.deviceName(*way.index, c.stations[i].machine) +
-             " is the nearest stop, but a wall or something as high as the eye hides it; post a sign that "
-             "can be seen from here.";
-    findings.push_back(std::move(f));
-  }
+  const Way& way = c.stop_ways[i];
+  if (!way.found() || c.devices[*way.index].kind->held) return findings;
+  if (c.inSight(i, *way.index)) return findings;
+  Finding f = c.aboutStation(i);
+  f.text = c.stationName(i) + ": " + c.deviceName(*way.index, c.stations[i].machine) +
+           " is the nearest stop, but a wall or something as high as the eye hides it; post a sign that "
+           "can be seen from here.";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -38,7 +36,7 @@ const Rule& hiddenStop() {
       .mend =
           "Move what hides the stop, hang the stop in sight, or put up a sign that can be seen from the "
           "station.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

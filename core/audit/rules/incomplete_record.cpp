@@ -12,7 +12,8 @@ void add(std::vector<Finding>& findings, Finding f, std::string text) {
   findings.push_back(std::move(f));
 }
 
-void addOfDevice(std::vector<Finding>& findings, const Context& c, std::size_t d) {
+std::vector<Finding> findDevice(const Context& c, const Setting&, std::size_t d) {
+  std::vector<Finding> findings;
   const DeviceEntry& device = c.devices[d];
   if (device.kind->height_band && !device.device->height)
     add(findings, c.aboutDevice(d),
@@ -20,12 +21,14 @@ void addOfDevice(std::vector<Finding>& findings, const Context& c, std::size_t d
   if (device.kind->counts_as_stop && c.relation.stopsNothing(d))
     add(findings, c.aboutDevice(d),
         c.deviceName(d) + ": it is recorded as stopping nothing; record what it stops.");
+  return findings;
 }
 
-void addOfMachine(std::vector<Finding>& findings, const Context& c, std::size_t m) {
+std::vector<Finding> findMachine(const Context& c, const Setting&, std::size_t m) {
+  std::vector<Finding> findings;
   const layout::Machine& machine = c.layout.machines[m];
   std::vector<std::string> unknown;
-  for (const std::size_t d : c.relation.candidates(m))
+  for (const std::size_t d : c.candidates(m))
     if (!c.relation.runDown(d, m)) unknown.push_back(c.deviceName(d, m));
   if (!unknown.empty())
     add(findings, c.aboutMachine(m),
@@ -35,12 +38,6 @@ void addOfMachine(std::vector<Finding>& findings, const Context& c, std::size_t 
     add(findings, c.aboutMachine(m),
         c.name(machine) +
             ": it has no station, so no walk is measured for it; draw where its operator stands.");
-}
-
-std::vector<Finding> find(const Context& c, const Setting&) {
-  std::vector<Finding> findings;
-  for (std::size_t d = 0; d < c.devices.size(); ++d) addOfDevice(findings, c, d);
-  for (std::size_t m = 0; m < c.layout.machines.size(); ++m) addOfMachine(findings, c, m);
   return findings;
 }
 
@@ -58,7 +55,7 @@ const Rule& incompleteRecord() {
           "machine, one "
           "finding a machine.",
       .mend = "Measure it at the machine and enter it, or say what the device stops.",
-      .find = find};
+      .find = {{Each::Device, findDevice}, {Each::Machine, findMachine}}};
   return rule;
 }
 

@@ -46,39 +46,37 @@ Way nearerThanOwn(const Context& c, std::size_t station, const std::vector<Near>
   return best;
 }
 
-std::vector<Finding> find(const Context& c, const Setting&) {
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    if (!c.stations[i].on_floor) continue;
-    const Way& own = c.stop_ways[i];
-    const double own_m = own.found() ? own.walk_m : 0;
-    const std::vector<Near> near = lookAlikes(c, i, own_m + kReach_m);
-    std::vector<std::string> at_hand;
-    std::optional<double> least;
-    for (const Near& n : near) {
-      if (n.straight_m > kReach_m || !c.atHand_m(i, n.device)) continue;
-      if (!least) least = n.straight_m;
-      at_hand.push_back(c.deviceName(n.device) + " (" + c.length(n.straight_m) + ")");
-    }
-    Finding f = c.aboutStation(i);
-    f.unit = "m";
-    if (least) {
-      f.measured = least;
-      f.text = c.stationName(i) + ": at hand is " + listed(at_hand) +
-               ", which looks like a stop and does not stop this machine";
-    } else if (const Way other = own_m > 0 ? nearerThanOwn(c, i, near, own_m) : Way{}; other.found()) {
-      f.measured = other.walk_m;
-      f.limit = own_m;
-      f.text = c.stationName(i) + ": " + c.deviceName(*other.index) +
-               " looks like a stop, does not stop this machine, and is nearer (" +
-               c.length(other.walk_m, own_m) + " to walk) than " +
-               c.deviceName(*own.index, c.stations[i].machine) + " (" + c.length(own_m) + ")";
-    } else {
-      continue;
-    }
-    f.text += "; make clear on the device what it stops, or let it stop this machine too.";
-    findings.push_back(std::move(f));
+  if (!c.stations[i].on_floor) return findings;
+  const Way& own = c.stop_ways[i];
+  const double own_m = own.found() ? own.walk_m : 0;
+  const std::vector<Near> near = lookAlikes(c, i, own_m + kReach_m);
+  std::vector<std::string> at_hand;
+  std::optional<double> least;
+  for (const Near& n : near) {
+    if (n.straight_m > kReach_m || !c.atHand_m(i, n.device)) continue;
+    if (!least) least = n.straight_m;
+    at_hand.push_back(c.deviceName(n.device) + " (" + c.length(n.straight_m) + ")");
   }
+  Finding f = c.aboutStation(i);
+  f.unit = "m";
+  if (least) {
+    f.measured = least;
+    f.text = c.stationName(i) + ": at hand is " + listed(at_hand) +
+             ", which looks like a stop and does not stop this machine";
+  } else if (const Way other = own_m > 0 ? nearerThanOwn(c, i, near, own_m) : Way{}; other.found()) {
+    f.measured = other.walk_m;
+    f.limit = own_m;
+    f.text = c.stationName(i) + ": " + c.deviceName(*other.index) +
+             " looks like a stop, does not stop this machine, and is nearer (" +
+             c.length(other.walk_m, own_m) + " to walk) than " +
+             c.deviceName(*own.index, c.stations[i].machine) + " (" + c.length(own_m) + ")";
+  } else {
+    return findings;
+  }
+  f.text += "; make clear on the device what it stops, or let it stop this machine too.";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -99,7 +97,7 @@ const Rule& lookAlike() {
                          .mend =
                              "Mark the device with what it stops, let it stop this machine too, or bring the "
                              "machine's own stop nearer.",
-                         .find = find};
+                         .find = {{Each::Station, find}}};
   return rule;
 }
 

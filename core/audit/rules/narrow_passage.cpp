@@ -16,13 +16,11 @@ void add(std::vector<Finding>& findings, const Context& c, std::size_t station, 
   findings.push_back(std::move(f));
 }
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const Way &stop = c.stop_ways[i], &phone = c.phone_ways[i];
-    if (stop.found()) add(findings, c, i, stop, c.deviceName(*stop.index, c.stations[i].machine), s.limit());
-    if (phone.found()) add(findings, c, i, phone, c.phoneName(*phone.index), s.limit());
-  }
+  const Way &stop = c.stop_ways[i], &phone = c.phone_ways[i];
+  if (stop.found()) add(findings, c, i, stop, c.deviceName(*stop.index, c.stations[i].machine), s.limit());
+  if (phone.found()) add(findings, c, i, phone, c.phoneName(*phone.index), s.limit());
   return findings;
 }
 
@@ -41,7 +39,7 @@ const Rule& narrowPassage() {
           "passes, but "
           "not at a run, and not with somebody else.",
       .mend = "Move one of the two things that make the way narrow, until it is as wide as the limit.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

@@ -4,26 +4,25 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t m) {
   std::vector<Finding> findings;
-  for (std::size_t m = 0; m < c.layout.machines.size(); ++m) {
-    const std::vector<std::size_t> stops = c.relation.candidates(m);
-    double emergency = 0;
-    bool all_held = true;
-    for (const std::size_t d : stops) {
-      if (c.relation.countsAsEmergencyStop(d)) ++emergency;
-      all_held = all_held && c.devices[d].kind->held;
-    }
-    if (stops.empty() || all_held || c.layout.machines[m].hand_held || !under(emergency, s.limit())) continue;
-    Finding f = c.aboutMachine(m);
-    f.measured = emergency;
-    f.limit = s.limit();
-    f.text = c.name(c.layout.machines[m]) + ": of the devices that stop it, " +
-             (emergency == 0 ? "none" : "only " + decimal(emergency)) +
-             " counts as an emergency stop; the rule asks for " +
-             (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
-    findings.push_back(std::move(f));
+  const std::vector<std::size_t>& stops = c.candidates(m);
+  double emergency = 0;
+  bool all_held = true;
+  for (const std::size_t d : stops) {
+    if (c.relation.countsAsEmergencyStop(d)) ++emergency;
+    all_held = all_held && c.devices[d].kind->held;
   }
+  if (stops.empty() || all_held || c.layout.machines[m].hand_held || !under(emergency, s.limit()))
+    return findings;
+  Finding f = c.aboutMachine(m);
+  f.measured = emergency;
+  f.limit = s.limit();
+  f.text = c.name(c.layout.machines[m]) + ": of the devices that stop it, " +
+           (emergency == 0 ? "none" : "only " + decimal(emergency)) +
+           " counts as an emergency stop; the rule asks for " +
+           (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -42,7 +41,7 @@ const Rule& noEmergencyStop() {
           "machines, and "
           "those stopped by triggers only, are exempt. A machine without any stop is a matter of no-stop.",
       .mend = "Have an emergency stop fitted by somebody licensed to do it, or record the one there is.",
-      .find = find};
+      .find = {{Each::Machine, find}}};
   return rule;
 }
 

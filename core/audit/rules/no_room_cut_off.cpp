@@ -7,20 +7,18 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t r) {
   std::vector<Finding> findings;
-  for (std::size_t r = 0; r < c.layout.rooms.size(); ++r) {
-    const auto machines = c.relation.machinesIn(r).size();
-    const auto cut_offs = static_cast<double>(c.relation.cutOffs(r).size());
-    if (machines == 0 || !under(cut_offs, s.limit())) continue;
-    Finding f = c.aboutRoom(r);
-    f.measured = cut_offs;
-    f.limit = s.limit();
-    f.text = c.roomName(r) + ": " + (cut_offs == 0 ? "no device" : "only " + decimal(cut_offs) + " device") +
-             " stops every machine in the room (" + std::to_string(machines) + "); the rule asks for " +
-             (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
-    findings.push_back(std::move(f));
-  }
+  const auto machines = c.relation.machinesIn(r).size();
+  const auto cut_offs = static_cast<double>(c.cutOffs(r).size());
+  if (machines == 0 || !under(cut_offs, s.limit())) return findings;
+  Finding f = c.aboutRoom(r);
+  f.measured = cut_offs;
+  f.limit = s.limit();
+  f.text = c.roomName(r) + ": " + (cut_offs == 0 ? "no device" : "only " + decimal(cut_offs) + " device") +
+           " stops every machine in the room (" + std::to_string(machines) + "); the rule asks for " +
+           (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -40,7 +38,7 @@ const Rule& noRoomCutOff() {
                          .mend =
                              "Have a cut-off fitted that takes the power of every machine in the room, or "
                              "record which machines the one there is stops.",
-                         .find = find};
+                         .find = {{Each::Room, find}}};
   return rule;
 }
 

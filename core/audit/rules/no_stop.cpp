@@ -4,22 +4,20 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t m) {
   std::vector<Finding> findings;
-  for (std::size_t m = 0; m < c.layout.machines.size(); ++m) {
-    const auto stops = static_cast<double>(c.relation.candidates(m).size());
-    if (!under(stops, s.limit())) continue;
-    Finding f = c.aboutMachine(m);
-    f.measured = stops;
-    f.limit = s.limit();
-    const bool held = c.layout.machines[m].hand_held;
-    f.text = c.name(c.layout.machines[m]) + ": " +
-             (stops == 0 ? "nothing stops this machine"
-                         : "only " + decimal(stops) + " device stops this machine") +
-             (held ? " (a hand-held machine is stopped by its trigger only)" : "") + "; the rule asks for " +
-             (s.limit() <= 1 ? "at least one device that does" : "at least " + decimal(s.limit())) + ".";
-    findings.push_back(std::move(f));
-  }
+  const auto stops = static_cast<double>(c.candidates(m).size());
+  if (!under(stops, s.limit())) return findings;
+  Finding f = c.aboutMachine(m);
+  f.measured = stops;
+  f.limit = s.limit();
+  const bool held = c.layout.machines[m].hand_held;
+  f.text =
+      c.name(c.layout.machines[m]) + ": " +
+      (stops == 0 ? "nothing stops this machine" : "only " + decimal(stops) + " device stops this machine") +
+      (held ? " (a hand-held machine is stopped by its trigger only)" : "") + "; the rule asks for " +
+      (s.limit() <= 1 ? "at least one device that does" : "at least " + decimal(s.limit())) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -39,7 +37,7 @@ const Rule& noStop() {
           "name it, its room or everything. A guarded start never counts. On a hand-held machine only "
           "triggers do.",
       .mend = "Do not use the machine until it has a stop; have one fitted, or record what stops it.",
-      .find = find};
+      .find = {{Each::Machine, find}}};
   return rule;
 }
 

@@ -28,17 +28,14 @@ bool someDoorShutsAfterHours(const Context& c) {
                              [](const layout::Door& d) { return d.locked == layout::Locked::AfterHours; });
 }
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   std::vector<Finding> findings;
   if (!someDoorShutsAfterHours(c)) return findings;
-  const std::vector<Way> by_day = c.phoneWaysAt(floor::Hours::Open),
-                         after = c.phoneWaysAt(floor::Hours::After);
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const bool had = by_day[i].found() && !over(by_day[i].walk_m, s.limit());
-    const bool far = after[i].found() && over(after[i].walk_m, s.limit());
-    const bool gone = by_day[i].found() && after[i].status == Status::Unreachable;
-    if (gone || (had && far)) findings.push_back(lost(c, i, by_day[i], after[i], s.limit()));
-  }
+  const Way &by_day = c.phoneWaysAt(floor::Hours::Open)[i], &after = c.phoneWaysAt(floor::Hours::After)[i];
+  const bool had = by_day.found() && !over(by_day.walk_m, s.limit());
+  const bool far = after.found() && over(after.walk_m, s.limit());
+  const bool gone = by_day.found() && after.status == Status::Unreachable;
+  if (gone || (had && far)) findings.push_back(lost(c, i, by_day, after, s.limit()));
   return findings;
 }
 
@@ -56,7 +53,7 @@ const Rule& phoneAfterHours() {
           "Whatever hours are audited, both are compared. A phone that is too far by day already is a matter "
           "of phone-too-far.",
       .mend = "Hang a phone on this side of the doors that are shut after hours, or leave a way to one open.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

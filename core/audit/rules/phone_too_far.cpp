@@ -4,25 +4,23 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const Way& way = c.phone_ways[i];
-    if (way.status != Status::None && !(way.found() && over(way.walk_m, s.limit()))) continue;
-    Finding f = c.aboutStation(i);
-    f.limit = s.limit();
-    f.unit = "m";
-    f.text = c.stationName(i) + ": ";
-    if (way.found()) {
-      f.measured = way.walk_m;
-      f.text +=
-          "nearest phone is " + c.phoneName(*way.index) + ", " + c.length(way.walk_m, s.limit()) + " to walk";
-    } else {
-      f.text += "the layout has no phone";
-    }
-    f.text += "; the rule allows " + c.length(s.limit()) + ".";
-    findings.push_back(std::move(f));
+  const Way& way = c.phone_ways[i];
+  if (way.status != Status::None && !(way.found() && over(way.walk_m, s.limit()))) return findings;
+  Finding f = c.aboutStation(i);
+  f.limit = s.limit();
+  f.unit = "m";
+  f.text = c.stationName(i) + ": ";
+  if (way.found()) {
+    f.measured = way.walk_m;
+    f.text +=
+        "nearest phone is " + c.phoneName(*way.index) + ", " + c.length(way.walk_m, s.limit()) + " to walk";
+  } else {
+    f.text += "the layout has no phone";
   }
+  f.text += "; the rule allows " + c.length(s.limit()) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -41,7 +39,7 @@ const Rule& phoneTooFar() {
                              "layout without any phone is "
                              "reported for every station.",
                          .mend = "Add a phone nearer to this station, or clear a shorter way to one.",
-                         .find = find};
+                         .find = {{Each::Station, find}}};
   return rule;
 }
 

@@ -10,7 +10,7 @@ namespace {
 // Devices of one machine that share a run-down are one finding.
 void findFor(std::vector<Finding>& findings, const Context& c, std::size_t machine, double limit) {
   std::vector<std::pair<double, std::vector<std::string>>> slow;
-  for (const std::size_t d : c.relation.candidates(machine)) {
+  for (const std::size_t d : c.candidates(machine)) {
     const auto run_down = c.relation.runDown(d, machine);
     if (!run_down || !over(*run_down, limit)) continue;
     auto same = std::ranges::find(slow, *run_down, [](const auto& s) { return s.first; });
@@ -28,9 +28,9 @@ void findFor(std::vector<Finding>& findings, const Context& c, std::size_t machi
   }
 }
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t m) {
   std::vector<Finding> findings;
-  for (std::size_t m = 0; m < c.layout.machines.size(); ++m) findFor(findings, c, m, s.limit());
+  findFor(findings, c, m, s.limit());
   return findings;
 }
 
@@ -50,7 +50,7 @@ const Rule& slowRunDown() {
           "the device, or for the pair, wins over "
           "that of the machine; an unknown one is a matter of incomplete-record.",
       .mend = "Have a brake fitted or seen to, or make sure that nobody comes near before it rests.",
-      .find = find};
+      .find = {{Each::Machine, find}}};
   return rule;
 }
 

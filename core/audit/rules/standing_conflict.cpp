@@ -17,8 +17,7 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
   for (const std::size_t other : c.stationsNear(c.stations[station].at, limit * 1000)) {
     if (other <= station || takeTurns(c.stations[station], c.stations[other])) continue;
     const double apart = geometry::distance(c.stations[station].at, c.stations[other].at) / 1000;
-    if (!under(apart, limit) || !c.surroundings.clearBetween(c.stations[station].at, c.stations[other].at))
-      continue;
+    if (!under(apart, limit) || !c.clearBetween(c.stations[station].at, c.stations[other].at)) continue;
     Finding f = c.aboutStation(station);
     f.measured = apart;
     f.limit = limit;
@@ -30,48 +29,29 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
   }
 }
 
-// The quadrilaterals people pass at doors; without area where there is no thickness of wall.
-struct Doorway {
-  std::size_t door = 0;
-  std::vector<geometry::Segment> edges;
-};
-
-std::vector<Doorway> doorways(const Context& c) {
-  std::vector<Doorway> found;
-  for (const floor::Passage& p : c.plan.passages)
-    found.push_back({p.door, {p.first, p.second, {p.first.a, p.second.a}, {p.first.b, p.second.b}}});
-  for (const Exit& e : exitsOf(c))
-    if (c.layout.doors[e.door].second == layout::kOutside) found.push_back({e.door, {e.opening}});
-  return found;
+// The first door in whose way the station stands.
+std::optional<std::size_t> doorObstructed(const Context& c, std::size_t station, double limit) {
+  const Point at = c.stations[station].at;
+  for (const DoorOpening* opening : c.openingsNear(at, limit * 1000)) {
+    const bool near = std::ranges::any_of(
+        opening->edges, [&](const auto& edge) { return under(geometry::distance(edge, at), limit * 500); });
+    if (near || c.surroundings.passageAt(at) == opening->door) return opening->door;
+  }
+  return std::nullopt;
 }
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) addCrowding(findings, c, i, s.limit());
-
-  std::vector<std::vector<std::size_t>> in_way(c.stations.size());  // doors
-  for (const Doorway& d : doorways(c)) {
-    const geometry::Segment& e = d.edges.front();
-    double size = geometry::distance(e.a, e.b) + s.limit() * 1000;
-    for (const geometry::Segment& edge : d.edges)
-      size = std::max(size, geometry::distance(e.a, edge.b) + s.limit() * 1000);
-    for (const std::size_t i : c.stationsNear(e.a, size)) {
-      const Point at = c.stations[i].at;
-      const bool near = std::ranges::any_of(
-          d.edges, [&](const auto& edge) { return under(geometry::distance(edge, at), s.limit() * 500); });
-      if (near || (c.surroundings.passageAt(at) == d.door)) in_way[i].push_back(d.door);
-    }
-  }
-  for (std::size_t i = 0; i < in_way.size(); ++i) {
-    if (in_way[i].empty()) continue;
-    Finding f = c.aboutStation(i);
-    f.limit = s.limit();
-    f.unit = "m";
-    f.text = c.stationName(i) + ": stands in the way of the door " + c.layout.doors[in_way[i].front()].id +
-             ", where people pass; the rule asks to keep a circle of " + c.length(s.limit()) +
-             " about the station out of the doorway.";
-    findings.push_back(std::move(f));
-  }
+  addCrowding(findings, c, i, s.limit());
+  const auto door = doorObstructed(c, i, s.limit());
+  if (!door) return findings;
+  Finding f = c.aboutStation(i);
+  f.limit = s.limit();
+  f.unit = "m";
+  f.text = c.stationName(i) + ": stands in the way of the door " + c.layout.doors[*door].id +
+           ", where people pass; the rule asks to keep a circle of " + c.length(s.limit()) +
+           " about the station out of the doorway.";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -94,7 +74,7 @@ const Rule& standingConflict() {
           "the others of the same machine, who take turns. Of a pair, the finding names the first in the "
           "file.",
       .mend = "Move one of the two stations or its machine, or keep the doorway free.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

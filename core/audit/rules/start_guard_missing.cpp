@@ -4,16 +4,14 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting&) {
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t d) {
   std::vector<Finding> findings;
-  for (std::size_t d = 0; d < c.devices.size(); ++d) {
-    if (c.devices[d].device->pin != layout::Pin::Missing) continue;
-    Finding f = c.aboutDevice(d);
-    f.text = withCapital(c.deviceName(d)) +
-             ": its pin is recorded missing, so the machine can be started by accident; the rule asks for "
-             "the pin to be fitted.";
-    findings.push_back(std::move(f));
-  }
+  if (c.devices[d].device->pin != layout::Pin::Missing) return findings;
+  Finding f = c.aboutDevice(d);
+  f.text = withCapital(c.deviceName(d)) +
+           ": its pin is recorded missing, so the machine can be started by accident; the rule asks for "
+           "the pin to be fitted.";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -29,7 +27,7 @@ const Rule& startGuardMissing() {
       .meaning =
           "The pin prevents a start; it stops nothing. A start whose pin is not recorded is not reported.",
       .mend = "Fit the pin again, and lock the machine off until it is there.",
-      .find = find};
+      .find = {{Each::Device, find}}};
   return rule;
 }
 

@@ -56,15 +56,13 @@ Finding about(const Context& c, std::size_t station, const std::vector<std::size
   return f;
 }
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   const double hand_m = s.limits[0], foot_m = s.limits[1];
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const StationEntry& station = c.stations[i];
-    if (station.station->role != layout::Role::Operator || !station.on_floor) continue;
-    const std::vector<std::size_t> stops = c.relation.candidates(station.machine);
-    if (!reached(c, i, stops, hand_m, foot_m)) findings.push_back(about(c, i, stops, hand_m, foot_m));
-  }
+  const StationEntry& station = c.stations[i];
+  if (station.station->role != layout::Role::Operator || !station.on_floor) return findings;
+  const std::vector<std::size_t>& stops = c.candidates(station.machine);
+  if (!reached(c, i, stops, hand_m, foot_m)) findings.push_back(about(c, i, stops, hand_m, foot_m));
   return findings;
 }
 
@@ -91,7 +89,7 @@ const Rule& stopOutOfReach() {
       .mend =
           "Fit a stop within reach of the operator's place, move the one there is, or take away what stands "
           "between.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

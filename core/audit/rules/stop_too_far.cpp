@@ -4,30 +4,28 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    const StationEntry& station = c.stations[i];
-    const Way& way = c.stop_ways[i];
-    // The operator without any stop fails stop-out-of-reach; nobody but its holder can stop a hand-held
-    // machine.
-    const bool nothing = way.status == Status::None && station.station->role != layout::Role::Operator &&
-                         !c.machine(station).hand_held;
-    if (!nothing && !(way.found() && over(way.walk_m, s.limit()))) continue;
-    Finding f = c.aboutStation(i);
-    f.limit = s.limit();
-    f.unit = "m";
-    f.text = c.stationName(i) + ": ";
-    if (nothing) {
-      f.text += "there is no stop for this station at all";
-    } else {
-      f.measured = way.walk_m;
-      f.text += "nearest stop is " + c.deviceName(*way.index, station.machine) + ", " +
-                c.length(way.walk_m, s.limit()) + " to walk";
-    }
-    f.text += "; the rule allows " + c.length(s.limit()) + ".";
-    findings.push_back(std::move(f));
+  const StationEntry& station = c.stations[i];
+  const Way& way = c.stop_ways[i];
+  // The operator without any stop fails stop-out-of-reach; nobody but its holder can stop a hand-held
+  // machine.
+  const bool nothing = way.status == Status::None && station.station->role != layout::Role::Operator &&
+                       !c.machine(station).hand_held;
+  if (!nothing && !(way.found() && over(way.walk_m, s.limit()))) return findings;
+  Finding f = c.aboutStation(i);
+  f.limit = s.limit();
+  f.unit = "m";
+  f.text = c.stationName(i) + ": ";
+  if (nothing) {
+    f.text += "there is no stop for this station at all";
+  } else {
+    f.measured = way.walk_m;
+    f.text += "nearest stop is " + c.deviceName(*way.index, station.machine) + ", " +
+              c.length(way.walk_m, s.limit()) + " to walk";
   }
+  f.text += "; the rule allows " + c.length(s.limit()) + ".";
+  findings.push_back(std::move(f));
   return findings;
 }
 
@@ -46,7 +44,7 @@ const Rule& stopTooFar() {
           "stops (or only a trigger that another holds) is reported as well, unless the machine is "
           "hand-held.",
       .mend = "Add a stop nearer to this station, clear a shorter way, or move the machine.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

@@ -8,35 +8,27 @@
 namespace stopwalk::audit {
 namespace {
 
-std::vector<Finding> find(const Context& c, const Setting& s) {
-  std::vector<Finding> findings;
-  if (c.layout.tape_checks.empty()) return findings;
-  const Places places(c.layout, c.devices, c.surroundings);
-  const std::optional<floor::Walks> by_day =
-      c.hours == floor::Hours::Open ? std::optional<floor::Walks>()
-                                    : floor::Walks(floor::buildPlan(c.layout, floor::Hours::Open));
-  for (const layout::TapeCheck& t : c.layout.tape_checks) {
-    const NamedPlace *from = places.find(t.from), *to = places.find(t.to);
-    if (!from || !to) continue;  // the reader refuses such a file
-    const floor::Walk walk = (by_day ? *by_day : c.walks).between(from->place, to->place);
-    const double taped_m = t.taped / 1000, computed_m = walk.length_mm / 1000;
-    const double allowed_m = std::max(s.limits[0] / 100 * computed_m, s.limits[1]);
-    if (walk.found() && !over(std::abs(taped_m - computed_m), allowed_m)) continue;
-    Finding f = c.about(t.id, from->room);
-    f.limit = walk.found() ? allowed_m : s.limits[1];
-    f.unit = "m";
-    f.text = "Tape check " + t.id + ", " + t.from + " to " + t.to + ": taped " + c.length(taped_m) + ", but ";
-    if (walk.found()) {
-      f.measured = std::abs(taped_m - computed_m);
-      f.text += "the plan gives " + c.length(computed_m) + ", a difference of " +
-                c.length(*f.measured, allowed_m) + "; the rule allows " + c.length(allowed_m) +
-                ". One of them is wrong: the plan, or the tape.";
-    } else {
-      f.text += "in the plan there is no way between them; correct the plan.";
-    }
-    findings.push_back(std::move(f));
+std::vector<Finding> find(const Context& c, const Setting& s, std::size_t tape) {
+  const layout::TapeCheck& t = c.layout.tape_checks[tape];
+  const NamedPlace *from = c.places().find(t.from), *to = c.places().find(t.to);
+  if (!from || !to) return {};  // the reader refuses such a file
+  const floor::Walk walk = c.walkByDay(from->place, to->place);
+  const double taped_m = t.taped / 1000, computed_m = walk.length_mm / 1000;
+  const double allowed_m = std::max(s.limits[0] / 100 * computed_m, s.limits[1]);
+  if (walk.found() && !over(std::abs(taped_m - computed_m), allowed_m)) return {};
+  Finding f = c.about(t.id, from->room);
+  f.limit = walk.found() ? allowed_m : s.limits[1];
+  f.unit = "m";
+  f.text = "Tape check " + t.id + ", " + t.from + " to " + t.to + ": taped " + c.length(taped_m) + ", but ";
+  if (walk.found()) {
+    f.measured = std::abs(taped_m - computed_m);
+    f.text += "the plan gives " + c.length(computed_m) + ", a difference of " +
+              c.length(*f.measured, allowed_m) + "; the rule allows " + c.length(allowed_m) +
+              ". One of them is wrong: the plan, or the tape.";
+  } else {
+    f.text += "in the plan there is no way between them; correct the plan.";
   }
-  return findings;
+  return {std::move(f)};
 }
 
 }  // namespace
@@ -53,7 +45,7 @@ const Rule& tapeDisagrees() {
           "distance. A device stands "
           "for the place where its user stands.",
       .mend = "Tape the distance again; if it is right, correct what is drawn wrong on the way.",
-      .find = find};
+      .find = {{Each::TapeCheck, find}}};
   return rule;
 }
 

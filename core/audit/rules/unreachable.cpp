@@ -10,14 +10,12 @@ Finding lost(const Context& c, std::size_t station, const std::string& what) {
   return f;
 }
 
-std::vector<Finding> find(const Context& c, const Setting&) {
+std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
-  for (std::size_t i = 0; i < c.stations.size(); ++i) {
-    if (c.stop_ways[i].status == Status::Unreachable)
-      findings.push_back(lost(c, i, "the machine has a stop, but there is no way to it from here"));
-    if (c.phone_ways[i].status == Status::Unreachable)
-      findings.push_back(lost(c, i, "there is a phone, but no way to it from here"));
-  }
+  if (c.stop_ways[i].status == Status::Unreachable)
+    findings.push_back(lost(c, i, "the machine has a stop, but there is no way to it from here"));
+  if (c.phone_ways[i].status == Status::Unreachable)
+    findings.push_back(lost(c, i, "there is a phone, but no way to it from here"));
   return findings;
 }
 
@@ -35,7 +33,7 @@ const Rule& unreachable() {
           "Stop and phone "
           "are two findings.",
       .mend = "Open a way: a door, a gap of at least the body's width, or the floor before the device.",
-      .find = find};
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

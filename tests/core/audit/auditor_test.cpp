@@ -57,7 +57,7 @@ void addCrate(Layout& layout, Random& random) {
   layout.fixtures.push_back(std::move(crate));
 }
 
-void edit(Layout& layout, Random& random) {
+void edited(Layout& layout, Random& random) {
   switch (random.below(16)) {
     case 0:
       return addCrate(layout, random);
@@ -110,16 +110,49 @@ void edit(Layout& layout, Random& random) {
   }
 }
 
+// One thing after the other is taken up, dragged a few steps and put down, as with the pointer.
+class Drag {
+ public:
+  void operator()(Layout& layout, Random& random) {
+    if (steps_ == 0) {
+      machine_ = layout.fixtures.empty() || random.chance(0.8);
+      const std::size_t count = machine_ ? layout.machines.size() : layout.fixtures.size();
+      index_ = static_cast<std::size_t>(random.below(static_cast<int>(count)));
+      steps_ = 3 + random.below(8);
+      const double size = random.chance(0.7) ? 60 : 400;
+      by_ = random.chance(0.3) ? Point{50.0 * random.below(5) - 100, 0}
+                               : Point{random.between(-size, size), random.between(-size, size)};
+    }
+    --steps_;
+    machine_ ? put(layout.machines[index_], random) : put(layout.fixtures[index_], random);
+  }
+
+ private:
+  template <class Thing>
+  void put(Thing& thing, Random& random) const {
+    if (random.chance(0.9)) thing.at = thing.at + by_;
+    if (random.chance(0.1)) thing.turn += random.chance(0.5) ? 90 : random.between(-40, 40);
+  }
+
+  bool machine_ = true;
+  std::size_t index_ = 0;
+  int steps_ = 0;
+  Point by_;
+};
+
+using Edit = std::function<void(Layout&, Random&)>;
+
 struct Count {
   std::size_t kept = 0, found = 0, reports = 0;
 };
 
-void follow(Layout layout, std::uint64_t seed, int edits, Count& count) {
+void follow(Layout layout, std::uint64_t seed, int edits, double after_hours, Edit edit,
+            Count& count) {
   const Profile profile = defaultProfile();
   Random random(seed);
   Auditor auditor;
   for (int i = 0; i <= edits; ++i) {
-    const floor::Hours hours = random.chance(0.15) ? floor::Hours::After : floor::Hours::Open;
+    const floor::Hours hours = random.chance(after_hours) ? floor::Hours::After : floor::Hours::Open;
     const std::string kept = textOf(auditor.audit(layout, files::bundledDeviceKinds(), profile, hours));
     const std::string anew = textOf(audit(layout, files::bundledDeviceKinds(), profile, hours));
     ASSERT_EQ(kept, anew) << "seed " << seed << ", after edit " << i;
@@ -128,10 +161,12 @@ void follow(Layout layout, std::uint64_t seed, int edits, Count& count) {
   }
 }
 
-void followAll(const std::function<Layout(std::uint64_t)>& draw, int seeds, int edits, double least_kept) {
+void followAll(const std::function<Layout(std::uint64_t)>& draw, int seeds, int edits, double least_kept,
+               double after_hours = 0.15, const Edit& edit = edited) {
   Count count;
   for (int seed = 0; seed < seeds && !testing::Test::HasFatalFailure(); ++seed)
-    follow(draw(static_cast<std::uint64_t>(seed)), static_cast<std::uint64_t>(seed), edits, count);
+    follow(draw(static_cast<std::uint64_t>(seed)), static_cast<std::uint64_t>(seed), edits, after_hours, edit,
+           count);
   // That it is not found anew after all.
   EXPECT_GT(static_cast<double>(count.kept), least_kept * static_cast<double>(count.found));
   testing::Test::RecordProperty("reports", static_cast<int>(count.reports));
@@ -155,6 +190,28 @@ TEST(Auditor, ReportsOfShopsDrawnWithARulerAsFromNothing) {
 
 TEST(Auditor, ReportsOfABigShopAsFromNothing) {
   followAll([](std::uint64_t) { return support::shopLayout(support::kShopSizes[1]); }, 1, 40, 0.5);
+}
+
+TEST(Auditor, FollowsDragsInRandomShops) {
+  followAll([](std::uint64_t seed) { return support::randomLayout(seed); }, 24, 30, 0, 0, Drag());
+}
+
+TEST(Auditor, FollowsDragsAfterHours) {
+  followAll([](std::uint64_t seed) { return support::randomLayout(seed + 500); }, 10, 40, 0, 1, Drag());
+}
+
+TEST(Auditor, FollowsDragsInNarrowShops) {
+  followAll(
+      [](std::uint64_t seed) { return support::randomLayout(seed, {.most_machines = 16, .narrow = true}); },
+      12, 40, 0, 0, Drag());
+}
+
+TEST(Auditor, FollowsDragsInShopsDrawnWithARuler) {
+  followAll([](std::uint64_t seed) { return support::gridLayout(seed); }, 20, 30, 0, 0, Drag());
+}
+
+TEST(Auditor, FollowsDragsInABigShop) {
+  followAll([](std::uint64_t) { return support::shopLayout(support::kShopSizes[1]); }, 1, 150, 0, 0, Drag());
 }
 
 }  // namespace

@@ -62,7 +62,7 @@ TEST(Rules, HaveIdsOfTheirOwnAndSaySomething) {
   std::set<std::string> ids;
   for (const Rule* rule : rules()) {
     EXPECT_TRUE(ids.insert(rule->id).second) << rule->id;
-    EXPECT_NE(rule->find, nullptr) << rule->id;
+    EXPECT_FALSE(rule->find.empty()) << rule->id;
     EXPECT_FALSE(rule->finds.empty()) << rule->id;
     EXPECT_FALSE(rule->meaning.empty()) << rule->id;
     EXPECT_EQ(rule->basis.kind == BasisKind::CommonPractice, rule->basis.reference.empty()) << rule->id;

@@ -1,0 +1,108 @@
+// What a context works out when a rule first asks for it.
+#include <algorithm>
+#include <numeric>
+
+#include "core/audit/context_parts.h"
+
+namespace stopwalk::audit {
+namespace {
+
+std::vector<std::size_t> upTo(std::size_t count) {
+  std::vector<std::size_t> all(count);
+  std::iota(all.begin(), all.end(), std::size_t{0});
+  return all;
+}
+
+}  // namespace
+
+Context::OtherHours& Context::otherHours() const {
+  if (other_hours_) return *other_hours_;
+  const floor::Hours other = hours == floor::Hours::Open ? floor::Hours::After : floor::Hours::Open;
+  floor::Plan then = floor::buildPlan(layout, other);
+  floor::Surroundings around(layout, then);
+  auto walks_then = last_ ? last_->next(other, then) : std::make_shared<floor::Walks>(then);
+  std::vector<PlacedEntry> phones_then = placedPhones(layout, around);
+  other_hours_ = std::make_unique<OtherHours>(
+      OtherHours{std::move(then), std::move(around), std::move(walks_then), std::move(phones_then), {}});
+  return *other_hours_;
+}
+
+const std::vector<Way>& Context::phoneWaysAt(floor::Hours at) const {
+  if (at == hours) return phone_ways;
+  OtherHours& other = otherHours();
+  if (other.ways.of.empty()) seekPhones(*other.walks, other.phones, upTo(stations.size()), other.ways);
+  return other.ways.of;
+}
+
+const std::vector<Way>& Context::cutOffWays() const {
+  if (!cut_off_ways_) {
+    Trace* const asking = trace_;
+    traceIn(nullptr);
+    cut_off_ways_.emplace();
+    seekCutOffs(upTo(stations.size()), *cut_off_ways_);
+    traceIn(asking);
+  }
+  return cut_off_ways_->of;
+}
+
+const std::vector<Exit>& Context::exits() const {
+  if (!exits_) exits_ = exitsOf(*this);
+  return *exits_;
+}
+
+const WaysOut& Context::waysOut(double width_mm) const {
+  const auto [it, fresh] = ways_out_.try_emplace(width_mm);
+  WaysOut& out = it->second;
+  if (fresh) {
+    for (const Exit& e : exits()) {
+      if (layout.doors[e.door].width < width_mm - kRounding) continue;
+      out.any_wide = true;
+      std::ranges::copy(partsBefore(*this, e, width_mm), std::back_inserter(out.parts));
+    }
+  }
+  if (out.any_wide) noteAll();
+  return out;
+}
+
+std::vector<std::int32_t> Context::parts(const Place& place, double clearance_mm) const {
+  noteAll();
+  return walks.parts(place, clearance_mm);
+}
+
+std::vector<const DoorOpening*> Context::openingsNear(Point p, double distance_mm) const {
+  if (!openings_) {
+    openings_ = std::make_unique<Openings>();
+    for (const floor::Passage& q : plan.passages)
+      openings_->all.push_back(
+          {q.door, {q.first, q.second, {q.first.a, q.second.a}, {q.first.b, q.second.b}}});
+    for (const Exit& e : exits())
+      if (layout.doors[e.door].second == layout::kOutside) openings_->all.push_back({e.door, {e.opening}});
+    std::vector<geometry::Box> boxes;
+    for (const DoorOpening& o : openings_->all) {
+      geometry::Box& box = boxes.emplace_back();
+      for (const geometry::Segment& edge : o.edges) box.add(geometry::boxOf(edge));
+    }
+    openings_->boxes = geometry::BoxTree(boxes);
+  }
+  std::vector<std::size_t> found;
+  openings_->boxes.any(geometry::boxOf(p).grown(distance_mm),
+                       [&](std::size_t i) { return found.push_back(i), false; });
+  std::ranges::sort(found);
+  std::vector<const DoorOpening*> near;
+  for (const std::size_t i : found) near.push_back(&openings_->all[i]);
+  return near;
+}
+
+const Places& Context::places() const {
+  noteAll();
+  if (!places_) places_ = std::make_unique<Places>(layout, devices, surroundings);
+  return *places_;
+}
+
+floor::Walk Context::walkByDay(const Place& from, const Place& to) const {
+  noteAll();
+  const floor::Walks& by_day = hours == floor::Hours::Open ? walks : *otherHours().walks;
+  return by_day.between(from, to);
+}
+
+}  // namespace stopwalk::audit
