@@ -51,6 +51,7 @@ void Details::follow() {
   if (!isCurrent()) return scheduleRebuild();
   section_->refresh();
   showTitle();
+  showProblems();  // found while something else was picked for a moment
 }
 
 // Whether its fields are those of what is selected: another file may have the same ids for something else.

@@ -392,5 +392,16 @@ TEST_F(DetailsOfShop, ShowTheProblemsOfWhatIsSelected) {
   EXPECT_FALSE(texts.contains("Warns: Narrow."));
 }
 
+TEST_F(DetailsOfShop, ShowTheProblemsFoundWhileNothingWasSelectedForAMoment) {
+  select({"saw-1"});
+  shop.selection.clear();
+  details.setProblems({{"saw-1/operator", audit::Severity::Fail, "Too far."}});
+  select({"saw-1"});
+  QStringList texts;
+  for (const QLabel* label : details.findChildren<QLabel*>())
+    if (label->isVisible()) texts << label->text();
+  EXPECT_TRUE(texts.contains("Fails: Too far.")) << texts.join("; ").toStdString();
+}
+
 }  // namespace
 }  // namespace stopwalk::panels
