@@ -1,6 +1,5 @@
 #include "app/documents/layout_file.h"
 
-#include <QFileInfo>
 #include <algorithm>
 
 #include "app/documents/file_bytes.h"
@@ -22,13 +21,6 @@ QString firstError(const std::vector<files::Diagnostic>& diagnostics) {
   QString text = Words::tr("line %1: %2").arg(first->line).arg(QString::fromStdString(first->text));
   if (more > 0) text += Words::tr("; and %1 more").arg(more);
   return text;
-}
-
-// A file that nobody may write to is one that somebody wanted kept as it is, though it could be replaced.
-bool isWriteProtected(const QString& target) {
-  const QFileInfo file(target);
-  constexpr auto kWrites = QFile::WriteOwner | QFile::WriteGroup | QFile::WriteOther;
-  return file.exists() && (!file.isWritable() || !(file.permissions() & kWrites));
 }
 
 // What was found where a layout is to be written, and what stands in the way; no outcome: nothing.

@@ -76,6 +76,12 @@ WriteResult writeWhole(const QString& target, std::string_view bytes,
   return why.isEmpty() ? WriteResult{Written::Yes, {}} : WriteResult{Written::Unsure, why};
 }
 
+bool isWriteProtected(const QString& target) {
+  const QFileInfo file(target);
+  constexpr auto kWrites = QFile::WriteOwner | QFile::WriteGroup | QFile::WriteOther;
+  return file.exists() && (!file.isWritable() || !(file.permissions() & kWrites));
+}
+
 QString syncFolder(const QString& folder) {
 #ifdef Q_OS_WIN
   Q_UNUSED(folder);

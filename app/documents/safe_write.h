@@ -24,6 +24,10 @@ WriteResult writeWhole(
     const QString& target, std::string_view bytes,
     const std::function<bool()>& last_look = [] { return true; });
 
+// A file that nobody may write to is one that somebody wanted kept as it is, though it could be replaced:
+// `writeWhole` does not ask.
+bool isWriteProtected(const QString& target);
+
 // Makes what was created, renamed or removed in a folder survive a power cut. Empty, or why it could not. A
 // file system that has no such thing for folders is taken at its word.
 QString syncFolder(const QString& folder);

@@ -1,28 +1,14 @@
 // The pointer, the wheel and the keys on the plan.
-#include <QInputDevice>
 #include <QMouseEvent>
 #include <QNativeGestureEvent>
-#include <QWheelEvent>
-#include <cmath>
 
 #include "app/plan/number_entry.h"
 #include "app/plan/plan_view.h"
 #include "app/plan/pointing.h"
 #include "app/plan/supposed.h"
+#include "app/plan/wheel.h"
 
 namespace stopwalk::plan {
-namespace {
-
-constexpr double kNotch = 120;  // of a wheel, in eighths of a degree
-constexpr double kZoomANotch = 1.25;
-
-// Two fingers on a touchpad give many small steps in pixels; a wheel gives notches.
-bool isTouchpad(const QWheelEvent& event) {
-  return !event.pixelDelta().isNull() || event.phase() != Qt::NoScrollPhase ||
-         event.device()->type() == QInputDevice::DeviceType::TouchPad;
-}
-
-}  // namespace
 
 PointerEvent PlanView::pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const {
   return {pixel, view_.toPlan(pixel), modifiers};
@@ -95,12 +81,7 @@ void PlanView::contextMenuEvent(QContextMenuEvent* event) {
 }
 
 void PlanView::wheelEvent(QWheelEvent* event) {
-  const bool zooms = event->modifiers() & Qt::ControlModifier || !isTouchpad(*event);
-  if (zooms) {
-    view_.zoomAt(event->position(), std::pow(kZoomANotch, event->angleDelta().y() / kNotch));
-  } else {
-    view_.pan(event->pixelDelta().isNull() ? QPointF(event->angleDelta()) / 4 : QPointF(event->pixelDelta()));
-  }
+  zoomOrPan(view_, *event);
   event->accept();
   update();
 }

@@ -86,7 +86,8 @@ bool hasSymbol(const std::string& key) {
 }
 
 QSvgRenderer& symbol(const std::string& key, const QColor& sign, const QColor& ground) {
-  static std::map<std::tuple<std::string, QRgb, QRgb>, std::unique_ptr<QSvgRenderer>> cache;
+  // Each thread has its own: posters are painted on others than the window's.
+  static thread_local std::map<std::tuple<std::string, QRgb, QRgb>, std::unique_ptr<QSvgRenderer>> cache;
   auto& renderer = cache[{key, sign.rgba(), ground.rgba()}];
   if (!renderer) {
     QFile file(pathOf(hasSymbol(key) ? key : kUnknown));

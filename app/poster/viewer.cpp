@@ -134,4 +134,10 @@ std::optional<Viewer> usualViewer(const layout::Layout& layout, std::size_t room
   return Viewer{middleOfFree(wall), degreesOf(wall.out)};
 }
 
+std::vector<Viewer> viewersOnWalls(const layout::Layout& layout, std::size_t room) {
+  std::vector<Viewer> viewers;
+  for (const Wall& wall : wallsOf(layout, room)) viewers.push_back({middleOfFree(wall), degreesOf(wall.out)});
+  return viewers;
+}
+
 }  // namespace stopwalk::poster

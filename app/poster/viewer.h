@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <vector>
 
 #include "core/geometry/point.h"
 #include "core/layout/layout.h"
@@ -22,5 +23,7 @@ std::optional<Viewer> viewerNear(const layout::Layout& layout, std::size_t room,
 std::optional<Viewer> viewerLooking(const layout::Layout& layout, std::size_t room, double up_deg);
 // Where nothing was said: the middle of the longest stretch of wall that no door, machine or fixture takes.
 std::optional<Viewer> usualViewer(const layout::Layout& layout, std::size_t room);
+// On each wall, in the order of the outline without repeats, in the middle of its longest free stretch.
+std::vector<Viewer> viewersOnWalls(const layout::Layout& layout, std::size_t room);
 
 }  // namespace stopwalk::poster

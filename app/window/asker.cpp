@@ -1,7 +1,10 @@
 #include "app/window/asker.h"
 
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 
 namespace stopwalk::window {
@@ -51,6 +54,23 @@ QString DialogAsker::withEnding(const QString& path) {
 QString DialogAsker::tableToSave(const QString& suggestion) {
   return QFileDialog::getSaveFileName(parent_, tr("Export the table as"), suggestion,
                                       tr("Tables (*.csv);;All files (*)"));
+}
+
+QString DialogAsker::posterToSave(const QString& suggestion) {
+  const QString ending = QFileInfo(suggestion).suffix();
+  QFileDialog dialog(parent_, tr("Save the poster as"), suggestion,
+                     ending.toUpper() + QString(" (*.%1);;").arg(ending) + tr("All files (*)"));
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setDefaultSuffix(ending);
+  dialog.selectFile(suggestion);
+  if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return "";
+  return dialog.selectedFiles().first();
+}
+
+bool DialogAsker::choosePrinter(QPrinter& printer) {
+  QPrintDialog dialog(&printer, parent_);
+  dialog.setWindowTitle(tr("Print the poster"));
+  return dialog.exec() == QDialog::Accepted;
 }
 
 QString DialogAsker::pictureToOpen(const QString& folder) {

@@ -4,6 +4,7 @@
 #include <QString>
 #include <QStringList>
 
+class QPrinter;
 class QWidget;
 
 namespace stopwalk::window {
@@ -27,6 +28,10 @@ class Asker {
   virtual QString fileToSave(const QString& suggestion) = 0;
   virtual QString pictureToOpen(const QString& folder) = 0;
   virtual QString tableToSave(const QString& suggestion) = 0;  // one that may be written over, if it is there
+  // Where a poster goes, likewise; its ending says as what.
+  virtual QString posterToSave(const QString& suggestion) = 0;
+  // False: it is not to be printed.
+  virtual bool choosePrinter(QPrinter& printer) = 0;
 };
 
 class DialogAsker : public Asker {
@@ -39,6 +44,8 @@ class DialogAsker : public Asker {
   QString fileToSave(const QString& suggestion) override;
   QString pictureToOpen(const QString& folder) override;
   QString tableToSave(const QString& suggestion) override;
+  QString posterToSave(const QString& suggestion) override;
+  bool choosePrinter(QPrinter& printer) override;
 
   // The ending of a layout, unless a name ends as YAML does.
   static QString withEnding(const QString& path);

@@ -47,6 +47,11 @@ bool Document::isSaved() const {
   return edited_.snapshot() == saved_ || edited_.layout() == *saved_;
 }
 
+std::string Document::fileHash() const {
+  const bool holds = !path_.isEmpty() && watch_.state() == documents::DiskState::Same && isSaved();
+  return holds ? sha256_ : std::string();
+}
+
 bool Document::isAt(const QString& path) const {
   return !path_.isEmpty() && documents::targetOf(path) == documents::targetOf(path_);
 }

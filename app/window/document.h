@@ -42,6 +42,8 @@ class Document : public QObject {
   QString name() const;                          // for the title
   bool isReadOnly() const { return read_only_; }
   bool isSaved() const;  // nothing would be lost
+  // Of the file, where it holds this very layout; empty where it does not.
+  std::string fileHash() const;
   bool isSaving() const { return saving_; }
   bool isUntouched() const { return path_.isEmpty() && isSaved(); }
   const documents::LayoutLock& lock() const { return *lock_; }

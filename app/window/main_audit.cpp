@@ -9,6 +9,7 @@
 #include "app/window/audit_place.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
+#include "app/window/poster/poster_place.h"
 #include "app/window/profile_for.h"
 
 namespace stopwalk::window {
@@ -31,6 +32,15 @@ void MainWindow::audit() {
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
   askReach();
+  showPoster();
+}
+
+// Where it is looked at, the poster follows the layout and whether it is saved.
+void MainWindow::showPoster() {
+  if (workPlace() != WorkPlace::Poster) return;
+  const auto layout = document_->edited().snapshot();
+  poster_place_->follow(
+      {layout, kinds_, audit::withHouseRules(profile_, layout->house_rules), document_->fileHash()});
 }
 
 // The map of what is shown, as it is supposed; pale until the answer comes.

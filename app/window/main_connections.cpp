@@ -14,6 +14,7 @@
 #include "app/window/first_minutes.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
+#include "app/window/poster/poster_place.h"
 
 namespace stopwalk::window {
 namespace {
@@ -45,7 +46,9 @@ void MainWindow::connectParts() {
   connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
   connect(files_.get(), &FileFlow::typingEnds, details_, &panels::Details::applyPending);
   connect(files_.get(), &FileFlow::said, this, [this](const QString& text) { sentence_->setText(text); });
-  connect(plan_, &plan::PlanView::said, sentence_, &QLabel::setText);
+  connect(plan_, &plan::PlanView::said, this, [this](const QString& text) {
+    if (workPlace() != WorkPlace::Poster) sentence_->setText(text);
+  });
   connect(plan_, &plan::PlanView::previewed, this, [this](std::shared_ptr<const layout::Layout> preview) {
     shown_ = preview ? preview : document_->edited().snapshot();
     audit();
@@ -88,6 +91,11 @@ void MainWindow::connectPanels() {
   connect(audit_place_, &AuditPlace::cautionWanted, this, &MainWindow::showCaution);
   audit_place_->suppose().setMiddle([this] { return plan_->middle(); });
   connect(plan_, &plan::PlanView::supposed, this, &MainWindow::suppose);
+  connect(poster_place_, &PosterPlace::cautionWanted, this, &MainWindow::showCaution);
+  connect(poster_place_, &PosterPlace::said, sentence_, &QLabel::setText);
+  connect(document_.get(), &Document::opened, poster_place_, &PosterPlace::forgetWalls);
+  connect(document_.get(), &Document::stateChanged, this, &MainWindow::showPoster);
+  connect(document_.get(), &Document::onDisk, this, &MainWindow::showPoster);
 }
 
 }  // namespace stopwalk::window

@@ -17,6 +17,8 @@
 #include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
+#include "app/window/poster/page_view.h"
+#include "app/window/poster/poster_place.h"
 
 namespace stopwalk::window {
 namespace {
@@ -164,10 +166,16 @@ void MainWindow::makeViewMenu() {
   MenuMaker menu(*menuBar(), tr("&View"));
   menu.add(tr("The place to &draw"), QKeySequence(tr("Alt+1")), [this] { goToPlace(WorkPlace::Draw); });
   menu.add(tr("The place to &audit"), QKeySequence(tr("Alt+2")), [this] { goToPlace(WorkPlace::Audit); });
+  menu.add(tr("The place of the pos&ter"), QKeySequence(tr("Alt+4")),
+           [this] { goToPlace(WorkPlace::Poster); });
   menu.addSeparator();
-  menu.add(tr("Zoom &in"), QKeySequence::ZoomIn, [this] { plan_->zoomBy(kZoomStep); });
-  menu.add(tr("Zoom &out"), QKeySequence::ZoomOut, [this] { plan_->zoomBy(1 / kZoomStep); });
-  menu.add(tr("Show &everything"), QKeySequence(tr("0")), [this] { plan_->fit(); });
+  const auto zoom = [this](double factor) {
+    workPlace() == WorkPlace::Poster ? poster_place_->page().zoomBy(factor) : plan_->zoomBy(factor);
+  };
+  menu.add(tr("Zoom &in"), QKeySequence::ZoomIn, [zoom] { zoom(kZoomStep); });
+  menu.add(tr("Zoom &out"), QKeySequence::ZoomOut, [zoom] { zoom(1 / kZoomStep); });
+  menu.add(tr("Show &everything"), QKeySequence(tr("0")),
+           [this] { workPlace() == WorkPlace::Poster ? poster_place_->page().fit() : plan_->fit(); });
   QAction* grid = menu.add(tr("&Grid"), QKeySequence(tr("Ctrl+'")), [] {});
   grid->setCheckable(true);
   connect(grid, &QAction::toggled, this, [this](bool shows) {
@@ -182,6 +190,11 @@ void MainWindow::makeViewMenu() {
   menu.addSeparator();
   fillLanguageMenu(*menu.addMenu(tr("&Language")), settings_,
                    [this](const QString& said) { notices_->show("language", said, {}); });
+}
+
+void MainWindow::makePosterMenu() {
+  MenuMaker menu(*menuBar(), tr("&Poster"));
+  poster_place_->fillMenu(menu, [this] { goToPlace(WorkPlace::Poster); });
 }
 
 void MainWindow::makeHelpMenu() {

@@ -23,6 +23,7 @@
 #include "app/window/audit_place.h"
 #include "app/window/first_minutes.h"
 #include "app/window/notice_bar.h"
+#include "app/window/poster/poster_place.h"
 #include "app/window/recovery_dialog.h"
 
 namespace stopwalk::window {
@@ -31,6 +32,7 @@ namespace {
 constexpr int kLeft_px = 240;
 constexpr int kRight_px = 340;
 constexpr int kUnder_px = 240;
+constexpr int kPosterUnder_px = 170;
 
 }  // namespace
 
@@ -48,6 +50,7 @@ MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Ask
   makeArrangeMenu();
   makeDrawMenu();
   makeViewMenu();
+  makePosterMenu();
   makeHelpMenu();
   connectParts();
   if (!restoreGeometry(settings_.value("window/geometry").toByteArray())) resize(1280, 800);
@@ -64,9 +67,11 @@ void MainWindow::layOut() {
   plan_ = new plan::PlanView(document_->edited(), selection_, document_->catalogue());
   notices_ = new NoticeBar;
   audit_place_ = new AuditPlace({document_->edited(), selection_, document_->catalogue()}, this);
+  poster_place_ = new PosterPlace(*document_, *files_, asker_, settings_, this);
   left_ = new QStackedWidget;
   left_->addWidget(leftSide());
   left_->addWidget(audit_place_->side());
+  left_->addWidget(poster_place_->side());
 
   plan_and_details_ = new QSplitter(Qt::Horizontal);
   plan_and_details_->addWidget(middle());
@@ -76,8 +81,9 @@ void MainWindow::layOut() {
   auto* over = new QSplitter(Qt::Vertical);
   over->addWidget(plan_and_details_);
   over->addWidget(audit_place_->under());
+  over->addWidget(poster_place_->under());
   over->setStretchFactor(0, 1);
-  over->setSizes({500, kUnder_px});
+  over->setSizes({500, kUnder_px, kPosterUnder_px});
   split_ = new QSplitter(Qt::Horizontal);
   split_->addWidget(left_);
   split_->addWidget(over);
@@ -100,7 +106,10 @@ QWidget* MainWindow::middle() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
   column->addWidget(notices_);
-  column->addWidget(plan_, 1);
+  page_or_plan_ = new QStackedWidget;
+  page_or_plan_->addWidget(plan_);
+  page_or_plan_->addWidget(poster_place_->middle());
+  column->addWidget(page_or_plan_, 1);
   return middle;
 }
 
@@ -115,8 +124,10 @@ void MainWindow::makePlaces() {
   places_->setFont(bold);
   places_->addTab(tr("Draw"));
   places_->addTab(tr("Audit"));
+  places_->addTab(tr("Poster"));
   places_->setTabToolTip(0, tr("Draw and change the plan (Alt+1)"));
   places_->setTabToolTip(1, tr("Findings, all stations, and what if (Alt+2)"));
+  places_->setTabToolTip(2, tr("The stop-location poster of each room (Alt+4)"));
   auto* bar = addToolBar(tr("Places of work"));
   bar->setObjectName("places");
   bar->setMovable(false);
@@ -139,9 +150,16 @@ void MainWindow::goToPlace(WorkPlace place) {
     left_->widget(i)->setSizePolicy(policy, policy);
   }
   left_->setCurrentIndex(static_cast<int>(place));
+  const bool poster = place == WorkPlace::Poster;
+  page_or_plan_->setCurrentIndex(poster ? 1 : 0);
+  plan_and_details_->widget(1)->setVisible(!poster);
+  poster_place_->under()->setVisible(poster);
+  if (poster) selection_.clear();  // nothing that is not seen is picked
+  if (!poster) poster_place_->leave();
   audit_place_->under()->setVisible(place == WorkPlace::Audit);
   problems_->setVisible(place == WorkPlace::Draw);
-  if (place == WorkPlace::Audit) plan_->choose({});
+  if (place != WorkPlace::Draw) plan_->choose({});
+  if (poster) poster_place_->come();
   if (shown_) suppose(suppositions_);
 }
 
@@ -223,6 +241,7 @@ void MainWindow::offerFound() {
 }
 
 void MainWindow::choose(const plan::Choice& choice) {
+  if (workPlace() == WorkPlace::Poster) goToPlace(WorkPlace::Draw);
   plan_->choose(choice);
   plan_->setFocus();
 }

@@ -35,9 +35,10 @@ namespace stopwalk::window {
 class AuditPlace;
 class FirstMinutes;
 class NoticeBar;
+class PosterPlace;
 
-// What the work is at the moment; the plan is the same everywhere, what stands round it is not.
-enum class WorkPlace { Draw, Audit };
+// What the work is at the moment; the plan is the same in all but the last, where the page takes its place.
+enum class WorkPlace { Draw, Audit, Poster };
 
 // The one window: assembles the plan, what lies round it, and the menus.
 class MainWindow : public QMainWindow {
@@ -62,6 +63,7 @@ class MainWindow : public QMainWindow {
   NoticeBar& notices() { return *notices_; }
   QString sentence() const;  // of the bottom line
   AuditPlace& auditPlace() { return *audit_place_; }
+  PosterPlace& posterPlace() { return *poster_place_; }
   WorkPlace workPlace() const;
   void goToPlace(WorkPlace place);
   // Where the layout is audited it is audited as supposed, until something else is.
@@ -86,11 +88,13 @@ class MainWindow : public QMainWindow {
   void makeArrangeMenu();
   void makeDrawMenu();
   void makeViewMenu();
+  void makePosterMenu();
   void makeHelpMenu();
 
   void layoutChanged();
   void audit();
   void askReach();
+  void showPoster();
   void showFirstMinutes();
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   void exportStations();
@@ -137,6 +141,8 @@ class MainWindow : public QMainWindow {
   NoticeBar* notices_ = nullptr;
   FirstMinutes* first_minutes_ = nullptr;
   AuditPlace* audit_place_ = nullptr;
+  PosterPlace* poster_place_ = nullptr;
+  QStackedWidget* page_or_plan_ = nullptr;
   QTabBar* places_ = nullptr;
   QStackedWidget* left_ = nullptr;
   panels::Gallery* gallery_ = nullptr;

@@ -409,6 +409,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Bilder (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)</translation>
     </message>
+    <message>
+        <source>Save the poster as</source>
+        <translation>Den Aushang speichern unter</translation>
+    </message>
+    <message>
+        <source>Print the poster</source>
+        <translation>Den Aushang drucken</translation>
+    </message>
 </context>
 <context>
     <name>DoorSection</name>
@@ -3058,6 +3066,73 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::panels::PaperChooser</name>
+    <message>
+        <source>%1, %2 × %3 mm</source>
+        <translation>%1, %2 × %3 mm</translation>
+    </message>
+    <message>
+        <source>%1 (the system&apos;s)</source>
+        <translation>%1 (des Systems)</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>The sheet that the poster is printed on.</source>
+        <translation>Das Blatt, auf das der Aushang gedruckt wird.</translation>
+    </message>
+    <message>
+        <source>Lying or upright</source>
+        <translation>Quer oder hoch</translation>
+    </message>
+    <message>
+        <source>Which way up the sheet hangs.</source>
+        <translation>Wie herum das Blatt hängt.</translation>
+    </message>
+    <message>
+        <source>As fits best</source>
+        <translation>Wie es am besten passt</translation>
+    </message>
+    <message>
+        <source>Lying</source>
+        <translation>Querformat</translation>
+    </message>
+    <message>
+        <source>Upright</source>
+        <translation>Hochformat</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Of the poster. What the shop wrote itself is not translated.</source>
+        <translation>Des Aushangs. Was die Werkstatt selbst schrieb, wird nicht übersetzt.</translation>
+    </message>
+    <message>
+        <source>Also in</source>
+        <translation>Auch auf</translation>
+    </message>
+    <message>
+        <source>A second language on the same poster.</source>
+        <translation>Eine zweite Sprache auf demselben Aushang.</translation>
+    </message>
+    <message>
+        <source>No other</source>
+        <translation>Keine weitere</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Schrift</translation>
+    </message>
+    <message>
+        <source>The font of the poster.</source>
+        <translation>Die Schriftart des Aushangs.</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::panels::ProblemList</name>
     <message>
         <source>Problems</source>
@@ -3149,6 +3224,21 @@
         <source>Rename %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 umbenennen</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::panels::RoomChooser</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>&amp;Room</source>
+        <translation>&amp;Raum</translation>
+    </message>
+    <message>
+        <source>Room that the poster is of</source>
+        <translation>Raum, für den der Aushang ist</translation>
     </message>
 </context>
 <context>
@@ -3502,6 +3592,49 @@
         <source>Nothing on the plan is called that.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Im Plan heißt nichts so.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::panels::WallChooser</name>
+    <message>
+        <source>outside</source>
+        <translation>draußen</translation>
+    </message>
+    <message>
+        <source>Wall %1 of %2, %3</source>
+        <translation>Wand %1 von %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, with the door to %2</source>
+        <translation>%1, mit der Tür nach %2</translation>
+    </message>
+    <message>
+        <source>%1, with doors to %2</source>
+        <translation>%1, mit Türen nach %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Where it han&amp;gs</source>
+        <translation>Wo er hän&amp;gt</translation>
+    </message>
+    <message>
+        <source>&amp;Choose the wall on the plan</source>
+        <translation>Die &amp;Wand auf dem Plan wählen</translation>
+    </message>
+    <message>
+        <source>Shows the plan of the room: click the wall where the poster is to hang</source>
+        <translation>Zeigt den Plan des Raums: die Wand anklicken, an der der Aushang hängen soll</translation>
+    </message>
+    <message>
+        <source>Wall that the poster hangs on</source>
+        <translation>Wand, an der der Aushang hängt</translation>
+    </message>
+    <message>
+        <source>Where most wall is free: wall %1</source>
+        <translation>Wo am meisten Wand frei ist: Wand %1</translation>
     </message>
 </context>
 <context>
@@ -4633,6 +4766,26 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>&amp;Beispiel öffnen</translation>
     </message>
+    <message>
+        <source>The place of the pos&amp;ter</source>
+        <translation>Bereich &amp;Aushang</translation>
+    </message>
+    <message>
+        <source>Alt+4</source>
+        <translation>Alt+4</translation>
+    </message>
+    <message>
+        <source>&amp;Poster</source>
+        <translation>Aushan&amp;g</translation>
+    </message>
+    <message>
+        <source>Poster</source>
+        <translation>Aushang</translation>
+    </message>
+    <message>
+        <source>The stop-location poster of each room (Alt+4)</source>
+        <translation>Der Aushang mit den Stopp-Stellen jedes Raums (Alt+4)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -4645,6 +4798,255 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Close</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::PageView</name>
+    <message>
+        <source>Poster</source>
+        <translation>Aushang</translation>
+    </message>
+    <message>
+        <source>%1, sheets: %2</source>
+        <translation>%1, Blätter: %2</translation>
+    </message>
+    <message>
+        <source>Being made…</source>
+        <translation>Wird gemacht…</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::PosterFiles</name>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
+    </message>
+    <message>
+        <source>%1 was not written.</source>
+        <translation>%1 wurde nicht geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translation>%1 wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>Save the layout first?</source>
+        <translation>Zuerst das Layout speichern?</translation>
+    </message>
+    <message>
+        <source>A poster carries the hash of the layout&apos;s file, by which anyone can tell later whether it is still true. This layout is not in its file as it is here: its posters would say %1 instead.</source>
+        <translation>Ein Aushang trägt die Prüfsumme der Layout-Datei, an der jeder später erkennt, ob er noch stimmt. Dieses Layout steht nicht so in seiner Datei, wie es hier ist: Auf seinen Aushängen stünde stattdessen %1.</translation>
+    </message>
+    <message>
+        <source>Save the layout first</source>
+        <translation>Zuerst das Layout speichern</translation>
+    </message>
+    <message>
+        <source>Go on, marked %1</source>
+        <translation>Weiter, mit dem Vermerk %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>There is no poster</source>
+        <translation>Es gibt keinen Aushang</translation>
+    </message>
+    <message>
+        <source>The layout has no room indoors to make one of.</source>
+        <translation>Das Layout hat keinen Raum im Haus, für den es einen geben könnte.</translation>
+    </message>
+    <message>
+        <source>Posters are being made…</source>
+        <translation>Aushänge werden gemacht…</translation>
+    </message>
+    <message>
+        <source>Not every room has a poster on this paper</source>
+        <translation>Nicht jeder Raum hat auf diesem Papier einen Aushang</translation>
+    </message>
+    <message>
+        <source>Save none</source>
+        <translation>Keinen speichern</translation>
+    </message>
+    <message>
+        <source>Save the others</source>
+        <translation>Die anderen speichern</translation>
+    </message>
+    <message>
+        <source>poster</source>
+        <translation>aushang</translation>
+    </message>
+    <message>
+        <source>posters</source>
+        <translation>aushaenge</translation>
+    </message>
+    <message>
+        <source>That is the layout itself</source>
+        <translation>Das ist das Layout selbst</translation>
+    </message>
+    <message>
+        <source>Save the poster under another name.</source>
+        <translation>Den Aushang unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>Replace what is there?</source>
+        <translation>Ersetzen, was dort ist?</translation>
+    </message>
+    <message>
+        <source>The poster has several pages, and each is a file. There already: %1.</source>
+        <translation>Der Aushang hat mehrere Seiten, und jede ist eine Datei. Schon da: %1.</translation>
+    </message>
+    <message>
+        <source>Keep them</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Replace them</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>It is write-protected, and is left as it is. Save under another name.</source>
+        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translation>Geschrieben, aber vielleicht nicht von Dauer</translation>
+    </message>
+    <message>
+        <source>The posters are written</source>
+        <translation>Die Aushänge sind geschrieben</translation>
+    </message>
+    <message>
+        <source>What they do not do as they should, and rooms without one, are below.</source>
+        <translation>Was sie nicht tun, wie sie sollten, und Räume ohne Aushang stehen unten.</translation>
+    </message>
+    <message>
+        <source>The poster is being written…</source>
+        <translation>Der Aushang wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>The poster is being printed…</source>
+        <translation>Der Aushang wird gedruckt…</translation>
+    </message>
+    <message>
+        <source>Printed at 100 %. Measure the bar at the foot of the poster: 100 mm.</source>
+        <translation>Zu 100 % gedruckt. Den Balken unten auf dem Aushang nachmessen: 100 mm.</translation>
+    </message>
+    <message>
+        <source>The poster was not printed</source>
+        <translation>Der Aushang wurde nicht gedruckt</translation>
+    </message>
+    <message>
+        <source>The printer did not take it. Save it as PDF and print that at 100 %, without fitting it to the page.</source>
+        <translation>Der Drucker hat ihn nicht angenommen. Als PDF speichern und dieses zu 100 % drucken, ohne es an die Seite anzupassen.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::PosterPlace</name>
+    <message>
+        <source>What the poster cannot do as it should</source>
+        <translation>Was der Aushang nicht so kann, wie er sollte</translation>
+    </message>
+    <message>
+        <source>What the poster cannot do as it sho&amp;uld</source>
+        <translation>Was der Aushang nicht so kann, wie er sollt&amp;e</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Save as picture (PNG)…</source>
+        <translation>Als Bild (PNG) speichern…</translation>
+    </message>
+    <message>
+        <source>Save as drawing (SVG)…</source>
+        <translation>Als Zeichnung (SVG) speichern…</translation>
+    </message>
+    <message>
+        <source>Save posters of all rooms…</source>
+        <translation>Aushänge aller Räume speichern…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Drawn from a plan and checked against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
+        <translation>Nach einem Plan gezeichnet und mit gewählten Regeln verglichen; bescheinigt nichts. Örtliche Vorschriften, Hersteller und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Choose the &amp;room</source>
+        <translation>Den &amp;Raum wählen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+R</source>
+        <translation>Ctrl+Shift+R</translation>
+    </message>
+    <message>
+        <source>Choose the &amp;wall on the plan</source>
+        <translation>Die &amp;Wand auf dem Plan wählen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Ctrl+Shift+W</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>Als &amp;PDF speichern…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>Save as p&amp;icture (PNG)…</source>
+        <translation>Als &amp;Bild (PNG) speichern…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;drawing (SVG)…</source>
+        <translation>Als &amp;Zeichnung (SVG) speichern…</translation>
+    </message>
+    <message>
+        <source>Save posters of &amp;all rooms…</source>
+        <translation>Aushänge &amp;aller Räume speichern…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>Click the wall where the poster is to hang; Escape goes back to the poster.</source>
+        <translation>Die Wand anklicken, an der der Aushang hängen soll; Escape führt zum Aushang zurück.</translation>
+    </message>
+    <message>
+        <source>The wheel zooms and dragging moves the page; 0 shows it whole.</source>
+        <translation>Das Rad zoomt, Ziehen verschiebt die Seite; 0 zeigt sie ganz.</translation>
+    </message>
+    <message>
+        <source>There is no room indoors yet. Draw one: posters are made of rooms.</source>
+        <translation>Es gibt noch keinen Raum im Haus. Einen zeichnen: Aushänge gibt es für Räume.</translation>
+    </message>
+    <message>
+        <source>There is no poster of this room on this paper.</source>
+        <translation>Für diesen Raum gibt es auf diesem Papier keinen Aushang.</translation>
+    </message>
+    <message>
+        <source>There is no poster of this room: %1.</source>
+        <translation>Für diesen Raum gibt es keinen Aushang: %1.</translation>
+    </message>
+    <message>
+        <source>It says %1: this layout is not in its file as it is here, so that the poster cannot be held against it.</source>
+        <translation>Darauf steht %1: Dieses Layout steht nicht so in seiner Datei, wie es hier ist, der Aushang kann also nicht mit ihr verglichen werden.</translation>
+    </message>
+    <message>
+        <source>Nothing: it does all that it should.</source>
+        <translation>Nichts: Er kann alles, was er soll.</translation>
     </message>
 </context>
 <context>
@@ -4718,6 +5120,25 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Decide later</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Später entscheiden</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::WallView</name>
+    <message>
+        <source>Walls of the room</source>
+        <translation>Wände des Raums</translation>
+    </message>
+    <message>
+        <source>Arrow keys go from wall to wall, Enter hangs the poster there, Escape leaves. The list of walls does the same.</source>
+        <translation>Pfeiltasten gehen von Wand zu Wand, Enter hängt den Aushang dort auf, Escape verlässt. Die Liste der Wände tut dasselbe.</translation>
+    </message>
+    <message>
+        <source>Click the wall where the poster is to hang; Escape goes back to it.</source>
+        <translation>Die Wand anklicken, an der der Aushang hängen soll; Escape führt zu ihm zurück.</translation>
+    </message>
+    <message>
+        <source>Hangs here</source>
+        <translation>Hängt hier</translation>
     </message>
 </context>
 <context>

@@ -409,6 +409,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Imágenes (*.png *.jpg *.jpeg *.bmp *.gif *.webp *.svg)</translation>
     </message>
+    <message>
+        <source>Save the poster as</source>
+        <translation>Guardar el cartel como</translation>
+    </message>
+    <message>
+        <source>Print the poster</source>
+        <translation>Imprimir el cartel</translation>
+    </message>
 </context>
 <context>
     <name>DoorSection</name>
@@ -3058,6 +3066,73 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::panels::PaperChooser</name>
+    <message>
+        <source>%1, %2 × %3 mm</source>
+        <translation>%1, %2 × %3 mm</translation>
+    </message>
+    <message>
+        <source>%1 (the system&apos;s)</source>
+        <translation>%1 (del sistema)</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>The sheet that the poster is printed on.</source>
+        <translation>La hoja en la que se imprime el cartel.</translation>
+    </message>
+    <message>
+        <source>Lying or upright</source>
+        <translation>Apaisado o vertical</translation>
+    </message>
+    <message>
+        <source>Which way up the sheet hangs.</source>
+        <translation>En qué sentido cuelga la hoja.</translation>
+    </message>
+    <message>
+        <source>As fits best</source>
+        <translation>Como mejor quepa</translation>
+    </message>
+    <message>
+        <source>Lying</source>
+        <translation>Apaisado</translation>
+    </message>
+    <message>
+        <source>Upright</source>
+        <translation>Vertical</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Of the poster. What the shop wrote itself is not translated.</source>
+        <translation>Del cartel. Lo que escribió el propio taller no se traduce.</translation>
+    </message>
+    <message>
+        <source>Also in</source>
+        <translation>También en</translation>
+    </message>
+    <message>
+        <source>A second language on the same poster.</source>
+        <translation>Un segundo idioma en el mismo cartel.</translation>
+    </message>
+    <message>
+        <source>No other</source>
+        <translation>Ningún otro</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Letra</translation>
+    </message>
+    <message>
+        <source>The font of the poster.</source>
+        <translation>El tipo de letra del cartel.</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::panels::ProblemList</name>
     <message>
         <source>Problems</source>
@@ -3149,6 +3224,21 @@
         <source>Rename %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Cambiar el nombre de %1</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::panels::RoomChooser</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>&amp;Room</source>
+        <translation>&amp;Sala</translation>
+    </message>
+    <message>
+        <source>Room that the poster is of</source>
+        <translation>Sala de la que es el cartel</translation>
     </message>
 </context>
 <context>
@@ -3502,6 +3592,49 @@
         <source>Nothing on the plan is called that.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Nada en el plano se llama así.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::panels::WallChooser</name>
+    <message>
+        <source>outside</source>
+        <translation>exterior</translation>
+    </message>
+    <message>
+        <source>Wall %1 of %2, %3</source>
+        <translation>Pared %1 de %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, with the door to %2</source>
+        <translation>%1, con la puerta a %2</translation>
+    </message>
+    <message>
+        <source>%1, with doors to %2</source>
+        <translation>%1, con puertas a %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Where it han&amp;gs</source>
+        <translation>Dónde cuel&amp;ga</translation>
+    </message>
+    <message>
+        <source>&amp;Choose the wall on the plan</source>
+        <translation>&amp;Elegir la pared en el plano</translation>
+    </message>
+    <message>
+        <source>Shows the plan of the room: click the wall where the poster is to hang</source>
+        <translation>Muestra el plano de la sala: haga clic en la pared donde va a colgar el cartel</translation>
+    </message>
+    <message>
+        <source>Wall that the poster hangs on</source>
+        <translation>Pared de la que cuelga el cartel</translation>
+    </message>
+    <message>
+        <source>Where most wall is free: wall %1</source>
+        <translation>Donde hay más pared libre: pared %1</translation>
     </message>
 </context>
 <context>
@@ -4633,6 +4766,26 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Abrir un e&amp;jemplo</translation>
     </message>
+    <message>
+        <source>The place of the pos&amp;ter</source>
+        <translation>Lugar del car&amp;tel</translation>
+    </message>
+    <message>
+        <source>Alt+4</source>
+        <translation>Alt+4</translation>
+    </message>
+    <message>
+        <source>&amp;Poster</source>
+        <translation>Ca&amp;rtel</translation>
+    </message>
+    <message>
+        <source>Poster</source>
+        <translation>Cartel</translation>
+    </message>
+    <message>
+        <source>The stop-location poster of each room (Alt+4)</source>
+        <translation>El cartel con los puntos de parada de cada sala (Alt+4)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -4645,6 +4798,255 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Close</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::PageView</name>
+    <message>
+        <source>Poster</source>
+        <translation>Cartel</translation>
+    </message>
+    <message>
+        <source>%1, sheets: %2</source>
+        <translation>%1, hojas: %2</translation>
+    </message>
+    <message>
+        <source>Being made…</source>
+        <translation>Se está haciendo…</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::PosterFiles</name>
+    <message>
+        <source>OK</source>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>%1 was not written.</source>
+        <translation>%1 no se escribió.</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translation>%1 no se escribió</translation>
+    </message>
+    <message>
+        <source>Save the layout first?</source>
+        <translation>¿Guardar antes la distribución?</translation>
+    </message>
+    <message>
+        <source>A poster carries the hash of the layout&apos;s file, by which anyone can tell later whether it is still true. This layout is not in its file as it is here: its posters would say %1 instead.</source>
+        <translation>Un cartel lleva la suma de comprobación del archivo de la distribución, con la que cualquiera puede ver después si sigue siendo cierto. Esta distribución no está en su archivo tal como está aquí: sus carteles dirían %1 en su lugar.</translation>
+    </message>
+    <message>
+        <source>Save the layout first</source>
+        <translation>Guardar antes la distribución</translation>
+    </message>
+    <message>
+        <source>Go on, marked %1</source>
+        <translation>Seguir, con la marca %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>There is no poster</source>
+        <translation>No hay cartel</translation>
+    </message>
+    <message>
+        <source>The layout has no room indoors to make one of.</source>
+        <translation>La distribución no tiene ninguna sala interior de la que hacerlo.</translation>
+    </message>
+    <message>
+        <source>Posters are being made…</source>
+        <translation>Se están haciendo los carteles…</translation>
+    </message>
+    <message>
+        <source>Not every room has a poster on this paper</source>
+        <translation>No todas las salas tienen cartel en este papel</translation>
+    </message>
+    <message>
+        <source>Save none</source>
+        <translation>No guardar ninguno</translation>
+    </message>
+    <message>
+        <source>Save the others</source>
+        <translation>Guardar los demás</translation>
+    </message>
+    <message>
+        <source>poster</source>
+        <translation>cartel</translation>
+    </message>
+    <message>
+        <source>posters</source>
+        <translation>carteles</translation>
+    </message>
+    <message>
+        <source>That is the layout itself</source>
+        <translation>Esa es la propia distribución</translation>
+    </message>
+    <message>
+        <source>Save the poster under another name.</source>
+        <translation>Guarde el cartel con otro nombre.</translation>
+    </message>
+    <message>
+        <source>Replace what is there?</source>
+        <translation>¿Reemplazar lo que hay?</translation>
+    </message>
+    <message>
+        <source>The poster has several pages, and each is a file. There already: %1.</source>
+        <translation>El cartel tiene varias páginas, y cada una es un archivo. Ya existen: %1.</translation>
+    </message>
+    <message>
+        <source>Keep them</source>
+        <translation>Conservarlos</translation>
+    </message>
+    <message>
+        <source>Replace them</source>
+        <translation>Reemplazarlos</translation>
+    </message>
+    <message>
+        <source>It is write-protected, and is left as it is. Save under another name.</source>
+        <translation>Está protegido contra escritura y se deja como está. Guarde con otro nombre.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translation>Escrito, pero quizá no para siempre</translation>
+    </message>
+    <message>
+        <source>The posters are written</source>
+        <translation>Los carteles están escritos</translation>
+    </message>
+    <message>
+        <source>What they do not do as they should, and rooms without one, are below.</source>
+        <translation>Lo que no hacen como debieran, y las salas sin cartel, está abajo.</translation>
+    </message>
+    <message>
+        <source>The poster is being written…</source>
+        <translation>Se está escribiendo el cartel…</translation>
+    </message>
+    <message>
+        <source>The poster is being printed…</source>
+        <translation>Se está imprimiendo el cartel…</translation>
+    </message>
+    <message>
+        <source>Printed at 100 %. Measure the bar at the foot of the poster: 100 mm.</source>
+        <translation>Impreso al 100 %. Mida la barra al pie del cartel: 100 mm.</translation>
+    </message>
+    <message>
+        <source>The poster was not printed</source>
+        <translation>El cartel no se imprimió</translation>
+    </message>
+    <message>
+        <source>The printer did not take it. Save it as PDF and print that at 100 %, without fitting it to the page.</source>
+        <translation>La impresora no lo aceptó. Guárdelo como PDF e imprímalo al 100 %, sin ajustarlo a la página.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::PosterPlace</name>
+    <message>
+        <source>What the poster cannot do as it should</source>
+        <translation>Lo que el cartel no puede hacer como debiera</translation>
+    </message>
+    <message>
+        <source>What the poster cannot do as it sho&amp;uld</source>
+        <translation>Lo que el cartel no p&amp;uede hacer como debiera</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>Save as picture (PNG)…</source>
+        <translation>Guardar como imagen (PNG)…</translation>
+    </message>
+    <message>
+        <source>Save as drawing (SVG)…</source>
+        <translation>Guardar como dibujo (SVG)…</translation>
+    </message>
+    <message>
+        <source>Save posters of all rooms…</source>
+        <translation>Guardar los carteles de todas las salas…</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Drawn from a plan and checked against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
+        <translation>Dibujado a partir de un plano y comprobado con las reglas elegidas; no certifica nada. Tienen prioridad las normas locales, el fabricante y los profesionales autorizados. Nunca confíe en una parada como protección. &lt;a href=&quot;#&quot;&gt;Más&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Choose the &amp;room</source>
+        <translation>Elegir la &amp;sala</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+R</source>
+        <translation>Ctrl+Shift+R</translation>
+    </message>
+    <message>
+        <source>Choose the &amp;wall on the plan</source>
+        <translation>Elegir la &amp;pared en el plano</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Ctrl+Shift+W</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>&amp;Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>Save as p&amp;icture (PNG)…</source>
+        <translation>Guardar como i&amp;magen (PNG)…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;drawing (SVG)…</source>
+        <translation>Guardar como &amp;dibujo (SVG)…</translation>
+    </message>
+    <message>
+        <source>Save posters of &amp;all rooms…</source>
+        <translation>Guardar los carteles de &amp;todas las salas…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>Click the wall where the poster is to hang; Escape goes back to the poster.</source>
+        <translation>Haga clic en la pared donde va a colgar el cartel; Escape vuelve al cartel.</translation>
+    </message>
+    <message>
+        <source>The wheel zooms and dragging moves the page; 0 shows it whole.</source>
+        <translation>La rueda amplía y reduce, y arrastrar mueve la página; 0 la muestra entera.</translation>
+    </message>
+    <message>
+        <source>There is no room indoors yet. Draw one: posters are made of rooms.</source>
+        <translation>Aún no hay ninguna sala interior. Dibuje una: los carteles son de salas.</translation>
+    </message>
+    <message>
+        <source>There is no poster of this room on this paper.</source>
+        <translation>No hay cartel de esta sala en este papel.</translation>
+    </message>
+    <message>
+        <source>There is no poster of this room: %1.</source>
+        <translation>No hay cartel de esta sala: %1.</translation>
+    </message>
+    <message>
+        <source>It says %1: this layout is not in its file as it is here, so that the poster cannot be held against it.</source>
+        <translation>Dice %1: esta distribución no está en su archivo tal como está aquí, así que el cartel no puede compararse con él.</translation>
+    </message>
+    <message>
+        <source>Nothing: it does all that it should.</source>
+        <translation>Nada: hace todo lo que debe.</translation>
     </message>
 </context>
 <context>
@@ -4718,6 +5120,25 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Decide later</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Decidir más tarde</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::WallView</name>
+    <message>
+        <source>Walls of the room</source>
+        <translation>Paredes de la sala</translation>
+    </message>
+    <message>
+        <source>Arrow keys go from wall to wall, Enter hangs the poster there, Escape leaves. The list of walls does the same.</source>
+        <translation>Las flechas van de pared en pared, Intro cuelga allí el cartel, Escape sale. La lista de paredes hace lo mismo.</translation>
+    </message>
+    <message>
+        <source>Click the wall where the poster is to hang; Escape goes back to it.</source>
+        <translation>Haga clic en la pared donde va a colgar el cartel; Escape vuelve a él.</translation>
+    </message>
+    <message>
+        <source>Hangs here</source>
+        <translation>Cuelga aquí</translation>
     </message>
 </context>
 <context>

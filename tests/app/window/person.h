@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QLineEdit>
+#include <QPrinter>
 #include <QTemporaryDir>
 #include <QTest>
 #include <deque>
@@ -32,6 +33,16 @@ class ToldAsker : public Asker {
   }
   QString pictureToOpen(const QString&) override { return std::exchange(file, {}); }
   QString tableToSave(const QString&) override { return std::exchange(file, {}); }
+  QString posterToSave(const QString& suggestion) override {
+    suggested = suggestion;
+    return std::exchange(file, {});
+  }
+  // Onto a file; none: it is not printed.
+  bool choosePrinter(QPrinter& printer) override {
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(std::exchange(file, {}));
+    return !printer.outputFileName().isEmpty();
+  }
 
   std::deque<QString> answers;
   QString file;

@@ -24,6 +24,8 @@ class Saves : public Asker {
   QString fileToSave(const QString&) override { return file_; }
   QString pictureToOpen(const QString&) override { return {}; }
   QString tableToSave(const QString&) override { return {}; }
+  QString posterToSave(const QString&) override { return {}; }
+  bool choosePrinter(QPrinter&) override { return false; }
 
  private:
   QString file_;

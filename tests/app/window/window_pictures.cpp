@@ -9,10 +9,14 @@
 
 #include "app/panels/actions/action_finder.h"
 #include "app/panels/findings/finding_list.h"
+#include "app/panels/poster/wall_chooser.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
 #include "app/window/main_window.h"
+#include "app/window/poster/page_view.h"
+#include "app/window/poster/poster_place.h"
+#include "app/window/poster/wall_view.h"
 #include "app/window/recovery_dialog.h"
 
 namespace stopwalk::window {
@@ -47,6 +51,19 @@ class Pictures {
   QDir folder_;
   QString ending_;
 };
+
+void takePosters(Pictures& pictures, MainWindow& window) {
+  window.goToPlace(WorkPlace::Poster);
+  PosterPlace& place = window.posterPlace();
+  const auto painted = [&] { return place.isCurrent() && place.page().isPainted(); };
+  if (!QTest::qWaitFor(painted, 20000)) std::fprintf(stderr, "the poster is not painted\n");
+  pictures.take(window, "poster");
+  place.wall().button()->click();
+  QTest::qWait(50);
+  QTest::keyClick(&place.walls(), Qt::Key_Right);
+  pictures.take(window, "poster-wall");
+  place.leave();
+}
 
 void takeAll(Pictures& pictures) {
   QTemporaryDir home;
@@ -98,6 +115,7 @@ void takeAll(Pictures& pictures) {
   window.plan().fit();
   pictures.take(window, "audit-reach");
   window.auditPlace().reach().whatBox()->setCurrentIndex(0);
+  takePosters(pictures, window);
   window.goToPlace(WorkPlace::Draw);
 
   panels::ActionFinder finder(&window);

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <QObject>
+#include <memory>
+#include <thread>
+#include <utility>
+
+#include "app/window/newest.h"
+#include "app/window/poster/poster_source.h"
+
+namespace stopwalk::window {
+
+// Makes the poster of the newest question on a thread of its own; questions between are not answered.
+class LivePoster : public QObject {
+  Q_OBJECT
+
+ public:
+  struct Question {
+    PosterSource source;
+    std::string room;                      // its id
+    std::optional<geometry::Point> place;  // where it hangs
+    poster::Wish wish;
+  };
+  struct Answer {
+    std::shared_ptr<const layout::Layout> layout;
+    std::vector<std::string> why_not;                  // for each of its rooms
+    std::string room;                                  // that was asked for
+    std::shared_ptr<const poster::Document> document;  // none: there is no poster
+    std::vector<poster::Shortfall> shortfalls;
+    int scale = 0;
+  };
+
+  explicit LivePoster(QObject* parent = nullptr);
+  ~LivePoster() override;  // waits for the poster that is being made
+
+  void ask(Question question);
+  // Whether the last answer was to the last question.
+  bool isCurrent() const { return asked_ == answered_; }
+
+ signals:
+  void answered(std::shared_ptr<const stopwalk::window::LivePoster::Answer> answer);
+
+ private:
+  void work();
+  static Answer answerTo(const PosterShop& shop, const Question& question);
+
+  Newest<std::pair<int, Question>> next_;
+  int asked_ = 0;
+  int answered_ = 0;
+  std::thread worker_;
+};
+
+}  // namespace stopwalk::window

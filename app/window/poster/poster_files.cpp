@@ -1,0 +1,240 @@
+#include "app/window/poster/poster_files.h"
+
+#include <QDir>
+#include <QEventLoop>
+#include <QFileInfo>
+#include <QPrinter>
+
+#include "app/documents/safe_write.h"
+#include "app/poster/write_pages.h"
+
+namespace stopwalk::window {
+namespace {
+
+QString endingOf(PosterFiles::As as) {
+  switch (as) {
+    case PosterFiles::As::Pdf:
+      return ".pdf";
+    case PosterFiles::As::Png:
+      return ".png";
+    case PosterFiles::As::Svg:
+      break;
+  }
+  return ".svg";
+}
+
+// "hall.png" as "hall-2.png".
+QString withSuffix(const QString& path, const QString& suffix) {
+  const QFileInfo info(path);
+  const QString ending = info.suffix().isEmpty() ? QString() : "." + info.suffix();
+  return QDir(info.path()).filePath(info.completeBaseName() + suffix + ending);
+}
+
+poster::Document joined(const std::vector<poster::Document>& documents) {
+  poster::Document all = documents.front();
+  for (std::size_t i = 1; i < documents.size(); ++i)
+    all.pages.insert(all.pages.end(), documents[i].pages.begin(), documents[i].pages.end());
+  return all;
+}
+
+}  // namespace
+
+QString asSentence(const QString& clause) {
+  if (clause.isEmpty()) return clause;
+  const QString sentence = clause.left(1).toUpper() + clause.mid(1);
+  return sentence.endsWith('.') ? sentence : sentence + ".";
+}
+
+PosterFiles::PosterFiles(Document& document, FileFlow& files, Asker& asker, MakeOrder order, QObject* parent)
+    : QObject(parent), document_(document), files_(files), asker_(asker), order_(std::move(order)) {
+  worker_.setMaxThreadCount(1);
+}
+
+void PosterFiles::tell(const QString& title, const QString& text, const QString& details) {
+  asker_.ask({title, text, {tr("OK")}, details});
+}
+
+void PosterFiles::refuse(const QString& path, const QString& why) {
+  const QString name = QFileInfo(path).fileName();
+  emit said(tr("%1 was not written.").arg(name));
+  tell(tr("%1 was not written").arg(name), why);
+}
+
+// The window is painted and nothing more happens in it until the work is done.
+void PosterFiles::aside(const std::function<void()>& work) {
+  QEventLoop until_done;
+  worker_.start([&] {
+    work();
+    QMetaObject::invokeMethod(&until_done, &QEventLoop::quit, Qt::QueuedConnection);
+  });
+  until_done.exec(QEventLoop::ExcludeUserInputEvents);
+  worker_.waitForDone();
+}
+
+// A poster that cannot be held against a file misleads: whoever goes on without one does so knowingly.
+bool PosterFiles::mayCarryHash() {
+  if (!document_.fileHash().empty()) return true;
+  const int answer =
+      asker_.ask({tr("Save the layout first?"),
+                  tr("A poster carries the hash of the layout's file, by which anyone can tell later whether "
+                     "it is still "
+                     "true. This layout is not in its file as it is here: its posters would say %1 instead.")
+                      .arg(kNotSaved),
+                  {tr("Save the layout first"), tr("Go on, marked %1").arg(kNotSaved)}});
+  if (answer == 0) return files_.save();
+  return answer == 1;
+}
+
+PosterFiles::Made PosterFiles::make(const PosterOrder& order) {
+  Made made;
+  const PosterShop shop(order.source);
+  for (const PosterOrder::Wanted& wanted : order.wanted) {
+    const layout::Room& room = shop.layout().rooms[wanted.room];
+    const QString name = QString::fromStdString(room.name.empty() ? room.id : room.name);
+    if (const std::string why = shop.whyNot(wanted.room); !why.empty()) {
+      made.left_out << tr("%1: %2").arg(name, QString::fromStdString(why));
+      continue;
+    }
+    poster::Poster poster = shop.poster(wanted.room, wanted.place, order.wish);
+    for (const poster::Shortfall& s : poster.shortfalls)
+      (poster.document ? made.shortfalls : made.barred) << tr("%1: %2").arg(name, s.text);
+    if (!poster.document) continue;
+    made.rooms.push_back(room.id);
+    made.documents.push_back(std::move(*poster.document));
+  }
+  return made;
+}
+
+std::optional<PosterFiles::Made> PosterFiles::made(Rooms rooms) {
+  const PosterOrder order = order_(rooms);
+  if (order.wanted.empty()) {
+    tell(tr("There is no poster"), tr("The layout has no room indoors to make one of."));
+    return std::nullopt;
+  }
+  emit said(tr("Posters are being made…"));
+  Made made;
+  aside([&] { made = make(order); });
+  emit said({});
+  if (!made.documents.empty()) return made;
+  tell(tr("There is no poster"), (made.barred + made.left_out).join('\n'));
+  return std::nullopt;
+}
+
+bool PosterFiles::maySave(const Made& made) {
+  if (made.barred.isEmpty()) return true;
+  return asker_.ask({tr("Not every room has a poster on this paper"),
+                     made.barred.join('\n'),
+                     {tr("Save none"), tr("Save the others")}}) == 1;
+}
+
+QString PosterFiles::pathFor(const Made& made, As as, Rooms rooms) {
+  const QString stem =
+      document_.path().isEmpty() ? tr("poster") : QFileInfo(document_.path()).fileName().section('.', 0, 0);
+  const QString what = rooms == Rooms::All ? tr("posters") : QString::fromStdString(made.rooms.front());
+  const QString path =
+      asker_.posterToSave(QDir(document_.folder()).filePath(stem + "-" + what + endingOf(as)));
+  if (!path.isEmpty() && document_.isAt(path)) {
+    tell(tr("That is the layout itself"), tr("Save the poster under another name."));
+    return {};
+  }
+  return path;
+}
+
+// Nothing, with `why`: one of them could not be made.
+std::vector<PosterFiles::File> PosterFiles::filesOf(const Made& made, As as, const QString& path,
+                                                    QString& why) {
+  std::vector<File> files;
+  const auto add = [&](const QString& file, poster::Bytes bytes) {
+    if (why.isEmpty()) why = bytes.why;
+    files.push_back({file, std::move(bytes.bytes)});
+  };
+  if (as == As::Pdf) {
+    add(path, poster::pdfOf(joined(made.documents)));
+    return files;
+  }
+  const poster::Document& document = made.documents.front();
+  for (std::size_t page = 0; page < document.pages.size(); ++page) {
+    const bool alone = document.pages.size() == 1;
+    add(alone ? path : withSuffix(path, "-" + QString::number(page + 1)),
+        as == As::Svg ? poster::svgOf(document, page) : poster::pngOf(document, page, poster::kDpi));
+  }
+  return files;
+}
+
+// The name that was asked for may be written over; those made from it were not asked for.
+bool PosterFiles::mayReplace(const std::vector<File>& files, const QString& asked) {
+  QStringList there;
+  for (const File& file : files)
+    if (file.path != asked && QFileInfo::exists(file.path)) there << QFileInfo(file.path).fileName();
+  if (there.isEmpty()) return true;
+  return asker_.ask({tr("Replace what is there?"),
+                     tr("The poster has several pages, and each is a file. There already: %1.")
+                         .arg(there.join(", ")),
+                     {tr("Keep them"), tr("Replace them")}}) == 1;
+}
+
+void PosterFiles::write(const std::vector<File>& files, const Made& made) {
+  for (const File& file : files)
+    if (documents::isWriteProtected(file.path))
+      return refuse(file.path, tr("It is write-protected, and is left as it is. Save under another name."));
+  std::vector<documents::WriteResult> results;
+  aside([&] {
+    for (const File& file : files) {
+      results.push_back(documents::writeWhole(
+          file.path, {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())}));
+      if (results.back().written == documents::Written::No) break;
+    }
+  });
+  if (results.back().written == documents::Written::No)
+    return refuse(files[results.size() - 1].path, results.back().why);
+  QStringList paths;
+  for (const File& file : files) paths << file.path;
+  emit said(tr("Written: %1").arg(paths.join(", ")));
+  for (const documents::WriteResult& result : results)
+    if (result.written == documents::Written::Unsure)
+      return tell(tr("Written, but perhaps not for good"), result.why);
+  if (made.documents.size() > 1 && !(made.left_out + made.shortfalls).isEmpty())
+    tell(tr("The posters are written"),
+         tr("What they do not do as they should, and rooms without one, are below."),
+         (made.shortfalls + made.left_out).join('\n'));
+}
+
+void PosterFiles::save(As as, Rooms rooms) {
+  if (!mayCarryHash()) return;
+  const auto posters = made(rooms);
+  if (!posters || !maySave(*posters)) return;
+  const QString path = pathFor(*posters, as, rooms);
+  if (path.isEmpty()) return;
+  emit said(tr("The poster is being written…"));
+  QString why;
+  std::vector<File> files;
+  aside([&] { files = filesOf(*posters, as, path, why); });
+  if (!why.isEmpty()) return refuse(path, asSentence(why));
+  if (mayReplace(files, path))
+    write(files, *posters);
+  else
+    emit said({});
+}
+
+void PosterFiles::print() {
+  if (!mayCarryHash()) return;
+  const auto posters = made(Rooms::This);
+  if (!posters) return;
+  QPrinter printer(QPrinter::HighResolution);
+  const poster::Document& document = posters->documents.front();
+  const QSizeF sheet = document.pages.front().size;
+  printer.setDocName(document.title);
+  printer.setPageOrientation(sheet.width() > sheet.height() ? QPageLayout::Landscape : QPageLayout::Portrait);
+  printer.setPageSize(QPageSize(sheet.width() > sheet.height() ? sheet.transposed() : sheet,
+                                QPageSize::Millimeter, {}, QPageSize::FuzzyMatch));
+  if (!asker_.choosePrinter(printer)) return;
+  emit said(tr("The poster is being printed…"));
+  bool done = false;
+  aside([&] { done = poster::printOn(printer, document); });
+  if (done) return emit said(tr("Printed at 100 %. Measure the bar at the foot of the poster: 100 mm."));
+  emit said({});
+  tell(tr("The poster was not printed"), tr("The printer did not take it. Save it as PDF and print that at "
+                                            "100 %, without fitting it to the page."));
+}
+
+}  // namespace stopwalk::window

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "app/poster/shop.h"
+#include "core/audit/profile.h"
+
+namespace stopwalk::window {
+
+// What posters are made from, as values that stay as they are: for a worker.
+struct PosterSource {
+  std::shared_ptr<const layout::Layout> layout;
+  std::shared_ptr<const layout::DeviceKinds> kinds;
+  audit::Profile profile;
+  std::string hash;  // of the file that holds this very layout; empty: there is none
+
+  bool operator==(const PosterSource&) const = default;
+};
+
+// Stands on a poster in the place of the hash, where there is no file to hold it against.
+inline constexpr const char* kNotSaved = "NOT SAVED";
+
+// A source made ready for the posters of its rooms.
+class PosterShop {
+ public:
+  explicit PosterShop(PosterSource source)
+      : source_(std::move(source)),
+        shop_(*source_.layout, *source_.kinds, source_.profile,
+              source_.hash.empty() ? kNotSaved : source_.hash) {}
+  PosterShop(const PosterShop&) = delete;
+  PosterShop& operator=(const PosterShop&) = delete;
+
+  const PosterSource& source() const { return source_; }
+  const layout::Layout& layout() const { return *source_.layout; }
+  std::string whyNot(std::size_t room) const { return shop_.whyNot(room); }
+  // Hung at the place, or where most wall is free.
+  poster::Poster poster(std::size_t room, std::optional<geometry::Point> place,
+                        const poster::Wish& wish) const;
+
+ private:
+  const PosterSource source_;
+  const poster::Shop shop_;
+};
+
+}  // namespace stopwalk::window
