@@ -4768,7 +4768,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr√
     </message>
     <message>
         <source>The place of the pos&amp;ter</source>
-        <translation>Bereich &amp;Aushang</translation>
+        <translation>Bereich Aus&amp;hang</translation>
     </message>
     <message>
         <source>Alt+4</source>

@@ -4768,7 +4768,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>The place of the pos&amp;ter</source>
-        <translation>Lugar del car&amp;tel</translation>
+        <translation>Lu&amp;gar del cartel</translation>
     </message>
     <message>
         <source>Alt+4</source>
