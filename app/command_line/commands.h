@@ -27,6 +27,7 @@ void addPoster(CLI::App& program, Session& session);
 void addProfile(CLI::App& program, Session& session);
 void addReport(CLI::App& program, Session& session);
 void addRound(CLI::App& program, Session& session);
+void addWalk(CLI::App& program, Session& session);
 
 // Refuses an empty text where `what` is expected.
 CLI::Validator saysSomething(const std::string& what);

@@ -79,6 +79,16 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
   return all;
 }
 
+std::vector<std::string> dueDevices(const Inspected& all, std::vector<std::string> ids,
+                                    inspection::Date day) {
+  const auto due =
+      inspection::dueOn(ids, inspection::statesOf(all.records(), all.schedule), all.schedule, day);
+  std::erase_if(ids, [&](const std::string& id) {
+    return std::ranges::find(due, id, &inspection::Due::device) == due.end();
+  });
+  return ids;
+}
+
 inspection::Moment nowOf(const Console& console) {
   return console.now ? console.now() : records::momentNow();
 }

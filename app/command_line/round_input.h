@@ -43,6 +43,9 @@ Inspected readInspected(const RoundOptions& options, Session& session);
 // The records alone, for which the layout need not be readable.
 std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session);
 
+// Of the devices given, those on which something is due on the day.
+std::vector<std::string> dueDevices(const Inspected& all, std::vector<std::string> ids, inspection::Date day);
+
 inspection::Moment nowOf(const Console& console);
 
 // Tells how the writing went; Done only if the record is on the disk.

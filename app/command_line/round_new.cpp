@@ -8,6 +8,7 @@
 #include "core/audit/profile.h"
 #include "core/files/inspection_json.h"
 #include "core/files/printable.h"
+#include "core/planning/inspection_walk.h"
 
 namespace stopwalk::app {
 namespace {
@@ -17,6 +18,15 @@ struct Options : RoundOptions {
   std::string room;
   bool due = false;
 };
+
+// In the order of the shortest walk in opening hours.
+std::vector<std::string> walkingOrder(const std::vector<std::string>& ids, const Inspected& all) {
+  std::vector<planning::InspectedDevice> devices;
+  for (const std::string& id : ids) devices.push_back(*all.find(id));
+  const floor::Plan plan = floor::buildPlan(*all.input.layout, floor::Hours::Open);
+  const floor::Walks walks(plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly);
+  return planning::inWalkingOrder(devices, walks);
+}
 
 // The devices asked for; none: there is no such room.
 std::optional<std::vector<std::string>> devicesFor(const Options& options, const Inspected& all,
@@ -32,13 +42,8 @@ std::optional<std::vector<std::string>> devicesFor(const Options& options, const
   std::vector<std::string> ids;
   for (const planning::InspectedDevice& d : all.devices)
     if (options.room.empty() || d.room == options.room) ids.push_back(d.id);
-  if (!options.due) return ids;
-  const auto states = inspection::statesOf(all.records(), all.schedule);
-  const auto due = inspection::dueOn(ids, states, all.schedule, nowOf(session.console).date);
-  std::erase_if(ids, [&](const std::string& id) {
-    return std::ranges::find(due, id, &inspection::Due::device) == due.end();
-  });
-  return ids;
+  if (options.due) ids = dueDevices(all, std::move(ids), nowOf(session.console).date);
+  return walkingOrder(ids, all);
 }
 
 std::string scopeOf(const Options& options) {

@@ -77,6 +77,7 @@ int run(std::vector<std::string> args, const Console& raw) {
   addProfile(program, session);
   addReport(program, session);
   addRound(program, session);
+  addWalk(program, session);
 
   // The parser would take what comes next for the value.
   const auto empty = std::ranges::find_if(

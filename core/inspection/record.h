@@ -28,7 +28,7 @@ struct Round {
   Moment at;
   std::string by;
   std::string of;                    // `all`, `due`, or a room's id
-  std::vector<std::string> devices;  // in the order of the list
+  std::vector<std::string> devices;  // in the order to be walked
   LayoutThen layout;
   bool operator==(const Round&) const = default;
 };

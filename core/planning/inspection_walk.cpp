@@ -1,0 +1,148 @@
+#include "core/planning/inspection_walk.h"
+
+#include <algorithm>
+
+#include "core/planning/tour.h"
+
+namespace stopwalk::planning {
+namespace {
+
+struct Waypoint {
+  std::string id;
+  std::optional<geometry::Point> at;  // none: nobody can stand there
+  std::string why_not;
+};
+
+double lengthOf(const geometry::Segment& line) {
+  return geometry::distance(line.a, line.b);
+}
+
+std::optional<geometry::Point> standingPoint(const floor::Place& place) {
+  if (!place.points.empty()) return place.points.front();
+  if (place.lines.empty()) return std::nullopt;
+  const geometry::Segment& longest = *std::ranges::max_element(place.lines, {}, lengthOf);
+  return 0.5 * (longest.a + longest.b);
+}
+
+Waypoint waypointOf(const std::string& id, const floor::Place& place, const std::string& blocked) {
+  return {id, standingPoint(place), blocked.empty() ? "nobody can stand there" : blocked};
+}
+
+// Every walk between two waypoints.
+class AllLegs {
+ public:
+  AllLegs(const std::vector<Waypoint>& waypoints, const floor::Walks& walks)
+      : count_(waypoints.size()), walks_(count_ * count_) {
+    for (std::size_t a = 0; a < count_; ++a)
+      for (std::size_t b = 0; b < a; ++b)
+        if (waypoints[a].at && waypoints[b].at)
+          at(a, b) = at(b, a) = walks.between(*waypoints[a].at, *waypoints[b].at);
+  }
+  const floor::Walk& operator()(std::size_t a, std::size_t b) const { return walks_[a * count_ + b]; }
+  bool joined(std::size_t a, std::size_t b) const { return a == b || (*this)(a, b).found(); }
+
+ private:
+  floor::Walk& at(std::size_t a, std::size_t b) { return walks_[a * count_ + b]; }
+
+  std::size_t count_;
+  std::vector<floor::Walk> walks_;
+};
+
+// `first` and all others that there is a way to, from it and from each other.
+std::vector<std::size_t> joinedTo(std::size_t first, const std::vector<Waypoint>& waypoints,
+                                  const AllLegs& legs) {
+  std::vector<std::size_t> group;
+  if (!waypoints[first].at) return group;
+  group.push_back(first);
+  for (std::size_t w = 0; w < waypoints.size(); ++w)
+    if (w != first && std::ranges::all_of(group, [&](std::size_t g) { return legs.joined(g, w); }))
+      group.push_back(w);
+  std::ranges::sort(group);
+  return group;
+}
+
+std::vector<std::size_t> largestGroup(const std::vector<Waypoint>& waypoints, const AllLegs& legs) {
+  std::vector<std::size_t> largest;
+  std::vector<bool> seen(waypoints.size());
+  for (std::size_t w = 0; w < waypoints.size(); ++w) {
+    if (seen[w]) continue;
+    std::vector<std::size_t> group = joinedTo(w, waypoints, legs);
+    for (const std::size_t g : group) seen[g] = true;
+    if (group.size() > largest.size()) largest = std::move(group);
+  }
+  return largest;
+}
+
+Tour tourOf(const std::vector<std::size_t>& group, const AllLegs& all, std::optional<std::size_t> start,
+            bool closed) {
+  Legs legs(group.size());
+  for (std::size_t a = 0; a < group.size(); ++a)
+    for (std::size_t b = 0; b < a; ++b) legs.set(a, b, all(group[a], group[b]).length_mm);
+  std::optional<std::size_t> first;
+  if (start) first = static_cast<std::size_t>(std::ranges::find(group, *start) - group.begin());
+  return shortestTour(legs, first, closed);
+}
+
+bool isNarrow(const floor::Walk& walk) {
+  return walk.status == floor::WalkStatus::Narrow;
+}
+
+InspectionWalk walkAlong(const Tour& tour, const std::vector<std::size_t>& group,
+                         const std::vector<Waypoint>& waypoints, const AllLegs& legs, bool closed) {
+  InspectionWalk walk;
+  walk.length_mm = tour.length_mm;
+  walk.bound_mm = tour.bound_mm;
+  walk.shortest = tour.shortest;
+  std::optional<std::size_t> before;
+  for (const std::size_t place : tour.order) {
+    const std::size_t w = group[place];
+    InspectionWalk::Stop stop{waypoints[w].id};
+    if (before) stop.leg_mm = legs(*before, w).length_mm, stop.narrow = isNarrow(legs(*before, w));
+    walk.stops.push_back(std::move(stop));
+    before = w;
+  }
+  if (closed && tour.order.size() > 1) {
+    const floor::Walk& back = legs(*before, group[tour.order.front()]);
+    walk.back_mm = back.length_mm;
+    walk.narrow_back = isNarrow(back);
+  }
+  return walk;
+}
+
+}  // namespace
+
+InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const floor::Walks& walks,
+                              const std::optional<WalkStart>& start, bool closed) {
+  std::vector<Waypoint> waypoints;
+  std::optional<std::size_t> first;
+  for (const InspectedDevice& d : devices) {
+    if (start && d.id == start->id) first = waypoints.size();
+    waypoints.push_back(waypointOf(d.id, d.place, d.blocked));
+  }
+  if (start && !first) {
+    first = waypoints.size();
+    waypoints.push_back(waypointOf(start->id, start->place, {}));
+  }
+  const AllLegs legs(waypoints, walks);
+  const std::vector<std::size_t> group =
+      first ? joinedTo(*first, waypoints, legs) : largestGroup(waypoints, legs);
+  InspectionWalk walk = walkAlong(tourOf(group, legs, group.empty() ? std::nullopt : first, closed), group,
+                                  waypoints, legs, closed);
+  for (std::size_t w = 0; w < waypoints.size(); ++w)
+    if (std::ranges::find(group, w) == group.end())
+      walk.left_out.push_back(
+          {waypoints[w].id, !waypoints[w].at
+                                ? waypoints[w].why_not
+                                : "there is no way from " + std::string(start ? start->id : "the others")});
+  return walk;
+}
+
+std::vector<std::string> inWalkingOrder(std::span<const InspectedDevice> devices, const floor::Walks& walks) {
+  const InspectionWalk walk = inspectionWalk(devices, walks, std::nullopt, false);
+  std::vector<std::string> ids;
+  for (const InspectionWalk::Stop& stop : walk.stops) ids.push_back(stop.id);
+  for (const InspectionWalk::LeftOut& left : walk.left_out) ids.push_back(left.id);
+  return ids;
+}
+
+}  // namespace stopwalk::planning
