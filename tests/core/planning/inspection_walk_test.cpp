@@ -31,7 +31,9 @@ std::vector<std::string> idsOf(const std::vector<InspectedDevice>& devices) {
 TEST(InspectionWalk, NamesEveryDeviceOnceOnTheWalkOrLeftOut) {
   int left_out = 0, searched = 0;
   for (std::uint64_t seed = 1; seed <= 30; ++seed) {
-    const Shop shop(support::randomLayout(seed));
+    support::RandomLayoutOptions options;
+    if (seed % 3 == 0) options.fewest_machines = 30, options.most_machines = 40;
+    const Shop shop(support::randomLayout(seed, options));
     const InspectionWalk walk = inspectionWalk(shop.devices, shop.walks, std::nullopt, seed % 2 == 0);
     std::vector<std::string> named;
     double length = walk.back_mm;
@@ -76,7 +78,7 @@ TEST(InspectionWalk, DoorsThatAreShutLengthenItOrLeaveDevicesOut) {
   for (std::uint64_t seed = 1; seed <= 30; ++seed) {
     layout::Layout layout = support::randomLayout(seed);
     const Shop open(layout);
-    for (layout::Door& door : layout.doors) door.locked_after_hours = true;
+    for (layout::Door& door : layout.doors) door.locked = layout::Locked::AfterHours;
     const Shop after(layout, floor::Hours::After);
     const auto walked = [](const Shop& shop) {
       return inspectionWalk(shop.devices, shop.walks, std::nullopt, false);
