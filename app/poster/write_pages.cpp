@@ -60,8 +60,8 @@ Bytes svgOf(const Document& document, std::size_t page) {
   QBuffer buffer;
   QSvgGenerator svg;
   svg.setOutputDevice(&buffer);
-  svg.setTitle(document.title);
-  svg.setDescription(document.subject);
+  svg.setTitle(document.title.toHtmlEscaped());  // Qt writes both as they are
+  svg.setDescription(document.subject.toHtmlEscaped());
   svg.setResolution(static_cast<int>(kMmPerInch * 100));  // a unit is a hundredth of a millimetre
   svg.setSize((p.size * 100).toSize());
   svg.setViewBox(QRectF(QPointF(), p.size * 100));

@@ -1,4 +1,6 @@
 // What the poster and report commands refuse, and how they write.
+#include <QXmlStreamReader>
+
 #include "tests/app/command_line/program.h"
 
 namespace stopwalk::app {
@@ -82,6 +84,17 @@ TEST_F(Poster, OfNamesOfTwoHundredLettersIsWhole) {
   EXPECT_NE(ran.err.find("the room's name is too long for the header's letters"), std::string::npos);
 }
 
+TEST_F(Poster, OfNamesLikeMarkupIsWellFormed) {
+  const std::string name = R"("<b>R&D</b>")";
+  const std::string layout = write("markup.layout.yaml", room(name, machinesWithStops(2)));
+  ASSERT_EQ(poster(layout, {"--room", "a", "--format", "svg", "--out", path("m.svg")}).exit, 0);
+  ASSERT_EQ(runProgram({"report", layout, "--out", path("m.html")}).exit, 0);
+  QXmlStreamReader svg(QByteArray::fromStdString(textOf(path("m.svg"))));
+  while (!svg.atEnd()) svg.readNext();
+  EXPECT_FALSE(svg.hasError()) << svg.errorString().toStdString();
+  EXPECT_EQ(textOf(path("m.html")).find("<b>R&D"), std::string::npos);
+}
+
 TEST_F(Poster, ThatDoesNotFitNamesThePaperThatWould) {
   const std::string layout = write("wide.layout.yaml",
                                    "stopwalk_layout: 1\nunits: m\nsite: {name: A shop}\nrooms:\n  - {id: a, "
@@ -154,10 +167,11 @@ class ReportOnPaper : public InFolder {};
 
 TEST_F(ReportOnPaper, HoldsTheFindingsTheAcceptedOnesAndTheCaution) {
   std::string text = room("Hall", machinesWithStops(3));
-  text.insert(text.find("rooms:"),
-              "accepted_findings:\n  - {rule: no-room-cut-off, subject: a, reason: The line is laid in May, by: A. "
-              "Tester, until: "
-              "2020-05-31}\n");
+  text.insert(
+      text.find("rooms:"),
+      "accepted_findings:\n  - {rule: no-room-cut-off, subject: a, reason: The line is laid in May, by: A. "
+      "Tester, until: "
+      "2020-05-31}\n");
   const std::string layout = write("shop.layout.yaml", text);
   ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
   const std::string html = textOf(path("r.html"));
