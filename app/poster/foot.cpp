@@ -80,10 +80,12 @@ Block footOf(const Content& content, const About& about, const Languages& langua
   writer.paragraph(languages.front().say(texts::kCheckBar), kBar_mm + 3, right, kSmall_mm);
   block.height = std::max(block.height, kCode_mm + 1);
 
-  const QrCode code = qrCode(codeText(content, about), {width - kCode_mm, 1, kCode_mm, kCode_mm});
-  block.marks.push_back(filled(code.path, Qt::black));
   block.marks.push_back(drawn(linePath({0, 0}, {width, 0}), inks().ink, 0.35));
   return block;
+}
+
+Mark footCode(const Content& content, const About& about, double width) {
+  return filled(qrCode(codeText(content, about), {width - kCode_mm, 1, kCode_mm, kCode_mm}).path, Qt::black);
 }
 
 }  // namespace stopwalk::poster

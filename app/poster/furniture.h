@@ -33,9 +33,11 @@ Block goesOnHeader(const Content& content, const Languages& languages, const Let
 Block emergencyBox(const Content& content, const About& about, const Languages& languages,
                    const Lettering& letters, double width, double cap);
 
-// Who drew it and when, the hash, the code, the check bar, sizes and caution.
+// Who drew it and when, the hash, the check bar, sizes and caution, and room for the code at its right end.
 Block footOf(const Content& content, const About& about, const Languages& languages, const Lettering& letters,
              double width, double title_cap, const Sizes& sizes);
+// The code that goes into a foot of this width.
+Mark footCode(const Content& content, const About& about, double width);
 
 // What the code on the poster holds.
 QString codeText(const Content& content, const About& about);

@@ -12,6 +12,10 @@
 namespace stopwalk::poster {
 namespace {
 
+constexpr double kMeasuredAt_mm = 10;
+// A font's size is a whole number of hundredths of a millimetre or so: never wider than said.
+constexpr double kRounded = 1.002;
+
 QFont plainFont(const QString& family, bool bold) {
   QFont font(family);
   font.setHintingPreference(QFont::PreferNoHinting);
@@ -32,11 +36,12 @@ double capPart(const QString& family, bool bold) {
 }
 
 // The longest beginning of the word that is not too wide, at least one letter of it.
-int fittingLength(const QString& word, double width, const QFontMetricsF& metrics) {
+template <class Width>
+int fittingLength(const QString& word, double most, Width&& width) {
   QTextBoundaryFinder letters(QTextBoundaryFinder::Grapheme, word);
   int fits = 0;
   for (auto at = letters.toNextBoundary(); at > 0; at = letters.toNextBoundary()) {
-    if (fits > 0 && metrics.horizontalAdvance(word.left(at)) > width) break;
+    if (fits > 0 && width(word.left(at)) > most) break;
     fits = static_cast<int>(at);
   }
   return std::max(fits, 1);
@@ -50,42 +55,47 @@ QFont Lettering::font(double cap_mm, bool bold) const {
   return font;
 }
 
-const QFontMetricsF& Lettering::metrics(double cap_mm, bool bold) const {
-  auto found = metrics_.find({cap_mm, bold});
-  if (found == metrics_.end())
-    found = metrics_.emplace(std::pair(cap_mm, bold), QFontMetricsF(font(cap_mm, bold))).first;
-  return found->second;
+double Lettering::unitWidth(const QString& text, bool bold) const {
+  double& width = widths_[bold][text];
+  if (width == 0 && !text.isEmpty())
+    width = QFontMetricsF(font(kMeasuredAt_mm, bold)).horizontalAdvance(text) / kUnitsPerMm / kMeasuredAt_mm;
+  return width;
 }
 
 double Lettering::width(const QString& text, double cap_mm, bool bold) const {
-  return metrics(cap_mm, bold).horizontalAdvance(text) / kUnitsPerMm;
+  return unitWidth(text, bold) * cap_mm * kRounded;
 }
 
 QStringList Lettering::wrapped(const QString& text, double width_mm, double cap_mm, bool bold) const {
-  const QFontMetricsF& letters = metrics(cap_mm, bold);
-  const double width = width_mm * kUnitsPerMm;
+  const double space = width(" ", cap_mm, bold);
   QStringList lines;
   QString line;
+  double used = 0;
   for (QString word : text.simplified().split(' ', Qt::SkipEmptyParts)) {
-    if (!line.isEmpty() && letters.horizontalAdvance(line + ' ' + word) <= width) {
+    double wide = width(word, cap_mm, bold);
+    if (!line.isEmpty() && used + space + wide <= width_mm) {
       line += ' ' + word;
+      used += space + wide;
       continue;
     }
     if (!line.isEmpty()) lines << line;
-    while (letters.horizontalAdvance(word) > width && word.size() > 1) {
-      const int fits = fittingLength(word, width, letters);
+    while (wide > width_mm && word.size() > 1) {
+      const int fits =
+          fittingLength(word, width_mm, [&](const QString& part) { return width(part, cap_mm, bold); });
       if (fits >= word.size()) break;
       lines << word.left(fits);
       word = word.mid(fits);
+      wide = width(word, cap_mm, bold);
     }
     line = word;
+    used = wide;
   }
   if (!line.isEmpty()) lines << line;
   return lines;
 }
 
 QString Lettering::cut(const QString& text, double width_mm, double cap_mm, bool bold) const {
-  return metrics(cap_mm, bold).elidedText(text, Qt::ElideRight, width_mm * kUnitsPerMm);
+  return QFontMetricsF(font(cap_mm, bold)).elidedText(text, Qt::ElideRight, width_mm * kUnitsPerMm);
 }
 
 QString usualFamily() {

@@ -1,11 +1,9 @@
 #pragma once
 
 #include <QFont>
-#include <QFontMetricsF>
+#include <QHash>
 #include <QString>
 #include <QStringList>
-#include <map>
-#include <utility>
 
 namespace stopwalk::poster {
 
@@ -30,10 +28,11 @@ class Lettering {
   const QString& family() const { return family_; }
 
  private:
-  const QFontMetricsF& metrics(double cap_mm, bool bold) const;
+  // Of a capital a millimetre high; every size is a multiple of it, for nothing is hinted.
+  double unitWidth(const QString& text, bool bold) const;
 
   QString family_;
-  mutable std::map<std::pair<double, bool>, QFontMetricsF> metrics_;  // making them is the slow part
+  mutable QHash<QString, double> widths_[2];  // plain, bold: shaping the same words again is the slow part
 };
 
 // The family for posters unless another is asked for: the system's own. Empty if there are no fonts.

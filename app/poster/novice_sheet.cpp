@@ -49,8 +49,9 @@ class SheetMaker {
     header();
     put(stops());
     put(next());
-    const Block foot =
+    Block foot =
         footOf(content_, shop_.about(), wish_.languages, letters_, width(), 0.55 * kHeader_mm, Sizes{});
+    foot.marks.push_back(footCode(content_, shop_.about(), width()));
     const Block box = emergencyBox(content_, shop_.about(), wish_.languages, letters_, width(), kBox_mm);
     const double bottom = size_.height() - kMargin_mm - foot.height - box.height - 2;
     if (bottom - y_ < kLeastPlan_mm)

@@ -208,9 +208,10 @@ class Maker {
   }
 
   void putFoot(Page& page, const Sizes& sizes) {
-    const Block& foot = footFor(page.size, sizes);
-    put(page, foot, {kMargin_mm, page.size.height() - kMargin_mm - foot.height},
-        page.size.width() - 2 * kMargin_mm);
+    const double width = page.size.width() - 2 * kMargin_mm;
+    Block foot = footFor(page.size, sizes);
+    foot.marks.push_back(footCode(content_, about_, width));
+    put(page, foot, {kMargin_mm, page.size.height() - kMargin_mm - foot.height}, width);
   }
 
   Poster finished(const Choice& choice, PlanPicture plan) {
