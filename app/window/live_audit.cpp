@@ -16,7 +16,7 @@ void LiveAudit::ask(Question question) {
 LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& auditors) {
   const auto reportOf = [&](audit::Auditor& auditor, const layout::Layout& layout, floor::Hours hours) {
     return std::make_shared<const audit::Report>(
-        auditor.audit(layout, *question.kinds, question.profile, hours));
+        auditor.audit(layout, *question.kinds, question.profile, hours, question.failed));
   };
   Answer answer;
   answer.layout = question.layout;

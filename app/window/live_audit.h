@@ -21,10 +21,11 @@ class LiveAudit : public QObject {
     std::shared_ptr<const layout::DeviceKinds> kinds;
     audit::Profile profile;
     planning::Suppositions suppositions = {};
+    std::vector<inspection::FailedDevice> failed = {};  // by the records beside the layout
   };
   struct Answer {
-    std::shared_ptr<const layout::Layout> layout;  // as it is
-    std::shared_ptr<const audit::Report> report;   // of it, in opening hours
+    std::shared_ptr<const layout::Layout> layout;   // as it is
+    std::shared_ptr<const audit::Report> report;    // of it, in opening hours
     std::shared_ptr<const audit::Report> supposed;  // as it would be; none: nothing is supposed
 
     // What is to be shown.

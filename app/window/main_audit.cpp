@@ -11,8 +11,14 @@
 #include "app/window/notice_bar.h"
 #include "app/window/poster/poster_place.h"
 #include "app/window/profile_for.h"
+#include "app/window/records_beside.h"
 
 namespace stopwalk::window {
+namespace {
+
+constexpr int kMostNamed = 6;
+
+}  // namespace
 
 // Asks for an audit of what is shown; until it is there the last one is shown as not current.
 void MainWindow::audit() {
@@ -29,6 +35,7 @@ void MainWindow::audit() {
     audit_place_->rules().setProfile(profile_);
   }
   LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
+  question.failed = records_->failed(question.profile.inspection);
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
   askReach();
@@ -41,6 +48,28 @@ void MainWindow::showPoster() {
   const auto layout = document_->edited().snapshot();
   poster_place_->follow(
       {layout, kinds_, audit::withHouseRules(profile_, layout->house_rules), document_->fileHash()});
+}
+
+// Says above the plan what the inspection records beside the layout come to, and audits by them.
+void MainWindow::recordsChanged() {
+  const QString trouble = records_->trouble();
+  if (trouble.isEmpty())
+    notices_->clear("records");
+  else
+    notices_->show("records", trouble, {});
+  if (!shown_) return;
+  audit();
+  QStringList failed;
+  for (const auto& device : records_->failed(profile_.inspection))
+    if (edits::findThing(*shown_, device.device)) failed << QString::fromStdString(device.device);
+  if (failed.isEmpty()) return notices_->clear("failed");
+  if (failed.size() > kMostNamed) failed = failed.mid(0, kMostNamed) << QStringLiteral("…");
+  notices_->show(
+      "failed",
+      profile_.inspection.failed_stops_count
+          ? tr("Failed the last check, and counted as a stop all the same: %1.").arg(failed.join(tr(", ")))
+          : tr("Failed the last check, and counted as no stop: %1.").arg(failed.join(tr(", "))),
+      {});
 }
 
 // The map of what is shown, as it is supposed; pale until the answer comes.

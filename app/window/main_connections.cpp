@@ -15,6 +15,7 @@
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/poster_place.h"
+#include "app/window/records_beside.h"
 
 namespace stopwalk::window {
 namespace {
@@ -29,6 +30,8 @@ void MainWindow::connectParts() {
           [this](const QString& why) { statusBar()->showMessage(why, kRefusal_ms); });
   connect(&document_->edited(), &edits::EditedLayout::changed, statusBar(), &QStatusBar::clearMessage);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
+  connect(document_.get(), &Document::stateChanged, this, [this] { records_->follow(document_->path()); });
+  connect(records_, &RecordsBeside::changed, this, &MainWindow::recordsChanged);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {
     selection_.clear();  // what is called the same is another thing

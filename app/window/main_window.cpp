@@ -24,6 +24,7 @@
 #include "app/window/first_minutes.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/poster_place.h"
+#include "app/window/records_beside.h"
 #include "app/window/recovery_dialog.h"
 
 namespace stopwalk::window {
@@ -68,6 +69,7 @@ void MainWindow::layOut() {
   notices_ = new NoticeBar;
   audit_place_ = new AuditPlace({document_->edited(), selection_, document_->catalogue()}, this);
   poster_place_ = new PosterPlace(*document_, *files_, asker_, settings_, this);
+  records_ = new RecordsBeside(this);
   left_ = new QStackedWidget;
   left_->addWidget(leftSide());
   left_->addWidget(audit_place_->side());

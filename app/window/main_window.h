@@ -36,6 +36,7 @@ class AuditPlace;
 class FirstMinutes;
 class NoticeBar;
 class PosterPlace;
+class RecordsBeside;
 
 // What the work is at the moment; the plan is the same in all but the last, where the page takes its place.
 enum class WorkPlace { Draw, Audit, Poster };
@@ -64,6 +65,7 @@ class MainWindow : public QMainWindow {
   QString sentence() const;  // of the bottom line
   AuditPlace& auditPlace() { return *audit_place_; }
   PosterPlace& posterPlace() { return *poster_place_; }
+  RecordsBeside& records() { return *records_; }
   WorkPlace workPlace() const;
   void goToPlace(WorkPlace place);
   // Where the layout is audited it is audited as supposed, until something else is.
@@ -95,6 +97,7 @@ class MainWindow : public QMainWindow {
   void audit();
   void askReach();
   void showPoster();
+  void recordsChanged();
   void showFirstMinutes();
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   void exportStations();
@@ -140,6 +143,7 @@ class MainWindow : public QMainWindow {
   plan::PlanView* plan_ = nullptr;
   NoticeBar* notices_ = nullptr;
   FirstMinutes* first_minutes_ = nullptr;
+  RecordsBeside* records_ = nullptr;
   AuditPlace* audit_place_ = nullptr;
   PosterPlace* poster_place_ = nullptr;
   QStackedWidget* page_or_plan_ = nullptr;

@@ -4786,6 +4786,20 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>The stop-location poster of each room (Alt+4)</source>
         <translation>Der Aushang mit den Stopp-Stellen jedes Raums (Alt+4)</translation>
     </message>
+    <message>
+        <source>Failed the last check, and counted as a stop all the same: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bei der letzten Prüfung durchgefallen und trotzdem als Stopp gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Failed the last check, and counted as no stop: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bei der letzten Prüfung durchgefallen und nicht als Stopp gezählt: %1.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -5047,6 +5061,19 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Nothing: it does all that it should.</source>
         <translation>Nichts: Er kann alles, was er soll.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::RecordsBeside</name>
+    <message>
+        <source>The inspection records in %1 cannot be read, and are not taken into account: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen in %1 lassen sich nicht lesen und werden nicht berücksichtigt: %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeile %1 der Prüfaufzeichnungen in %2 ist nicht so, wie sie geschrieben wurde: %3.</translation>
     </message>
 </context>
 <context>

@@ -4786,6 +4786,20 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>The stop-location poster of each room (Alt+4)</source>
         <translation>El cartel con los puntos de parada de cada sala (Alt+4)</translation>
     </message>
+    <message>
+        <source>Failed the last check, and counted as a stop all the same: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No pasó la última comprobación y, aun así, cuenta como parada: %1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Failed the last check, and counted as no stop: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No pasó la última comprobación y no cuenta como parada: %1.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -5047,6 +5061,19 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Nothing: it does all that it should.</source>
         <translation>Nada: hace todo lo que debe.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::RecordsBeside</name>
+    <message>
+        <source>The inspection records in %1 cannot be read, and are not taken into account: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 no se pueden leer y no se tienen en cuenta: %2.</translation>
+    </message>
+    <message>
+        <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La línea %1 de los registros de inspección de %2 no está como se escribió: %3.</translation>
     </message>
 </context>
 <context>

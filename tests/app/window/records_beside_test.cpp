@@ -1,0 +1,98 @@
+// The inspection records beside the layout are taken into account at the window.
+#include "app/window/records_beside.h"
+
+#include <QFile>
+#include <functional>
+
+#include "app/panels/stations/station_table.h"
+#include "app/records/append_record.h"
+#include "app/window/audit_place.h"
+#include "app/window/notice_bar.h"
+#include "tests/app/window/person.h"
+
+namespace stopwalk::window {
+namespace {
+
+class WithRecords : public AtTheWindow {
+ protected:
+  WithRecords() {
+    QFile::copy(":/sample-layouts/tram-depot.layout.yaml", path);
+    QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+  }
+  void openLayout() {
+    window->openPath(path);
+    window->goToPlace(WorkPlace::Audit);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !stopOf("table-saw/operator").isEmpty(); }, 10000));
+    QTest::qWait(400);
+  }
+  QString stopOf(const QString& station) {
+    const auto* model = window->auditPlace().stations().view()->model();
+    for (int row = 0; row < model->rowCount(); ++row)
+      if (model->index(row, 0).data(panels::StationModel::kIdRole).toString() == station)
+        return model->index(row, panels::StationModel::Stop).data().toString();
+    return "";
+  }
+  bool becomes(const std::function<bool()>& holds) { return QTest::qWaitFor(holds, 10000); }
+  void record(const std::string& device, inspection::Result result) {
+    const auto now = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+    const std::string hash(64, '0');
+    if (!QFile::exists(QString::fromStdString(file)))
+      ASSERT_EQ(
+          records::appendRecord(file, inspection::Round{0, now, "Ada Example", "all", {device}, {1, hash}})
+              .written,
+          records::Written::Yes);
+    inspection::Check check;
+    check.round = 1;
+    check.device = device;
+    check.at = now;
+    check.inspector = "Ada Example";
+    check.result = result;
+    check.layout = {1, hash};
+    ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
+  }
+
+  const QString path = pathOf("shop.layout.yaml");
+  const std::string file = records::recordsFileOf(path.toStdString());
+};
+
+TEST_F(WithRecords, DeviceThatFailedIsNoStopUntilItPasses) {
+  openLayout();
+  const QString before = stopOf("table-saw/operator");
+  record("table-saw/paddle", inspection::Result::Fail);
+  EXPECT_TRUE(becomes([&] { return stopOf("table-saw/operator") != before; }))
+      << "found when another program writes";
+  EXPECT_TRUE(window->notices().text().contains("table-saw/paddle"));
+  EXPECT_TRUE(window->notices().text().contains("counted as no stop"));
+
+  record("table-saw/paddle", inspection::Result::Pass);
+  EXPECT_TRUE(becomes([&] { return stopOf("table-saw/operator") == before; }));
+  EXPECT_FALSE(window->notices().text().contains("counted as no stop"));
+}
+
+TEST_F(WithRecords, RecordsOfOneLayoutAreNotThoseOfAnother) {
+  record("table-saw/paddle", inspection::Result::Fail);
+  openLayout();
+  EXPECT_EQ(window->records().records().checks.size(), 1u);
+  const QString other = pathOf("other.layout.yaml");
+  QFile::copy(path, other);
+  window->openPath(other);
+  EXPECT_TRUE(becomes([&] { return window->records().records().checks.empty(); }));
+  EXPECT_FALSE(window->notices().text().contains("counted as no stop"));
+}
+
+TEST_F(WithRecords, LineThatWasChangedIsTold) {
+  record("table-saw/paddle", inspection::Result::Pass);
+  QFile log(QString::fromStdString(file));
+  ASSERT_TRUE(log.open(QFile::ReadWrite));
+  QByteArray text = log.readAll();
+  text.replace("Ada", "Eve");
+  log.seek(0);
+  log.write(text);
+  log.close();
+  openLayout();
+  EXPECT_TRUE(window->notices().text().contains("is not as it was written"))
+      << window->notices().text().toStdString();
+}
+
+}  // namespace
+}  // namespace stopwalk::window
