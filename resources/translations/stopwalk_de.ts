@@ -4789,7 +4789,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Failed the last check, and counted as a stop all the same: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bei der letzten Prüfung durchgefallen und trotzdem als Stopp gezählt: %1.</translation>
+        <translation>Bei der letzten Kontrolle durchgefallen und trotzdem als Stopp gezählt: %1.</translation>
     </message>
     <message>
         <source>, </source>
@@ -4798,7 +4798,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Failed the last check, and counted as no stop: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bei der letzten Prüfung durchgefallen und nicht als Stopp gezählt: %1.</translation>
+        <translation>Bei der letzten Kontrolle durchgefallen und nicht als Stopp gezählt: %1.</translation>
     </message>
 </context>
 <context>
@@ -5068,12 +5068,12 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>The inspection records in %1 cannot be read, and are not taken into account: %2.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen in %1 lassen sich nicht lesen und werden nicht berücksichtigt: %2.</translation>
+        <translation>Die Kontrollaufzeichnungen in %1 lassen sich nicht lesen und werden nicht berücksichtigt: %2.</translation>
     </message>
     <message>
         <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zeile %1 der Prüfaufzeichnungen in %2 ist nicht so, wie sie geschrieben wurde: %3.</translation>
+        <translation>Zeile %1 der Kontrollaufzeichnungen in %2 ist nicht so, wie sie geschrieben wurde: %3.</translation>
     </message>
 </context>
 <context>
