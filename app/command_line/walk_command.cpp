@@ -110,6 +110,7 @@ std::string gapText(const planning::InspectionWalk& walk) {
   if (walk.shortest) return "No order is shorter.";
   if (walk.bound_mm <= 0) return "How much shorter another order might be is not known.";
   const double percent = std::ceil((1 - walk.bound_mm / walk.length_mm) * 1000) / 10;
+  if (percent <= 0) return "No order is shorter.";
   return "No order is shorter by more than " + audit::decimal(percent, 1) + " %.";
 }
 

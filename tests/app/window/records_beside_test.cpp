@@ -36,11 +36,12 @@ class WithRecords : public AtTheWindow {
   void record(const std::string& device, inspection::Result result) {
     const auto now = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
     const std::string hash(64, '0');
-    if (!QFile::exists(QString::fromStdString(file)))
+    if (!QFile::exists(QString::fromStdString(file))) {
       ASSERT_EQ(
           records::appendRecord(file, inspection::Round{0, now, "Ada Example", "all", {device}, {1, hash}})
               .written,
           records::Written::Yes);
+    }
     inspection::Check check;
     check.round = 1;
     check.device = device;
