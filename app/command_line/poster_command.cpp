@@ -34,6 +34,8 @@ struct Options {
   std::string out;
 };
 
+constexpr double kFarFromWall_mm = 3000;  // a slip of the hand, or another room
+
 // The pages of one room, or of all in one file.
 struct Made {
   std::string room;  // id; empty: of all
@@ -119,6 +121,11 @@ class PosterRun {
         return false;
       }
       viewer = poster::viewerNear(layout, room, *at);
+      if (viewer && geometry::distance(viewer->at, *at) > kFarFromWall_mm) {
+        wrong("--at " + options_.at + " is more than 3 m from where a poster can hang on the walls of " +
+              options_.room);
+        return false;
+      }
     }
     return true;
   }
@@ -226,9 +233,10 @@ void addPoster(CLI::App& program, Session& session) {
   rooms->add_option("--room", options->room, "The room's id")->check(saysSomething("the id of a room"));
   rooms->add_flag("--all", options->all, "Every room indoors that has something to show");
   rooms->require_option(1);
-  c.add_flag("--sheet", options->sheet,
-             "Instead of posters a page for each machine of the rooms: how it stops, where the next stop and the "
-             "phone are; A4, or Letter with --paper letter");
+  c.add_flag(
+      "--sheet", options->sheet,
+      "Instead of posters a page for each machine of the rooms: how it stops, where the next stop and the "
+      "phone are; A4, or Letter with --paper letter");
   auto* up = c.add_option(
       "--viewer-up", options->viewer_up,
       "What the reader faces, in degrees counter-clockwise from the plan's right: up on the poster");

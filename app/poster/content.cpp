@@ -2,10 +2,15 @@
 
 #include <algorithm>
 
+#include "core/geometry/polygon.h"
+#include "core/geometry/segment.h"
+
 namespace stopwalk::poster {
 namespace {
 
 using audit::Context;
+
+constexpr double kInTheWall_mm = 400;  // common practice: no device is deeper in a wall
 
 class Gather {
  public:
@@ -50,6 +55,14 @@ class Gather {
     return span;
   }
 
+  bool isOffPlan(geometry::Point at) const {
+    if (context_.surroundings.roomAt(at) == room_) return false;
+    const geometry::Polygon& outline = context_.layout.rooms[room_].outline;
+    for (std::size_t i = 0; i < outline.size(); ++i)
+      if (geometry::distance(geometry::edgeOf(outline, i), at) <= kInTheWall_mm) return false;
+    return true;
+  }
+
   Listed listed(std::size_t device) const {
     const audit::DeviceEntry& d = context_.devices[device];
     Listed l;
@@ -65,6 +78,7 @@ class Gather {
     l.cut_off = context_.relation.isCutOff(device);
     l.line = context_.placed[device].placed.line();
     l.span = spanOf(device);
+    l.off_plan = isOffPlan(geometry::at(l.line, 0.5));
     return l;
   }
 
@@ -122,6 +136,14 @@ std::vector<std::string> roomsOfCutOffs(const Context& context, std::size_t room
   return rooms;
 }
 
+bool reachesACutOff(const Context& context, std::size_t room, const Viewer& viewer) {
+  const floor::Place from{{viewer.stands()}, {}};
+  return std::ranges::any_of(context.relation.cutOffs(room), [&](std::size_t d) {
+    const floor::Place& to = context.placed[d].standing.place;
+    return !to.empty() && context.walks.between(from, to).found();
+  });
+}
+
 }  // namespace
 
 Content contentOf(const Context& open, const Context& after, std::size_t room, const Viewer& viewer) {
@@ -142,6 +164,7 @@ Content contentOf(const Context& open, const Context& after, std::size_t room, c
       content.not_stops.back().number = ++number;
     }
   content.cut_off_rooms = roomsOfCutOffs(open, room);
+  content.cut_off_shut_late = !content.cut_off_rooms.empty() && !reachesACutOff(after, room, viewer);
 
   for (const audit::PlacedEntry& phone : open.phones)
     if (phone.standing.room == room) content.phones_here.push_back(phone.placed.at);

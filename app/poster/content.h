@@ -40,6 +40,7 @@ struct Listed {
   bool held = false;        // stops for the one holding it only
   bool cut_off = false;
   geometry::Segment line;  // in the plan; one point unless it is a bar or a cord
+  bool off_plan = false;   // drawn outside the room and its walls: in the table, without a sign
   Span span;
 };
 
@@ -67,6 +68,7 @@ struct Content {
   Viewer viewer;
   std::vector<Group> groups;
   std::vector<Listed> not_stops;             // guarded starts, and what is wired to stop nothing
+  bool cut_off_shut_late = false;            // after hours there is no way to any of these
   std::vector<std::string> cut_off_rooms;    // where a cut-off for this room hangs that has none itself
   std::vector<geometry::Point> phones_here;  // in the plan
   PhoneWay phone;

@@ -1,6 +1,7 @@
 #include "app/poster/novice_sheet.h"
 
 #include <algorithm>
+#include <span>
 
 #include "app/poster/block.h"
 #include "app/poster/colours.h"
@@ -21,6 +22,7 @@ constexpr double kLeastPlan_mm = 60;  // of height
 // What the page tells, gathered from the audit.
 struct Facts {
   Group own;
+  std::vector<Listed> for_others;  // on the machine, and do not stop it
   std::vector<Listed> not_stops;
   std::optional<std::size_t> station;  // the operator's, else the machine's first
   audit::Way next;                     // to a stop that is not the machine's own
@@ -83,7 +85,7 @@ class SheetMaker {
   void gather() {
     for (const Group& g : content_.groups)
       for (const Listed& l : g.stops)
-        if (isOwn(l.id)) facts_.own.stops.push_back(l);
+        if (isOwn(l.id)) (l.span.own ? facts_.own.stops : facts_.for_others).push_back(l);
     for (const Listed& l : content_.not_stops)
       if (isOwn(l.id)) facts_.not_stops.push_back(l);
     for (std::size_t s = 0; s < open_.stations.size(); ++s)
@@ -153,6 +155,7 @@ class SheetMaker {
           .paragraph(
               wish_.languages.front().say(texts::kAfter).arg(QString::fromStdString(machine_.after_stop)), 0,
               width(), kCap_mm * 1.2, true);
+    for (const Listed& l : facts_.for_others) row(block, l, 12, kCap_mm);
     for (const Listed& l : facts_.not_stops) row(block, l, 12, kCap_mm);
     return block;
   }
@@ -186,15 +189,25 @@ class SheetMaker {
     heading(block, texts::kIfOutOfReach);
     Writer writer(block, letters_);
     for (const Language& language : wish_.languages)
-      writer.paragraph(nextText(language), 0, width(), kCap_mm * 1.1);
+      writer.paragraph(nextText(language) + lateText(language), 0, width(), kCap_mm * 1.1);
     return block;
+  }
+
+  // Of the same stop when doors are shut.
+  QString lateText(const Language& language) const {
+    if (!facts_.station || !facts_.next.found()) return {};
+    const std::size_t device = *facts_.next.index;
+    const audit::Way late = shop_.afterHours().nearestOf(*facts_.station, std::span(&device, 1));
+    return late.found() ? QString() : " " + language.say(texts::kNotAfterHours);
   }
 
   QString nextText(const Language& language) const {
     if (!facts_.station) return language.say(texts::kNotMeasured);
     const audit::Way& way = facts_.next;
     if (!way.found())
-      return language.say(way.status == audit::Status::None ? texts::kNoNextStop : texts::kNotMeasured);
+      return language.say(way.status != audit::Status::None ? texts::kNotMeasured
+                          : facts_.own.stops.empty()        ? texts::kNothingStopsIt
+                                                            : texts::kNoNextStop);
     const audit::DeviceEntry& device = open_.devices[*way.index];
     QString what = language.say(device.kind->label);
     if (device.machine)
@@ -211,7 +224,7 @@ class SheetMaker {
   // The room with this machine's stops, the next one and the phone; the dot is where its operator works.
   void plan(const QRectF& area) {
     Content shown = content_;
-    shown.groups = {facts_.own};
+    shown.groups = {facts_.own, {{}, facts_.for_others, {}, {}}};
     if (facts_.next_here) shown.groups.push_back({{}, {*facts_.next_here}, {}, {}});
     shown.not_stops = facts_.not_stops;
     shown.marked = machine_.id;

@@ -16,7 +16,8 @@ namespace {
 
 constexpr double kDot_mm = 1.6;  // across, at the end of a leader
 constexpr double kLeader_mm = 0.35;
-constexpr double kBeyond_mm = 4;  // of the way to the phone outside the room
+constexpr double kOnePlace_mm = 1;  // on paper
+constexpr double kBeyond_mm = 4;    // of the way to the phone outside the room
 constexpr double kRoute_mm = 0.9;
 constexpr double kBar_mm = 1.2;       // a bar or a cord
 constexpr double kFromWall_mm = 2.6;  // a name outside from the wall's inner edge
@@ -279,7 +280,16 @@ class Picture {
   }
 
   void signs();
-  void drawSign(const Listed& listed, const PlacedCallOut& placed);
+  // One sign, for one device or for several that are told in the same words and stand in one place.
+  struct Told {
+    const Listed* first = nullptr;
+    int last = 0;
+  };
+  static bool isOneSign(const Listed& a, const Listed& b) {
+    return a.symbol == b.symbol && a.ground == b.ground && a.instruction == b.instruction &&
+           a.span == b.span && a.machine == b.machine;
+  }
+  void drawSign(const Told& told, const PlacedCallOut& placed);
   void drawPhone(const PlacedCallOut& placed);
   void names();
   void scaleBar();
@@ -308,7 +318,8 @@ class Picture {
   std::vector<QLineF> way_;  // the route, as far as it is drawn
 };
 
-void Picture::drawSign(const Listed& listed, const PlacedCallOut& placed) {
+void Picture::drawSign(const Told& told, const PlacedCallOut& placed) {
+  const Listed& listed = *told.first;
   const double side = placed.box.height();
   const QRectF plate(placed.box.topLeft(), QSizeF(side, side));
   const QRectF tag(placed.box.left() + side - 0.4, placed.box.center().y() - sizes_.sign * 0.36,
@@ -316,7 +327,9 @@ void Picture::drawSign(const Listed& listed, const PlacedCallOut& placed) {
   Shape paper = drawn(rectanglePath(tag), inks().ink, 0.25);
   paper.fill = kPaperWhite;
   add(paper);
-  const QString number = QString::number(listed.number);
+  const QString number = listed.number == told.last
+                             ? QString::number(listed.number)
+                             : QStringLiteral("%1%2%3").arg(listed.number).arg(QChar(0x2013)).arg(told.last);
   double cap = 0.42 * sizes_.sign;
   cap = std::min(cap, cap * (tag.width() - 0.8) / letters_.width(number, cap, true));
   const double width = letters_.width(number, cap, true);
@@ -330,10 +343,21 @@ void Picture::drawPhone(const PlacedCallOut& placed) {
 
 void Picture::signs() {
   std::vector<CallOut> call_outs;
-  std::vector<const Listed*> listed;
+  std::vector<Told> told;
   eachListed([&](const Listed& l) {
-    call_outs.push_back({frame_(geometry::at(l.line, 0.5)), boxOf(l)});
-    listed.push_back(&l);
+    if (l.off_plan) {
+      picture_.off_plan << QString::fromStdString(l.id);
+      return;
+    }
+    const QPointF at = frame_(geometry::at(l.line, 0.5));
+    if (!told.empty() && isOneSign(*told.back().first, l) &&
+        QLineF(call_outs.back().anchor, at).length() < kOnePlace_mm) {
+      told.back().last = l.number;
+      call_outs.back().size.setWidth(boxOf(l).width() + 0.5 * numberWidth());
+      return;
+    }
+    call_outs.push_back({at, boxOf(l)});
+    told.push_back({&l, l.number});
   });
   for (const geometry::Point& phone : content_.phones_here)
     call_outs.push_back({frame_(phone), QSizeF(sizes_.cutOff(), sizes_.cutOff())});
@@ -351,7 +375,7 @@ void Picture::signs() {
   for (const PlacedCallOut& p : *placed)
     if (p.led()) add(filled(disc(p.leader.p1(), kDot_mm), inks().ink));
   for (std::size_t i = 0; i < placed->size(); ++i)
-    i < listed.size() ? drawSign(*listed[i], (*placed)[i]) : drawPhone((*placed)[i]);
+    i < told.size() ? drawSign(told[i], (*placed)[i]) : drawPhone((*placed)[i]);
 }
 
 void Picture::names() {

@@ -15,7 +15,8 @@ struct PlanPicture {
   std::vector<Mark> marks;
   QRectF room;  // its box on the page
   bool signs_placed = false;
-  QStringList unnamed;  // machines whose names found no place
+  QStringList unnamed;   // machines whose names found no place
+  QStringList off_plan;  // devices drawn outside the room
 };
 
 PlanPicture planPicture(const Content& content, const layout::Layout& layout, const Languages& languages,

@@ -244,11 +244,11 @@ class Maker {
       putFoot(page, a.sizes);
       document.pages.push_back(std::move(page));
     }
-    tell(poster, plan.unnamed, pages);
+    tell(poster, plan, pages);
     return poster;
   }
 
-  void tell(Poster& poster, const QStringList& unnamed, std::size_t pages) const;
+  void tell(Poster& poster, const PlanPicture& plan, std::size_t pages) const;
 
   const Content& content_;
   const About& about_;
@@ -260,14 +260,18 @@ class Maker {
   std::map<std::array<double, 3>, Block> feet_;
 };
 
-void Maker::tell(Poster& poster, const QStringList& unnamed, std::size_t pages) const {
+void Maker::tell(Poster& poster, const PlanPicture& plan, std::size_t pages) const {
   const auto add = [&](const QString& text) { poster.shortfalls.push_back({text, false}); };
   if (pages > 1)
     add(QStringLiteral("the table does not fit beside the plan on %1: it goes on to %2 pages")
             .arg(wish_.paper.name)
             .arg(pages));
-  if (!unnamed.isEmpty())
-    add(QStringLiteral("no place on the plan for the name of %1; the table has it").arg(unnamed.join(", ")));
+  if (!plan.off_plan.isEmpty())
+    add(QStringLiteral("drawn outside the room, and so in the table only, without a sign: %1")
+            .arg(plan.off_plan.join(", ")));
+  if (!plan.unnamed.isEmpty())
+    add(QStringLiteral("no place on the plan for the name of %1; the table has it")
+            .arg(plan.unnamed.join(", ")));
   if (const double cap = roomCap(content_, wish_.languages, letters_, poster.document->pages.front().size);
       cap < titleCap(poster.document->pages.front().size))
     add(QStringLiteral("the room's name is too long for the header's letters: it is in letters of %1 mm")

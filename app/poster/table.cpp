@@ -39,6 +39,10 @@ QString spanWords(const Listed& listed, const Language& language) {
   return language.say(text).arg(named(listed.span.others, language));
 }
 
+bool stopsOnlyOthers(const Listed& listed) {
+  return !listed.machine.empty() && !listed.span.own;
+}
+
 class Table {
  public:
   Table(const Languages& languages, const Lettering& letters, double width, const Sizes& sizes)
@@ -78,6 +82,12 @@ class Table {
         .paragraph(group.machine.empty() ? sayEach(languages_, texts::kOnWalls).join(" / ")
                                          : QString::fromStdString(group.machine),
                    0, width_, cap(), true);
+    // What does not stop it comes after the word that nothing here does, or what else does.
+    const bool has_own = std::ranges::any_of(group.stops, [](const Listed& l) { return l.span.own; });
+    if (!group.machine.empty() && !has_own) {
+      instead(blocks.emplace_back(), group);
+      blocks.back().opens = !group.stops.empty();
+    }
     for (std::size_t i = 0; i < group.stops.size();) {
       std::size_t next = i + 1;
       while (next < group.stops.size() && alike(group.stops[i], group.stops[next])) ++next;
@@ -87,7 +97,6 @@ class Table {
       blocks.back().opens = true;
       i = next;
     }
-    if (group.stops.empty() || !group.use_instead.empty()) instead(blocks.emplace_back(), group);
     // What is done then is read with the last of its stops.
     if (!group.after_stop.empty())
       Writer(blocks.back(), letters_)
@@ -182,7 +191,10 @@ QStringList wordsOf(const Listed& listed, const Language& language) {
     return {language.say(listed.label) + ":", language.say(texts::kStopsNothing)};
   said << language.say(listed.instruction);
   if (listed.held) said << language.say(texts::kHeld);
-  if (const QString span = spanWords(listed, language); !span.isEmpty()) said << span;
+  const QString span = spanWords(listed, language);
+  if (span.isEmpty()) return said;
+  // That it does not stop the machine it is on is read before what to do with it.
+  stopsOnlyOthers(listed) ? said.prepend(span) : said.append(span);
   return said;
 }
 
@@ -195,8 +207,11 @@ std::vector<Block> tableBlocks(const Content& content, const Languages& language
   if (!content.cut_off_rooms.empty()) {
     QStringList rooms, said;
     for (const std::string& room : content.cut_off_rooms) rooms << QString::fromStdString(room);
-    for (const QString& text : sayEach(languages, texts::kCutOffElsewhere))
-      said << text.arg(rooms.join(", "));
+    for (const Language& language : languages) {
+      QString text = language.say(texts::kCutOffElsewhere).arg(rooms.join(", "));
+      if (content.cut_off_shut_late) text += ' ' + language.say(texts::kNotAfterHours);
+      said << text;
+    }
     blocks.push_back(table.sentence(said));
   }
   for (const Group& group : content.groups) table.group(blocks, group);

@@ -61,6 +61,10 @@ inline constexpr const char* kNextStopAtHand =
     QT_TRANSLATE_NOOP("poster", "%1: at hand from where you work.");
 inline constexpr const char* kOfMachine = QT_TRANSLATE_NOOP("poster", "%1 on %2");
 inline constexpr const char* kNoNextStop = QT_TRANSLATE_NOOP("poster", "No other stop stops this machine.");
+inline constexpr const char* kNothingStopsIt =
+    QT_TRANSLATE_NOOP("poster", "Nothing stops this machine. Keep off it.");
+inline constexpr const char* kNotAfterHours =
+    QT_TRANSLATE_NOOP("poster", "After hours there is no way to it.");
 inline constexpr const char* kNotMeasured = QT_TRANSLATE_NOOP(
     "poster", "No way from where you work is known: the plan has none, or no place to work at.");
 inline constexpr const char* kRevision = QT_TRANSLATE_NOOP("poster", "Revision %1");

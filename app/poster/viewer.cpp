@@ -102,18 +102,33 @@ Point middleOfFree(const Wall& wall) {
   return geometry::at(wall.line, (wall.free.from + wall.free.to) / 2 / length);
 }
 
+// In a door's opening nothing hangs: beside it, on the nearer side that the wall has.
+Point besideDoors(const layout::Layout& layout, const Wall& wall, Point at) {
+  const geometry::Frame frame = geometry::frameOf(wall.line);
+  const double length = geometry::distance(wall.line.a, wall.line.b);
+  double x = frame.in(at).x;
+  for (const layout::Door& d : layout.doors) {
+    const Point door = frame.in(d.at);
+    const double half = d.width / 2 + kBeside_mm;
+    if (std::abs(door.y) > kArm_mm || std::abs(x - door.x) >= half) continue;
+    const double left = door.x - half, right = door.x + half;
+    x = right > length || (x < door.x && left >= 0) ? std::max(left, 0.0) : right;
+  }
+  return frame.out({x, 0});
+}
+
 }  // namespace
 
 Point Viewer::stands() const {
   return at - kArm_mm * geometry::direction(up_deg);
 }
 
-std::optional<Viewer> viewerNear(const layout::Layout& layout, std::size_t room, Point place) {
+std::optional<Viewer> viewerNear(const layout::Layout& layout, std::size_t room, geometry::Point place) {
   const std::vector<Wall> walls = wallsOf(layout, room);
   if (walls.empty()) return std::nullopt;
   const Wall& wall =
       *std::ranges::min_element(walls, {}, [&](const Wall& w) { return geometry::distance(w.line, place); });
-  return Viewer{geometry::nearestPoint(wall.line, place), degreesOf(wall.out)};
+  return Viewer{besideDoors(layout, wall, geometry::nearestPoint(wall.line, place)), degreesOf(wall.out)};
 }
 
 std::optional<Viewer> viewerLooking(const layout::Layout& layout, std::size_t room, double up_deg) {
