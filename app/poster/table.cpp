@@ -194,7 +194,7 @@ QStringList wordsOf(const Listed& listed, const Language& language) {
   const QString span = spanWords(listed, language);
   if (span.isEmpty()) return said;
   // That it does not stop the machine it is on is read before what to do with it.
-  stopsOnlyOthers(listed) ? said.prepend(span) : said.append(span);
+  stopsOnlyOthers(listed) ? said.prepend(span + ".") : said.append(span);
   return said;
 }
 

@@ -2747,6 +2747,14 @@
         <source>No way from where you work is known: the plan has none, or no place to work at.</source>
         <translation>Von Ihrem Arbeitsplatz ist kein Weg bekannt: Im Plan fehlt der Weg oder der Arbeitsplatz.</translation>
     </message>
+    <message>
+        <source>Nothing stops this machine. Keep off it.</source>
+        <translation>Nichts stoppt diese Maschine. Finger weg.</translation>
+    </message>
+    <message>
+        <source>After hours there is no way to it.</source>
+        <translation>Außerhalb der Öffnungszeiten führt kein Weg dorthin.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

@@ -2747,6 +2747,14 @@
         <source>No way from where you work is known: the plan has none, or no place to work at.</source>
         <translation>No se conoce ningún camino desde su puesto: falta en el plano, o falta el puesto.</translation>
     </message>
+    <message>
+        <source>Nothing stops this machine. Keep off it.</source>
+        <translation>Nada detiene esta máquina. No la use.</translation>
+    </message>
+    <message>
+        <source>After hours there is no way to it.</source>
+        <translation>Fuera de horario no se puede llegar allí.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

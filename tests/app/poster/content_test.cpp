@@ -67,7 +67,28 @@ TEST_F(Two, AStopOfAnotherMachineSaysThatItIsNotThisOnes) {
   EXPECT_EQ(l.span.of, Span::Of::Named);
   EXPECT_FALSE(l.span.own);
   EXPECT_EQ(l.span.others, std::vector<std::string>{"Drill"});
-  EXPECT_TRUE(wordsOf(l, Language("en")).join(' ').contains("Does not stop this machine. Stops: Drill"));
+  EXPECT_TRUE(wordsOf(l, Language("en")).join(' ').startsWith("Does not stop this machine. Stops: Drill."));
+}
+
+// A sheet and a table must not give it as the way to stop the machine that it is on.
+TEST_F(Two, AMachineThatOnlyAnotherStopsIsToldSoBeforeAnyButton) {
+  Sample other{QString::fromUtf8(kTwoMachines)
+                   .replace("id: stop, kind: mushroom-button", "id: stop, kind: guarded-start, pin: fitted")
+                   .toStdString()};
+  const Content told = other.shop->content(0, viewerNear(other.layout, 0, {4000, 0}));
+  const auto saw = std::ranges::find(told.groups, "Saw", &Group::machine);
+  ASSERT_NE(saw, told.groups.end());
+  EXPECT_EQ(saw->use_instead, std::vector<int>{1});  // the cut-off
+  const Lettering letters(usualFamily());
+  QStringList texts;
+  for (const Block& block : tableBlocks(told, {Language("en")}, letters, 300, Sizes{}))
+    for (const Mark& mark : block.marks)
+      if (const Text* text = std::get_if<Text>(&mark)) texts << text->text;
+  const auto at = [&](const QString& part) {
+    return std::ranges::find_if(texts, [&](const QString& t) { return t.contains(part); }) - texts.begin();
+  };
+  EXPECT_LT(at("No stop of its own. Use 1."), at("Does not stop this machine."));
+  EXPECT_LT(at("Does not stop this machine."), texts.size());
 }
 
 TEST_F(Two, AGuardedStartIsListedApartAndIsNoStop) {

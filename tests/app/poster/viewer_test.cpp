@@ -24,6 +24,17 @@ TEST(Viewer, FacesTheWallThatIsNearest) {
   EXPECT_NEAR(turn(east->up_deg), 0, 1e-9);
 }
 
+TEST(Viewer, NeverHangsInADoorway) {
+  const Sample sample(Sample::fileText("tram-depot"));
+  for (const layout::Door& d : sample.layout.doors)
+    for (const std::string& id : {d.first, d.second}) {
+      if (id == layout::kOutside) continue;
+      const auto viewer = viewerNear(sample.layout, sample.room(id), d.at);
+      ASSERT_TRUE(viewer);
+      EXPECT_GE(geometry::distance(viewer->at, d.at), d.width / 2) << d.id << " " << id;
+    }
+}
+
 TEST(Viewer, UpOnThePageIsWhatTheReaderFaces) {
   const geometry::Polygon outline{{0, 0}, {9000, 0}, {9000, 6000}, {0, 6000}};
   for (const double up : {0.0, 37.0, 90.0, 180.0, 270.0}) {
