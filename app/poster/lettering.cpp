@@ -47,6 +47,22 @@ int fittingLength(const QString& word, double most, Width&& width) {
   return std::max(fits, 1);
 }
 
+// What only joins or turns its neighbours is no letter to be missed.
+bool leavesInk(char32_t sign) {
+  switch (QChar::category(sign)) {
+    case QChar::Mark_NonSpacing:
+    case QChar::Mark_Enclosing:
+    case QChar::Separator_Space:
+    case QChar::Separator_Line:
+    case QChar::Separator_Paragraph:
+    case QChar::Other_Control:
+    case QChar::Other_Format:
+      return false;
+    default:
+      return true;
+  }
+}
+
 }  // namespace
 
 QFont Lettering::font(double cap_mm, bool bold) const {
@@ -96,6 +112,14 @@ QStringList Lettering::wrapped(const QString& text, double width_mm, double cap_
 
 QString Lettering::cut(const QString& text, double width_mm, double cap_mm, bool bold) const {
   return QFontMetricsF(font(cap_mm, bold)).elidedText(text, Qt::ElideRight, width_mm * kUnitsPerMm);
+}
+
+QString Lettering::missingFrom(const QString& text) const {
+  const QFontMetricsF metrics(font(kMeasuredAt_mm, false));
+  QString missing;
+  for (const char32_t sign : text.toStdU32String())
+    if (leavesInk(sign) && !metrics.inFontUcs4(sign)) missing += QString::fromUcs4(&sign, 1);
+  return missing;
 }
 
 QString usualFamily() {

@@ -22,6 +22,9 @@ class Lettering {
   // Cut at the end with an ellipsis where it is too wide.
   QString cut(const QString& text, double width_mm, double cap_mm, bool bold = false) const;
 
+  // The signs of the text that no font here has: they print as empty boxes.
+  QString missingFrom(const QString& text) const;
+
   // From one baseline to the next.
   static double lineOf(double cap_mm) { return 1.75 * cap_mm; }
 

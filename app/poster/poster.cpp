@@ -249,6 +249,7 @@ class Maker {
   }
 
   void tell(Poster& poster, const PlanPicture& plan, std::size_t pages) const;
+  QString lettersMissing(const Poster& poster) const;
 
   const Content& content_;
   const About& about_;
@@ -260,12 +261,25 @@ class Maker {
   std::map<std::array<double, 3>, Block> feet_;
 };
 
+QString Maker::lettersMissing(const Poster& poster) const {
+  QString missing;
+  for (const Page& page : poster.document->pages)
+    for (const Mark& mark : page.marks)
+      if (const Text* text = std::get_if<Text>(&mark))
+        for (const char32_t sign : letters_.missingFrom(text->text).toStdU32String())
+          if (const QString letter = QString::fromUcs4(&sign, 1); !missing.contains(letter))
+            missing += letter;
+  return missing;
+}
+
 void Maker::tell(Poster& poster, const PlanPicture& plan, std::size_t pages) const {
   const auto add = [&](const QString& text) { poster.shortfalls.push_back({text, false}); };
   if (pages > 1)
     add(QStringLiteral("the table does not fit beside the plan on %1: it goes on to %2 pages")
             .arg(wish_.paper.name)
             .arg(pages));
+  if (const QString boxes = lettersMissing(poster); !boxes.isEmpty())
+    add(QStringLiteral("no font here has these letters, which print as empty boxes: %1").arg(boxes));
   if (!plan.off_plan.isEmpty())
     add(QStringLiteral("drawn outside the room, and so in the table only, without a sign: %1")
             .arg(plan.off_plan.join(", ")));

@@ -25,6 +25,14 @@ TEST(Lettering, WidthGrowsWithTheLetters) {
   EXPECT_NEAR(letters.width("STOP", 8), 2 * letters.width("STOP", 4), 0.05);
 }
 
+TEST(Lettering, WhatNoFontHasIsNamed) {
+  const Lettering letters(usualFamily());
+  EXPECT_EQ(letters.missingFrom("Press the red button, 12.5 m (41 ft)."), "");
+  // A place of the plane for private use that no font of ours fills.
+  const char32_t nobodys = 0x10FFF0;
+  EXPECT_EQ(letters.missingFrom("a" + QString::fromUcs4(&nobodys, 1)), QString::fromUcs4(&nobodys, 1));
+}
+
 TEST(Lettering, AFamilyThatIsNotThereIsSaid) {
   EXPECT_TRUE(hasFamily(usualFamily()));
   EXPECT_FALSE(hasFamily("No Such Letters"));
