@@ -70,6 +70,9 @@ Block footOf(const Content& content, const About& about, const Languages& langua
   const double right = width - kCode_mm - 3;
   writer.gap(1);
   writer.paragraph(identity(content, about, languages.front()), 0, right, kIdentity_mm, true);
+  if (about.faults > 0)
+    for (const QString& faults : sayEach(languages, texts::kFaults))
+      writer.paragraph(faults.arg(about.faults), 0, right, kIdentity_mm * 1.4, true, inks().stop_sign);
   for (const QString& caution : sayEach(languages, texts::kCaution))
     writer.paragraph(caution, 0, right, kSmall_mm);
   writer.paragraph(sizesText(languages.front(), title_cap, sizes), 0, right, kSmall_mm, false,

@@ -13,7 +13,8 @@ namespace stopwalk::poster {
 
 struct About {
   const layout::Layout& layout;
-  std::string sha256;  // of the file
+  std::string sha256;      // of the file
+  std::size_t faults = 0;  // of the drawing: what is faulty may be missing
 };
 
 // The first digits of the hash, as printed and as asked for by `check --poster`.

@@ -23,7 +23,7 @@ Content Shop::content(std::size_t room, const std::optional<Viewer>& viewer) con
 }
 
 Poster Shop::poster(std::size_t room, const std::optional<Viewer>& viewer, const Wish& wish) const {
-  Poster made = makePoster(content(room, viewer), {layout_, sha256_}, wish);
+  Poster made = makePoster(content(room, viewer), about(), wish);
   if (const std::size_t faults = open_.plan.faults.size(); faults > 0)
     made.shortfalls.push_back(
         {QStringLiteral("drawing faults in the layout: %1; what is faulty may be missing here, and "

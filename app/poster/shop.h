@@ -23,7 +23,7 @@ class Shop {
   Content content(std::size_t room, const std::optional<Viewer>& viewer) const;
 
   const layout::Layout& layout() const { return layout_; }
-  About about() const { return {layout_, sha256_}; }
+  About about() const { return {layout_, sha256_, open_.plan.faults.size()}; }
   const audit::Context& open() const { return open_; }
   const audit::Context& afterHours() const { return after_; }
 

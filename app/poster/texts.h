@@ -69,6 +69,8 @@ inline constexpr const char* kNotMeasured = QT_TRANSLATE_NOOP(
     "poster", "No way from where you work is known: the plan has none, or no place to work at.");
 inline constexpr const char* kRevision = QT_TRANSLATE_NOOP("poster", "Revision %1");
 inline constexpr const char* kNoRevision = QT_TRANSLATE_NOOP("poster", "No revision given");
+inline constexpr const char* kFaults =
+    QT_TRANSLATE_NOOP("poster", "The plan has drawing faults (%1): something may be missing here.");
 inline constexpr const char* kLayout = QT_TRANSLATE_NOOP("poster", "Layout %1");
 inline constexpr const char* kPlanOf = QT_TRANSLATE_NOOP("poster", "Plan of %1");
 inline constexpr const char* kSizes = QT_TRANSLATE_NOOP(

@@ -2755,6 +2755,10 @@
         <source>After hours there is no way to it.</source>
         <translation>Außerhalb der Öffnungszeiten führt kein Weg dorthin.</translation>
     </message>
+    <message>
+        <source>The plan has drawing faults (%1): something may be missing here.</source>
+        <translation>Der Plan hat Zeichenfehler (%1): Hier kann etwas fehlen.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

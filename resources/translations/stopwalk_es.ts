@@ -2755,6 +2755,10 @@
         <source>After hours there is no way to it.</source>
         <translation>Fuera de horario no se puede llegar allí.</translation>
     </message>
+    <message>
+        <source>The plan has drawing faults (%1): something may be missing here.</source>
+        <translation>El plano tiene errores de dibujo (%1): aquí puede faltar algo.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

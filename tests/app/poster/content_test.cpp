@@ -119,6 +119,21 @@ TEST_F(Two, TheWalkIsTheOneThatIsMeasured) {
   EXPECT_DOUBLE_EQ(content.phone.length_mm, open.walks.between(at, open.phones[0].standing.place).length_mm);
 }
 
+// A machine through the wall is left out of the plan: the page says that something may be missing.
+TEST(Faults, OfTheDrawingAreToldOnThePage) {
+  const auto told = [](const std::string& text) {
+    const Sample sample(text);
+    const Poster poster = sample.shop->poster(0, std::nullopt, wishFor("a3"));
+    QString all;
+    for (const Mark& mark : poster.document->pages[0].marks)
+      if (const Text* line = std::get_if<Text>(&mark)) all += line->text + " ";
+    return all.contains("The plan has drawing faults (");
+  };
+  EXPECT_FALSE(told(kTwoMachines));
+  EXPECT_TRUE(
+      told(QString::fromUtf8(kTwoMachines).replace("at: [5000, 3000]", "at: [8000, 3000]").toStdString()));
+}
+
 // A way may turn just where it crosses a wall's line.
 TEST(PhoneWay, NamesTheRoomsOfEverySampleThatItGoesInto) {
   for (const char* name : {"tram-depot", "scene-shop", "school-wing"}) {
