@@ -25,7 +25,7 @@ QFont plainFont(const QString& family, bool bold) {
 
 // Height of a capital letter as part of the font's size, measured on a letter with a flat top and foot.
 double capPart(const QString& family, bool bold) {
-  static QHash<QString, double> known;
+  thread_local QHash<QString, double> known;  // posters are made on one thread and painted on another
   double& part = known[family + (bold ? "/bold" : "")];
   if (part == 0) {
     QFont font = plainFont(family, bold);
