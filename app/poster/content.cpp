@@ -69,9 +69,8 @@ class Gather {
     l.id = d.id;
     if (d.machine) l.machine = context_.name(context_.layout.machines[*d.machine]);
     l.symbol = d.kind->symbol;
-    l.ground = isStop(device)                      ? plan::groundOf(*d.kind)
-               : d.kind->symbol == "guarded-start" ? plan::Ground::Start
-                                                   : plan::Ground::Plain;
+    // A stop that is wired to nothing must not look like one.
+    l.ground = isStop(device) || !d.kind->counts_as_stop ? plan::groundOf(*d.kind) : plan::Ground::Plain;
     l.label = d.kind->label;
     l.instruction = d.device->instruction.empty() ? d.kind->instruction : d.device->instruction;
     l.held = d.kind->held;
@@ -145,6 +144,19 @@ bool reachesACutOff(const Context& context, std::size_t room, const Viewer& view
 }
 
 }  // namespace
+
+bool toldAlike(const Listed& a, const Listed& b) {
+  return a.symbol == b.symbol && a.ground == b.ground && a.instruction == b.instruction && a.held == b.held &&
+         a.cut_off == b.cut_off && a.span == b.span;
+}
+
+bool hasContent(const Context& context, std::size_t room) {
+  const Gather gather(context, room);
+  if (!gather.machinesHere().empty()) return true;
+  for (std::size_t d = 0; d < context.devices.size(); ++d)
+    if (gather.isHere(d)) return true;
+  return false;
+}
 
 Content contentOf(const Context& open, const Context& after, std::size_t room, const Viewer& viewer) {
   const Gather gather(open, room);

@@ -44,6 +44,9 @@ struct Listed {
   Span span;
 };
 
+// Told in the same words under the same sign, whatever their numbers and machines.
+bool toldAlike(const Listed& a, const Listed& b);
+
 // A machine of the room, or what hangs on its walls.
 struct Group {
   std::string machine;  // empty: walls and posts
@@ -75,8 +78,10 @@ struct Content {
   std::optional<PhoneWay> phone_after_hours;  // only where it is another
   bool on_the_spot = false;  // the reader is at `viewer.at` itself, not before a wall: no words of it outside
   std::string marked;        // id of a machine drawn heavier than the others
-  bool empty() const { return groups.empty() && not_stops.empty(); }
 };
+
+// Whether a poster of the room has anything to tell: a machine, or a device. Walks nowhere.
+bool hasContent(const audit::Context& context, std::size_t room);
 
 Content contentOf(const audit::Context& open, const audit::Context& after, std::size_t room,
                   const Viewer& viewer);

@@ -164,10 +164,7 @@ class SheetMaker {
   static std::vector<Listed> withoutRepeats(const std::vector<Listed>& stops) {
     std::vector<Listed> told;
     for (const Listed& l : stops)
-      if (std::ranges::none_of(told, [&](const Listed& t) {
-            return t.symbol == l.symbol && t.instruction == l.instruction && t.span == l.span;
-          }))
-        told.push_back(l);
+      if (std::ranges::none_of(told, [&](const Listed& t) { return toldAlike(t, l); })) told.push_back(l);
     return told;
   }
 

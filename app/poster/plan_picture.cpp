@@ -45,8 +45,9 @@ class Picture {
         area_(area),
         sizes_(sizes),
         outline_(layout.rooms[content.room].outline),
-        frame_(outline_, content.viewer.up_deg, scale, area) {
-    picture_.room = frame_(outline_).boundingRect();
+        frame_(outline_, content.viewer.up_deg, scale, area),
+        on_page_(frame_(outline_)) {
+    picture_.room = on_page_.boundingRect();
     kept_.all = area;
     kept_.room = picture_.room.adjusted(-kStructuralWall_mm, -kStructuralWall_mm, kStructuralWall_mm,
                                         kStructuralWall_mm);
@@ -78,12 +79,11 @@ class Picture {
   }
 
   void walls() {
-    for (std::size_t i = 0; i < outline_.size(); ++i)
-      taken_.add(QLineF(frame_(outline_[i]), frame_(outline_[(i + 1) % outline_.size()])));
+    for (qsizetype i = 1; i < on_page_.size(); ++i) taken_.add(QLineF(on_page_[i - 1], on_page_[i]));
     for (const WallLine& wall : wallLines(layout_, content_.room, frame_))
       add(drawn(linePath(wall.line.p1(), wall.line.p2()), inks().ink, wall.width));
     // Where two walls meet at an inner corner they reach into the floor; the floor covers that.
-    add(filled(polygonPath(frame_(outline_)), kPaperWhite));
+    add(filled(polygonPath(on_page_), kPaperWhite));
   }
 
   void fixtures() {
@@ -97,12 +97,12 @@ class Picture {
   }
 
   bool isHere(const QPolygonF& shape) const {
-    return frame_(outline_).containsPoint(shape.boundingRect().center(), Qt::OddEvenFill);
+    return on_page_.containsPoint(shape.boundingRect().center(), Qt::OddEvenFill);
   }
 
   void machines() {
     for (const layout::Machine& m : layout_.machines) {
-      if (!frame_(outline_).containsPoint(frame_(m.at), Qt::OddEvenFill)) continue;
+      if (!on_page_.containsPoint(frame_(m.at), Qt::OddEvenFill)) continue;
       const QPolygonF shape = frame_(layout::outlineInPlan(m.footprint, m.at, m.turn));
       Shape body = drawn(polygonPath(shape), inks().ink, m.id == content_.marked ? 1.0 : 0.35);
       body.fill = inks().machine;
@@ -141,10 +141,9 @@ class Picture {
   // How far along the step the outline is crossed outwards; -1: it is not.
   double leavesRoomAt(const QLineF& step) const {
     double first = -1;
-    for (std::size_t i = 0; i < outline_.size(); ++i) {
-      const QLineF wall(frame_(outline_[i]), frame_(outline_[(i + 1) % outline_.size()]));
+    for (qsizetype i = 1; i < on_page_.size(); ++i) {
       QPointF at;
-      if (step.intersects(wall, &at) != QLineF::BoundedIntersection) continue;
+      if (step.intersects(QLineF(on_page_[i - 1], on_page_[i]), &at) != QLineF::BoundedIntersection) continue;
       const double along = QLineF(step.p1(), at).length();
       if (first < 0 || along < first) first = along;
     }
@@ -285,10 +284,6 @@ class Picture {
     const Listed* first = nullptr;
     int last = 0;
   };
-  static bool isOneSign(const Listed& a, const Listed& b) {
-    return a.symbol == b.symbol && a.ground == b.ground && a.instruction == b.instruction &&
-           a.span == b.span && a.machine == b.machine;
-  }
   void drawSign(const Told& told, const PlacedCallOut& placed);
   void drawPhone(const PlacedCallOut& placed);
   void names();
@@ -311,6 +306,7 @@ class Picture {
   Sizes sizes_;
   const geometry::Polygon& outline_;
   PlanFrame frame_;
+  QPolygonF on_page_;  // the outline, closed
   PlanPicture picture_;
   CallOutArea kept_;
   Taken taken_;
@@ -350,7 +346,7 @@ void Picture::signs() {
       return;
     }
     const QPointF at = frame_(geometry::at(l.line, 0.5));
-    if (!told.empty() && isOneSign(*told.back().first, l) &&
+    if (!told.empty() && toldAlike(*told.back().first, l) && told.back().first->machine == l.machine &&
         QLineF(call_outs.back().anchor, at).length() < kOnePlace_mm) {
       told.back().last = l.number;
       call_outs.back().size.setWidth(boxOf(l).width() + 0.5 * numberWidth());

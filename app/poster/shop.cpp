@@ -13,8 +13,7 @@ Shop::Shop(const layout::Layout& layout, const layout::DeviceKinds& kinds, const
 
 std::string Shop::whyNot(std::size_t room) const {
   if (open_.plan.rooms[room].empty()) return "its outline cannot be built; `stopwalk check` says why";
-  const Content content = this->content(room, std::nullopt);
-  if (content.empty()) return "there is no machine and no stop in it";
+  if (!hasContent(open_, room)) return "there is no machine and no stop in it";
   return {};
 }
 

@@ -56,7 +56,7 @@ class Table {
   void makeRoom(const Content& content) {
     for (const Group& g : content.groups)
       for (std::size_t i = 0; i + 1 < g.stops.size(); ++i)
-        if (alike(g.stops[i], g.stops[i + 1]))
+        if (toldAlike(g.stops[i], g.stops[i + 1]))
           number_width_ = std::max(
               number_width_,
               letters_.width(numbers(g.stops[i].number, g.stops[i + 1].number), cap(), true) + 0.5 * cap());
@@ -90,7 +90,7 @@ class Table {
     }
     for (std::size_t i = 0; i < group.stops.size();) {
       std::size_t next = i + 1;
-      while (next < group.stops.size() && alike(group.stops[i], group.stops[next])) ++next;
+      while (next < group.stops.size() && toldAlike(group.stops[i], group.stops[next])) ++next;
       // Where it may be divided, each says whose it is.
       row(blocks.emplace_back(), group.stops[i], group.stops[next - 1].number,
           group.stops.size() > kManyStops);
@@ -126,12 +126,6 @@ class Table {
   double sign() const { return std::max(2 * cap(), kLeastSign_mm); }
   double numberWidth() const { return number_width_; }
   double textLeft() const { return numberWidth() + sign() + 0.6 * cap(); }
-
-  // Told in the same words.
-  static bool alike(const Listed& a, const Listed& b) {
-    return a.symbol == b.symbol && a.ground == b.ground && a.instruction == b.instruction &&
-           a.held == b.held && a.cut_off == b.cut_off && a.span == b.span;
-  }
 
   // Number or numbers, picture, words.
   void row(Block& block, const Listed& listed, int last, bool with_machine) const {
