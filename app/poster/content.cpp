@@ -97,8 +97,11 @@ Group onWalls(const Context& context, const Gather& gather, int& number) {
 }
 
 Group onMachine(const Context& context, const Gather& gather, std::size_t machine, int& number) {
-  Group group{
-      context.name(context.layout.machines[machine]), {}, context.layout.machines[machine].after_stop, {}};
+  Group group{context.name(context.layout.machines[machine]),
+              {},
+              context.layout.machines[machine].after_stop,
+              {},
+              context.layout.machines[machine].id};
   for (std::size_t d = 0; d < context.devices.size(); ++d)
     if (context.devices[d].machine == machine && gather.isStop(d)) {
       group.stops.push_back(gather.listed(d));
@@ -114,7 +117,7 @@ void addInstead(const Context& context, std::vector<Group>& groups,
   for (const Group& g : groups)
     for (const Listed& l : g.stops) number_of.emplace_back(l.id, l.number);
   for (const std::size_t m : machines) {
-    const auto group = std::ranges::find(groups, context.name(context.layout.machines[m]), &Group::machine);
+    const auto group = std::ranges::find(groups, context.layout.machines[m].id, &Group::id);
     if (group == groups.end() ||
         std::ranges::any_of(group->stops, [](const Listed& l) { return l.span.own; }))
       continue;

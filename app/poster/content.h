@@ -53,6 +53,7 @@ struct Group {
   std::vector<Listed> stops;
   std::string after_stop;
   std::vector<int> use_instead;  // numbers that stop the machine where it has no stop of its own
+  std::string id = {};           // of the machine: names need not differ
 };
 
 struct PhoneWay {

@@ -43,8 +43,7 @@ class Maker {
         letters_(wish.family),
         room_(turnedSize(about.layout.rooms[content.room].outline, content.viewer.up_deg)) {
     for (const layout::Machine& m : about.layout.machines) {
-      const bool here = std::ranges::any_of(
-          content.groups, [&](const Group& g) { return g.machine == (m.name.empty() ? m.id : m.name); });
+      const bool here = std::ranges::any_of(content.groups, [&](const Group& g) { return g.id == m.id; });
       if (here)
         widths_mm_.push_back(
             turnedSize(layout::outlineInPlan(m.footprint, m.at, m.turn), content.viewer.up_deg).width());

@@ -91,6 +91,15 @@ TEST_F(Two, AMachineThatOnlyAnotherStopsIsToldSoBeforeAnyButton) {
   EXPECT_LT(at("Does not stop this machine."), texts.size());
 }
 
+TEST_F(Two, MachinesOfOneNameAreToldApart) {
+  const Sample same{QString::fromUtf8(kTwoMachines).replace("name: Drill", "name: Saw").toStdString()};
+  const Content told = same.shop->content(0, viewerNear(same.layout, 0, {4000, 0}));
+  const auto drill = std::ranges::find(told.groups, "drill", &Group::id);
+  ASSERT_NE(drill, told.groups.end());
+  EXPECT_EQ(drill->use_instead.size(), 2u);
+  EXPECT_TRUE(std::ranges::find(told.groups, "saw", &Group::id)->use_instead.empty());
+}
+
 TEST_F(Two, AGuardedStartIsListedApartAndIsNoStop) {
   ASSERT_EQ(content.not_stops.size(), 1u);
   EXPECT_EQ(content.not_stops[0].id, "saw/start");
