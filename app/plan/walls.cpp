@@ -18,17 +18,16 @@ using geometry::Segment;
 
 constexpr double kProbe_mm = 20;
 
-// The unit vector to the inside of a polygon's side.
-Point inward(const Polygon& outline, Segment side) {
-  const Point left = geometry::unit(geometry::leftOf(side.b - side.a));
-  return geometry::signedArea(outline) >= 0 ? left : -left;
-}
-
 bool holds(const Polygon& outline, Point p) {
   return outline.size() >= 3 && geometry::IndexedPolygon(outline).holds(p);
 }
 
 }  // namespace
+
+Point inward(const Polygon& outline, Segment side) {
+  const Point left = geometry::unit(geometry::leftOf(side.b - side.a));
+  return geometry::signedArea(outline) >= 0 ? left : -left;
+}
 
 double degreesOf(Point direction) {
   double deg = std::atan2(direction.y, direction.x) * 180 / std::numbers::pi;

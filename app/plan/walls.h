@@ -12,6 +12,8 @@ namespace stopwalk::plan {
 // So near a wall, a thing goes onto it; farther out it stands on a post.
 inline constexpr double kFromWall_mm = 600;
 
+// The unit vector to the inside of a polygon's side.
+geometry::Point inward(const geometry::Polygon& outline, geometry::Segment side);
 // A direction in degrees from +x, in [0, 360); whole where it is within rounding of it.
 double degreesOf(geometry::Point direction);
 

@@ -1,4 +1,5 @@
 #include "app/poster/content.h"
+#include "core/audit/walk_status.h"
 #include "core/geometry/segment.h"
 
 namespace stopwalk::poster {
@@ -8,20 +9,6 @@ using geometry::Point;
 using geometry::Segment;
 
 constexpr double kLooked_mm = 100;  // along a way: no room is so narrow
-
-audit::Status statusOf(floor::WalkStatus status) {
-  switch (status) {
-    case floor::WalkStatus::Walk:
-      return audit::Status::Walk;
-    case floor::WalkStatus::Narrow:
-      return audit::Status::Narrow;
-    case floor::WalkStatus::Unmeasured:
-      return audit::Status::Unmeasured;
-    case floor::WalkStatus::Unreachable:
-      break;
-  }
-  return audit::Status::Unreachable;
-}
 
 }  // namespace
 
@@ -49,7 +36,7 @@ PhoneWay phoneWayFrom(const Viewer& viewer, const audit::Context& context) {
   if (places.empty()) return way;
 
   const floor::Nearest nearest = context.walks.nearest(viewer.stands(), places);
-  way.status = statusOf(nearest.walk.status);
+  way.status = audit::statusOf(nearest.walk.status);
   if (!nearest.index) return way;
   way.phone = context.phoneName(*nearest.index);
   way.length_mm = nearest.walk.length_mm;

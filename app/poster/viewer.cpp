@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
 #include <vector>
 
+#include "app/plan/walls.h"
 #include "core/geometry/polygon.h"
 #include "core/geometry/segment.h"
 
@@ -20,16 +20,6 @@ constexpr double kArm_mm = 450;  // the reader before the wall: common practice
 constexpr double kOnWall_mm = 300;
 constexpr double kBeside_mm = 150;  // half of what a device on the wall takes
 constexpr double kFrame_mm = 50;    // from the poster's edge to what stands beside it
-
-// Away from the inside of the room, out through the wall.
-Point outwards(const geometry::Polygon& outline, Segment wall) {
-  const Point left = geometry::leftOf(geometry::unit(wall.b - wall.a));
-  return geometry::signedArea(outline) > 0 ? -left : left;
-}
-
-double degreesOf(Point direction) {
-  return std::atan2(direction.y, direction.x) * 180 / std::numbers::pi;
-}
 
 struct Wall {
   Segment line;
@@ -76,7 +66,7 @@ std::vector<Wall> wallsOf(const layout::Layout& layout, std::size_t room) {
   std::vector<Wall> walls;
   for (std::size_t i = 0; i < outline.size(); ++i) {
     Wall wall{geometry::edgeOf(outline, i), {}, {}};
-    wall.out = outwards(outline, wall.line);
+    wall.out = -plan::inward(outline, wall.line);
     std::vector<Stretch> taken;
     const Point along = geometry::unit(wall.line.b - wall.line.a);
     for (const layout::Door& d : layout.doors)
@@ -128,7 +118,8 @@ std::optional<Viewer> viewerNear(const layout::Layout& layout, std::size_t room,
   if (walls.empty()) return std::nullopt;
   const Wall& wall =
       *std::ranges::min_element(walls, {}, [&](const Wall& w) { return geometry::distance(w.line, place); });
-  return Viewer{besideDoors(layout, wall, geometry::nearestPoint(wall.line, place)), degreesOf(wall.out)};
+  return Viewer{besideDoors(layout, wall, geometry::nearestPoint(wall.line, place)),
+                plan::degreesOf(wall.out)};
 }
 
 std::optional<Viewer> viewerLooking(const layout::Layout& layout, std::size_t room, double up_deg) {
@@ -146,12 +137,13 @@ std::optional<Viewer> usualViewer(const layout::Layout& layout, std::size_t room
   const std::vector<Wall> walls = wallsOf(layout, room);
   if (walls.empty()) return std::nullopt;
   const Wall& wall = *std::ranges::max_element(walls, {}, freeLength);
-  return Viewer{middleOfFree(wall), degreesOf(wall.out)};
+  return Viewer{middleOfFree(wall), plan::degreesOf(wall.out)};
 }
 
 std::vector<Viewer> viewersOnWalls(const layout::Layout& layout, std::size_t room) {
   std::vector<Viewer> viewers;
-  for (const Wall& wall : wallsOf(layout, room)) viewers.push_back({middleOfFree(wall), degreesOf(wall.out)});
+  for (const Wall& wall : wallsOf(layout, room))
+    viewers.push_back({middleOfFree(wall), plan::degreesOf(wall.out)});
   return viewers;
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "app/plan/walls.h"
 #include "app/poster/sizes.h"
 #include "core/geometry/polygon.h"
 #include "core/geometry/segment.h"
@@ -16,11 +17,6 @@ using geometry::Segment;
 
 constexpr double kThickestWall_mm = 700;  // of the shop: another room this near shares the wall
 constexpr double kPiece_mm = 100;         // of the shop: how finely a wall is looked at
-
-Point outwards(const geometry::Polygon& outline, Segment wall) {
-  const Point left = geometry::leftOf(geometry::unit(wall.b - wall.a));
-  return geometry::signedArea(outline) > 0 ? -left : left;
-}
 
 // Whether the ray of a wall's thickness meets another room's outline.
 bool roomBehind(const layout::Layout& layout, std::size_t room, Segment through) {
@@ -58,7 +54,7 @@ std::vector<WallLine> wallLines(const layout::Layout& layout, std::size_t room, 
   std::vector<WallLine> lines;
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Segment wall = geometry::edgeOf(outline, i);
-    const Point out = outwards(outline, wall);
+    const Point out = -plan::inward(outline, wall);
     const double length = geometry::distance(wall.a, wall.b);
     const int pieces = std::max(1, static_cast<int>(std::ceil(length / kPiece_mm)));
     const auto structural = [&](int k) {
@@ -104,7 +100,7 @@ std::vector<DoorWay> doorWays(const layout::Layout& layout, std::size_t room, co
     if (nearest > 2 * kThickestWall_mm) continue;
     const Point middle = geometry::nearestPoint(wall, door.at);
     const Point half = 0.5 * door.width * geometry::unit(wall.b - wall.a);
-    const QPointF outward = frame(middle + outwards(outline, wall)) - frame(middle);
+    const QPointF outward = frame(middle - plan::inward(outline, wall)) - frame(middle);
     ways.push_back({d,
                     QLineF(frame(geometry::nearestPoint(wall, middle - half)),
                            frame(geometry::nearestPoint(wall, middle + half))),

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/audit/walk_status.h"
 #include "core/audit/wording.h"
 #include "core/files/printable.h"
 #include "core/files/version.h"
@@ -89,20 +90,6 @@ std::string lines(const Things& things, Write write) {
   return "[" + all + (all.empty() ? "]" : "\n  ]");
 }
 
-audit::Status statusOf(floor::WalkStatus status) {
-  switch (status) {
-    case floor::WalkStatus::Walk:
-      return audit::Status::Walk;
-    case floor::WalkStatus::Narrow:
-      return audit::Status::Narrow;
-    case floor::WalkStatus::Unreachable:
-      return audit::Status::Unreachable;
-    case floor::WalkStatus::Unmeasured:
-      return audit::Status::Unmeasured;
-  }
-  return audit::Status::Unmeasured;
-}
-
 }  // namespace
 
 std::string reportJson(const FiledReport& filed) {
@@ -140,7 +127,7 @@ std::string walkJson(const std::string& from, const std::string& to, const floor
   const std::optional<double> none;
   const Json json = {{"from", from},
                      {"to", to},
-                     {"status", word(statusOf(walk.status))},
+                     {"status", word(audit::statusOf(walk.status))},
                      {"walk_m", number(walk.found() ? walk.length_mm / 1000 : none)},
                      {"clear_width_m", number(walk.found() ? 2 * walk.clearance_mm / 1000 : none)},
                      {"path_m", path(path_m)}};
