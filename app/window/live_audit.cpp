@@ -2,16 +2,14 @@
 
 namespace stopwalk::window {
 
-LiveAudit::LiveAudit(QObject* parent) : QObject(parent), worker_([this] { work(); }) {}
-
-LiveAudit::~LiveAudit() {
-  next_.close();
-  worker_.join();
-}
-
-void LiveAudit::ask(Question question) {
-  next_.put({++asked_, std::move(question)});
-}
+LiveAudit::LiveAudit(QObject* parent)
+    : QObject(parent),
+      worker_(
+          this,
+          [auditors = std::make_shared<Auditors>()](const Question& question) {
+            return answerTo(question, *auditors);
+          },
+          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
 
 LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& auditors) {
   const auto reportOf = [&](audit::Auditor& auditor, const layout::Layout& layout, floor::Hours hours) {
@@ -25,20 +23,6 @@ LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& audito
   const layout::Layout supposed = planning::supposed(*question.layout, question.suppositions);
   answer.supposed = reportOf(auditors.supposed, supposed, question.suppositions.hours);
   return answer;
-}
-
-void LiveAudit::work() {
-  Auditors auditors;
-  while (auto next = next_.take()) {
-    const auto answer = std::make_shared<const Answer>(answerTo(next->second, auditors));
-    QMetaObject::invokeMethod(
-        this,
-        [this, answer, asked = next->first] {
-          answered_ = asked;
-          emit answered(answer);
-        },
-        Qt::QueuedConnection);
-  }
 }
 
 }  // namespace stopwalk::window

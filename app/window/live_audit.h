@@ -2,9 +2,9 @@
 
 #include <QObject>
 #include <memory>
-#include <thread>
+#include <utility>
 
-#include "app/window/newest.h"
+#include "app/window/newest_answered.h"
 #include "core/audit/audit.h"
 #include "core/planning/suppositions.h"
 
@@ -33,27 +33,22 @@ class LiveAudit : public QObject {
   };
 
   explicit LiveAudit(QObject* parent = nullptr);
-  ~LiveAudit() override;  // waits for the audit that runs
 
-  void ask(Question question);
+  void ask(Question question) { worker_.ask(std::move(question)); }
   // Whether the last answer was to the last question.
-  bool isCurrent() const { return asked_ == answered_; }
+  bool isCurrent() const { return worker_.isCurrent(); }
 
  signals:
   void answered(std::shared_ptr<const stopwalk::window::LiveAudit::Answer> answer);
 
  private:
-  void work();
   // Each of one change after another.
   struct Auditors {
     audit::Auditor as_is, supposed;
   };
   static Answer answerTo(const Question& question, Auditors& auditors);
 
-  Newest<std::pair<int, Question>> next_;
-  int asked_ = 0;
-  int answered_ = 0;
-  std::thread worker_;
+  NewestAnswered<Question, Answer> worker_;
 };
 
 }  // namespace stopwalk::window

@@ -4,16 +4,17 @@
 
 namespace stopwalk::window {
 
-LivePoster::LivePoster(QObject* parent) : QObject(parent), worker_([this] { work(); }) {}
-
-LivePoster::~LivePoster() {
-  next_.close();
-  worker_.join();
-}
-
-void LivePoster::ask(Question question) {
-  next_.put({++asked_, std::move(question)});
-}
+LivePoster::LivePoster(QObject* parent)
+    : QObject(parent),
+      worker_(
+          this,
+          // The shop is kept while only the room or the paper is another.
+          [shop = std::shared_ptr<const PosterShop>()](const Question& question) mutable {
+            if (!shop || !(shop->source() == question.source))
+              shop = std::make_shared<const PosterShop>(question.source);
+            return answerTo(*shop, question);
+          },
+          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
 
 LivePoster::Answer LivePoster::answerTo(const PosterShop& shop, const Question& question) {
   Answer answer;
@@ -30,22 +31,6 @@ LivePoster::Answer LivePoster::answerTo(const PosterShop& shop, const Question& 
   answer.shortfalls = std::move(made.shortfalls);
   answer.scale = made.scale;
   return answer;
-}
-
-void LivePoster::work() {
-  std::unique_ptr<const PosterShop> shop;  // kept while only the room or the paper is another
-  while (auto next = next_.take()) {
-    if (!shop || !(shop->source() == next->second.source))
-      shop = std::make_unique<const PosterShop>(next->second.source);
-    const auto answer = std::make_shared<const Answer>(answerTo(*shop, next->second));
-    QMetaObject::invokeMethod(
-        this,
-        [this, answer, asked = next->first] {
-          answered_ = asked;
-          emit answered(answer);
-        },
-        Qt::QueuedConnection);
-  }
 }
 
 }  // namespace stopwalk::window

@@ -2,10 +2,9 @@
 
 #include <QObject>
 #include <memory>
-#include <thread>
 #include <utility>
 
-#include "app/window/newest.h"
+#include "app/window/newest_answered.h"
 #include "app/window/poster/poster_source.h"
 
 namespace stopwalk::window {
@@ -31,23 +30,18 @@ class LivePoster : public QObject {
   };
 
   explicit LivePoster(QObject* parent = nullptr);
-  ~LivePoster() override;  // waits for the poster that is being made
 
-  void ask(Question question);
+  void ask(Question question) { worker_.ask(std::move(question)); }
   // Whether the last answer was to the last question.
-  bool isCurrent() const { return asked_ == answered_; }
+  bool isCurrent() const { return worker_.isCurrent(); }
 
  signals:
   void answered(std::shared_ptr<const stopwalk::window::LivePoster::Answer> answer);
 
  private:
-  void work();
   static Answer answerTo(const PosterShop& shop, const Question& question);
 
-  Newest<std::pair<int, Question>> next_;
-  int asked_ = 0;
-  int answered_ = 0;
-  std::thread worker_;
+  NewestAnswered<Question, Answer> worker_;
 };
 
 }  // namespace stopwalk::window
