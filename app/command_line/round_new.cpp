@@ -4,6 +4,7 @@
 #include "app/command_line/output.h"
 #include "app/command_line/round_commands.h"
 #include "app/command_line/round_input.h"
+#include "app/command_line/round_time.h"
 #include "app/command_line/table_rows.h"
 #include "core/audit/profile.h"
 #include "core/files/inspection_json.h"
@@ -16,6 +17,7 @@ namespace {
 struct Options : RoundOptions {
   std::string by;
   std::string room;
+  std::string at;
   bool due = false;
 };
 
@@ -30,7 +32,7 @@ std::vector<std::string> walkingOrder(const std::vector<std::string>& ids, const
 
 // The devices asked for; none: there is no such room.
 std::optional<std::vector<std::string>> devicesFor(const Options& options, const Inspected& all,
-                                                   Session& session) {
+                                                   inspection::Date day, Session& session) {
   if (!options.room.empty() && std::ranges::find(all.input.layout->rooms, options.room, &layout::Room::id) ==
                                    all.input.layout->rooms.end()) {
     std::vector<std::string> rooms;
@@ -42,7 +44,7 @@ std::optional<std::vector<std::string>> devicesFor(const Options& options, const
   std::vector<std::string> ids;
   for (const planning::InspectedDevice& d : all.devices)
     if (options.room.empty() || d.room == options.room) ids.push_back(d.id);
-  if (options.due) ids = dueDevices(all, std::move(ids), nowOf(session.console).date);
+  if (options.due) ids = dueDevices(all, std::move(ids), day);
   return walkingOrder(ids, all);
 }
 
@@ -51,10 +53,26 @@ std::string scopeOf(const Options& options) {
   return options.due ? "due in " + options.room : options.room;
 }
 
+// When it was walked, and when that is written down; none: wrong, and told.
+std::optional<inspection::Round> roundBy(const Options& options, Session& session) {
+  inspection::Round round{0, nowOf(session.console), options.by, scopeOf(options), {}, {}};
+  if (options.at.empty()) return round;
+  const SaidTime said = timeSaid(options.at, round.at);
+  if (!said.at) {
+    session.console.err << "stopwalk: --at " << options.at << ": " << said.why << "; no round was opened\n";
+    return std::nullopt;
+  }
+  round.entered = round.at;
+  round.at = *said.at;
+  return round;
+}
+
 Exit open(const Options& options, Session& session) {
+  std::optional<inspection::Round> round = roundBy(options, session);
+  if (!round) return Exit::Wrong;
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
-  const auto devices = devicesFor(options, all, session);
+  const auto devices = devicesFor(options, all, round->at.date, session);
   if (!devices) return Exit::Wrong;
   if (devices->empty()) {
     session.console.err << "stopwalk: no round opened: there is no device "
@@ -62,14 +80,15 @@ Exit open(const Options& options, Session& session) {
                         << (options.room.empty() ? "" : " in " + options.room) << "\n";
     return Exit::Failed;
   }
-  inspection::Round round{0, nowOf(session.console), options.by, scopeOf(options), *devices, all.layoutNow()};
-  const records::Appended done = records::appendRecord(all.read.file, round);
+  round->devices = *devices;
+  round->layout = all.layoutNow();
+  const records::Appended done = records::appendRecord(all.read.file, *round);
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
-  round.number = done.number;
-  if (options.json()) return writeResult(files::roundJson(round) + "\n", "", session);
-  return writeResult("Round by " + files::printable(round.by, "") + " over " +
-                         counted(devices->size(), "device") + " (" + round.of + "), recorded in " +
-                         files::printable(all.read.file, "") + "\n" + std::to_string(round.number) + "\n",
+  round->number = done.number;
+  if (options.json()) return writeResult(files::roundJson(*round) + "\n", "", session);
+  return writeResult("Round by " + files::printable(round->by, "") + " over " +
+                         counted(devices->size(), "device") + " (" + round->of + "), recorded in " +
+                         files::printable(all.read.file, "") + "\n" + std::to_string(round->number) + "\n",
                      "", session);
 }
 
@@ -81,7 +100,9 @@ void addRoundNew(CLI::App& round, Session& session) {
   addRoundOptions(c, *options);
   c.add_option("--by", options->by, "Who walks it")->required()->check(saysOneLine("a name"));
   c.add_option("--room", options->room, "Only the devices of this room")->check(saysSomething("a room's id"));
-  c.add_flag("--due", options->due, "Only the devices that are due today");
+  c.add_flag("--due", options->due, "Only the devices that are due that day");
+  addAtOption(c, options->at,
+              "When it was begun, where it was walked before it is entered, such as on paper");
   setExample(
       c,
       "stopwalk round new shop.layout.yaml --by \"Ada Example\" --room metal\n\n"

@@ -6,6 +6,7 @@
 #include "app/command_line/output.h"
 #include "app/command_line/round_commands.h"
 #include "app/command_line/round_input.h"
+#include "app/command_line/round_time.h"
 #include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
@@ -26,7 +27,7 @@ struct Options : RoundOptions {
   std::string device;
   std::string result;
   std::vector<std::string> checks;
-  std::string run_down, second, note, action, corrective, owner, fix_by;
+  std::string by, at, run_down, second, note, action, corrective, owner, fix_by;
   std::size_t corrects = 0;
 };
 
@@ -101,6 +102,25 @@ std::optional<std::optional<inspection::Corrective>> correctiveIn(const Options&
   return std::optional(todo);
 }
 
+// Puts in when the check was made: now, or as was said.
+bool isDated(Check& check, const Options& options, const inspection::Round& round, Session& session) {
+  check.at = nowOf(session.console);
+  if (options.at.empty()) return true;
+  const std::string option = "--at " + options.at;
+  const SaidTime said = timeSaid(options.at, check.at);
+  if (!said.at) return wrong(option, said.why, session), false;
+  if (instantOf(*said.at) < instantOf(round.at))
+    return wrong(option,
+                 "that is before round " + std::to_string(round.number) + " was begun, " +
+                     momentText(round.at) +
+                     ": a round that was walked earlier is opened with stopwalk round new --at",
+                 session),
+           false;
+  check.entered = check.at;
+  check.at = *said.at;
+  return true;
+}
+
 // What a pass cannot be said of.
 std::string contradiction(const Check& check) {
   if (check.result != inspection::Result::Pass) return {};
@@ -131,8 +151,8 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   check.device = device->id;
   check.machines = device->machines;
   check.room = device->room;
-  check.at = nowOf(session.console);
-  check.inspector = round->by;
+  if (!isDated(check, options, *round, session)) return std::nullopt;
+  check.inspector = options.by.empty() ? round->by : options.by;
   check.second = options.second;
   check.tested = *tested;
   check.result = *inspection::resultOf(options.result);
@@ -169,6 +189,7 @@ std::string sentence(const Check& check, const std::string& file) {
     text += ", run-down " + audit::secondsText(*mean) +
             (check.run_down_s.size() > 1 ? " (mean of " + std::to_string(check.run_down_s.size()) + ")" : "");
   if (check.corrects) text += ", in place of " + std::to_string(*check.corrects);
+  if (check.entered) text += ", of " + momentText(check.at);
   return files::printable(text + "; on the disk in " + file, "") + "\n";
 }
 
@@ -214,6 +235,9 @@ void addRoundRecord(CLI::App& round, Session& session) {
   c.add_option("--result", options->result, "What came of it")
       ->required()
       ->check(CLI::IsMember({"pass", "fail", "not-tested", "not-accessible"}));
+  c.add_option("--by", options->by, "Who inspected it, if not the person of the round")
+      ->check(saysOneLine("a name"));
+  addAtOption(c, options->at, "When, where it is entered later, such as from paper");
   c.add_option("--corrects", options->corrects, "The number of the check that this one takes the place of")
       ->check(CLI::PositiveNumber);
   addWhatWasFound(c, *options);

@@ -40,6 +40,7 @@ std::string foundText(const Check& c, std::size_t corrected_by) {
   std::vector<std::string> parts;
   if (corrected_by != 0) parts.push_back("corrected by " + std::to_string(corrected_by));
   if (c.corrects) parts.push_back("in place of " + std::to_string(*c.corrects));
+  if (c.entered) parts.push_back("entered on " + inspection::dateText(c.entered->date));
   for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
   if (const auto mean = inspection::meanOf(c.run_down_s))
     parts.push_back("run-down " + audit::secondsText(*mean));

@@ -23,9 +23,14 @@ void addText(Json& json, const char* key, const std::string& text) {
   if (!text.empty()) json[key] = text;
 }
 
+void addEntered(Json& json, const std::optional<inspection::Moment>& entered) {
+  if (entered) json["entered"] = momentText(*entered);
+}
+
 void add(Json& json, const Round& r) {
   json["record"] = "round";
   json["at"] = momentText(r.at);
+  addEntered(json, r.entered);
   json["by"] = r.by;
   json["of"] = r.of;
   json["devices"] = r.devices;
@@ -39,6 +44,7 @@ void add(Json& json, const Check& c) {
   json["machines"] = c.machines;
   json["room"] = c.room;
   json["at"] = momentText(c.at);
+  addEntered(json, c.entered);
   json["inspector"] = c.inspector;
   addText(json, "second", c.second);
   json["tested"] = Json::object();
@@ -80,9 +86,18 @@ inspection::LayoutThen layoutOf(const Parsed& json) {
           json.at("sha256").get<std::string>()};
 }
 
+inspection::Moment momentOf(const Parsed& json, const char* key) {
+  return must(inspection::parseMoment(json.at(key).get_ref<const std::string&>()), key);
+}
+
+std::optional<inspection::Moment> enteredOf(const Parsed& json) {
+  return json.contains("entered") ? std::optional(momentOf(json, "entered")) : std::nullopt;
+}
+
 Round roundOf(const Parsed& json) {
   Round r;
-  r.at = must(inspection::parseMoment(json.at("at").get_ref<const std::string&>()), "at");
+  r.at = momentOf(json, "at");
+  r.entered = enteredOf(json);
   r.by = json.at("by").get<std::string>();
   r.of = json.at("of").get<std::string>();
   r.devices = json.at("devices").get<std::vector<std::string>>();
@@ -103,7 +118,8 @@ Check checkOf(const Parsed& json) {
   c.device = json.at("device").get<std::string>();
   c.machines = json.at("machines").get<std::vector<std::string>>();
   c.room = json.at("room").get<std::string>();
-  c.at = must(inspection::parseMoment(json.at("at").get_ref<const std::string&>()), "at");
+  c.at = momentOf(json, "at");
+  c.entered = enteredOf(json);
   c.inspector = json.at("inspector").get<std::string>();
   c.second = textOr(json, "second");
   const Parsed& tested = json.at("tested");

@@ -65,6 +65,33 @@ std::string momentText(const Moment& m) {
          two(m.second % 60) + (m.zone_min < 0 ? "-" : "+") + two(zone / 60) + ":" + two(zone % 60);
 }
 
+std::int64_t instantOf(const Moment& m) {
+  return std::int64_t{86400} * std::chrono::sys_days(m.date).time_since_epoch().count() + m.second -
+         60 * m.zone_min;
+}
+
+std::optional<TypedMoment> parseTyped(std::string_view text) {
+  const auto date = parseDate(text.substr(0, 10));
+  if (!date || !(has(text, 10, 'T') || has(text, 10, ' '))) return std::nullopt;
+  text.remove_prefix(11);
+  const int minute = minutes(text, 0);
+  if (minute < 0) return std::nullopt;
+  text.remove_prefix(5);
+  TypedMoment typed{*date, 60 * minute, {}};
+  if (has(text, 0, ':')) {
+    const int second = digits(text, 1, 2);
+    if (second < 0 || second > 59) return std::nullopt;
+    typed.second += second;
+    text.remove_prefix(3);
+  }
+  if (text.empty()) return typed;
+  if (text == "Z") return typed.zone_min = 0, typed;
+  const int zone = minutes(text, 1);
+  if (text.size() != 6 || zone < 0 || !(text[0] == '+' || text[0] == '-')) return std::nullopt;
+  typed.zone_min = text[0] == '-' ? -zone : zone;
+  return typed;
+}
+
 Date monthsAfter(Date date, int months) {
   const Date moved = date + std::chrono::months(months);
   return moved.ok() ? moved : Date(moved.year() / moved.month() / std::chrono::last);

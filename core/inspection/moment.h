@@ -2,6 +2,7 @@
 
 #include <chrono>
 #include <compare>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -25,6 +26,17 @@ std::string dateText(Date date);
 // `2026-03-02T09:15:00+01:00`
 std::optional<Moment> parseMoment(std::string_view text);
 std::string momentText(const Moment& moment);
+
+// Seconds since 1970 in UTC: what tells which of two is earlier.
+std::int64_t instantOf(const Moment& moment);
+
+// As people type it: `2026-03-02 09:15`, or with `T` between, seconds, a zone (`+01:00` or `Z`) behind.
+struct TypedMoment {
+  Date date{};
+  int second = 0;
+  std::optional<int> zone_min;  // none: that of the place
+};
+std::optional<TypedMoment> parseTyped(std::string_view text);
 
 // The same day so many months on; the month's last where it has no such day.
 Date monthsAfter(Date date, int months);

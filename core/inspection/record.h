@@ -15,7 +15,7 @@
 // line in the log, and a later one may correct it.
 namespace stopwalk::inspection {
 
-// The layout as it was that day.
+// The layout as it was that day; of what was entered afterwards, when it was.
 struct LayoutThen {
   std::optional<int> revision;
   std::string sha256;  // of the file's bytes
@@ -30,6 +30,7 @@ struct Round {
   std::string of;                    // `all`, `due`, or a room's id
   std::vector<std::string> devices;  // in the order to be walked
   LayoutThen layout;
+  std::optional<Moment> entered = {};  // when it was written; none: at once
   bool operator==(const Round&) const = default;
 };
 
@@ -73,6 +74,8 @@ struct Check {
   std::optional<Corrective> corrective;
   std::optional<std::size_t> corrects;  // the number of the check that this one takes the place of
   LayoutThen layout;
+  std::optional<Moment> entered =
+      {};  // when it was written, where `at` was given, such as from paper; none: at once
   bool operator==(const Check&) const = default;
 };
 

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <map>
+#include <ranges>
+
+#include "core/inspection/check_chain.h"
 
 namespace stopwalk::inspection {
 namespace {
@@ -14,56 +17,60 @@ std::string personOf(const std::string& name) {
   return plain;
 }
 
-// A check and those that correct it, in order. It counts where the first stands, and says what the last says.
-using Chain = std::vector<const Check*>;
-
-// The place of the check that this one takes the place of; its own for none.
-std::size_t placeCorrected(const Records& records, std::size_t place) {
-  const Check& check = records.checks[place];
-  const Check* old = check.corrects ? records.findCheck(*check.corrects) : nullptr;
-  return old && old->number < check.number && old->device == check.device
-             ? static_cast<std::size_t>(old - records.checks.data())
-             : place;
-}
-
-std::vector<Chain> chainsOf(const Records& records) {
-  std::vector<std::size_t> first(records.checks.size());
-  std::vector<Chain> chains(records.checks.size());
-  for (std::size_t i = 0; i < records.checks.size(); ++i) {
-    const std::size_t old = placeCorrected(records, i);
-    first[i] = old == i ? i : first[old];
-    chains[first[i]].push_back(&records.checks[i]);
-  }
-  std::erase_if(chains, [](const Chain& chain) { return chain.empty(); });
-  return chains;
-}
-
-// Whoever first wrote it and whoever corrected it say that it was worked, and stopped.
-bool passedThroughout(const Chain& chain) {
-  return std::ranges::all_of(chain, [](const Check* c) { return passedPressed(*c); });
-}
-
 void later(std::optional<Date>& date, Date other) {
   if (!date || *date < other) date = other;
 }
 
-bool closes(const Chain& chain, const FailedDevice& failed, const Schedule& schedule) {
-  return passedThroughout(chain) &&
-         !(schedule.retest_by_another && personOf(chain.front()->inspector) == personOf(failed.found_by));
+// Failures are closed one by one, each by a pass that is surely later.
+bool closes(const CheckChain& pass, const CheckChain& failed, const Check& failure,
+            const Schedule& schedule) {
+  const auto foundIt = [&](const Check* c) { return personOf(c->inspector) == personOf(failure.inspector); };
+  return pass.passedThroughout() && surelyAfter(pass, failed) &&
+         !(schedule.retest_by_another && std::ranges::any_of(pass.checks, foundIt));
 }
 
-void take(DeviceState& state, const Chain& chain, const Schedule& schedule) {
-  const Date day = chain.front()->at.date;
-  for (const Check* check : chain)
-    if (check->result == Result::Fail)
-      state.failed = FailedDevice{check->device, day, check->number, check->inspector};
-  if (state.failed && closes(chain, *state.failed, schedule)) state.failed.reset();
-  const Check& said = *chain.back();
-  state.last = said.number;
-  if (said.result != Result::Pass) return;
-  if (testedFor(said, Tried::Seen).value_or(true)) later(state.seen, day);
-  if (passedPressed(said)) later(state.pressed, day);
-  if (passedInFull(said)) later(state.in_full, day);
+// Those of one device.
+using Chains = std::vector<const CheckChain*>;
+
+// The last failure that no pass closes; as a rule the next after it does, if any.
+std::optional<FailedDevice> openFailure(const Chains& chains, const Schedule& schedule) {
+  std::optional<FailedDevice> open;
+  const CheckChain* last = nullptr;
+  for (const CheckChain* chain : chains) {
+    if (!chain->failedOnce() || (last && surelyAfter(*last, *chain))) continue;
+    for (const Check* check : chain->checks) {
+      if (check->result != Result::Fail) continue;
+      if (std::ranges::any_of(std::views::reverse(chains), [&](const CheckChain* other) {
+            return closes(*other, *chain, *check, schedule);
+          }))
+        continue;
+      open = FailedDevice{check->device, chain->latest().date, check->number, check->inspector};
+      last = chain;
+    }
+  }
+  return open;
+}
+
+DeviceState stateOf(const std::string& device, const Chains& chains, const Schedule& schedule) {
+  DeviceState state{.device = device, .failed = openFailure(chains, schedule)};
+  const CheckChain* last = nullptr;
+  for (const CheckChain* chain : chains) {
+    const Check& said = chain->said();
+    if (!last || !surelyAfter(*last, *chain)) last = chain;
+    if (said.result != Result::Pass) continue;
+    const Date day = chain->earliest().date;
+    if (testedFor(said, Tried::Seen).value_or(true)) later(state.seen, day);
+    if (passedPressed(said)) later(state.pressed, day);
+    if (passedInFull(said)) later(state.in_full, day);
+  }
+  state.last = last->said().number;
+  return state;
+}
+
+std::map<std::string, Chains> byDevice(const std::vector<CheckChain>& chains) {
+  std::map<std::string, Chains> devices;
+  for (const CheckChain& chain : chains) devices[chain.first().device].push_back(&chain);
+  return devices;
 }
 
 // When the next such test is due; none: as soon as can be.
@@ -95,23 +102,29 @@ void eachComing(std::span<const std::string> devices, std::span<const DeviceStat
 
 }  // namespace
 
+std::vector<std::size_t> placesCorrected(const Records& records) {
+  std::vector<std::size_t> places;
+  for (const Check& check : records.checks) {
+    const Check* old = check.corrects ? records.findCheck(*check.corrects) : nullptr;
+    const bool good = old && old->number < check.number && old->device == check.device;
+    places.push_back(good ? static_cast<std::size_t>(old - records.checks.data()) : places.size());
+  }
+  return places;
+}
+
 std::vector<std::size_t> correctedBy(const Records& records) {
-  std::vector<std::size_t> by(records.checks.size(), 0);
-  for (std::size_t i = 0; i < records.checks.size(); ++i)
-    if (const std::size_t old = placeCorrected(records, i); old != i) by[old] = records.checks[i].number;
+  const std::vector<std::size_t> places = placesCorrected(records);
+  std::vector<std::size_t> by(places.size(), 0);
+  for (std::size_t i = 0; i < places.size(); ++i)
+    if (places[i] != i) by[places[i]] = records.checks[i].number;
   return by;
 }
 
 std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule) {
-  std::map<std::string, DeviceState> states;
-  for (const Chain& chain : chainsOf(records)) {
-    DeviceState& state = states[chain.front()->device];
-    state.device = chain.front()->device;
-    take(state, chain, schedule);
-  }
-  std::vector<DeviceState> sorted;
-  for (auto& [device, state] : states) sorted.push_back(std::move(state));
-  return sorted;
+  const std::vector<CheckChain> chains = chainsOf(records);
+  std::vector<DeviceState> states;
+  for (const auto& [device, its] : byDevice(chains)) states.push_back(stateOf(device, its, schedule));
+  return states;
 }
 
 const DeviceState* findState(std::span<const DeviceState> states, const std::string& device) {
@@ -163,14 +176,15 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
 }
 
 std::vector<const Check*> openActions(const Records& records) {
-  std::map<std::string, std::vector<const Check*>> open;
-  for (const Chain& chain : chainsOf(records)) {
-    std::vector<const Check*>& actions = open[chain.front()->device];
-    if (passedThroughout(chain)) actions.clear();
-    if (chain.back()->corrective) actions.push_back(chain.back());
-  }
+  const std::vector<CheckChain> chains = chainsOf(records);
   std::vector<const Check*> all;
-  for (const auto& [device, actions] : open) all.insert(all.end(), actions.begin(), actions.end());
+  for (const auto& [device, its] : byDevice(chains))
+    for (const CheckChain* chain : its) {
+      const auto isDone = [&](const CheckChain* other) {
+        return other != chain && other->passedThroughout() && surelyAfter(*other, *chain);
+      };
+      if (chain->said().corrective && std::ranges::none_of(its, isDone)) all.push_back(&chain->said());
+    }
   std::ranges::sort(all, {}, &Check::number);
   return all;
 }

@@ -25,7 +25,7 @@ struct Schedule {
 // A device that failed and has not passed since.
 struct FailedDevice {
   std::string device;
-  Date on{};              // of the last check that it failed
+  Date on{};              // of the last check that it failed and no later one closed
   std::size_t check = 0;  // its number
   std::string found_by;
   bool operator==(const FailedDevice&) const = default;
@@ -33,12 +33,13 @@ struct FailedDevice {
 
 // What the records come to for one device. A check that was corrected says what its last correction says; but
 // what was once written down as failed counts as failed, and what was not written down as passed from the
-// first closes no failure: only a check of its own does.
+// first closes no failure: only a check of its own does, that was surely made after it (check_chain.h), in
+// whatever order they were entered.
 struct DeviceState {
   std::string device;
-  std::optional<std::size_t> last;             // the number of the last check that was not corrected
-  std::optional<Date> seen, pressed, in_full;  // when it last passed each
-  std::optional<FailedDevice> failed;
+  std::optional<std::size_t> last = {};  // the number of the last check that was not corrected
+  std::optional<Date> seen = {}, pressed = {}, in_full = {};  // when it last passed each
+  std::optional<FailedDevice> failed = {};
 };
 
 // Sorted by device.
@@ -67,6 +68,8 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
 
 // The checks that ask for something to be done, whose device has passed no check since.
 std::vector<const Check*> openActions(const Records& records);
+// For each check the place in `records.checks` of the one that it corrects; its own place: none.
+std::vector<std::size_t> placesCorrected(const Records& records);
 // For each check the number of the one that corrects it; 0: none. In the order of `records.checks`.
 std::vector<std::size_t> correctedBy(const Records& records);
 

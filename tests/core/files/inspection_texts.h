@@ -26,10 +26,11 @@ inline std::vector<inspection::Record> randomRecords(std::uint64_t seed, std::si
     return LayoutThen{below(3) == 0 ? std::nullopt : std::optional(static_cast<int>(below(50))),
                       std::string(64, static_cast<char>('a' + below(6)))};
   };
+  const auto entered = [&] { return below(3) == 0 ? std::optional(moment()) : std::nullopt; };
   std::vector<Record> records;
   for (std::size_t number = 1; number <= count; ++number) {
     if (number == 1 || below(5) == 0) {
-      records.emplace_back(Round{number, moment(), text(), text(), {"a/stop", text()}, layout()});
+      records.emplace_back(Round{number, moment(), text(), text(), {"a/stop", text()}, layout(), entered()});
       continue;
     }
     Check c{number, 1,  "saw/stop", {"saw", text()}, text(), moment(), text(), text(), {}, {}, {}, {}, {},
@@ -44,6 +45,7 @@ inline std::vector<inspection::Record> randomRecords(std::uint64_t seed, std::si
       c.corrective = Corrective{text(), text(), below(2) == 0 ? std::optional(moment().date) : std::nullopt};
     if (number > 2 && below(3) == 0) c.corrects = 1 + below(number - 1);
     c.layout = layout();
+    c.entered = entered();
     records.emplace_back(c);
   }
   return records;

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <vector>
+
+#include "core/inspection/record.h"
+
+namespace stopwalk::inspection {
+
+// A check with those that correct it, in the order of writing. It counts where the first stands, and says
+// what the last says. What was entered afterwards, such as from paper, is of the time that it gives.
+struct CheckChain {
+  std::vector<const Check*> checks;
+  bool clock_went_back = false;  // the first gives an earlier time than a check that was written before it
+
+  const Check& first() const { return *checks.front(); }
+  const Check& said() const { return *checks.back(); }
+  bool failedOnce() const;
+  // Whoever first wrote it and whoever corrected it say that it was worked, and stopped.
+  bool passedThroughout() const;
+  bool writtenAtOnce() const;
+  // The first and the last of the times that it and its dated corrections give.
+  const Moment& earliest() const;
+  const Moment& latest() const;
+};
+
+// Of each check that corrects no other one, in the order of writing.
+std::vector<CheckChain> chainsOf(const Records& records);
+
+// Whether `pass` was surely made after `other`: by the order of writing where that tells, for a clock may
+// have been wrong, else by the times given. Of the same time: not surely.
+bool surelyAfter(const CheckChain& pass, const CheckChain& other);
+
+}  // namespace stopwalk::inspection

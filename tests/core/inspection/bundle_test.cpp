@@ -1,0 +1,95 @@
+// What of a period goes to an insurer.
+#include "core/inspection/bundle.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace stopwalk::inspection {
+namespace {
+
+Moment momentOn(const char* day, int second = 0) {
+  return {*parseDate(day), second, 0};
+}
+
+class BundleOf : public testing::Test {
+ protected:
+  Check& check(const char* day, Result result, const std::string& device = "saw/stop") {
+    Check c;
+    c.number = ++number_;
+    c.round = 1;
+    c.device = device;
+    c.at = momentOn(day);
+    c.inspector = "Ada";
+    c.result = result;
+    records.checks.push_back(c);
+    return records.checks.back();
+  }
+  void round(const char* day) {
+    records.rounds.push_back(Round{++number_, momentOn(day), "Ada", "all", {"saw/stop"}, {}});
+  }
+  Bundle march() const { return bundleOf(records, {}, *parseDate("2026-03-01"), *parseDate("2026-03-31")); }
+  static std::vector<std::size_t> numbersOf(const std::vector<Check>& checks) {
+    std::vector<std::size_t> numbers;
+    for (const Check& c : checks) numbers.push_back(c.number);
+    return numbers;
+  }
+  using Numbers = std::vector<std::size_t>;
+
+  Records records;
+
+ private:
+  std::size_t number_ = 0;
+};
+
+TEST_F(BundleOf, HoldsBothDaysAndNothingBeyond) {
+  round("2026-02-28");
+  check("2026-02-28", Result::Pass);
+  round("2026-03-01");
+  check("2026-03-01", Result::Pass);
+  check("2026-03-31", Result::Pass).at.second = 86'399;
+  check("2026-04-01", Result::Pass);
+  const Bundle bundle = march();
+  ASSERT_EQ(bundle.rounds.size(), 1u);
+  EXPECT_EQ(bundle.rounds[0].number, 3u);
+  EXPECT_EQ(numbersOf(bundle.checks), (Numbers{4, 5}));
+  EXPECT_EQ(bundle.corrected_by, (Numbers{0, 0}));
+}
+
+TEST_F(BundleOf, IsEmptyWhereNothingWasDone) {
+  const Bundle bundle = march();
+  EXPECT_TRUE(bundle.rounds.empty() && bundle.checks.empty() && bundle.failed.empty() &&
+              bundle.open_actions.empty());
+}
+
+TEST_F(BundleOf, FollowsCorrectionsWheneverTheyWereWritten) {
+  check("2026-03-02", Result::Pass);
+  check("2026-04-02", Result::Pass);
+  check("2026-05-02", Result::Fail).corrects = 1;
+  check("2026-06-02", Result::Fail).corrects = 3;
+  const Bundle bundle = march();
+  EXPECT_EQ(numbersOf(bundle.checks), (Numbers{1, 3, 4}));
+  EXPECT_EQ(bundle.corrected_by, (Numbers{3, 4, 0}));
+}
+
+TEST_F(BundleOf, GoesByTheTimeOfTheCheckAndNotOfItsWriting) {
+  check("2026-03-31", Result::Pass).entered = momentOn("2026-04-02");
+  check("2026-02-28", Result::Pass).entered = momentOn("2026-03-02");
+  EXPECT_EQ(numbersOf(march().checks), Numbers{1});
+}
+
+TEST_F(BundleOf, TellsWhatIsOpenNowWheneverItWasFound) {
+  check("2026-02-02", Result::Fail).corrective = Corrective{"mend it", "Bo", {}};
+  check("2026-03-02", Result::Fail, "lathe/bar");
+  check("2026-04-02", Result::Pass, "lathe/bar");
+  check("2026-05-02", Result::Fail, "drill/stop");
+  const Bundle bundle = march();
+  EXPECT_EQ(numbersOf(bundle.checks), Numbers{2});
+  ASSERT_EQ(bundle.failed.size(), 2u);
+  EXPECT_EQ(bundle.failed[0].device, "drill/stop");
+  EXPECT_EQ(bundle.failed[1].device, "saw/stop");
+  EXPECT_EQ(numbersOf(bundle.open_actions), Numbers{1});
+}
+
+}  // namespace
+}  // namespace stopwalk::inspection
