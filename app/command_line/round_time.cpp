@@ -31,8 +31,10 @@ SaidTime timeSaid(const std::string& text, const Moment& now) {
 }
 
 void addAtOption(CLI::App& command, std::string& at, const std::string& help) {
-  command.add_option(
-      "--at", at, help + ": \"2026-03-02 09:15\", with a zone behind (+01:00) or on the clock of this place");
+  command
+      .add_option("--at", at,
+                  help + ": \"2026-03-02 09:15\", with a zone behind (+01:00) or on the clock of this place")
+      ->check(saysSomething("a day and a time"));
 }
 
 }  // namespace stopwalk::app
