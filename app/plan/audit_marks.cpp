@@ -24,18 +24,27 @@ StationState stateOf(const audit::StationReport& station, bool is_current) {
 }  // namespace
 
 void AuditMarks::set(Audited audited) {
+  const bool same = audited.report == report_ && audited.is_preview == is_preview_ && audited.is_preview;
   report_ = std::move(audited.report);
   is_current_ = audited.is_current;
+  is_preview_ = audited.is_preview;
   states_.clear();
+  if (!same) compare(audited.as_it_is);
+  if (!report_) return;
+  for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
+}
+
+// Everything but the states follows from the report alone.
+void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is) {
   changes_.clear();
   faulty_.clear();
   narrow_.clear();
   narrow_places_.reset();
   if (!report_) return;
-  if (is_current_ && !audited.is_preview) settled_ = report_;
-  const auto& before = audited.is_preview ? settled_ : audited.as_it_is;
-  if (is_current_ && before) changes_ = changesBetween(*before, *report_);
-  for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
+  if (is_current_ && !is_preview_) settled_ = report_;
+  const auto& before = is_preview_ ? settled_ : as_it_is;
+  if ((is_current_ || is_preview_) && before && before != report_)
+    changes_ = changesBetween(*before, *report_);
   for (const auto& finding : report_->findings)
     if (finding.rule == kDrawingFault) faulty_.insert(finding.subject);
 }
@@ -43,6 +52,7 @@ void AuditMarks::set(Audited audited) {
 QString AuditMarks::tellsOfChanges() const {
   constexpr std::size_t kMostTold = 5;
   QStringList told;
+  if (!changes_.empty() && !is_current_) told << tr("A moment ago, being computed anew:");
   for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i) told << changes_[i].text;
   if (changes_.size() > kMostTold) told << tr("and %1 more").arg(changes_.size() - kMostTold);
   return told.join("\n");
@@ -64,6 +74,7 @@ void AuditMarks::paintFaults(QPainter& painter, const ViewTransform& view, const
 }
 
 Route AuditMarks::routeOf(const audit::Nearest& nearest, RouteTo to) const {
+  if (!narrow_places_) return {&nearest, to, std::nullopt};
   auto known = narrow_.find(&nearest);
   if (known == narrow_.end()) {
     std::vector<geometry::Point> path;
@@ -77,7 +88,7 @@ RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selectio
                                 const layout::Layout& layout,
                                 const planning::Suppositions& suppositions) const {
   if (!report_ || !is_current_ || selection.empty()) return {};
-  if (!narrow_places_)
+  if (!narrow_places_ && !is_preview_)
     narrow_places_.emplace(floor::buildPlan(planning::supposed(layout, suppositions), report_->hours));
   std::vector<Route> routes;
   for (const auto& station : report_->stations) {
@@ -93,7 +104,7 @@ void AuditMarks::paintChanges(QPainter& painter, const ViewTransform& view, cons
   for (const StationChange& change : changes_)
     if (const auto thing = edits::findThing(layout, change.station))
       if (const auto at = edits::placeOf(layout, *thing))
-        paintTurn(painter, theme, view.toPixels(*at), change.turn);
+        paintTurn(painter, theme, view.toPixels(*at), change.turn, is_current_);
 }
 
 }  // namespace stopwalk::plan

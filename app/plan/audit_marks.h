@@ -28,7 +28,7 @@ class AuditMarks {
  public:
   // Of `layout` as it is supposed to be; `is_current`: not of an earlier one. While something is previewed
   // the last report of the layout as it is stays the measure of what changes; else `as_it_is`, if there is
-  // one.
+  // one. What a drag changed a moment ago is kept until more is known.
   struct Audited {
     std::shared_ptr<const audit::Report> report;
     bool is_current = false;
@@ -39,25 +39,28 @@ class AuditMarks {
 
   const audit::Report* report() const { return report_.get(); }
   const std::map<std::string, StationState>& states() const { return states_; }
-  // The changes, a line for each station.
+  // The changes, a line for each station; the first says so if they are of an earlier moment.
   QString tellsOfChanges() const;
+  bool isCurrent() const { return is_current_; }
   // With what a station, or those of a machine, walk to their stops; the phone may be far off.
   geometry::Box withWalksOf(const std::string& id, geometry::Box box) const;
 
   void paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
                    const Picture& picture) const;
   // The walks of what is picked, as long as they are those of the layout shown, which is `layout` with what
-  // is supposed.
+  // is supposed; where they are narrow is left out while something is previewed.
   RoutesOnPlan routes(const ViewTransform& view, const edits::Selection& selection,
                       const layout::Layout& layout, const planning::Suppositions& suppositions) const;
   void paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                     const layout::Layout& layout) const;
 
  private:
+  void compare(const std::shared_ptr<const audit::Report>& as_it_is);
   Route routeOf(const audit::Nearest& nearest, RouteTo to) const;
 
   std::shared_ptr<const audit::Report> report_;
   bool is_current_ = false;
+  bool is_preview_ = false;
   std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
   std::vector<StationChange> changes_;            // from there to what is previewed
   std::map<std::string, StationState> states_;

@@ -25,8 +25,8 @@ void paintLength(QPainter& painter, const ViewTransform& view, const Theme& them
                  layout::LengthUnit unit);
 // That something is wrong with what lies in a box of the screen: a triangle at its upper left corner.
 void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box);
-// Beside a place: a triangle upwards for better, downwards for worse.
-void paintTurn(QPainter& painter, const Theme& theme, QPointF beside, Turn turn);
+// Beside a place: a triangle upwards for better, downwards for worse; hollow for what was so a moment ago.
+void paintTurn(QPainter& painter, const Theme& theme, QPointF beside, Turn turn, bool is_current);
 QRectF handleBox(QPointF middle);
 inline constexpr double kHandle_px = 12;       // as painted
 inline constexpr double kHandleReach_px = 12;  // as found: 24 px across

@@ -15,6 +15,7 @@ namespace {
 constexpr double kMargin_px = 48;
 constexpr double kNear = 0.03;           // pixels a millimetre, from which a symbol can be read
 constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
+constexpr int kPatience_ms = 12;         // of the 16 of a frame
 
 }  // namespace
 
@@ -32,6 +33,13 @@ PlanView::PlanView(edits::EditedLayout& edited, edits::Selection& selection, Cat
   setAccessibleName(tr("Plan"));
   setAccessibleDescription(
       tr("The plan of the workshop. The list of things beside it does the same by keyboard."));
+  patience_.setSingleShot(true);
+  patience_.setTimerType(Qt::PreciseTimer);
+  patience_.setInterval(kPatience_ms);
+  connect(&patience_, &QTimer::timeout, this, [this] {
+    audits_are_late_ = true;
+    update();
+  });
   connect(&edited_, &edits::EditedLayout::changed, this, &PlanView::layoutChanged);
   connect(&selection_, &edits::Selection::changed, this, [this] {
     say();
@@ -73,15 +81,13 @@ void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_cu
                          std::shared_ptr<const audit::Report> as_it_is) {
   marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is)});
   say();
-  update();
+  paintSoon();
 }
 
-void PlanView::showReach(std::shared_ptr<const audit::Reach> reach, bool is_current) {
-  const bool same = reach_ && reach && reach_->reach() == reach;
-  if (!reach) reach_.reset();
-  if (reach && !same) reach_.emplace(std::move(reach), shown());
+void PlanView::showReach(std::shared_ptr<const ReachLayer> reach, bool is_current) {
+  reach_ = std::move(reach);
   reach_is_current_ = is_current;
-  update();
+  paintSoon();
 }
 
 void PlanView::setSupposed(planning::Suppositions suppositions) {
@@ -132,11 +138,22 @@ void PlanView::preview(std::optional<layout::Layout> layout) {
   if (!layout && !preview_) return;
   preview_ = layout ? std::make_shared<const layout::Layout>(std::move(*layout)) : nullptr;
   picture_.reset();
+  if (!preview_) patience_.stop();
+  if (preview_ && !audits_are_late_ && !patience_.isActive()) patience_.start();
   emit previewed(preview_);
-  update();
+  paintSoon();
+}
+
+void PlanView::paintSoon() {
+  if (marks_.isCurrent() && (!reach_ || reach_is_current_)) {
+    patience_.stop();
+    audits_are_late_ = false;
+  }
+  if (!patience_.isActive()) update();
 }
 
 bool PlanView::commit(edits::Edit edit) {
+  patience_.stop();
   preview_.reset();
   picture_.reset();
   const geometry::Box before = picture().bounds();
@@ -158,6 +175,7 @@ void PlanView::showGrowth(const geometry::Box& before) {
 }
 
 void PlanView::layoutChanged() {
+  patience_.stop();
   preview_.reset();
   picture_.reset();
   tool_->layoutChanged();
@@ -191,7 +209,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   marks.stations = &marks_.states();
   if (shows_grid_) {
     marks.grid = shown().unit;
-    paintGrid(painter, view_, theme_, visible, shown().unit);
+    paintGrid(painter, view_, theme_, theme_.outside, visible, shown().unit);
   }
   const QRectF inside = visible.adjusted(kRuler_px, kRuler_px, 0, 0);
   const RoutesOnPlan routes = marks_.routes(view_, selection_, shown(), suppositions_);

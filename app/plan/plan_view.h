@@ -42,7 +42,7 @@ class PlanView : public QWidget, private ToolHost {
 
   // The reach map on the floors, with its legend; none: not shown. One that is not of the layout shown is
   // painted pale and says so.
-  void showReach(std::shared_ptr<const audit::Reach> reach, bool is_current);
+  void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
 
   // Another layout is shown than there is: something is being dragged or drawn.
   bool isPreviewing() const { return preview_ != nullptr; }
@@ -55,6 +55,8 @@ class PlanView : public QWidget, private ToolHost {
   geometry::Point middle() const;
   // What a drag that is going on changes, a line for each station; as painted beside the pointer.
   QString tellsOfChanges() const { return marks_.tellsOfChanges(); }
+  // Whether that, and how stations stand, was found for the layout that is shown.
+  bool isAudited() const { return marks_.isCurrent(); }
   const ViewTransform& transform() const { return view_; }
 
   QSize sizeHint() const override { return {900, 640}; }
@@ -95,7 +97,7 @@ class PlanView : public QWidget, private ToolHost {
   const Theme& theme() const override { return theme_; }
   void preview(std::optional<layout::Layout> layout) override;
   bool commit(edits::Edit edit) override;
-  void repaint() override { update(); }
+  void repaint() override { paintSoon(); }
   void fieldsChanged() override;
   void finished() override;
   void setCursor(Qt::CursorShape shape) override { QWidget::setCursor(shape); }
@@ -103,6 +105,7 @@ class PlanView : public QWidget, private ToolHost {
   PointerEvent pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
   const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
   void layoutChanged();
+  void paintSoon();
   void say();
   void showCursor();
   void letGoOfSpace();
@@ -122,6 +125,8 @@ class PlanView : public QWidget, private ToolHost {
   bool shows_grid_ = true;
 
   std::shared_ptr<const layout::Layout> preview_;
+  QTimer patience_;               // while it runs, a preview waits for its audit, to be painted with it ...
+  bool audits_are_late_ = false;  // ... unless the last did so in vain
   mutable std::optional<Picture> picture_;  // of what is shown; made when it is asked for
 
   Choice choice_;
@@ -129,7 +134,7 @@ class PlanView : public QWidget, private ToolHost {
   NumberEntry* entry_;
 
   AuditMarks marks_;
-  std::optional<ReachLayer> reach_;
+  std::shared_ptr<const ReachLayer> reach_;
   bool reach_is_current_ = false;
 
   planning::Suppositions suppositions_;

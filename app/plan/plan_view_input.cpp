@@ -53,7 +53,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
     tool_->moved(at);
     say();
   }
-  update();
+  paintSoon();
 }
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {

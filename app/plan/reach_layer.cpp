@@ -1,6 +1,7 @@
 #include "app/plan/reach_layer.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "app/plan/items/drawing.h"
@@ -12,6 +13,7 @@ namespace {
 constexpr double kFoot_mm = 304.8;
 constexpr double kPale = 0.4;
 constexpr double kLinesApart_px = 14, kLabelsApart_px = 44;
+constexpr int kShades = 1024;    // of the colour scale, on an image; each colour is opaque
 constexpr int kImportance = 20;  // below the names
 
 // The first of 1, 2, 5, 10 ... at which lines so many pixels apart are `apart` or more.
@@ -82,17 +84,23 @@ QString ReachLayer::titleOf(const layout::Layout& layout) const {
 }
 
 QImage ReachLayer::imageOf(const ReachFloor& floor, const Theme& theme) const {
+  std::array<QRgb, kShades + 1> shades;
+  for (int i = 0; i <= kShades; ++i) shades[i] = theme.reachAt(double(i) / kShades).rgba();
+  const QRgb line = theme.hatch.rgba(), ground = theme.reach_none.rgba();
   QImage image(std::max(floor.columns, 1), std::max(floor.rows, 1), QImage::Format_ARGB32_Premultiplied);
   image.fill(Qt::transparent);
-  for (int j = 0; j < floor.rows; ++j)
+  for (int j = 0; j < floor.rows; ++j) {
+    auto* pixels = reinterpret_cast<QRgb*>(image.scanLine(floor.rows - 1 - j));
     for (int i = 0; i < floor.columns; ++i) {
       const std::size_t at = static_cast<std::size_t>(j) * floor.columns + i;
-      const bool stripe = floor.kinds[at] == ReachFloor::Narrow ? (i + j) % 6 < 3 : i % 6 == 0 || j % 6 == 0;
-      QColor colour = theme.reachAt(floor.lengths[at] / top_mm_);
-      if (floor.kinds[at] == ReachFloor::Nothing) continue;
-      if (floor.kinds[at] != ReachFloor::Walk) colour = stripe ? theme.hatch : theme.reach_none;
-      image.setPixelColor(i, floor.rows - 1 - j, colour);
+      const ReachFloor::Kind kind = floor.kinds[at];
+      if (kind == ReachFloor::Nothing) continue;
+      const bool on_line = kind == ReachFloor::Narrow ? (i + j) % 6 < 3 : i % 6 == 0 || j % 6 == 0;
+      const double part = std::clamp(floor.lengths[at] / top_mm_, 0.0, 1.0);
+      pixels[i] = on_line ? line : ground;
+      if (kind == ReachFloor::Walk) pixels[i] = shades[std::lround(kShades * part)];
     }
+  }
   return image;
 }
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <span>
+#include <vector>
 
 #include "core/layout/units.h"
 
@@ -50,6 +51,28 @@ void eachMark(const RulerStep& step, double low, double high, Mark mark) {
   const double minor = step.major_mm / step.parts;
   for (auto i = static_cast<long long>(std::floor(low / minor)); static_cast<double>(i) * minor <= high; ++i)
     mark(static_cast<double>(i) * minor, i % step.parts == 0);
+}
+
+QColor between(const QColor& a, const QColor& b) {
+  return QColor((a.red() + b.red()) / 2, (a.green() + b.green()) / 2, (a.blue() + b.blue()) / 2);
+}
+
+QPolygonF transposed(QPolygonF polygon) {
+  for (QPointF& p : polygon) p = p.transposed();
+  return polygon;
+}
+
+// Calls `stretch(from, to)` for each part inside of the polygon of the line straight down at `x`.
+template <class Stretch>
+void eachStretch(const QPolygonF& polygon, double x, Stretch stretch) {
+  std::vector<double> crossings;
+  for (qsizetype i = 0; i < polygon.size(); ++i) {
+    const QPointF a = polygon[i], b = polygon[(i + 1) % polygon.size()];
+    if ((a.x() <= x) != (b.x() <= x))
+      crossings.push_back(a.y() + (x - a.x()) / (b.x() - a.x()) * (b.y() - a.y()));
+  }
+  std::ranges::sort(crossings);
+  for (std::size_t i = 1; i < crossings.size(); i += 2) stretch(crossings[i - 1], crossings[i]);
 }
 
 struct RulerPaint {
@@ -105,26 +128,36 @@ QString rulerText(double mm, const RulerStep& step, LengthUnit unit) {
   return sign + plainNumber(feet) + "′" + (rest > 0 ? " " + plainNumber(rest) + "″" : "");
 }
 
-void paintGrid(QPainter& painter, const ViewTransform& view, const Theme& theme, const QRectF& visible,
-               LengthUnit unit) {
+// Lines of one pixel, filled as boxes of one opaque colour: Qt shares out everything else among threads,
+// piece by piece, which took most of a frame.
+void paintGrid(QPainter& painter, const ViewTransform& view, const Theme& theme, const QColor& ground,
+               const QPolygonF& area, LengthUnit unit) {
+  const QRectF visible = area.boundingRect() & QRectF(painter.viewport());
+  if (visible.isEmpty()) return;
   const RulerStep step = rulerStep(view.pixelsPerMm(), unit);
-  const geometry::Box area = view.toPlan(visible);
+  const geometry::Box box = view.toPlan(visible);
   const bool fine = step.major_mm / step.parts * view.pixelsPerMm() >= kGridApart_px;
-  QColor faint = theme.grid;
-  faint.setAlphaF(0.5f);
-  const auto pen = [&](bool major) { return QPen(major ? theme.grid : faint, 1); };
-  eachMark(step, area.low.x, area.high.x, [&](double mm, bool major) {
+  const QColor faint = between(ground, theme.grid);
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing, false);
+  eachMark(step, box.low.x, box.high.x, [&](double mm, bool major) {
     if (!major && !fine) return;
-    const double x = std::round(view.toPixels(geometry::Point{mm, 0}).x()) + 0.5;
-    painter.setPen(pen(major));
-    painter.drawLine(QPointF(x, visible.top()), QPointF(x, visible.bottom()));
+    const double x = std::round(view.toPixels(geometry::Point{mm, 0}).x());
+    eachStretch(area, x + 0.5, [&](double from, double to) {
+      const double top = std::max(from, visible.top()), bottom = std::min(to, visible.bottom());
+      painter.fillRect(QRectF(x, top, 1, bottom - top), major ? theme.grid : faint);
+    });
   });
-  eachMark(step, area.low.y, area.high.y, [&](double mm, bool major) {
+  const QPolygonF turned = transposed(area);
+  eachMark(step, box.low.y, box.high.y, [&](double mm, bool major) {
     if (!major && !fine) return;
-    const double y = std::round(view.toPixels(geometry::Point{0, mm}).y()) + 0.5;
-    painter.setPen(pen(major));
-    painter.drawLine(QPointF(visible.left(), y), QPointF(visible.right(), y));
+    const double y = std::round(view.toPixels(geometry::Point{0, mm}).y());
+    eachStretch(turned, y + 0.5, [&](double from, double to) {
+      const double left = std::max(from, visible.left()), right = std::min(to, visible.right());
+      painter.fillRect(QRectF(left, y, right - left, 1), major ? theme.grid : faint);
+    });
   });
+  painter.restore();
 }
 
 void paintRulers(QPainter& painter, const ViewTransform& view, const Theme& theme, QSizeF size,

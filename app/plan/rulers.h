@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QPainter>
+#include <QPolygonF>
 #include <QSizeF>
 #include <optional>
 
@@ -23,8 +24,9 @@ RulerStep rulerStep(double pixels_per_mm, layout::LengthUnit unit);
 // Of the number beside a mark: `4.5`, `12'`.
 QString rulerText(double mm, const RulerStep& step, layout::LengthUnit unit);
 
-void paintGrid(QPainter& painter, const ViewTransform& view, const Theme& theme, const QRectF& visible,
-               layout::LengthUnit unit);
+// On what of `area` (pixels) is seen, whose colour is `ground`.
+void paintGrid(QPainter& painter, const ViewTransform& view, const Theme& theme, const QColor& ground,
+               const QPolygonF& area, layout::LengthUnit unit);
 // Along the top and left edges; the pointer's place is marked.
 void paintRulers(QPainter& painter, const ViewTransform& view, const Theme& theme, QSizeF size,
                  layout::LengthUnit unit, std::optional<QPointF> pointer);

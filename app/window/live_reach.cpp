@@ -21,14 +21,16 @@ void LiveReach::work() {
 }
 
 void LiveReach::answer(int number, const Question& question, std::size_t samples) {
-  auto reach = std::make_shared<const audit::Reach>(
-      audit::reachOf(*question.layout, *question.kinds, question.hours, question.target, samples));
+  auto reach = std::make_shared<const plan::ReachLayer>(
+      std::make_shared<const audit::Reach>(
+          audit::reachOf(*question.layout, *question.kinds, question.hours, question.target, samples)),
+      *question.layout);
   QMetaObject::invokeMethod(
       this,
-      [this, reach, number, layout = question.layout] {
+      [this, reach, number] {
         if (number < answered_ || number > asked_) return;
         answered_ = number;
-        emit answered(reach, layout);
+        emit answered(reach);
       },
       Qt::QueuedConnection);
 }

@@ -5,6 +5,7 @@
 #include <thread>
 #include <utility>
 
+#include "app/plan/reach_layer.h"
 #include "app/window/newest.h"
 #include "core/audit/reach.h"
 
@@ -37,8 +38,8 @@ class LiveReach : public QObject {
   bool isCurrent() const { return asked_ == answered_; }
 
  signals:
-  void answered(std::shared_ptr<const stopwalk::audit::Reach> reach,
-                std::shared_ptr<const stopwalk::layout::Layout> layout);
+  // With all that painting needs of it, so that the window need not work it out.
+  void answered(std::shared_ptr<const stopwalk::plan::ReachLayer> reach);
 
  private:
   void work();

@@ -58,7 +58,7 @@ void MainWindow::connectParts() {
   });
   connectPanels();
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
-  connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const audit::Reach> reach) {
+  connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const plan::ReachLayer> reach) {
     reach_ = std::move(reach);
     plan_->showReach(reach_, live_reach_.isCurrent());
   });

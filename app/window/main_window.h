@@ -130,7 +130,7 @@ class MainWindow : public QMainWindow {
   std::unique_ptr<FileFlow> files_;
   LiveAudit live_audit_;
   LiveReach live_reach_;
-  std::shared_ptr<const audit::Reach> reach_;  // the last map, while one is wanted
+  std::shared_ptr<const plan::ReachLayer> reach_;  // the last map, while one is wanted
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;

@@ -3707,6 +3707,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>und %1 weitere</translation>
     </message>
+    <message>
+        <source>A moment ago, being computed anew:</source>
+        <translation>Vor einem Augenblick, wird neu berechnet:</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::NumberEntry</name>

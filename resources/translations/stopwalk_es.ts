@@ -3707,6 +3707,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>y %1 más</translation>
     </message>
+    <message>
+        <source>A moment ago, being computed anew:</source>
+        <translation>Hace un momento; se está calculando de nuevo:</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::NumberEntry</name>

@@ -1,7 +1,5 @@
 #include "app/plan/items/room_item.h"
 
-#include <QPainterPath>
-
 #include "app/plan/items/drawing.h"
 #include "app/plan/rulers.h"
 
@@ -27,25 +25,15 @@ void RoomItem::paint(QPainter& painter, const PaintContext& context) const {
   const Theme& theme = context.theme;
   const QPolygonF outline = onScreen(outline_.corners(), context.view);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.setBrush(outdoors_ ? theme.outdoors : theme.floor);
-  if (context.grid) paintGridOn(painter, context, outline);
+  const QColor& ground = outdoors_ ? theme.outdoors : theme.floor;
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(ground);
+  painter.drawPolygon(outline);
+  if (context.grid) paintGrid(painter, context.view, theme, ground, outline, *context.grid);
+  painter.setBrush(Qt::NoBrush);
   painter.setPen(outdoors_ ? pen(theme.quiet_ink, 1, Qt::DashLine) : pen(theme.ink, 1));
   painter.drawPolygon(outline);
   paintOutlineMark(painter, context, outline);
-}
-
-// Only on the floor itself, so that no line crosses the walls round it.
-void RoomItem::paintGridOn(QPainter& painter, const PaintContext& context, const QPolygonF& outline) const {
-  painter.setPen(Qt::NoPen);
-  painter.drawPolygon(outline);
-  painter.setBrush(Qt::NoBrush);
-  painter.save();
-  QPainterPath floor;
-  floor.addPolygon(outline);
-  painter.setClipPath(floor, Qt::IntersectClip);
-  const QRectF seen = outline.boundingRect() & QRectF(painter.viewport());
-  paintGrid(painter, context.view, context.theme, seen, *context.grid);
-  painter.restore();
 }
 
 std::optional<Label> RoomItem::label(const PaintContext& context) const {

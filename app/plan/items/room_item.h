@@ -15,7 +15,6 @@ class RoomItem : public Item {
   std::optional<Label> label(const PaintContext& context) const override;
 
  private:
-  void paintGridOn(QPainter& painter, const PaintContext& context, const QPolygonF& outline) const;
 
   geometry::IndexedPolygon outline_;
   bool outdoors_;

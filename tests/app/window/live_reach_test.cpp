@@ -21,23 +21,23 @@ LiveReach::Question questionOf(What what) {
 
 TEST(LiveReach, AnswersCoarseThenFine) {
   LiveReach live;
-  std::vector<std::shared_ptr<const audit::Reach>> answers;
-  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach, auto) { answers.push_back(reach); });
+  std::vector<std::shared_ptr<const plan::ReachLayer>> answers;
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach) { answers.push_back(reach); });
   live.ask(questionOf(What::Phone));
   EXPECT_FALSE(live.isCurrent());
   ASSERT_TRUE(QTest::qWaitFor([&] { return answers.size() == 2; }, 10000));
   EXPECT_TRUE(live.isCurrent());
-  EXPECT_GT(answers[0]->map.step_mm(), answers[1]->map.step_mm());
+  EXPECT_GT(answers[0]->reach()->map.step_mm(), answers[1]->reach()->map.step_mm());
 }
 
 TEST(LiveReach, TheLastAnswerIsToTheLastQuestion) {
   LiveReach live;
-  std::shared_ptr<const audit::Reach> last;
-  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach, auto) { last = reach; });
+  std::shared_ptr<const plan::ReachLayer> last;
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach) { last = reach; });
   for (int i = 0; i < 20; ++i) live.ask(questionOf(i % 2 == 0 ? What::Phone : What::AnyStop));
   live.ask(questionOf(What::CutOff));
   ASSERT_TRUE(QTest::qWaitFor([&] { return live.isCurrent(); }, 10000));
-  EXPECT_EQ(last->target.what, What::CutOff);
+  EXPECT_EQ(last->reach()->target.what, What::CutOff);
 }
 
 TEST(LiveReach, GoesAwayWhileItIsAtWork) {

@@ -61,6 +61,30 @@ TEST_F(AtAMachine, ADragIsAuditedWhileItLastsAndNoLonger) {
   EXPECT_TRUE(QTest::qWaitFor([&] { return plan().tellsOfChanges().isEmpty(); }, 10000));
 }
 
+// Else its stations would flicker between audited and being computed.
+TEST_F(AtAMachine, EachPlaceOfADragIsPaintedWithItsAudit) {
+  struct Paints : QObject {
+    bool eventFilter(QObject* watched, QEvent* event) override {
+      if (event->type() == QEvent::Paint) audited << static_cast<plan::PlanView*>(watched)->isAudited();
+      return false;
+    }
+    QList<bool> audited;
+  } paints;
+  ASSERT_TRUE(QTest::qWaitFor([&] { return plan().isAudited(); }, 10000));
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({4400, 4200}));
+  plan().installEventFilter(&paints);
+  int computed = 0;
+  for (int i = 1; i <= 20; ++i) {
+    paints.audited.clear();
+    drive({4400 + 100.0 * i, 4200}, Qt::AltModifier);
+    EXPECT_FALSE(plan().isAudited());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return paints.audited.contains(true); }, 10000));
+    computed += paints.audited.first();
+  }
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({6400, 4200}));
+  EXPECT_GT(computed, 0);  // a busy machine is late now and then
+}
+
 TEST_F(AtAMachine, TwoDragsAreTwoSteps) {
   drag({4400, 4200}, {5400, 4200}, Qt::AltModifier);
   drag({5400, 4200}, {5400, 5200}, Qt::AltModifier);

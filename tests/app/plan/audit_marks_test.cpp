@@ -1,0 +1,58 @@
+#include "app/plan/audit_marks.h"
+
+#include <gtest/gtest.h>
+
+namespace stopwalk::plan {
+namespace {
+
+std::shared_ptr<const audit::Report> walkOf(double stop_m) {
+  audit::StationReport station;
+  station.id = station.name = "saw/operator";
+  station.stop.status = audit::Status::Walk;
+  station.stop.walk_m = stop_m;
+  audit::Report report;
+  report.stations.push_back(station);
+  return std::make_shared<const audit::Report>(report);
+}
+
+StationState stateIn(const AuditMarks& marks) {
+  return marks.states().at("saw/operator");
+}
+
+class AuditMarksOfADrag : public testing::Test {
+ protected:
+  AuditMarksOfADrag() {
+    marks.set({walkOf(3), true, false});
+    marks.set({moved, true, true});
+  }
+  std::shared_ptr<const audit::Report> moved = walkOf(4);
+  AuditMarks marks;
+};
+
+TEST_F(AuditMarksOfADrag, TellWhatChangesFromTheLayoutAsItIs) {
+  EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(stateIn(marks), StationState::Meets);
+}
+
+TEST_F(AuditMarksOfADrag, SayWhenTheyAreOfAnEarlierMoment) {
+  marks.set({moved, false, true});
+  EXPECT_FALSE(marks.isCurrent());
+  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(stateIn(marks), StationState::BeingComputed);
+  marks.set({walkOf(5), false, true});  // of where it was meanwhile
+  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 5 m");
+  marks.set({walkOf(6), true, true});
+  EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 3 m → 6 m");
+}
+
+TEST_F(AuditMarksOfADrag, TellNothingWhenItIsOver) {
+  marks.set({moved, false, false});
+  EXPECT_EQ(marks.tellsOfChanges(), "");
+  marks.set({moved, true, false});
+  EXPECT_EQ(marks.tellsOfChanges(), "");
+  marks.set({walkOf(3), true, true});
+  EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 4 m → 3 m");
+}
+
+}  // namespace
+}  // namespace stopwalk::plan
