@@ -55,7 +55,8 @@ void send(QWidget& widget, QEvent::Type type, QPointF pixel) {
 
 struct Frames {
   std::vector<double> painted, processor, held_up;
-  int told = 0;  // frames painted with the audit of that very position
+  int told = 0;         // frames painted with the audit of that very position
+  double put_down = 0;  // the longest that one event took after the button was let go of
 };
 
 // Watches how long events take, and when the plan is painted.
@@ -134,7 +135,10 @@ Frames drag(Watched& application, window::MainWindow& window, geometry::Point fr
     frames.painted.push_back(milliseconds(*application.painted - begin));
     frames.told += application.told;
   }
-  send(view, QEvent::MouseButtonRelease, start);
+  application.longest = {};
+  send(view, QEvent::MouseButtonRelease, start + QPointF(30, 30));
+  QTest::qWait(2000);
+  frames.put_down = milliseconds(application.longest);
   return frames;
 }
 
@@ -172,7 +176,7 @@ void run(Watched& application, const support::ShopSize& size, bool with_reach) {
   row(frames.painted);
   row(frames.processor);
   row(frames.held_up);
-  std::printf(" %zu | %d | %.0f MB\n", frames.painted.size(), frames.told,
+  std::printf(" %zu | %d | %.1f | %.0f MB\n", frames.painted.size(), frames.told, frames.put_down,
               static_cast<double>(used.ru_maxrss) / 1024);
 }
 

@@ -16,6 +16,8 @@ ProblemList::ProblemList(QWidget* parent)
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   list_->setResizeMode(QListView::Adjust);
   list_->setTextElideMode(Qt::ElideNone);
+  list_->setLayoutMode(QListView::Batched);  // hundreds of wrapped sentences take more than a frame
+  list_->setBatchSize(40);
   none_->setText(tr("No problems. Faults of the drawing and findings of the audit would stand here."));
   none_->setWordWrap(true);
   none_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
