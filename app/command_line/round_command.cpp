@@ -15,6 +15,7 @@ void addRound(CLI::App& program, Session& session) {
              "as its maker and the shop's procedure say, with the work clear.");
   addRoundNew(c, session);
   addRoundRecord(c, session);
+  addRoundSheet(c, session);
   addRoundShow(c, session);
   addRoundDue(c, session);
   addRoundVerify(c, session);

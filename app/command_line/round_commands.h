@@ -9,6 +9,7 @@ void addRoundBundle(CLI::App& round, Session& session);
 void addRoundDue(CLI::App& round, Session& session);
 void addRoundNew(CLI::App& round, Session& session);
 void addRoundRecord(CLI::App& round, Session& session);
+void addRoundSheet(CLI::App& round, Session& session);
 void addRoundShow(CLI::App& round, Session& session);
 void addRoundVerify(CLI::App& round, Session& session);
 

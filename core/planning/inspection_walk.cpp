@@ -17,15 +17,8 @@ double lengthOf(const geometry::Segment& line) {
   return geometry::distance(line.a, line.b);
 }
 
-std::optional<geometry::Point> standingPoint(const floor::Place& place) {
-  if (!place.points.empty()) return place.points.front();
-  if (place.lines.empty()) return std::nullopt;
-  const geometry::Segment& longest = *std::ranges::max_element(place.lines, {}, lengthOf);
-  return 0.5 * (longest.a + longest.b);
-}
-
 Waypoint waypointOf(const std::string& id, const floor::Place& place, const std::string& blocked) {
-  return {id, standingPoint(place), blocked.empty() ? "nobody can stand there" : blocked};
+  return {id, waypointAt(place), blocked.empty() ? "nobody can stand there" : blocked};
 }
 
 // Every walk between two waypoints.
@@ -110,6 +103,13 @@ InspectionWalk walkAlong(const Tour& tour, const std::vector<std::size_t>& group
 }
 
 }  // namespace
+
+std::optional<geometry::Point> waypointAt(const floor::Place& place) {
+  if (!place.points.empty()) return place.points.front();
+  if (place.lines.empty()) return std::nullopt;
+  const geometry::Segment& longest = *std::ranges::max_element(place.lines, {}, lengthOf);
+  return 0.5 * (longest.a + longest.b);
+}
 
 InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const floor::Walks& walks,
                               const std::optional<WalkStart>& start, bool closed) {

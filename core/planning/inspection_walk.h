@@ -41,6 +41,9 @@ struct WalkStart {
 InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const floor::Walks& walks,
                               const std::optional<WalkStart>& start, bool closed);
 
+// Where one stands on such a walk; none: nobody can stand at the place.
+std::optional<geometry::Point> waypointAt(const floor::Place& place);
+
 // The ids in the order of the shortest open walk; those that no way leads to at the end, in the order given.
 std::vector<std::string> inWalkingOrder(std::span<const InspectedDevice> devices, const floor::Walks& walks);
 

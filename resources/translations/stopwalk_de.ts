@@ -2759,6 +2759,206 @@
         <source>The plan has drawing faults (%1): something may be missing here.</source>
         <translation>Der Plan hat Zeichenfehler (%1): Hier kann etwas fehlen.</translation>
     </message>
+    <message>
+        <source>Inspection round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang</translation>
+    </message>
+    <message>
+        <source>All devices (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Geräte (%1)</translation>
+    </message>
+    <message>
+        <source>Devices that are due (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fällige Geräte (%1)</translation>
+    </message>
+    <message>
+        <source>Devices of %2 (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Geräte von %2 (%1)</translation>
+    </message>
+    <message>
+        <source>Devices of %2 that are due (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fällige Geräte von %2 (%1)</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gedruckt %1</translation>
+    </message>
+    <message>
+        <source>Round %1, opened %2 by %3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang %1, begonnen %2 von %3</translation>
+    </message>
+    <message>
+        <source>Round no.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang Nr.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Begun at</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Beginn um</translation>
+    </message>
+    <message>
+        <source>Inspector</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrolliert von</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zweite Person</translation>
+    </message>
+    <message>
+        <source>Tick what was tried and was so. Where it was tried and was not so, write NO into the box. What was not tried stays empty. One result for each device, and the time where it failed.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ankreuzen, was geprobt wurde und so war. Was geprobt wurde und nicht so war: NEIN in das Kästchen schreiben. Was nicht geprobt wurde, bleibt leer. Für jedes Gerät ein Ergebnis, und die Uhrzeit, wo es nicht bestanden hat.</translation>
+    </message>
+    <message>
+        <source>Enter it afterwards with the time of each check: %1 (a round that was not opened before: %2). Keep this sheet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Danach mit der Uhrzeit jeder Kontrolle eintragen: %1 (ein Kontrollgang, der vorher nicht begonnen wurde: %2). Dieses Blatt aufheben.</translation>
+    </message>
+    <message>
+        <source>The walk, in the order of the numbers. 1 : %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg, in der Reihenfolge der Nummern. 1 : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>In no room</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In keinem Raum</translation>
+    </message>
+    <message>
+        <source>%1, on a wall or post</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, an einer Wand oder Stütze</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the floor</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2 über dem Boden</translation>
+    </message>
+    <message>
+        <source>Stops: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stoppt: %1</translation>
+    </message>
+    <message>
+        <source>Is wired to stop nothing.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ist so verdrahtet, dass nichts stoppt.</translation>
+    </message>
+    <message>
+        <source>To test, with the work clear: %1 What it stops must come to rest, and stay at rest.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zum Probieren, mit freiem Werkstück: %1 Was es stoppt, muss zur Ruhe kommen und in Ruhe bleiben.</translation>
+    </message>
+    <message>
+        <source>No stop. To look at: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kein Stopp. Zum Ansehen: %1</translation>
+    </message>
+    <message>
+        <source>Failed on %1 (%2). This is a retest.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden am %1 (%2). Dies ist eine Wiederholung.</translation>
+    </message>
+    <message>
+        <source>It is no longer on the plan: nothing can be recorded of it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist nicht mehr im Plan: Nichts kann davon eingetragen werden.</translation>
+    </message>
+    <message>
+        <source>Nothing in its way, marking legible</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts im Weg, Beschriftung lesbar</translation>
+    </message>
+    <message>
+        <source>Pressed, and it worked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gedrückt, und es wirkte</translation>
+    </message>
+    <message>
+        <source>Pressed while running at no load: the machine stopped</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Leerlauf gedrückt: die Maschine stoppte</translation>
+    </message>
+    <message>
+        <source>Latches: it stays as it was pressed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Rastet ein: bleibt gedrückt</translation>
+    </message>
+    <message>
+        <source>Stays stopped when it is released</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bleibt gestoppt, wenn es gelöst wird</translation>
+    </message>
+    <message>
+        <source>Stays stopped when power returns</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bleibt gestoppt, wenn der Strom wiederkommt</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Not tested</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht geprobt</translation>
+    </message>
+    <message>
+        <source>Could not reach</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <source>Run-down, seconds</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlauf, Sekunden</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Still to be done, by whom, until when</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch zu tun, von wem, bis wann</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Seite %1 von %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

@@ -2759,6 +2759,206 @@
         <source>The plan has drawing faults (%1): something may be missing here.</source>
         <translation>El plano tiene errores de dibujo (%1): aquí puede faltar algo.</translation>
     </message>
+    <message>
+        <source>Inspection round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ronda de inspección</translation>
+    </message>
+    <message>
+        <source>All devices (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los dispositivos (%1)</translation>
+    </message>
+    <message>
+        <source>Devices that are due (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivos que vencen (%1)</translation>
+    </message>
+    <message>
+        <source>Devices of %2 (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivos de %2 (%1)</translation>
+    </message>
+    <message>
+        <source>Devices of %2 that are due (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivos de %2 que vencen (%1)</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Impreso %1</translation>
+    </message>
+    <message>
+        <source>Round %1, opened %2 by %3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ronda %1, abierta %2 por %3</translation>
+    </message>
+    <message>
+        <source>Round no.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ronda n.º</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Begun at</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Inicio a las</translation>
+    </message>
+    <message>
+        <source>Inspector</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Inspeccionado por</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Segunda persona</translation>
+    </message>
+    <message>
+        <source>Tick what was tried and was so. Where it was tried and was not so, write NO into the box. What was not tried stays empty. One result for each device, and the time where it failed.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Marque lo que se probó y era así. Donde se probó y no era así, escriba NO en la casilla. Lo que no se probó queda vacío. Un resultado por dispositivo, y la hora donde falló.</translation>
+    </message>
+    <message>
+        <source>Enter it afterwards with the time of each check: %1 (a round that was not opened before: %2). Keep this sheet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Anótelo después con la hora de cada comprobación: %1 (una ronda que no se abrió antes: %2). Guarde esta hoja.</translation>
+    </message>
+    <message>
+        <source>The walk, in the order of the numbers. 1 : %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El camino, en el orden de los números. 1 : %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>In no room</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En ninguna sala</translation>
+    </message>
+    <message>
+        <source>%1, on a wall or post</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, en una pared o columna</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the floor</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, a %2 del suelo</translation>
+    </message>
+    <message>
+        <source>Stops: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Detiene: %1</translation>
+    </message>
+    <message>
+        <source>Is wired to stop nothing.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Está conectado de modo que no detiene nada.</translation>
+    </message>
+    <message>
+        <source>To test, with the work clear: %1 What it stops must come to rest, and stay at rest.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Para probarlo, con la pieza libre: %1 Lo que detiene debe llegar al reposo y quedarse en reposo.</translation>
+    </message>
+    <message>
+        <source>No stop. To look at: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es una parada. Para mirar: %1</translation>
+    </message>
+    <message>
+        <source>Failed on %1 (%2). This is a retest.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falló el %1 (%2). Esta es una repetición.</translation>
+    </message>
+    <message>
+        <source>It is no longer on the plan: nothing can be recorded of it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ya no está en el plano: no se puede anotar nada de él.</translation>
+    </message>
+    <message>
+        <source>Nothing in its way, marking legible</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nada lo tapa, rótulo legible</translation>
+    </message>
+    <message>
+        <source>Pressed, and it worked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pulsado, y funcionó</translation>
+    </message>
+    <message>
+        <source>Pressed while running at no load: the machine stopped</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pulsado en marcha sin carga: la máquina se detuvo</translation>
+    </message>
+    <message>
+        <source>Latches: it stays as it was pressed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se enclava: queda pulsado</translation>
+    </message>
+    <message>
+        <source>Stays stopped when it is released</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue detenida al soltarlo</translation>
+    </message>
+    <message>
+        <source>Stays stopped when power returns</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue detenida al volver la corriente</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aprobado</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falla</translation>
+    </message>
+    <message>
+        <source>Not tested</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No probado</translation>
+    </message>
+    <message>
+        <source>Could not reach</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se pudo llegar</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Run-down, seconds</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Parada, segundos</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Still to be done, by whom, until when</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por hacer, quién, hasta cuándo</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>página %1 de %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

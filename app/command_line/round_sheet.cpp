@@ -1,0 +1,119 @@
+#include "app/poster/round_sheet.h"
+
+#include <algorithm>
+#include <memory>
+
+#include "app/command_line/output.h"
+#include "app/command_line/painting.h"
+#include "app/command_line/round_commands.h"
+#include "app/command_line/round_devices.h"
+#include "app/poster/write_pages.h"
+
+namespace stopwalk::app {
+namespace {
+
+struct Options : RoundScope {
+  RoundOptions of;
+  std::string paper = "a4", language = "en", font, out;
+  std::size_t round = 0;
+};
+
+std::optional<poster::Wish> wishOf(const Options& options, Session& session) {
+  poster::Wish wish;
+  wish.paper = *poster::paperOf(options.paper);
+  const auto family = familyOf(options.font, session);
+  if (!family) return std::nullopt;
+  wish.family = *family;
+  wish.languages = {poster::Language(options.language)};
+  return wish;
+}
+
+// What is walked: the round's own list, or what a round opened now would have; none: wrong, and told.
+std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const Inspected& all,
+                                                 Session& session) {
+  const inspection::Date today = nowOf(session.console).date;
+  poster::RoundSheetMatter matter{*all.input.layout,
+                                  all.input.kinds,
+                                  all.input.file,
+                                  all.layoutNow().sha256,
+                                  {},
+                                  {},
+                                  {},
+                                  inspection::failedDevices(all.records(), all.schedule),
+                                  today};
+  if (options.round == 0) {
+    const auto devices = devicesIn(options, all, today, session);
+    if (!devices) return std::nullopt;
+    matter.devices = *devices;
+    matter.of = options.text();
+    return matter;
+  }
+  const inspection::Round* round = all.records().findRound(options.round);
+  if (!round) {
+    session.console.err << "stopwalk: --round " << options.round << ": there is no such round\n";
+    return std::nullopt;
+  }
+  matter.devices = round->devices;
+  matter.of = round->of;
+  matter.round = *round;
+  return matter;
+}
+
+Exit sheet(const Options& options, Session& session) {
+  if (options.round != 0 && (!options.room.empty() || options.due)) {
+    session.console.err << "stopwalk: --round " << options.round
+                        << " has its own list of devices: leave --room and --due out\n";
+    return Exit::Wrong;
+  }
+  startPainting();
+  const auto wish = wishOf(options, session);
+  if (!wish || wouldReplaceInput(options.of.layout, options.out, session)) return Exit::Wrong;
+  const Inspected all = readInspected(options.of, session);
+  if (all.exit) return *all.exit;
+  const auto matter = matterOf(options, all, session);
+  if (!matter) return Exit::Wrong;
+  if (matter->devices.empty()) {
+    session.console.err << "stopwalk: no sheet: " << options.whyNone() << "\n";
+    return Exit::Failed;
+  }
+  const poster::RoundSheet made = poster::roundSheet(*matter, *wish);
+  for (const QString& text : made.shortfalls)
+    session.console.err << "stopwalk: " << text.toStdString() << "\n";
+  const poster::Bytes pdf = poster::pdfOf(made.document);
+  if (pdf.why.isEmpty()) return writeResult(pdf.bytes.toStdString(), options.out, session);
+  session.console.err << "stopwalk: " << pdf.why.toStdString() << "\n";
+  return Exit::NoFile;
+}
+
+}  // namespace
+
+void addRoundSheet(CLI::App& round, Session& session) {
+  const auto options = std::make_shared<Options>();
+  CLI::App& c = *round.add_subcommand("sheet", "The paper to walk a round with, in the order of the walk");
+  c.add_option("LAYOUT", options->of.layout, "A layout file; the records stand beside it")
+      ->required()
+      ->check(saysSomething("a layout file"));
+  addKindsOption(c, options->of.kinds);
+  c.add_option("--round", options->round, "The devices of this round, in its order")
+      ->check(CLI::PositiveNumber);
+  addScopeOptions(c, *options);
+  c.add_option("--paper", options->paper, "The sheet")
+      ->check(CLI::IsMember({"a4", "letter"}))
+      ->capture_default_str();
+  c.add_option("--language", options->language, "Of its words")
+      ->check(CLI::IsMember({"en", "es", "de"}))
+      ->capture_default_str();
+  c.add_option("--font", options->font, "The family of the letters; default: the system's own");
+  c.add_option("--out", options->out, "The PDF to write, whole or not at all; - is standard output")
+      ->required()
+      ->check(saysSomething("the name of a file"));
+  setExample(
+      c,
+      "stopwalk round sheet shop.layout.yaml --room metal --out round.pdf\n\n"
+      "Opens no round. Ends with 0 if it was written, 1 if there is no such device, 2 if input or usage is "
+      "wrong,\n3 if a file cannot be read or written.");
+  c.callback(
+      [options, &session] { session.command = [options, &session] { return sheet(*options, session); }; });
+}
+
+}  // namespace stopwalk::app
