@@ -16,4 +16,9 @@ $program poster sample-layouts/tram-depot.layout.yaml --room hall --language de,
 $program poster sample-layouts/tram-depot.layout.yaml --room hall --sheet --format png --dpi 60 --out docs/pictures/sheet.png
 mv docs/pictures/sheet-1.png docs/pictures/sheet-lathe.png
 rm -f docs/pictures/sheet-[0-9]*.png docs/pictures/sheet.png
+scratch=$(mktemp -d)
+trap 'rm -rf -- "$scratch"' EXIT
+picture() { pdftoppm -r 75 -f "$2" -l "$2" -singlefile -png "$scratch/$1.pdf" "docs/pictures/$1"; }
+$program round sheet sample-layouts/scene-shop.layout.yaml --out "$scratch/round-sheet.pdf"
+picture round-sheet 1
 say "pictures are in docs/pictures"

@@ -2942,7 +2942,7 @@
     <message>
         <source>Run-down, seconds</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nachlauf, Sekunden</translation>
+        <translation>Nachlaufzeit, Sekunden</translation>
     </message>
     <message>
         <source>Note</source>

@@ -2942,7 +2942,7 @@
     <message>
         <source>Run-down, seconds</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Parada, segundos</translation>
+        <translation>Tiempo de parada, s</translation>
     </message>
     <message>
         <source>Note</source>
