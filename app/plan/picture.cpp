@@ -92,8 +92,8 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     context.selected = marks.selected && marks.selected(item.id);
     context.hovered = !marks.hovered.empty() && item.id == marks.hovered;
     context.state = StationState::NotAudited;
-    if (marks.stations && item.thing.kind == edits::ThingKind::Station)
-      if (const auto state = marks.stations->find(item.id); state != marks.stations->end())
+    if (marks.states)
+      if (const auto state = marks.states->find(item.id); state != marks.states->end())
         context.state = state->second;
     painter.save();
     item.paint(painter, context);

@@ -15,8 +15,8 @@ namespace stopwalk::plan {
 struct Marks {
   std::function<bool(const std::string& id)> selected;
   std::string hovered;
-  const std::map<std::string, StationState>* stations = nullptr;  // of the last audit
-  std::optional<layout::LengthUnit> grid = {};                    // of the floors, if it is shown
+  const std::map<std::string, StationState>* states = nullptr;  // by id: of stations, of devices
+  std::optional<layout::LengthUnit> grid = {};                  // of the floors, if it is shown
   std::function<void(QPainter&)> on_floors = {};  // paints on the floors, under all that stands on them
   std::vector<Label> labels = {};                 // besides those of the items
   std::vector<QRectF> taken = {};                 // where no label goes

@@ -90,6 +90,13 @@ void PlanView::showReach(std::shared_ptr<const ReachLayer> reach, bool is_curren
   paintSoon();
 }
 
+void PlanView::showInspected(std::optional<InspectedOnPlan> inspected) {
+  if (inspected && inspection_ && inspection_->inspected() == *inspected) return;
+  inspection_.reset();
+  if (inspected) inspection_.emplace(std::move(*inspected));
+  update();
+}
+
 void PlanView::setSupposed(planning::Suppositions suppositions) {
   suppositions_ = std::move(suppositions);
   update();
@@ -206,7 +213,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   Marks marks;
   marks.selected = [this](const std::string& id) { return selection_.contains(id); };
   marks.hovered = hovered_;
-  marks.stations = &marks_.states();
+  marks.states = inspection_ ? &inspection_->states() : &marks_.states();
   if (shows_grid_) {
     marks.grid = shown().unit;
     paintGrid(painter, view_, theme_, theme_.outside, visible, shown().unit);
@@ -220,7 +227,9 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.labels = reach_->labels(view_);
     marks.taken.push_back(legend = reach_->legendBox(view_, inside, reach_is_current_));
   }
+  if (inspection_) marks.labels = inspection_->labels(picture(), view_);
   picture().paint(painter, view_, theme_, inside, marks);
+  if (inspection_) inspection_->paintWalk(painter, view_, theme_);
   marks_.paintFaults(painter, view_, theme_, picture());
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
   routes.paint(painter, theme_);

@@ -7,6 +7,7 @@
 
 #include "app/plan/audit_marks.h"
 #include "app/plan/choice.h"
+#include "app/plan/inspection_layer.h"
 #include "app/plan/reach_layer.h"
 #include "app/plan/tools/tool.h"
 #include "core/audit/report.h"
@@ -43,6 +44,9 @@ class PlanView : public QWidget, private ToolHost {
   // The reach map on the floors, with its legend; none: not shown. One that is not of the layout shown is
   // painted pale and says so.
   void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
+
+  // In the place of how stations stand, what the inspection records say of devices; none: stations again.
+  void showInspected(std::optional<InspectedOnPlan> inspected);
 
   // Another layout is shown than there is: something is being dragged or drawn.
   bool isPreviewing() const { return preview_ != nullptr; }
@@ -136,6 +140,7 @@ class PlanView : public QWidget, private ToolHost {
   AuditMarks marks_;
   std::shared_ptr<const ReachLayer> reach_;
   bool reach_is_current_ = false;
+  std::optional<InspectionLayer> inspection_;
 
   planning::Suppositions suppositions_;
   struct Held {

@@ -4,6 +4,7 @@
 #include <QPolygonF>
 #include <algorithm>
 
+#include "app/plan/arrow.h"
 #include "app/plan/items/drawing.h"
 #include "app/plan/text.h"
 #include "core/audit/wording.h"
@@ -12,7 +13,6 @@
 namespace stopwalk::plan {
 namespace {
 
-constexpr double kArrow_px = 10;
 constexpr double kTick_px = 5;    // of a width, either side of its line
 constexpr double kApart_px = 12;  // between a width and its figure
 
@@ -24,17 +24,6 @@ QPolygonF pixelsOf(const ViewTransform& view, const std::vector<geometry::Point>
   QPolygonF pixels;
   for (const geometry::Point p : path_m) pixels << view.toPixels(1000 * p);
   return pixels;
-}
-
-void paintArrow(QPainter& painter, QPointF from, QPointF tip) {
-  const QLineF line(tip, from);
-  if (line.length() < 1) return;
-  QLineF left = line, right = line;
-  left.setAngle(line.angle() + 25);
-  right.setAngle(line.angle() - 25);
-  left.setLength(kArrow_px);
-  right.setLength(kArrow_px);
-  painter.drawPolygon(QPolygonF{tip, left.p2(), right.p2()});
 }
 
 void paintLine(QPainter& painter, const QPolygonF& line, RouteTo to, const QColor& ink) {

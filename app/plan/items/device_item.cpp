@@ -87,9 +87,9 @@ void DeviceItem::paint(QPainter& painter, const PaintContext& context) const {
     painter.drawLine(line);
   }
   SymbolItem::paint(painter, context);
-  if (!pin_missing_) return;
   const QRectF box = square(context);
-  paintStationSign(painter, context.theme, StationState::Fails, box.center(), box.width() / 2);
+  const StationState state = pin_missing_ ? StationState::Fails : context.state;
+  paintStationSign(painter, context.theme, state, box.center(), box.width() / 2);
 }
 
 }  // namespace stopwalk::plan

@@ -17,7 +17,7 @@
 
 namespace stopwalk::plan {
 
-// How a station stands in the last audit.
+// How a station stands in the last audit, or a device by its inspection records.
 enum class StationState { NotAudited, BeingComputed, Meets, Warns, Fails };
 
 // What an item is painted with. The painter's units are pixels; an item puts its places through `view`.
@@ -26,7 +26,7 @@ struct PaintContext {
   const Theme& theme;
   bool selected = false;
   bool hovered = false;
-  StationState state = StationState::NotAudited;  // of a station
+  StationState state = StationState::NotAudited;  // of a station or device
   std::optional<layout::LengthUnit> grid = {};    // the floors show the grid of this unit
 };
 
