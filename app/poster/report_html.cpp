@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/poster/html_parts.h"
 #include "core/audit/accepted.h"
 #include "core/audit/measure.h"
 #include "core/audit/wording.h"
@@ -10,29 +11,7 @@
 namespace stopwalk::poster {
 namespace {
 
-QString escaped(const std::string& text) {
-  return QString::fromStdString(text).toHtmlEscaped();
-}
-
-using Cells = QStringList;
-
-// One table; its head is repeated on each page that it reaches.
-class Table {
- public:
-  Table(QString title, Cells head) : title_(std::move(title)), head_(std::move(head)) {}
-  void add(const Cells& cells) { rows_ << "<tr><td>" + cells.join("</td><td>") + "</td></tr>"; }
-  QString html(const QString& if_empty) const {
-    const QString title = "<h2>" + title_ + "</h2>";
-    if (rows_.isEmpty()) return title + "<p>" + if_empty + "</p>";
-    return title + "<table border=\"1\" cellspacing=\"0\" cellpadding=\"3\" width=\"100%\"><thead><tr><th>" +
-           head_.join("</th><th>") + "</th></tr></thead><tbody>" + rows_.join("\n") + "</tbody></table>";
-  }
-
- private:
-  QString title_;
-  Cells head_;
-  QStringList rows_;
-};
+using Table = HtmlTable;
 
 class Html {
  public:
@@ -40,26 +19,18 @@ class Html {
       : m_(matter), open_(matter.shop.open()), layout_(matter.shop.layout()) {}
 
   QString whole(const QString& plan_src) const {
-    return "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + title() +
-           "</title><style>" + kStyle + (plan_src.startsWith("data:") ? kOnScreen : "") +
-           "</style></head><body><h1>" + title() + "</h1>" + identity() + caution() + summary() +
-           "<h2>The plan</h2><p>Each station as it was judged, its walk to its stop (dark) and to the phone "
-           "(blue, dashed).</p><p><img src=\"" +
-           plan_src + "\" width=\"640\" alt=\"Plan of the layout with the stations' walks\"></p>" +
-           findings() + accepted() + stations() + machines() + stops() + tapeChecks() + rulesTable() +
-           caution() + "</body></html>";
+    return htmlPage(
+        title(),
+        identity() + caution() + summary() +
+            "<h2>The plan</h2><p>Each station as it was judged, its walk to its stop (dark) and to the "
+            "phone (blue, dashed).</p><p><img src=\"" +
+            plan_src + "\" width=\"640\" alt=\"Plan of the layout with the stations' walks\"></p>" +
+            findings() + accepted() + stations() + machines() + stops() + tapeChecks() + rulesTable() +
+            caution(),
+        plan_src.startsWith("data:"));
   }
 
  private:
-  // Paper has its own margins and letters.
-  static constexpr const char* kOnScreen =
-      "body{font-family:sans-serif;font-size:10pt;color:#1F2328;max-width:60em;margin:2em auto;padding:0 "
-      "1em}";
-  static constexpr const char* kStyle =
-      "h1{font-size:18pt}h2{font-size:13pt}table{border-collapse:collapse;width:100%}"
-      "th{background-color:#E0E6EC;text-align:left}td,th{padding:3px;vertical-align:top}"
-      ".caution{border:2px solid #9B2423;padding:6px}img{max-width:100%}";
-
   QString title() const { return "Stop audit: " + escaped(layout_.site.name); }
 
   QString identity() const {
@@ -86,15 +57,10 @@ class Html {
   }
 
   static QString caution() {
-    return "<p class=\"caution\"><b>Caution.</b> This report checks a drawing, as drawn and as entered, "
-           "against chosen "
-           "rules; it certifies no machine, stop or room, and is no opinion on compliance. Local codes, the "
-           "machine's "
-           "maker, the authority having jurisdiction and licensed people come first. Never rely on a stop as "
-           "a guard. "
-           "Test a stop only as the maker and the shop's procedure say, with the work clear. Anyone may "
-           "press any "
-           "stop.</p>";
+    return cautionHtml(
+        "This report checks a drawing, as drawn and as entered, against chosen rules; it certifies no "
+        "machine, stop "
+        "or room, and is no opinion on compliance.");
   }
 
   QString summary() const {

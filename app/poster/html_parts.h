@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <string>
+
+// What the report and the bundle of records are written with.
+namespace stopwalk::poster {
+
+QString escaped(const std::string& text);
+
+// A whole page; on a screen it has margins of its own.
+QString htmlPage(const QString& title, const QString& body, bool on_screen);
+
+// What such a document is, and is not: `what` it does, then what comes before it.
+QString cautionHtml(const QString& what);
+
+// One table; its head is repeated on each page that it reaches.
+class HtmlTable {
+ public:
+  HtmlTable(QString title, QStringList head) : title_(std::move(title)), head_(std::move(head)) {}
+  void add(const QStringList& cells) { rows_ << "<tr><td>" + cells.join("</td><td>") + "</td></tr>"; }
+  QString html(const QString& if_empty) const;
+
+ private:
+  QString title_;
+  QStringList head_;
+  QStringList rows_;
+};
+
+}  // namespace stopwalk::poster
