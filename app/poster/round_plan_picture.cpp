@@ -60,13 +60,9 @@ class RoundPicture {
   void walk(const std::vector<NumberedStop>& stops) {
     const floor::Plan plan = floor::buildPlan(layout_, floor::Hours::Open);
     const floor::Walks walks(plan);
-    std::optional<geometry::Point> before;
-    for (const NumberedStop& stop : stops) {
-      const auto at = planning::waypointAt(stop.device->place);
-      if (!at) continue;
-      if (before) leg(walks.between(*before, *at));
-      before = at;
-    }
+    std::vector<const planning::InspectedDevice*> devices;
+    for (const NumberedStop& stop : stops) devices.push_back(stop.device);
+    for (const planning::InspectionLeg& leg : planning::legsPast(devices, walks)) line(leg.walk);
     for (const NumberedStop& stop : stops)
       if (const auto at = planning::waypointAt(stop.device->place)) number(stop.number, frame_(*at));
   }
@@ -74,13 +70,13 @@ class RoundPicture {
  private:
   void add(Mark mark) { block_.marks.push_back(std::move(mark)); }
 
-  void leg(const floor::Walk& walk) {
+  void line(const floor::Walk& walk) {
     if (!walk.found() || walk.path.size() < 2) return;
     QPainterPath path(frame_(walk.path.front()));
     for (const geometry::Point& p : walk.path) path.lineTo(frame_(p));
-    Shape line = drawn(path, inks().ink, kRoute_mm);
-    line.dash = {1.6, 0.9};
-    add(line);
+    Shape dashes = drawn(path, inks().ink, kRoute_mm);
+    dashes.dash = {1.6, 0.9};
+    add(dashes);
   }
 
   // On the spot, or where the next free place is round it, at the end of a line.

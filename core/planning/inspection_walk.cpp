@@ -137,6 +137,19 @@ InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const fl
   return walk;
 }
 
+std::vector<InspectionLeg> legsPast(std::span<const InspectedDevice* const> devices,
+                                    const floor::Walks& walks) {
+  std::vector<InspectionLeg> legs;
+  std::optional<geometry::Point> before;
+  for (const InspectedDevice* device : devices) {
+    const auto at = waypointAt(device->place);
+    if (!at) continue;
+    if (before) legs.push_back({device->id, walks.between(*before, *at)});
+    before = at;
+  }
+  return legs;
+}
+
 std::vector<std::string> inWalkingOrder(std::span<const InspectedDevice> devices, const floor::Walks& walks) {
   const InspectionWalk walk = inspectionWalk(devices, walks, std::nullopt, false);
   std::vector<std::string> ids;

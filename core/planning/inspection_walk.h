@@ -44,6 +44,15 @@ InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const fl
 // Where one stands on such a walk; none: nobody can stand at the place.
 std::optional<geometry::Point> waypointAt(const floor::Place& place);
 
+// From one waypoint to the next.
+struct InspectionLeg {
+  std::string to;  // id
+  floor::Walk walk;
+};
+// Past the devices as they are given; where nobody can stand is passed by.
+std::vector<InspectionLeg> legsPast(std::span<const InspectedDevice* const> devices,
+                                    const floor::Walks& walks);
+
 // The ids in the order of the shortest open walk; those that no way leads to at the end, in the order given.
 std::vector<std::string> inWalkingOrder(std::span<const InspectedDevice> devices, const floor::Walks& walks);
 
