@@ -1,9 +1,11 @@
 #include <memory>
 
 #include "app/command_line/output.h"
+#include "app/command_line/painting.h"
 #include "app/command_line/profiles.h"
 #include "app/command_line/round_commands.h"
 #include "app/command_line/round_input.h"
+#include "app/poster/bundle_html.h"
 #include "core/audit/audit.h"
 #include "core/files/bundle_csv.h"
 
@@ -11,20 +13,40 @@ namespace stopwalk::app {
 namespace {
 
 struct Options {
-  std::string layout, kinds, from, to, out;
+  std::string layout, kinds, from, to, out, font;
+  std::string paper = "a4";
 };
 
 // The audit as of now, with what the records say.
-std::optional<files::FiledReport> reportFor(const Inspected& all, Session& session) {
-  const ChosenProfile chosen = Profiles(session).of(all.input);
-  if (!chosen.profile) return std::nullopt;
-  const audit::Profile profile = audit::withHouseRules(*chosen.profile, all.input.layout->house_rules);
+files::FiledReport reportFor(const Inspected& all, const audit::Profile& profile) {
   const auto failed = inspection::failedDevices(all.records(), profile.inspection);
   files::RecordsUsed used{all.read.file, all.read.log.lines, all.read.log.head(), {}};
   for (const inspection::FailedDevice& f : failed) used.failed.push_back(f.device);
-  return files::FiledReport{
-      all.input.file, all.layoutNow().sha256,
-      audit::audit(*all.input.layout, all.input.kinds, profile, floor::Hours::Open, failed), used};
+  return {all.input.file, all.layoutNow().sha256,
+          audit::audit(*all.input.layout, all.input.kinds, profile, floor::Hours::Open, failed), used};
+}
+
+Exit writePdf(const Options& options, const Inspected& all, const audit::Profile& profile,
+              const inspection::Bundle& bundle, const files::FiledReport& filed, Session& session) {
+  startPainting();
+  const auto family = familyOf(options.font, session);
+  if (!family) return Exit::Wrong;
+  const inspection::Date today = nowOf(session.console).date;
+  const poster::Shop shop(*all.input.layout, all.input.kinds, profile, filed.sha256);
+  const poster::ReportMatter report{shop,
+                                    all.input.kinds,
+                                    profile,
+                                    filed.report,
+                                    filed.file,
+                                    filed.records,
+                                    QDate(int(today.year()), static_cast<int>(unsigned(today.month())),
+                                          static_cast<int>(unsigned(today.day())))};
+  QString why;
+  const QByteArray pdf =
+      poster::bundlePdf({report, bundle, all.read.log}, *poster::paperOf(options.paper), *family, why);
+  if (why.isEmpty()) return writeResult(pdf.toStdString(), options.out, session);
+  session.console.err << "stopwalk: " << why.toStdString() << "\n";
+  return Exit::NoFile;
 }
 
 Exit bundle(const Options& options, Session& session) {
@@ -35,8 +57,9 @@ Exit bundle(const Options& options, Session& session) {
         << ": two dates as 2026-03-02 are expected, the earlier first\n";
     return Exit::Wrong;
   }
-  if (!options.out.ends_with(".csv")) {
-    err << "stopwalk: --out " << options.out << ": a name that ends in .csv is expected\n";
+  const bool pdf = options.out.ends_with(".pdf");
+  if (!pdf && !options.out.ends_with(".csv")) {
+    err << "stopwalk: --out " << options.out << ": a name that ends in .pdf or .csv is expected\n";
     return Exit::Wrong;
   }
   const Inspected all = readInspected({options.layout, options.kinds, "text"}, session);
@@ -45,10 +68,13 @@ Exit bundle(const Options& options, Session& session) {
     err << "stopwalk: there are no records: " << all.read.file << " does not exist\n";
     return Exit::NoFile;
   }
-  const auto report = reportFor(all, session);
-  if (!report) return Exit::Wrong;
-  return writeResult(files::bundleCsv(inspection::bundleOf(all.records(), all.schedule, *from, *to), *report),
-                     options.out, session);
+  const ChosenProfile chosen = Profiles(session).of(all.input);
+  if (!chosen.profile) return chosen.exit;
+  const audit::Profile profile = audit::withHouseRules(*chosen.profile, all.input.layout->house_rules);
+  const files::FiledReport report = reportFor(all, profile);
+  const inspection::Bundle bundle = inspection::bundleOf(all.records(), all.schedule, *from, *to);
+  if (pdf) return writePdf(options, all, profile, bundle, report, session);
+  return writeResult(files::bundleCsv(bundle, report), options.out, session);
 }
 
 }  // namespace
@@ -63,8 +89,18 @@ void addRoundBundle(CLI::App& round, Session& session) {
   addKindsOption(c, options->kinds);
   c.add_option("--from", options->from, "The first day, such as 2026-01-01")->required();
   c.add_option("--to", options->to, "The last day")->required();
-  c.add_option("--out", options->out, "The table to write, whole or not at all: NAME.csv")->required();
-  setExample(c, "stopwalk round bundle shop.layout.yaml --from 2026-01-01 --to 2026-12-31 --out records.csv");
+  c.add_option("--paper", options->paper, "The sheet of a PDF")
+      ->check(CLI::IsMember({"a4", "letter"}))
+      ->capture_default_str();
+  c.add_option("--font", options->font, "The family of the letters of a PDF; default: the system's own");
+  c.add_option("--out", options->out,
+               "What to write, whole or not at all: NAME.pdf is a document, NAME.csv a table of the same")
+      ->required();
+  setExample(
+      c,
+      "stopwalk round bundle shop.layout.yaml --from 2026-01-01 --to 2026-12-31 --out records.pdf\n\n"
+      "Ends with 0 if it was written, whatever it says, 2 if input or usage is wrong, 3 if a file cannot be "
+      "read\nor written, or there are no records.");
   c.callback(
       [options, &session] { session.command = [options, &session] { return bundle(*options, session); }; });
 }

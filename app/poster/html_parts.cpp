@@ -36,8 +36,14 @@ QString cautionHtml(const QString& what) {
 QString HtmlTable::html(const QString& if_empty) const {
   const QString title = "<h2>" + title_ + "</h2>";
   if (rows_.isEmpty()) return title + "<p>" + if_empty + "</p>";
-  return title + "<table border=\"1\" cellspacing=\"0\" cellpadding=\"3\" width=\"100%\"><thead><tr><th>" +
-         head_.join("</th><th>") + "</th></tr></thead><tbody>" + rows_.join("\n") + "</tbody></table>";
+  QString head;
+  for (qsizetype i = 0; i < head_.size(); ++i)
+    head +=
+        (widths_.empty() ? QString("<th>")
+                         : QStringLiteral("<th width=\"%1%\">").arg(widths_[static_cast<std::size_t>(i)])) +
+        head_[i] + "</th>";
+  return title + "<table border=\"1\" cellspacing=\"0\" cellpadding=\"3\" width=\"100%\"><thead><tr>" + head +
+         "</tr></thead><tbody>" + rows_.join("\n") + "</tbody></table>";
 }
 
 }  // namespace stopwalk::poster

@@ -3,6 +3,7 @@
 #include <QString>
 #include <QStringList>
 #include <string>
+#include <vector>
 
 // What the report and the bundle of records are written with.
 namespace stopwalk::poster {
@@ -18,13 +19,16 @@ QString cautionHtml(const QString& what);
 // One table; its head is repeated on each page that it reaches.
 class HtmlTable {
  public:
-  HtmlTable(QString title, QStringList head) : title_(std::move(title)), head_(std::move(head)) {}
+  // `widths`: of the columns, in hundredths of the whole; none: as their words are.
+  HtmlTable(QString title, QStringList head, std::vector<int> widths = {})
+      : title_(std::move(title)), head_(std::move(head)), widths_(std::move(widths)) {}
   void add(const QStringList& cells) { rows_ << "<tr><td>" + cells.join("</td><td>") + "</td></tr>"; }
   QString html(const QString& if_empty) const;
 
  private:
   QString title_;
   QStringList head_;
+  std::vector<int> widths_;
   QStringList rows_;
 };
 

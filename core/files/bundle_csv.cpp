@@ -11,10 +11,10 @@ namespace {
 using inspection::Check;
 
 const std::vector<std::string> kColumns = {
-    "kind",         "number",     "round",  "date",   "machine",    "device",          "room",
-    "people",       "inspector",  "tested", "result", "run_down_s", "mean_run_down_s", "note",
-    "action",       "corrective", "owner",  "due",    "corrects",   "corrected_by",    "revision",
-    "layout_sha256"};
+    "kind",          "number",     "round",  "date",   "machine",    "device",          "room",
+    "people",        "inspector",  "tested", "result", "run_down_s", "mean_run_down_s", "note",
+    "action",        "corrective", "owner",  "due",    "corrects",   "corrected_by",    "revision",
+    "layout_sha256", "entered"};
 
 // A row with some of the columns; the others are empty.
 std::string row(const std::map<std::string, std::string>& cells) {
@@ -64,6 +64,7 @@ std::map<std::string, std::string> cellsOf(const Check& c, const std::string& ki
       {"corrects", numberOr(c.corrects.value_or(0))},
       {"revision", revisionText(c.layout.revision)},
       {"layout_sha256", c.layout.sha256}};
+  if (c.entered) cells["entered"] = momentText(*c.entered);
   if (c.corrective) {
     cells["corrective"] = c.corrective->what;
     cells["owner"] = c.corrective->owner;
@@ -104,7 +105,8 @@ std::string bundleCsv(const inspection::Bundle& bundle, const FiledReport& repor
                  {"inspector", r.by},
                  {"note", r.of + ": " + joined(r.devices)},
                  {"revision", revisionText(r.layout.revision)},
-                 {"layout_sha256", r.layout.sha256}});
+                 {"layout_sha256", r.layout.sha256},
+                 {"entered", r.entered ? momentText(*r.entered) : ""}});
   for (std::size_t i = 0; i < bundle.checks.size(); ++i) {
     auto cells = cellsOf(bundle.checks[i], "check");
     cells["corrected_by"] = numberOr(bundle.corrected_by[i]);

@@ -102,6 +102,44 @@ TEST(ProfileFile, SaysWhereItIsWrong) {
   EXPECT_NE(errorOf("id: ours\n").find("stopwalk_profile"), std::string::npos);
 }
 
+TEST(ProfileFile, SaysWhatIsWrongWithItsInspection) {
+  const auto told = [](const std::string& inspection) {
+    return errorOf(kHead + "inspection: " + inspection + "\n...\n");
+  };
+  for (const char* key : {"seen_days", "pressed_months", "full_months"})
+    for (const char* bad : {"0", "-1", "1.5", "often", "\"\"", "[1]", "{}", "1e9", "~", "true"}) {
+      const std::string said = told("{" + std::string(key) + ": " + bad + "}");
+      EXPECT_NE(said.find("ours.yaml:3:" + std::to_string(std::string(key).size() + 16) + ": error: "),
+                std::string::npos)
+          << key << ": " << bad << "\n"
+          << said;
+      EXPECT_NE(said.find("number"), std::string::npos) << key << ": " << bad << "\n" << said;
+    }
+  for (const char* key : {"retest_by_another", "failed_stops_count"})
+    for (const char* bad : {"yes", "1", "maybe", "[true]", "~"}) {
+      const std::string said = told("{" + std::string(key) + ": " + bad + "}");
+      EXPECT_NE(said.find(": error: "), std::string::npos) << key << ": " << bad;
+      EXPECT_NE(said.find("true or false"), std::string::npos) << key << ": " << bad << "\n" << said;
+    }
+  for (const char* whole : {"monthly", "[1, 12]", "~"})
+    EXPECT_NE(told(whole).find("ours.yaml:3:"), std::string::npos) << whole << "\n" << told(whole);
+  EXPECT_NE(told("{pressed_months: 1, pressed_months: 2}").find("twice"), std::string::npos);
+}
+
+TEST(ProfileFile, TakesWhatItsInspectionSays) {
+  const auto r =
+      read(kHead +
+           "inspection: {seen_days: 1, pressed_months: 3, full_months: 6, retest_by_another: true}\n...\n");
+  ASSERT_TRUE(r.value);
+  EXPECT_TRUE(r.diagnostics.empty());
+  EXPECT_EQ(r.value->inspection,
+            (inspection::Schedule{
+                .seen_days = 1, .pressed_months = 3, .full_months = 6, .retest_by_another = true}));
+  const auto misspelt = read(kHead + "inspection: {pressed_month: 3}\n...\n");
+  ASSERT_FALSE(misspelt.diagnostics.empty());
+  EXPECT_NE(files::format(misspelt.diagnostics.front()).find("pressed_months"), std::string::npos);
+}
+
 TEST(ProfileFile, UnknownRuleIsAWarning) {
   const auto r = read(kHead + "rules:\n  stop-to-far: {limit: 3}\n...\n");
   EXPECT_TRUE(r.value);

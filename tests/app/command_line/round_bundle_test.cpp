@@ -1,0 +1,193 @@
+// The bundle for an insurer, as it is in the finished PDF.
+#include <filesystem>
+#include <nlohmann/json.hpp>
+
+#include "core/files/inspection_log.h"
+#include "tests/app/command_line/many_devices.h"
+#include "tests/app/command_line/rounds.h"
+#include "tests/app/poster/pdf_words.h"
+
+namespace stopwalk::app {
+namespace {
+
+class RoundBundle : public RoundCommand {
+ protected:
+  Ran bundle(const std::string& to = "2026-03-31", std::vector<std::string> more = {}) const {
+    std::vector<std::string> args = {"bundle", "--from", "2026-03-01", "--to", to, "--out", out};
+    args.insert(args.end(), more.begin(), more.end());
+    return round(args);
+  }
+  QString pdf() const { return QString::fromStdString(out); }
+  // The words in their order on the page, as one line: a cell's come together.
+  QString text() const {
+    const QByteArray raw = poster::outputOf("pdftotext", {"-raw", pdf(), "-"});
+    return QString::fromUtf8(raw).normalized(QString::NormalizationForm_KC).simplified();
+  }
+  bool has(const QString& what) const { return text().contains(what); }
+
+  const std::string out = path("records.pdf");
+};
+
+TEST_F(RoundBundle, HasTheFourFieldsOfEveryCheckAndSaysWhatTheHashProves) {
+  open();
+  ASSERT_EQ(record("saw/stop", "pass", {"--second", "Bo Example", "--run-down", "2.4,2.6"}).exit, kDone);
+  const Ran ran = bundle();
+  ASSERT_EQ(ran.exit, kDone) << ran.err;
+  const std::string head = lastLine(round({"verify"}).out).substr(0, 64);
+  for (const QString& part :
+       {QString("Machine Date People Inspector"), QString("Säge \"Käthe\" (saw)"),
+        QString("2026-03-02 09:15 +01:00"), QString("Ada Example; Bo Example Ada Example PASS"),
+        QString("run-down 2.5 s (mean of 2)"), QString("rev. 4"), QString("revision 4"),
+        QString("2 records, head hash ") + QString::fromStdString(head), QString("It is no signature"),
+        QString("Each record is as it was written, in order."),
+        QString("they certify no machine, stop or room"), QString("Profile teaching-shop"),
+        QString("page 1 of ")})
+    EXPECT_TRUE(has(part)) << part.toStdString() << "\n" << text().toStdString();
+  EXPECT_TRUE(poster::hasAllFonts(pdf()));
+  const QString info = poster::outputOf("pdfinfo", {pdf()});
+  EXPECT_TRUE(info.contains("Inspection records: Atelier")) << info.toStdString();
+}
+
+TEST_F(RoundBundle, ShowsACorrectionWithWhatItReplaces) {
+  open();
+  ASSERT_EQ(record("saw/stop", "not-tested").exit, kDone);
+  now = "2026-04-20T09:15:00+02:00";
+  ASSERT_EQ(record("saw/stop", "pass", {"--corrects", "2", "--by", "Cy Example"}).exit, kDone);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("Corrected by 3. NOT TESTED")) << text().toStdString();
+  EXPECT_TRUE(has("PASS in place of 2, which said: not tested, 2026-03-02 09:15 +01:00, Ada Example"))
+      << text().toStdString();
+  EXPECT_TRUE(has("1 pass, 0 fail, 0 not tested")) << text().toStdString();
+}
+
+TEST_F(RoundBundle, ShowsWhatIsOpenNow) {
+  open();
+  ASSERT_EQ(record("saw/stop", "fail",
+                   {"--corrective", "change it, all", "--owner", "Bo", "--fix-by", "2026-03-09"})
+                .exit,
+            kDone);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("saw/stop Säge \"Käthe\" (saw) 2026-03-02 Ada Example 2")) << text().toStdString();
+  EXPECT_TRUE(has("saw/stop change it, all Bo 2026-03-09 2")) << text().toStdString();
+  ASSERT_EQ(record("saw/stop", "pass").exit, kDone);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("Failed and not passed since No device.")) << text().toStdString();
+}
+
+TEST_F(RoundBundle, SaysWhenItWasEntered) {
+  ASSERT_EQ(round({"new", "--by", "Ada", "--at", "2026-03-01T08:00Z"}).exit, kDone);
+  ASSERT_EQ(record("saw/stop", "pass", {"--at", "2026-03-01T08:30Z"}).exit, kDone);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("2026-03-01 08:30 +00:00 (entered 2026-03-02 09:15 +01:00)")) << text().toStdString();
+  const std::string csv = path("records.csv");
+  ASSERT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", csv}).exit, kDone);
+  EXPECT_NE(textOf(csv).find(",2026-03-02T09:15:00+01:00\r\n"), std::string::npos);
+}
+
+TEST_F(RoundBundle, NamesTheLineThatWasChanged) {
+  open();
+  record("saw/stop", "fail");
+  std::string changed = log();
+  changed.replace(changed.find("\"fail\""), 6, "\"pass\"");
+  write("shop.inspections.jsonl", changed);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("Line 2 is not as it was written: it was changed after it was written."))
+      << text().toStdString();
+  EXPECT_FALSE(has("Each record is as it was written"));
+}
+
+TEST_F(RoundBundle, OfAPeriodWithoutChecksSaysSo) {
+  open();
+  ASSERT_EQ(round({"bundle", "--from", "2025-01-01", "--to", "2025-12-31", "--out", out}).exit, kDone);
+  EXPECT_TRUE(has("No check was recorded in this period.")) << text().toStdString();
+}
+
+TEST_F(RoundBundle, OfTwoHundredChecksRepeatsItsHeads) {
+  write("shop.layout.yaml", hallOf(200));
+  std::vector<std::string> devices;
+  std::string lines, before = files::kNoLineBefore;
+  auto add = [&, n = std::size_t{0}](const inspection::Record& r) mutable {
+    const std::string line = files::recordLine(r, ++n, before);
+    before = files::endOfLog(line).head;
+    lines += line;
+  };
+  for (int i = 0; i < 200; ++i) devices.push_back("m" + std::to_string(i) + "/stop");
+  const inspection::Moment at = *inspection::parseMoment(now);
+  add(inspection::Round{0, at, "Ada", "all", devices, {}});
+  for (const std::string& device : devices) {
+    inspection::Check c;
+    c.round = 1;
+    c.device = device;
+    c.machines = {device.substr(0, device.find('/'))};
+    c.at = at;
+    c.inspector = "Ada";
+    c.result = inspection::Result::Pass;
+    add(c);
+  }
+  write("shop.inspections.jsonl", lines);
+  const Ran ran = bundle();
+  ASSERT_EQ(ran.exit, kDone) << ran.err;
+  const auto pages = poster::wordsOfPages(pdf());
+  int with_checks = 0, seen = 0;
+  for (std::size_t p = 0; p < pages.size(); ++p) {
+    int here = 0, heads = 0;
+    QStringList words;
+    for (const poster::Word& w : pages[p]) {
+      here += w.text == "PASS";
+      heads += w.text == "Inspector";
+      words << w.text;
+    }
+    EXPECT_TRUE(words.join(' ').contains(QString("page %1 of %2").arg(p + 1).arg(pages.size())));
+    if (here == 0) continue;
+    EXPECT_EQ(heads, 1) << "page " << p + 1;
+    ++with_checks;
+    seen += here;
+  }
+  EXPECT_EQ(seen, 200);
+  EXPECT_GT(with_checks, 3);
+}
+
+TEST_F(RoundBundle, NamesThatAreLongOrLikeMarkupAreWhole) {
+  std::string name;
+  while (name.size() < 200) name += "Longname";
+  write("shop.layout.yaml", hallOf(2, "\"<b>R&D</b> " + name + "\"", name));
+  open();
+  ASSERT_EQ(record("m0/stop", "pass", {"--by", "<i>A&B</i>", "--note", name}).exit, kDone);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("<b>R&D</b>") && has("<i>A&B</i>")) << text().toStdString();
+  for (const auto& page : poster::wordsOfPages(pdf()))
+    for (const poster::Word& w : page) {
+      EXPECT_LE(w.box.right(), 210 - 15) << w.text.toStdString();
+      EXPECT_GE(w.box.left(), 15) << w.text.toStdString();
+    }
+}
+
+TEST_F(RoundBundle, WrongWordsAreTold) {
+  open();
+  const auto told = [&](const Ran& ran, const std::string& what) {
+    EXPECT_EQ(ran.exit, kWrong);
+    EXPECT_NE(ran.err.find(what), std::string::npos) << ran.err;
+  };
+  told(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", path("a.txt")}),
+       "a name that ends in .pdf or .csv is expected");
+  told(bundle("2026-02-01"), "the earlier first");
+  told(bundle("soon"), "two dates as 2026-03-02");
+  told(bundle("2026-03-31", {"--paper", "a2"}), "--paper");
+  told(bundle("2026-03-31", {"--font", "No Such Letters"}), "there is no font");
+  EXPECT_EQ(names().size(), 2u);
+}
+
+TEST_F(RoundBundle, WhereNothingCanBeWrittenLeavesNothing) {
+  EXPECT_EQ(bundle().exit, kNoFile) << "there are no records";
+  open();
+  std::filesystem::create_symlink("/dev/full", path("full.pdf"));
+  for (const char* to : {"no-such-folder/a.pdf", "full.pdf"}) {
+    const Ran ran = round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", path(to)});
+    EXPECT_EQ(ran.exit, kNoFile);
+    EXPECT_NE(ran.err.find("cannot write " + path(to)), std::string::npos) << ran.err;
+  }
+  EXPECT_EQ(names().size(), 3u);
+}
+
+}  // namespace
+}  // namespace stopwalk::app
