@@ -154,7 +154,8 @@ TEST_F(RoundBundle, NamesThatAreLongOrLikeMarkupAreWhole) {
   open();
   ASSERT_EQ(record("m0/stop", "pass", {"--by", "<i>A&B</i>", "--note", name}).exit, kDone);
   ASSERT_EQ(bundle().exit, kDone);
-  EXPECT_TRUE(has("<b>R&D</b>") && has("<i>A&B</i>")) << text().toStdString();
+  const QString whole = text().remove(' ');  // of a narrow column the words are broken
+  EXPECT_TRUE(whole.contains("<b>R&D</b>") && whole.contains("<i>A&B</i>")) << whole.toStdString();
   for (const auto& page : poster::wordsOfPages(pdf()))
     for (const poster::Word& w : page) {
       EXPECT_LE(w.box.right(), 210 - 15) << w.text.toStdString();
