@@ -4,7 +4,7 @@
 
 #include "app/command_line/input.h"
 #include "app/command_line/log.h"
-#include "app/command_line/round_input.h"
+#include "app/command_line/used_records.h"
 #include "core/audit/audit.h"
 #include "core/files/faults.h"
 #include "core/files/sha256.h"
@@ -17,28 +17,6 @@ void printFaults(const Input& input, const audit::Report& report, Session& sessi
   for (const audit::Finding& f : report.findings)
     if (f.rule == "drawing-fault") faults.push_back({f.subject, f.room, f.text});
   if (!faults.empty()) print(files::faultsAt(input.text, input.file, faults), session);
-}
-
-// What the records beside a layout say. Not good: they are there, and cannot be read.
-struct Records {
-  bool good = true;
-  std::vector<inspection::FailedDevice> failed;
-  std::optional<files::RecordsUsed> used;
-};
-
-Records recordsFor(const std::string& layout_file, const inspection::Schedule& schedule, Session& session) {
-  if (layout_file == "-") return {};
-  const auto read = readRecordsOf(layout_file, session);
-  if (!read->there) return {};
-  if (!read->unreadable.empty()) return {false, {}, {}};
-  Records records{true, inspection::failedDevices(read->log.records, schedule), {}};
-  records.used = files::RecordsUsed{read->file, read->log.lines, read->log.head(), {}};
-  for (const inspection::FailedDevice& f : records.failed) records.used->failed.push_back(f.device);
-  session.console.err << "stopwalk: " << read->file << ": " << counted(read->log.lines, "inspection record")
-                      << " taken into account; "
-                      << (records.failed.empty() ? "no device" : counted(records.failed.size(), "device"))
-                      << " failed the last check\n";
-  return records;
 }
 
 }  // namespace
@@ -59,10 +37,11 @@ AuditedInput auditInput(const std::string& file, const AuditOptions& options,
   done.profile = asked ? *asked : audit::withHouseRules(*chosen.profile, done.input.layout->house_rules);
   if (!applyLimits(done.profile, options, session)) return without(Exit::Wrong);
   const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
-  const Records records = recordsFor(file, done.profile.inspection, session);
+  const UsedRecords records = recordsOf(file, done.profile.inspection, session);
   if (!records.good) return without(Exit::NoFile);
   done.report = audit::audit(*done.input.layout, done.input.kinds, done.profile, hours, records.failed);
   done.records = records.used;
+  done.failed = records.failed;
   session.log.debug("audited {} by {}: {} findings", file, done.report->profile,
                     done.report->findings.size());
   printFaults(done.input, *done.report, session);

@@ -19,7 +19,8 @@ struct AuditedInput {
   audit::Profile profile;
   std::optional<audit::Report> report;
   std::optional<files::RecordsUsed> records;
-  Exit exit = Exit::Done;  // why there is no report
+  std::vector<inspection::FailedDevice> failed;  // by the records
+  Exit exit = Exit::Done;                        // why there is no report
 };
 AuditedInput auditInput(const std::string& file, const AuditOptions& options,
                         const std::optional<audit::Profile>& asked, Session& session);

@@ -8,6 +8,9 @@
 #include "app/command_line/output.h"
 #include "app/command_line/profiles.h"
 #include "app/command_line/text_columns.h"
+#include "app/command_line/used_records.h"
+#include "app/poster/shop.h"
+#include "core/audit/wording.h"
 #include "core/files/faults.h"
 #include "core/files/printable.h"
 #include "core/files/sha256.h"
@@ -35,15 +38,23 @@ std::string hashDigits(const std::string& typed) {
   return digits.size() < kLeastDigits || digits.size() > 64 ? std::string() : digits;
 }
 
-// Whether a poster with this hash shows the layout as it is now.
-Exit comparePoster(const Input& input, const std::string& digits, Session& session) {
-  const bool same = files::sha256(input.text).starts_with(digits);
-  const Exit written =
-      writeResult(files::printable(input.file) + (same ? ": the poster shows this layout as it is\n"
-                                                       : ": the poster shows another layout, or another "
-                                                         "state of this one: print it anew and take the "
-                                                         "old one down\n"),
-                  "", session);
+// Whether a poster with this hash shows the layout as it is now, and what of it is out of order.
+Exit comparePoster(const Input& input, const audit::Profile& chosen, const std::string& digits,
+                   Session& session) {
+  const audit::Profile profile = audit::withHouseRules(chosen, input.layout->house_rules);
+  const UsedRecords records = recordsOf(input.file, profile.inspection, session);
+  if (!records.good) return Exit::NoFile;
+  const std::string sha256 = files::sha256(input.text);
+  const poster::Shop shop(*input.layout, input.kinds, profile, sha256, records.failed);
+  const poster::About about = shop.about();
+  const bool same = poster::posterHash(about).starts_with(digits);
+  std::string said = ": the poster shows another layout, or another state of this one";
+  if (same)
+    said = ": the poster shows this layout as it is";
+  else if (sha256.starts_with(digits))
+    said = ": the poster does not show what has failed its last check, " + audit::listed(about.out_of_order);
+  if (!same) said += ": print it anew and take the old one down";
+  const Exit written = writeResult(files::printable(input.file) + said + "\n", "", session);
   return std::max(same ? Exit::Done : Exit::Failed, written);
 }
 
@@ -60,7 +71,7 @@ Exit checkOne(const std::string& file, const std::string& poster, LayoutInput& l
                                 ? "can be read and built\n"
                                 : "can be read; drawing faults: " + std::to_string(plan.faults.size()) + "\n";
   const Exit written = writeResult(printable(file) + ": " + found, "", session);
-  const Exit compared = poster.empty() ? Exit::Done : comparePoster(input, poster, session);
+  const Exit compared = poster.empty() ? Exit::Done : comparePoster(input, *chosen.profile, poster, session);
   return std::max({plan.faults.empty() ? Exit::Done : Exit::Failed, written, compared});
 }
 

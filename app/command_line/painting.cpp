@@ -29,7 +29,12 @@ std::optional<poster::Languages> languagesOf(const std::string& asked, Session& 
                           << " is expected, or two with a comma between\n";
       return std::nullopt;
     }
-    if (languages.empty() || languages.front().key() != key) languages.emplace_back(key);
+    if (!languages.empty() && languages.front().key() == key) {
+      session.console.err << "stopwalk: --language " << asked << ": the same language twice; one alone, or "
+                          << "two that differ, with a comma between\n";
+      return std::nullopt;
+    }
+    languages.emplace_back(key);
   }
   if (!languages.empty()) return languages;
   session.console.err << "stopwalk: --language is empty: one of " << files::anyOf(known) << " is expected\n";

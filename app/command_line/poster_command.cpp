@@ -8,6 +8,7 @@
 #include "app/command_line/painting.h"
 #include "app/command_line/point_text.h"
 #include "app/command_line/profiles.h"
+#include "app/command_line/used_records.h"
 #include "app/poster/novice_sheet.h"
 #include "app/poster/shop.h"
 #include "app/poster/texts.h"
@@ -57,7 +58,10 @@ class PosterRun {
     if (!chosen.profile) return chosen.exit;
     const auto rooms = roomsOf(*input.layout);
     if (rooms.empty()) return Exit::Wrong;
-    const poster::Shop shop(*input.layout, input.kinds, *chosen.profile, files::sha256(input.text));
+    const audit::Profile profile = audit::withHouseRules(*chosen.profile, input.layout->house_rules);
+    const UsedRecords records = recordsOf(options_.layout, profile.inspection, session_);
+    if (!records.good) return Exit::NoFile;
+    const poster::Shop shop(*input.layout, input.kinds, profile, files::sha256(input.text), records.failed);
     if (options_.sheet) return sheets(shop, rooms, *wish);
     std::vector<Made> made;
     for (const std::size_t room : rooms) {
@@ -133,8 +137,8 @@ class PosterRun {
   Exit add(std::vector<Made>& made, const poster::Shop& shop, const layout::Layout& layout, std::size_t room,
            const poster::Wish& wish) const {
     const std::string name = files::printable(shop.open().roomName(room));
-    if (const std::string why = shop.whyNot(room); !why.empty()) {
-      session_.console.err << "stopwalk: no poster of " << name << ": " << why << "\n";
+    if (const QString why = shop.whyNot(room); !why.isEmpty()) {
+      session_.console.err << "stopwalk: no poster of " << name << ": " << why.toStdString() << "\n";
       return options_.all ? Exit::Done : Exit::Wrong;
     }
     std::optional<poster::Viewer> viewer;
@@ -153,8 +157,8 @@ class PosterRun {
     poster::Document document;
     document.family = wish.family;
     document.language = QString::fromStdString(wish.languages.front().key());
-    document.title = wish.languages.front().say(poster::texts::kHowItStops);
-    document.subject = QString::fromStdString(shop.layout().site.name);
+    document.heading = wish.languages.front().say(poster::texts::kHowItStops);
+    document.of = QString::fromStdString(shop.layout().site.name);
     for (std::size_t m = 0; m < shop.layout().machines.size(); ++m) {
       const auto room = shop.open().machine_rooms[m];
       if (!room || std::ranges::find(rooms, *room) == rooms.end()) continue;
@@ -189,13 +193,9 @@ class PosterRun {
   }
 
   Exit writePdf(std::vector<Made>& made) const {
-    poster::Document all = std::move(made.front().document);
-    for (std::size_t i = 1; i < made.size(); ++i) {
-      auto& pages = made[i].document.pages;
-      all.pages.insert(all.pages.end(), std::make_move_iterator(pages.begin()),
-                       std::make_move_iterator(pages.end()));
-    }
-    return put(poster::pdfOf(all), options_.out);
+    std::vector<poster::Document> documents;
+    for (Made& m : made) documents.push_back(std::move(m.document));
+    return put(poster::pdfOf(poster::joined(std::move(documents))), options_.out);
   }
 
   std::string fileWith(const std::string& suffix) const {

@@ -46,7 +46,7 @@ Exit report(const Options& options, Session& session) {
 
   const Input& input = audited.input;
   const std::string sha256 = files::sha256(input.text);
-  const poster::Shop shop(*input.layout, input.kinds, audited.profile, sha256);
+  const poster::Shop shop(*input.layout, input.kinds, audited.profile, sha256, audited.failed);
   const poster::ReportMatter matter{shop,       input.kinds,     audited.profile,     *audited.report,
                                     input.file, audited.records, QDate::currentDate()};
   if (isHtml(out))

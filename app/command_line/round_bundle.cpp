@@ -32,7 +32,7 @@ Exit writePdf(const Options& options, const Inspected& all, const audit::Profile
   const auto family = familyOf(options.font, session);
   if (!family) return Exit::Wrong;
   const inspection::Date today = nowOf(session.console).date;
-  const poster::Shop shop(*all.input.layout, all.input.kinds, profile, filed.sha256);
+  const poster::Shop shop(*all.input.layout, all.input.kinds, profile, filed.sha256, bundle.failed);
   const poster::ReportMatter report{shop,
                                     all.input.kinds,
                                     profile,

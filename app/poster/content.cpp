@@ -25,21 +25,27 @@ class Gather {
   }
 
   bool isStop(std::size_t device) const {
-    return context_.devices[device].kind->counts_as_stop && !context_.relation.stopsNothing(device);
+    return context_.devices[device].kind->counts_as_stop && !context_.relation.stopsNothing(device) &&
+           !context_.relation.isOutOfOrder(device);
   }
 
   Span spanOf(std::size_t device) const {
     const auto own = context_.devices[device].machine;
     std::size_t here = 0, all = 0;
+    std::vector<std::string> elsewhere;
     Span span;
     for (std::size_t m = 0; m < context_.layout.machines.size(); ++m) {
       if (!context_.relation.stops(device, m)) continue;
       ++all;
-      if (context_.machine_rooms[m] == room_) ++here;
+      const std::string name = context_.name(context_.layout.machines[m]);
+      if (context_.machine_rooms[m] == room_)
+        ++here;
+      else
+        elsewhere.push_back(name);
       if (own == m)
         span.own = true;
       else
-        span.others.push_back(context_.name(context_.layout.machines[m]));
+        span.others.push_back(name);
     }
     const std::size_t most = machinesHere().size();
     if (all == 0)
@@ -48,8 +54,8 @@ class Gather {
       span.of = Span::Of::ItsMachine;
     else if (all == context_.layout.machines.size() && all > most)
       span.of = Span::Of::EveryMachine;
-    else if (here == most && here == all && !own)
-      span.of = Span::Of::EveryMachineHere;
+    else if (here == most && here > 0 && !own)
+      span = {Span::Of::EveryMachineHere, false, elsewhere};
     else
       span.of = Span::Of::Named;
     return span;
@@ -69,7 +75,8 @@ class Gather {
     l.id = d.id;
     if (d.machine) l.machine = context_.name(context_.layout.machines[*d.machine]);
     l.symbol = d.kind->symbol;
-    // A stop that is wired to nothing must not look like one.
+    if (context_.relation.isOutOfOrder(device)) l.failed_on = context_.failed_on[device];
+    // A stop that is wired to nothing, or out of order, must not look like one.
     l.ground = isStop(device) || !d.kind->counts_as_stop ? plan::groundOf(*d.kind) : plan::Ground::Plain;
     l.label = d.kind->label;
     l.instruction = d.device->instruction.empty() ? d.kind->instruction : d.device->instruction;
@@ -123,7 +130,8 @@ void addInstead(const Context& context, std::vector<Group>& groups,
       continue;
     for (const std::size_t d : context.relation.candidates(m))
       for (const auto& [id, number] : number_of)
-        if (id == context.devices[d].id) group->use_instead.push_back(number);
+        if (id == context.devices[d].id && !context.devices[d].kind->held)
+          group->use_instead.push_back(number);
   }
 }
 
@@ -150,7 +158,18 @@ bool reachesACutOff(const Context& context, std::size_t room, const Viewer& view
 
 bool toldAlike(const Listed& a, const Listed& b) {
   return a.symbol == b.symbol && a.ground == b.ground && a.instruction == b.instruction && a.held == b.held &&
-         a.cut_off == b.cut_off && a.span == b.span;
+         a.cut_off == b.cut_off && a.failed_on == b.failed_on && a.span == b.span;
+}
+
+std::vector<const Listed*> listedIn(const Content& content) {
+  std::vector<const Listed*> all;
+  const auto add = [&](const std::vector<Listed>& some) {
+    for (const Listed& l : some) all.push_back(&l);
+  };
+  for (const Group& group : content.groups) add(group.stops);
+  add(content.out_of_order);
+  add(content.not_stops);
+  return all;
 }
 
 bool hasContent(const Context& context, std::size_t room) {
@@ -173,10 +192,12 @@ Content contentOf(const Context& open, const Context& after, std::size_t room, c
   for (const std::size_t m : gather.machinesHere())
     content.groups.push_back(onMachine(open, gather, m, number));
   addInstead(open, content.groups, gather.machinesHere());
-  for (std::size_t d = 0; d < open.devices.size(); ++d)
-    if (gather.isHere(d) && !gather.isStop(d)) {
-      content.not_stops.push_back(gather.listed(d));
-      content.not_stops.back().number = ++number;
+  for (const bool out_of_order : {true, false})
+    for (std::size_t d = 0; d < open.devices.size(); ++d) {
+      if (!gather.isHere(d) || gather.isStop(d) || open.relation.isOutOfOrder(d) != out_of_order) continue;
+      std::vector<Listed>& list = out_of_order ? content.out_of_order : content.not_stops;
+      list.push_back(gather.listed(d));
+      list.back().number = ++number;
     }
   content.cut_off_rooms = roomsOfCutOffs(open, room);
   content.cut_off_shut_late = !content.cut_off_rooms.empty() && !reachesACutOff(after, room, viewer);

@@ -17,15 +17,15 @@ namespace stopwalk::poster {
 // What a device stops, seen from where it is.
 struct Span {
   enum class Of {
-    ItsMachine,  // that and no other
-    EveryMachineHere,
-    EveryMachine,  // of the whole layout
-    Named,         // those of `others`, and its own machine if `own`
+    ItsMachine,        // that and no other
+    EveryMachineHere,  // and those of `others`, in other rooms
+    EveryMachine,      // of the whole layout
+    Named,             // those of `others`, and its own machine if `own`
     Nothing
   };
   Of of = Of::Nothing;
-  bool own = false;                 // its own machine is among them
-  std::vector<std::string> others;  // names of machines
+  bool own = false;                      // its own machine is among them
+  std::vector<std::string> others = {};  // names of machines
   bool operator==(const Span&) const = default;
 };
 
@@ -41,6 +41,7 @@ struct Listed {
   bool cut_off = false;
   geometry::Segment line;  // in the plan; one point unless it is a bar or a cord
   bool off_plan = false;   // drawn outside the room and its walls: in the table, without a sign
+  std::optional<inspection::Date> failed_on = std::nullopt;  // its last check, and so it is out of order
   Span span;
 };
 
@@ -58,8 +59,6 @@ struct Group {
 
 struct PhoneWay {
   audit::Status status = audit::Status::None;
-  std::string phone;
-  std::string in_room;   // where it hangs, if elsewhere
   double length_mm = 0;  // from where the reader stands
   std::vector<geometry::Point> path;
   std::vector<std::string> through;  // rooms walked into, in order
@@ -71,15 +70,20 @@ struct Content {
   std::string room_name;
   Viewer viewer;
   std::vector<Group> groups;
+  std::vector<Listed> out_of_order;          // stops that failed their last check, and so count as none
   std::vector<Listed> not_stops;             // guarded starts, and what is wired to stop nothing
   bool cut_off_shut_late = false;            // after hours there is no way to any of these
   std::vector<std::string> cut_off_rooms;    // where a cut-off for this room hangs that has none itself
   std::vector<geometry::Point> phones_here;  // in the plan
   PhoneWay phone;
   std::optional<PhoneWay> phone_after_hours;  // only where it is another
-  bool on_the_spot = false;  // the reader is at `viewer.at` itself, not before a wall: no words of it outside
-  std::string marked;        // id of a machine drawn heavier than the others
+  enum class Reader { BeforeWall, AtViewer, NotShown };
+  Reader reader = Reader::BeforeWall;
+  std::string marked;  // id of a machine drawn heavier than the others
 };
+
+// All that is numbered, in the order of the numbers.
+std::vector<const Listed*> listedIn(const Content& content);
 
 // Whether a poster of the room has anything to tell: a machine, or a device. Walks nowhere.
 bool hasContent(const audit::Context& context, std::size_t room);
@@ -89,6 +93,8 @@ Content contentOf(const audit::Context& open, const audit::Context& after, std::
 
 // The way from where the reader stands, at the context's hours.
 PhoneWay phoneWayFrom(const Viewer& viewer, const audit::Context& context);
+// From a station, as the audit has it.
+PhoneWay phoneWayOf(std::size_t station, const audit::Context& context);
 
 // The doors that a path goes through, in its order, by the names of the rooms that it comes into; the open
 // air is empty.

@@ -13,11 +13,15 @@ namespace stopwalk::poster {
 
 struct About {
   const layout::Layout& layout;
-  std::string sha256;      // of the file
-  std::size_t faults = 0;  // of the drawing: what is faulty may be missing
+  std::string sha256;                          // of the file; empty: no file holds this very layout
+  std::size_t faults = 0;                      // of the drawing: what is faulty may be missing
+  std::vector<std::string> out_of_order = {};  // ids of stops that failed their last check
 };
 
-// The first digits of the hash, as printed and as asked for by `check --poster`.
+// What a poster is held against: the file, and what of it was out of order. Where nothing was, the hash of
+// the file alone. Empty: there is no file.
+std::string posterHash(const About& about);
+// The first digits of it, as printed and as asked for by `check --poster`.
 inline constexpr std::size_t kShortHash = 12;
 
 // Band across the page with the stop sign, the words and the room: for each language one band.
@@ -34,9 +38,14 @@ Block goesOnHeader(const Content& content, const Languages& languages, const Let
 Block emergencyBox(const Content& content, const About& about, const Languages& languages,
                    const Lettering& letters, double width, double cap);
 
+// How far letters and signs of these heights are read, in the words of a text with four places: the larger
+// letters and the others. Signs of 0 mm: there are none.
+QString sizesText(const char* letters, double large_mm, double others_mm, double signs_mm,
+                  const Language& language);
+
 // Who drew it and when, the hash, the check bar, sizes and caution, and room for the code at its right end.
 Block footOf(const Content& content, const About& about, const Languages& languages, const Lettering& letters,
-             double width, double title_cap, const Sizes& sizes);
+             double width, const QString& sizes);
 // The code that goes into a foot of this width.
 Mark footCode(const Content& content, const About& about, double width);
 

@@ -1,12 +1,12 @@
 #include "app/poster/novice_sheet.h"
 
 #include <algorithm>
-#include <span>
 
 #include "app/poster/block.h"
 #include "app/poster/colours.h"
 #include "app/poster/plan_frame.h"
 #include "app/poster/plan_picture.h"
+#include "app/poster/sheet_facts.h"
 #include "app/poster/table.h"
 #include "app/poster/texts.h"
 
@@ -18,59 +18,57 @@ constexpr double kCap_mm = 4.2;
 constexpr double kSentence_mm = 8;    // read from two metres: ASR A1.3
 constexpr double kBox_mm = 3.4;       // of the emergency box
 constexpr double kLeastPlan_mm = 60;  // of height
+constexpr double kScaleBar_mm = 8;    // below the plan
 
-// What the page tells, gathered from the audit.
-struct Facts {
-  Group own;
-  std::vector<Listed> for_others;  // on the machine, and do not stop it
-  std::vector<Listed> not_stops;
-  std::optional<std::size_t> station;  // the operator's, else the machine's first
-  audit::Way next;                     // to a stop that is not the machine's own
-  std::optional<Listed> next_here;     // where it is in the same room
-};
+// Two buttons that are pressed alike are one picture; the plan shows both.
+std::vector<Listed> withoutRepeats(const std::vector<Listed>& stops) {
+  std::vector<Listed> told;
+  for (const Listed& l : stops)
+    if (std::ranges::none_of(told, [&](const Listed& t) { return toldAlike(t, l); })) told.push_back(l);
+  return told;
+}
 
 class SheetMaker {
  public:
-  SheetMaker(const Shop& shop, std::size_t machine, const Wish& wish)
+  SheetMaker(const Shop& shop, std::size_t machine, std::size_t room, const Wish& wish)
       : shop_(shop),
         open_(shop.open()),
         machine_(shop.layout().machines[machine]),
-        index_(machine),
         wish_(wish),
         letters_(wish.family),
-        size_((std::string(wish.paper.key) == "letter" ? *paperOf("letter") : *paperOf("a4")).size(false)) {}
+        facts_(sheetFacts(shop, machine, room)),
+        own_(withoutRepeats(facts_.own.stops)),
+        sentence_cap_(own_.size() <= 2 ? kSentence_mm : 5) {
+    page_.size = paperOf(wish.paper.key == std::string("letter") ? "letter" : "a4")->size(false);
+  }
 
   Sheet make() {
-    const auto room = open_.machine_rooms[index_];
-    if (!room || open_.plan.rooms[*room].empty())
-      return {{}, QStringLiteral("%1 is in no room that can be built").arg(name()), {}};
-    content_ = shop_.content(*room, std::nullopt);
-    gather();
-    standAtStation();
-    page_.size = size_;
-    header();
+    const double name_cap = header();
     put(stops());
     put(next());
-    Block foot =
-        footOf(content_, shop_.about(), wish_.languages, letters_, width(), 0.55 * kHeader_mm, Sizes{});
-    foot.marks.push_back(footCode(content_, shop_.about(), width()));
-    const Block box = emergencyBox(content_, shop_.about(), wish_.languages, letters_, width(), kBox_mm);
-    const double bottom = size_.height() - kMargin_mm - foot.height - box.height - 2;
-    if (bottom - y_ < kLeastPlan_mm)
-      sheet_.shortfalls.push_back(QStringLiteral("%1: so many stops leave no room for a plan").arg(name()));
-    else
-      plan(QRectF(kMargin_mm, y_, width(), bottom - y_ - 8));
-    if (y_ > bottom)
-      return {{}, QStringLiteral("%1: its stops and their words do not fit on one page").arg(name()), {}};
-    putAt(box, bottom);
-    putAt(foot, size_.height() - kMargin_mm - foot.height);
+    put(apart());
+    const Block box =
+        emergencyBox(facts_.content, shop_.about(), wish_.languages, letters_, width(), kBox_mm);
+    for (const double sign : {10.0, 8.0, kLeastSign_mm * 1.02, 0.0}) {
+      const Block foot = footFor(name_cap, sign);
+      const double foot_top = page_.size.height() - kMargin_mm - foot.height;
+      const double box_top = foot_top - box.height - 2;
+      if (sign > 0 && !plan(QRectF(kMargin_mm, y_, width(), box_top - y_ - kScaleBar_mm), sign)) continue;
+      if (y_ > box_top)
+        return {{}, Told::tr("%1: its stops and their words do not fit on one page").arg(name()), {}};
+      if (sign == 0) sheet_.shortfalls.push_back(Told::tr("%1: there is no room for a plan").arg(name()));
+      putAt(box, box_top);
+      putAt(foot, foot_top);
+      break;
+    }
+    tellFailed();
     sheet_.page = std::move(page_);
     return std::move(sheet_);
   }
 
  private:
   QString name() const { return QString::fromStdString(open_.name(machine_)); }
-  double width() const { return size_.width() - 2 * kMargin_mm; }
+  double width() const { return page_.size.width() - 2 * kMargin_mm; }
 
   void putAt(Block block, double y) {
     if (wish_.languages.front().rightToLeft()) mirror(block.marks, width(), letters_);
@@ -78,97 +76,75 @@ class SheetMaker {
     page_.marks.insert(page_.marks.end(), block.marks.begin(), block.marks.end());
   }
   void put(const Block& block) {
+    if (block.marks.empty()) return;
     putAt(block, y_);
     y_ += block.height + 3;
   }
 
-  void gather() {
-    for (const Group& g : content_.groups)
-      for (const Listed& l : g.stops)
-        if (isOwn(l.id)) (l.span.own ? facts_.own.stops : facts_.for_others).push_back(l);
-    for (const Listed& l : content_.not_stops)
-      if (isOwn(l.id)) facts_.not_stops.push_back(l);
-    for (std::size_t s = 0; s < open_.stations.size(); ++s)
-      if (open_.stations[s].machine == index_ &&
-          (!facts_.station || open_.stations[s].station->role == layout::Role::Operator)) {
-        facts_.station = s;
-        if (open_.stations[s].station->role == layout::Role::Operator) break;
-      }
-    if (!facts_.station) return;
-    std::vector<std::size_t> others;
-    for (const std::size_t d : open_.relation.candidates(index_))
-      if (open_.devices[d].machine != index_ && open_.mayUse(*facts_.station, d)) others.push_back(d);
-    facts_.next = open_.nearestOf(*facts_.station, others);
-    if (!facts_.next.found()) return;
-    for (const Group& g : content_.groups)
-      for (const Listed& l : g.stops)
-        if (l.id == open_.devices[*facts_.next.index].id) facts_.next_here = l;
-  }
-
-  // The plan and the box tell of the ways from where the operator works.
-  void standAtStation() {
-    content_.viewer.up_deg = 90;
-    content_.phone_after_hours.reset();
-    if (!facts_.station) return;
-    content_.viewer.at = open_.stations[*facts_.station].at;
-    content_.phone = phoneWay(open_);
-    if (const PhoneWay late = phoneWay(shop_.afterHours()); late != content_.phone)
-      content_.phone_after_hours = late;
-  }
-
-  bool isOwn(const std::string& id) const { return id.starts_with(machine_.id + "/"); }
-
-  void header() {
+  // Returns the height of the name's letters.
+  double header() {
     Block block;
-    const double cap = 0.42 * kHeader_mm;
     block.marks.push_back(
-        filled(rectanglePath({-kMargin_mm, 0, size_.width(), kHeader_mm}), inks().stop_sign));
-    double large = cap;
-    while (large > kCap_mm && letters_.width(name(), large, true) > width()) large *= 0.95;
+        filled(rectanglePath({-kMargin_mm, 0, page_.size.width(), kHeader_mm}), inks().stop_sign));
+    double cap = 0.42 * kHeader_mm;
+    while (cap > kCap_mm && letters_.width(name(), cap, true) > width()) cap *= 0.95;
     block.marks.push_back(
-        Text{letters_.cut(name(), width(), large, true), {0, 4 + large}, large, true, kPaperWhite});
-    const QString room = letters_.cut(QString::fromStdString(content_.room_name), width(), 3.6);
+        Text{letters_.cut(name(), width(), cap, true), {0, 4 + cap}, cap, true, kPaperWhite});
+    const QString room = letters_.cut(QString::fromStdString(facts_.content.room_name), width(), 3.6);
     block.marks.push_back(Text{room, {0, kHeader_mm - 2.8}, 3.6, false, kPaperWhite});
     putAt(block, 0);
     y_ = kHeader_mm + 4;
+    return cap;
   }
 
-  void heading(Block& block, const char* text) {
+  Block footFor(double name_cap, double sign) const {
+    const QString sizes =
+        sizesText(texts::kSheetSizes, name_cap, sentence_cap_, sign, wish_.languages.front());
+    Block foot = footOf(facts_.content, shop_.about(), wish_.languages, letters_, width(), sizes);
+    foot.marks.push_back(footCode(facts_.content, shop_.about(), width()));
+    return foot;
+  }
+
+  void heading(Block& block, const char* text) const {
     Writer(block, letters_)
         .paragraph(sayEach(wish_.languages, text).join(" / "), 0, width(), kCap_mm * 1.2, true);
     block.height += 1.5;
   }
 
   // One stop is shown large, several a little smaller.
-  Block stops() {
+  Block stops() const {
     Block block;
     heading(block, texts::kHowItStops);
-    const std::vector<Listed> told = withoutRepeats(facts_.own.stops);
-    const std::size_t count = told.size();
-    const double side = count <= 1 ? 36 : count == 2 ? 22 : 16, cap = count <= 2 ? kSentence_mm : 5;
-    for (const Listed& l : told) row(block, l, side, cap);
-    if (count == 0)
+    const double side = own_.size() <= 1 ? 36 : own_.size() == 2 ? 22 : 16;
+    for (const Listed& l : own_) row(block, l, side, sentence_cap_);
+    Writer writer(block, letters_);
+    if (own_.empty())
       for (const QString& text : sayEach(wish_.languages, texts::kNoOwnStop))
-        Writer(block, letters_).paragraph(text, 0, width(), kSentence_mm, true, inks().stop_sign);
+        writer.paragraph(text, 0, width(), sentence_cap_, true, inks().stop_sign);
     if (!machine_.after_stop.empty())
-      Writer(block, letters_)
-          .paragraph(
-              wish_.languages.front().say(texts::kAfter).arg(QString::fromStdString(machine_.after_stop)), 0,
-              width(), kCap_mm * 1.2, true);
-    for (const Listed& l : facts_.for_others) row(block, l, 12, kCap_mm);
-    for (const Listed& l : facts_.not_stops) row(block, l, 12, kCap_mm);
+      writer.paragraph(
+          wish_.languages.front().say(texts::kAfter).arg(QString::fromStdString(machine_.after_stop)), 0,
+          width(), kCap_mm * 1.2, true);
     return block;
   }
 
-  // Two buttons that are pressed alike are one picture; the plan shows both.
-  static std::vector<Listed> withoutRepeats(const std::vector<Listed>& stops) {
-    std::vector<Listed> told;
-    for (const Listed& l : stops)
-      if (std::ranges::none_of(told, [&](const Listed& t) { return toldAlike(t, l); })) told.push_back(l);
-    return told;
+  // What is on the machine and must not be taken for its stop.
+  Block apart() const {
+    Block block;
+    const auto list = [&](const char* text, const std::vector<Listed>& listed) {
+      for (const Listed& l : listed) {
+        if (text) heading(block, std::exchange(text, nullptr));
+        row(block, l, 12, kCap_mm);
+      }
+    };
+    std::vector<Listed> not_its = facts_.for_others;
+    not_its.insert(not_its.end(), facts_.not_stops.begin(), facts_.not_stops.end());
+    list(texts::kOutOfOrder, facts_.out_of_order);
+    list(texts::kDoNotStopIt, not_its);
+    return block;
   }
 
-  void row(Block& block, const Listed& l, double side, double cap) {
+  void row(Block& block, const Listed& l, double side, double cap) const {
     const double top = block.height, left = side + 6;
     block.marks.push_back(Sign{l.symbol, l.ground, QRectF(0, top, side, side)});
     block.height += std::max(0.0, side / 2 - Lettering::lineOf(cap));
@@ -181,30 +157,32 @@ class SheetMaker {
     block.height = std::max(block.height, top + side) + 2;
   }
 
-  Block next() {
+  Block next() const {
     Block block;
-    heading(block, texts::kIfOutOfReach);
+    heading(block, own_.empty() ? texts::kWhatStopsIt : texts::kIfOutOfReach);
     Writer writer(block, letters_);
     for (const Language& language : wish_.languages)
       writer.paragraph(nextText(language) + lateText(language), 0, width(), kCap_mm * 1.1);
     return block;
   }
 
-  // Of the same stop when doors are shut.
-  QString lateText(const Language& language) const {
-    if (!facts_.station || !facts_.next.found()) return {};
-    const std::size_t device = *facts_.next.index;
-    const audit::Way late = shop_.afterHours().nearestOf(*facts_.station, std::span(&device, 1));
-    return late.found() ? QString() : " " + language.say(texts::kNotAfterHours);
-  }
-
   QString nextText(const Language& language) const {
     if (!facts_.station) return language.say(texts::kNotMeasured);
-    const audit::Way& way = facts_.next;
-    if (!way.found())
-      return language.say(way.status != audit::Status::None ? texts::kNotMeasured
-                          : facts_.own.stops.empty()        ? texts::kNothingStopsIt
-                                                            : texts::kNoNextStop);
+    if (facts_.next.found()) return wayText(facts_.next, language);
+    return language.say(facts_.next.status != audit::Status::None ? texts::kNotMeasured
+                        : own_.empty()                            ? texts::kNothingStopsIt
+                                                                  : texts::kNoNextStop);
+  }
+
+  // What is otherwise when doors are shut.
+  QString lateText(const Language& language) const {
+    const audit::Way &way = facts_.next, &late = facts_.next_late;
+    if (!way.found() || (late.index == way.index && late.walk_m == way.walk_m)) return {};
+    return ' ' + (late.found() ? language.say(texts::kAfterHours).arg(wayText(late, language))
+                               : language.say(texts::kNotAfterHours));
+  }
+
+  QString wayText(const audit::Way& way, const Language& language) const {
     const audit::DeviceEntry& device = open_.devices[*way.index];
     QString what = language.say(device.kind->label);
     if (device.machine)
@@ -214,56 +192,50 @@ class SheetMaker {
     const QString walk = walkText(way.walk_m * 1000, language);
     const auto room =
         device.machine ? open_.machine_rooms[*device.machine] : open_.placed[*way.index].standing.room;
-    if (!room || *room == content_.room) return language.say(texts::kNextStop).arg(what, walk);
-    return language.say(texts::kNextStopIn).arg(what, walk, QString::fromStdString(open_.roomName(*room)));
+    const QString said =
+        !room || *room == facts_.content.room
+            ? language.say(texts::kNextStop).arg(what, walk)
+            : language.say(texts::kNextStopIn).arg(what, walk, QString::fromStdString(open_.roomName(*room)));
+    return way.status == audit::Status::Narrow ? said + ' ' + language.say(texts::kNarrow) : said;
   }
 
   // The room with this machine's stops, the next one and the phone; the dot is where its operator works.
-  void plan(const QRectF& area) {
-    Content shown = content_;
+  // False: it does not fit.
+  bool plan(const QRectF& area, double sign) {
+    if (area.height() < kLeastPlan_mm) return false;
+    Content shown = facts_.content;
     shown.groups = {facts_.own, {{}, facts_.for_others, {}, {}}};
     if (facts_.next_here) shown.groups.push_back({{}, {*facts_.next_here}, {}, {}});
+    shown.out_of_order = facts_.out_of_order;
     shown.not_stops = facts_.not_stops;
     shown.marked = machine_.id;
-    shown.on_the_spot = true;
-    const auto& outline = shop_.layout().rooms[content_.room].outline;
-    for (const double sign : {10.0, 8.0, kLeastSign_mm * 1.02}) {
-      Sizes sizes;
-      sizes.sign = sign;
-      const QSizeF ring = ringOf(sizes) * 2;
-      const int scale = scaleFor(turnedSize(outline, 90), area.size() - ring);
-      if (scale == 0) continue;
-      PlanPicture picture = planPicture(shown, shop_.layout(), wish_.languages, letters_, area, scale, sizes);
-      if (!picture.signs_placed) continue;
-      page_.marks.insert(page_.marks.end(), picture.marks.begin(), picture.marks.end());
-      return;
-    }
-    sheet_.shortfalls.push_back(
-        QStringLiteral("%1: the plan of the room does not fit on the sheet").arg(name()));
+    Sizes sizes;
+    sizes.sign = sign;
+    const auto& outline = shop_.layout().rooms[shown.room].outline;
+    const int scale = scaleFor(turnedSize(outline, shown.viewer.up_deg), area.size() - ringOf(sizes) * 2);
+    if (scale == 0) return false;
+    PlanPicture picture = planPicture(shown, shop_.layout(), wish_.languages, letters_, area, scale, sizes);
+    if (!picture.signs_placed) return false;
+    page_.marks.insert(page_.marks.end(), picture.marks.begin(), picture.marks.end());
+    return true;
   }
 
-  // As the audit has it, from the station.
-  PhoneWay phoneWay(const audit::Context& context) const {
-    PhoneWay way;
-    const audit::Way& audited = context.phone_ways[*facts_.station];
-    way.status = audited.status;
-    if (!audited.found()) return way;
-    way.phone = context.phoneName(*audited.index);
-    way.length_mm = audited.walk_m * 1000;
-    way.path = audited.path;
-    way.through = roomsWalkedInto(context, audited.path, content_.room);
-    return way;
+  void tellFailed() {
+    std::vector<const Listed*> own;
+    for (const auto* list : {&facts_.own.stops, &facts_.for_others, &facts_.out_of_order})
+      for (const Listed& l : *list) own.push_back(&l);
+    for (const QString& text : shop_.failedOf(own))
+      sheet_.shortfalls.push_back(Told::tr("%1: %2").arg(name(), text));
   }
 
   const Shop& shop_;
   const audit::Context& open_;
   const layout::Machine& machine_;
-  std::size_t index_;
   const Wish& wish_;
   Lettering letters_;
-  QSizeF size_;
-  Content content_;
-  Facts facts_;
+  const SheetFacts facts_;
+  const std::vector<Listed> own_;  // its stops, those told alike once
+  const double sentence_cap_;      // of how it stops
   Sheet sheet_;
   Page page_;
   double y_ = 0;
@@ -272,7 +244,10 @@ class SheetMaker {
 }  // namespace
 
 Sheet noviceSheet(const Shop& shop, std::size_t machine, const Wish& wish) {
-  return SheetMaker(shop, machine, wish).make();
+  const auto room = shop.open().machine_rooms[machine];
+  if (room && !shop.open().plan.rooms[*room].empty()) return SheetMaker(shop, machine, *room, wish).make();
+  const std::string name = shop.open().name(shop.layout().machines[machine]);
+  return {{}, Told::tr("%1 is in no room that can be built").arg(QString::fromStdString(name)), {}};
 }
 
 }  // namespace stopwalk::poster

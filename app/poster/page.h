@@ -48,11 +48,17 @@ struct Page {
 };
 
 struct Document {
-  QString title;
+  QString heading;  // "STOP LOCATIONS"
+  QString of;       // the room; empty: of no one room
   QString subject;
   QString language;  // BCP 47, such as `en`
   QString family;    // of all letters
   std::vector<Page> pages;
+
+  QString title() const;  // "STOP LOCATIONS: Car hall"
 };
+
+// All pages in one, of all their rooms. At least one document.
+Document joined(std::vector<Document> documents);
 
 }  // namespace stopwalk::poster

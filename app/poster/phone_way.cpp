@@ -9,6 +9,14 @@ using geometry::Point;
 using geometry::Segment;
 
 constexpr double kLooked_mm = 100;  // along a way: no room is so narrow
+constexpr double kMmPerM = 1000;
+
+void tell(PhoneWay& way, const audit::Context& context, double length_mm, const std::vector<Point>& path,
+          std::optional<std::size_t> from_room) {
+  way.length_mm = length_mm;
+  way.path = path;
+  if (from_room) way.through = roomsWalkedInto(context, path, *from_room);
+}
 
 }  // namespace
 
@@ -37,14 +45,18 @@ PhoneWay phoneWayFrom(const Viewer& viewer, const audit::Context& context) {
 
   const floor::Nearest nearest = context.walks.nearest(viewer.stands(), places);
   way.status = audit::statusOf(nearest.walk.status);
-  if (!nearest.index) return way;
-  way.phone = context.phoneName(*nearest.index);
-  way.length_mm = nearest.walk.length_mm;
-  way.path = nearest.walk.path;
-  const auto here = context.surroundings.roomAt(viewer.stands());
-  const auto there = context.phones[*nearest.index].standing.room;
-  if (there && there != here) way.in_room = context.roomName(*there);
-  if (here) way.through = roomsWalkedInto(context, way.path, *here);
+  if (nearest.index)
+    tell(way, context, nearest.walk.length_mm, nearest.walk.path,
+         context.surroundings.roomAt(viewer.stands()));
+  return way;
+}
+
+PhoneWay phoneWayOf(std::size_t station, const audit::Context& context) {
+  PhoneWay way;
+  const audit::Way& audited = context.phone_ways[station];
+  way.status = audited.status;
+  if (audited.found())
+    tell(way, context, audited.walk_m * kMmPerM, audited.path, context.stations[station].room);
   return way;
 }
 

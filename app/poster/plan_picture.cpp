@@ -19,8 +19,9 @@ constexpr double kLeader_mm = 0.35;
 constexpr double kOnePlace_mm = 1;  // on paper
 constexpr double kBeyond_mm = 4;    // of the way to the phone outside the room
 constexpr double kRoute_mm = 0.9;
-constexpr double kBar_mm = 1.2;       // a bar or a cord
-constexpr double kFromWall_mm = 2.6;  // a name outside from the wall's inner edge
+constexpr double kBar_mm = 1.2;          // a bar or a cord
+constexpr double kFromWall_mm = 2.6;     // a name outside from the wall's inner edge
+constexpr double kLeastFromWall_mm = 3;  // the dot where the reader stands
 
 QPainterPath disc(QPointF centre, double across) {
   QPainterPath path;
@@ -198,30 +199,32 @@ class Picture {
   }
 
   void bars() {
-    eachListed([&](const Listed& l) {
-      if (l.line.a == l.line.b || l.ground != plan::Ground::Stop) return;
-      const QLineF bar(frame_(l.line.a), frame_(l.line.b));
-      add(drawn(linePath(bar.p1(), bar.p2()), inks().stop_ground, 2 * kBar_mm));
-      add(drawn(linePath(bar.p1(), bar.p2()), inks().stop_sign, kBar_mm));
-    });
+    for (const Listed* l : listedIn(content_)) {
+      if (l->line.a == l->line.b || l->ground != plan::Ground::Stop) continue;
+      const QPainterPath bar = linePath(frame_(l->line.a), frame_(l->line.b));
+      add(drawn(bar, inks().stop_ground, 2 * kBar_mm));
+      add(drawn(bar, inks().stop_sign, kBar_mm));
+    }
   }
 
-  template <class Visit>
-  void eachListed(Visit&& visit) const {
-    for (const Group& group : content_.groups)
-      for (const Listed& l : group.stops) visit(l);
-    for (const Listed& l : content_.not_stops) visit(l);
+  // The dot where the reader stands before the wall that the poster hangs on; up is through that wall. At a
+  // small scale so far from it that it can be seen.
+  QPointF readersPlace() const {
+    const QPointF wall = frame_(content_.viewer.at), stands = frame_(content_.viewer.stands());
+    if (content_.reader == Content::Reader::AtViewer) return wall;
+    return {wall.x(), std::max(stands.y(), wall.y() + kLeastFromWall_mm)};
   }
 
-  // The dot where the reader stands before the wall that the poster hangs on; up is through that wall.
   void youAreHere() {
-    const QPointF at = frame_(content_.viewer.at) + (content_.on_the_spot ? QPointF() : QPointF(0, 3));
+    if (content_.reader == Content::Reader::NotShown) return;
+    const bool before_wall = content_.reader == Content::Reader::BeforeWall;
+    const QPointF at = readersPlace();
     Shape ring = drawn(disc(at, 5), inks().selection, 0.9);
     ring.fill = kPaperWhite;
     add(ring);
     add(filled(disc(at, 2.4), inks().selection));
     keep(QRectF(at - QPointF(3, 3), QSizeF(6, 6)));
-    if (content_.on_the_spot) return;
+    if (!before_wall) return;
     nameOutside(sayEach(languages_, texts::kYouAreHere).join(" / "), frame_(content_.viewer.at),
                 QPointF(0, -1), sizes_.name_cap * 1.2, true, inks().selection);
   }
@@ -340,21 +343,22 @@ void Picture::drawPhone(const PlacedCallOut& placed) {
 void Picture::signs() {
   std::vector<CallOut> call_outs;
   std::vector<Told> told;
-  eachListed([&](const Listed& l) {
+  for (const Listed* listed : listedIn(content_)) {
+    const Listed& l = *listed;
     if (l.off_plan) {
       picture_.off_plan << QString::fromStdString(l.id);
-      return;
+      continue;
     }
     const QPointF at = frame_(geometry::at(l.line, 0.5));
     if (!told.empty() && toldAlike(*told.back().first, l) && told.back().first->machine == l.machine &&
         QLineF(call_outs.back().anchor, at).length() < kOnePlace_mm) {
       told.back().last = l.number;
       call_outs.back().size.setWidth(boxOf(l).width() + 0.5 * numberWidth());
-      return;
+      continue;
     }
     call_outs.push_back({at, boxOf(l)});
     told.push_back({&l, l.number});
-  });
+  }
   for (const geometry::Point& phone : content_.phones_here)
     call_outs.push_back({frame_(phone), QSizeF(sizes_.cutOff(), sizes_.cutOff())});
 

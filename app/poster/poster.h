@@ -8,6 +8,7 @@
 #include "app/poster/furniture.h"
 #include "app/poster/page.h"
 #include "app/poster/paper.h"
+#include "app/poster/shortfall.h"
 #include "app/poster/words.h"
 
 namespace stopwalk::poster {
@@ -17,12 +18,6 @@ struct Wish {
   std::optional<bool> landscape;  // nothing: whichever shows the room larger
   Languages languages{Language("en")};
   QString family;  // of the letters; must be there
-};
-
-// What the poster does not do as it should, in a sentence; never met by shrinking it silently.
-struct Shortfall {
-  QString text;
-  bool bars = false;  // there is no poster
 };
 
 struct Poster {

@@ -133,6 +133,10 @@ class Html {
     return table.html("The layout has no station.");
   }
 
+  bool isOutOfOrder(const audit::DeviceEntry& device) const {
+    return open_.relation.isOutOfOrder(static_cast<std::size_t>(&device - open_.devices.data()));
+  }
+
   QString machines() const {
     Table table("Machines", {"Machine", "Room", "Stations", "Stops on it", "After the stop"});
     for (std::size_t i = 0; i < layout_.machines.size(); ++i) {
@@ -140,7 +144,8 @@ class Html {
       QStringList stations, devices;
       for (const layout::Station& s : machine.stations) stations << escaped(std::string(audit::word(s.role)));
       for (const audit::DeviceEntry& d : open_.devices)
-        if (d.machine == i && d.kind->counts_as_stop) devices << escaped(d.kind->label);
+        if (d.machine == i && d.kind->counts_as_stop)
+          devices << escaped(d.kind->label) + (isOutOfOrder(d) ? " (out of order)" : "");
       table.add({escaped(open_.name(machine)),
                  open_.machine_rooms[i] ? escaped(open_.roomName(*open_.machine_rooms[i])) : "none",
                  stations.join(", "), devices.isEmpty() ? "none" : devices.join(", "),
@@ -159,7 +164,9 @@ class Html {
       const bool counts = device.kind->counts_as_stop;
       table.add(
           {escaped(device.id), escaped(device.kind->label),
-           !counts           ? "nothing: it is no stop"
+           !counts                          ? "nothing: it is no stop"
+           : open_.relation.isOutOfOrder(d) ? "counted as no stop: failed its last check, on " +
+                                                  escaped(inspection::dateText(*open_.failed_on[d]))
            : stopped.empty() ? "nothing"
                              : escaped(audit::listed(stopped, 6)),
            device.device->height ? escaped(audit::lengthText(*device.device->height / 1000, m_.report.unit))

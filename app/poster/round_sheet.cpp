@@ -46,7 +46,7 @@ class SheetMaker {
         entries_(audit::devicesOf(matter.layout, matter.kinds)) {
     sheet_.document.family = wish.family;
     sheet_.document.language = text(language_.key());
-    sheet_.document.title = title();
+    sheet_.document.heading = title();
     sheet_.document.subject = say(texts::kCaution);
   }
 

@@ -25,7 +25,10 @@ QString spanWords(const Listed& listed, const Language& language) {
     case Span::Of::ItsMachine:
       return {};
     case Span::Of::EveryMachineHere:
-      return language.say(texts::kStopsEveryMachineHere);
+      return language.say(texts::kStopsEveryMachineHere) +
+             (listed.span.others.empty()
+                  ? QString()
+                  : ' ' + language.say(texts::kAlsoStops).arg(named(listed.span.others, language)));
     case Span::Of::EveryMachine:
       return language.say(texts::kStopsEveryMachine);
     case Span::Of::Nothing:
@@ -37,6 +40,10 @@ QString spanWords(const Listed& listed, const Language& language) {
                      : listed.span.own      ? texts::kAlsoStops
                                             : texts::kStopsOthers;
   return language.say(text).arg(named(listed.span.others, language));
+}
+
+QString dateOf(inspection::Date date) {
+  return QString::fromStdString(inspection::dateText(date));
 }
 
 bool stopsOnlyOthers(const Listed& listed) {
@@ -181,8 +188,11 @@ class Table {
 QStringList wordsOf(const Listed& listed, const Language& language) {
   QStringList said;
   if (listed.ground == plan::Ground::Start) return {language.say(texts::kGuardedStart)};
-  if (listed.ground == plan::Ground::Plain)
-    return {language.say(listed.label) + ":", language.say(texts::kStopsNothing)};
+  if (listed.ground == plan::Ground::Plain) {
+    const QString why = listed.failed_on ? language.say(texts::kFailed).arg(dateOf(*listed.failed_on))
+                                         : language.say(texts::kStopsNothing);
+    return {language.say(listed.label) + ":", why};
+  }
   said << language.say(listed.instruction);
   if (listed.held) said << language.say(texts::kHeld);
   const QString span = spanWords(listed, language);
@@ -209,9 +219,12 @@ std::vector<Block> tableBlocks(const Content& content, const Languages& language
     blocks.push_back(table.sentence(said));
   }
   for (const Group& group : content.groups) table.group(blocks, group);
-  if (content.not_stops.empty()) return blocks;
-  blocks.push_back(table.heading(sayEach(languages, texts::kNotStops), false));
-  for (const Listed& listed : content.not_stops) blocks.push_back(table.notStop(listed));
+  const auto apart = [&](const char* heading, const std::vector<Listed>& list) {
+    if (!list.empty()) blocks.push_back(table.heading(sayEach(languages, heading), false));
+    for (const Listed& listed : list) blocks.push_back(table.notStop(listed));
+  };
+  apart(texts::kOutOfOrder, content.out_of_order);
+  apart(texts::kNotStops, content.not_stops);
   return blocks;
 }
 

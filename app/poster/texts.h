@@ -8,10 +8,14 @@ namespace stopwalk::poster::texts {
 
 inline constexpr const char* kTitle = QT_TRANSLATE_NOOP("poster", "STOP LOCATIONS");
 inline constexpr const char* kTitleGoesOn = QT_TRANSLATE_NOOP("poster", "STOP LOCATIONS, page %1 of %2");
+inline constexpr const char* kGoesOn = QT_TRANSLATE_NOOP("poster", "More machines: see page %1 of %2.");
 inline constexpr const char* kHowToStop = QT_TRANSLATE_NOOP("poster", "How each machine stops");
 inline constexpr const char* kOnWalls = QT_TRANSLATE_NOOP("poster", "On the walls");
 inline constexpr const char* kAfter = QT_TRANSLATE_NOOP("poster", "Then: %1");
 inline constexpr const char* kNotStops = QT_TRANSLATE_NOOP("poster", "These are not stops");
+inline constexpr const char* kOutOfOrder = QT_TRANSLATE_NOOP("poster", "Out of order");
+inline constexpr const char* kFailed =
+    QT_TRANSLATE_NOOP("poster", "Failed its last check on %1: do not rely on it.");
 inline constexpr const char* kGuardedStart =
     QT_TRANSLATE_NOOP("poster", "Starts the machine: put the pin back. It is not a stop.");
 inline constexpr const char* kStopsNothing = QT_TRANSLATE_NOOP("poster", "Stops nothing.");
@@ -51,14 +55,16 @@ inline constexpr const char* kNarrow = QT_TRANSLATE_NOOP("poster", "The way is n
 inline constexpr const char* kOutside = QT_TRANSLATE_NOOP("poster", "outside");
 inline constexpr const char* kYouAreHere = QT_TRANSLATE_NOOP("poster", "You are here");
 inline constexpr const char* kTo = QT_TRANSLATE_NOOP("poster", "to %1");
-inline constexpr const char* kPhoneHere = QT_TRANSLATE_NOOP("poster", "Phone %1");
 inline constexpr const char* kHowItStops = QT_TRANSLATE_NOOP("poster", "How it stops");
 inline constexpr const char* kNoOwnStop = QT_TRANSLATE_NOOP("poster", "This machine has no stop of its own.");
+inline constexpr const char* kWhatStopsIt = QT_TRANSLATE_NOOP("poster", "What stops it");
+inline constexpr const char* kDoNotStopIt = QT_TRANSLATE_NOOP("poster", "These do not stop it");
 inline constexpr const char* kIfOutOfReach = QT_TRANSLATE_NOOP("poster", "If you cannot reach it");
 inline constexpr const char* kNextStop = QT_TRANSLATE_NOOP("poster", "%1: %2 from where you work.");
 inline constexpr const char* kNextStopIn = QT_TRANSLATE_NOOP("poster", "%1 in %3: %2 from where you work.");
 inline constexpr const char* kNextStopAtHand =
     QT_TRANSLATE_NOOP("poster", "%1: at hand from where you work.");
+inline constexpr const char* kAfterHours = QT_TRANSLATE_NOOP("poster", "After hours: %1");
 inline constexpr const char* kOfMachine = QT_TRANSLATE_NOOP("poster", "%1 on %2");
 inline constexpr const char* kNoNextStop = QT_TRANSLATE_NOOP("poster", "No other stop stops this machine.");
 inline constexpr const char* kNothingStopsIt =
@@ -71,12 +77,14 @@ inline constexpr const char* kRevision = QT_TRANSLATE_NOOP("poster", "Revision %
 inline constexpr const char* kNoRevision = QT_TRANSLATE_NOOP("poster", "No revision given");
 inline constexpr const char* kFaults =
     QT_TRANSLATE_NOOP("poster", "The plan has drawing faults (%1): something may be missing here.");
+inline constexpr const char* kNotSaved = QT_TRANSLATE_NOOP("poster", "NOT SAVED");
 inline constexpr const char* kLayout = QT_TRANSLATE_NOOP("poster", "Layout %1");
-inline constexpr const char* kPlanOf = QT_TRANSLATE_NOOP("poster", "Plan of %1");
-inline constexpr const char* kSizes = QT_TRANSLATE_NOOP(
-    "poster",
-    "Letters (ASR A1.3): title %1 mm, read to %2 m; table %3 mm, to %4 m. "
-    "Signs on the plan: %5 mm, recognised to %6 m (60 times the height, ISO 3864-1, unlit).");
+inline constexpr const char* kSizes =
+    QT_TRANSLATE_NOOP("poster", "Letters (ASR A1.3): title %1 mm, read to %2 m; table %3 mm, to %4 m.");
+inline constexpr const char* kSheetSizes =
+    QT_TRANSLATE_NOOP("poster", "Letters (ASR A1.3): name %1 mm, read to %2 m; how it stops %3 mm, to %4 m.");
+inline constexpr const char* kSignSizes = QT_TRANSLATE_NOOP(
+    "poster", "Signs on the plan: %1 mm, recognised to %2 m (60 times the height, ISO 3864-1, unlit).");
 inline constexpr const char* kCheckBar =
     QT_TRANSLATE_NOOP("poster", "Print at 100 %: this bar is 100 mm long.");
 inline constexpr const char* kCaution = QT_TRANSLATE_NOOP(

@@ -16,7 +16,8 @@ using geometry::Point;
 using geometry::Segment;
 using geometry::Stretch;
 
-constexpr double kArm_mm = 450;  // the reader before the wall: common practice
+constexpr double kArm_mm = 450;     // the reader before the wall: common practice
+constexpr double kReader_mm = 300;  // half of a standing circle: what a person takes, 600 mm
 constexpr double kOnWall_mm = 300;
 constexpr double kBeside_mm = 150;  // half of what a device on the wall takes
 constexpr double kFrame_mm = 50;    // from the poster's edge to what stands beside it
@@ -24,10 +25,10 @@ constexpr double kFrame_mm = 50;    // from the poster's edge to what stands bes
 struct Wall {
   Segment line;
   Point out;
-  Stretch free;  // along the line, mm: the longest without doors and without things against it
+  Stretch free;  // along the line, mm: the longest without doors and where one can stand before it
 };
 
-// What of the wall a thing takes: its corners that stand within reach of a reader before the wall.
+// What of the wall a thing takes that has a corner nearer to it than this.
 void take(std::vector<Stretch>& taken, const Wall& wall, const geometry::Polygon& thing, double depth_mm) {
   const geometry::Frame frame = geometry::frameOf(wall.line);
   double low = std::numeric_limits<double>::infinity(), high = -low, nearest = low;
@@ -52,13 +53,13 @@ Stretch longestFree(double length, std::vector<Stretch> taken) {
   for (Stretch& t : taken) t = {std::clamp(t.from, 0.0, length), std::clamp(t.to, 0.0, length)};
   taken.push_back({length, length});
   std::ranges::sort(taken, {}, &Stretch::from);
-  Stretch best{0, 0};
+  Stretch best{0, 0};  // and so it stays where all is taken
   double free_from = 0;
   for (const Stretch& t : taken) {
     if (t.from - free_from > best.to - best.from) best = {free_from, t.from};
     free_from = std::max(free_from, t.to);
   }
-  return best.to > best.from ? best : Stretch{0, length};
+  return best;
 }
 
 std::vector<Wall> wallsOf(const layout::Layout& layout, std::size_t room) {
@@ -72,9 +73,9 @@ std::vector<Wall> wallsOf(const layout::Layout& layout, std::size_t room) {
     for (const layout::Door& d : layout.doors)
       take(taken, wall, {d.at - 0.5 * d.width * along, d.at + 0.5 * d.width * along}, kArm_mm);
     for (const layout::Machine& m : layout.machines)
-      take(taken, wall, layout::outlineInPlan(m.footprint, m.at, m.turn), kArm_mm);
+      take(taken, wall, layout::outlineInPlan(m.footprint, m.at, m.turn), kArm_mm + kReader_mm);
     for (const layout::Fixture& f : layout.fixtures)
-      take(taken, wall, layout::outlineInPlan(f.footprint, f.at, f.turn), kArm_mm);
+      take(taken, wall, layout::outlineInPlan(f.footprint, f.at, f.turn), kArm_mm + kReader_mm);
     for (const layout::Device& d : layout.devices) take(taken, wall, around(d.at), kOnWall_mm);
     for (const layout::Phone& p : layout.phones) take(taken, wall, around(p.at), kOnWall_mm);
     wall.free = longestFree(geometry::length(wall.line.b - wall.line.a), taken);
@@ -87,8 +88,14 @@ double freeLength(const Wall& wall) {
   return wall.free.to - wall.free.from;
 }
 
+// Of walls that are taken whole the longest is still the best.
+std::pair<double, double> roomOn(const Wall& wall) {
+  return {freeLength(wall), geometry::distance(wall.line.a, wall.line.b)};
+}
+
 Point middleOfFree(const Wall& wall) {
-  const double length = geometry::length(wall.line.b - wall.line.a);
+  if (freeLength(wall) == 0) return geometry::at(wall.line, 0.5);
+  const double length = geometry::distance(wall.line.a, wall.line.b);
   return geometry::at(wall.line, (wall.free.from + wall.free.to) / 2 / length);
 }
 
@@ -128,7 +135,7 @@ std::optional<Viewer> viewerLooking(const layout::Layout& layout, std::size_t ro
   const Point up = geometry::direction(up_deg);
   // Of walls faced equally well, within a degree or two, the one with the most room for a poster.
   const Wall& wall = *std::ranges::max_element(walls, {}, [&](const Wall& w) {
-    return std::pair(std::round(50 * geometry::dot(w.out, up)), freeLength(w));
+    return std::pair(std::round(50 * geometry::dot(w.out, up)), roomOn(w));
   });
   return Viewer{middleOfFree(wall), up_deg};
 }
@@ -136,7 +143,7 @@ std::optional<Viewer> viewerLooking(const layout::Layout& layout, std::size_t ro
 std::optional<Viewer> usualViewer(const layout::Layout& layout, std::size_t room) {
   const std::vector<Wall> walls = wallsOf(layout, room);
   if (walls.empty()) return std::nullopt;
-  const Wall& wall = *std::ranges::max_element(walls, {}, freeLength);
+  const Wall& wall = *std::ranges::max_element(walls, {}, roomOn);
   return Viewer{middleOfFree(wall), plan::degreesOf(wall.out)};
 }
 

@@ -36,7 +36,7 @@ Bytes pdfOf(const Document& document) {
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
-  writer.setTitle(document.title);
+  writer.setTitle(document.title());
   writer.setCreator("Stopwalk");
   writer.setResolution(kPdfDpi);
   writer.setPageLayout(layoutOf(document.pages.front()));
@@ -60,7 +60,7 @@ Bytes svgOf(const Document& document, std::size_t page) {
   QBuffer buffer;
   QSvgGenerator svg;
   svg.setOutputDevice(&buffer);
-  svg.setTitle(document.title.toHtmlEscaped());  // Qt writes both as they are
+  svg.setTitle(document.title().toHtmlEscaped());  // Qt writes both as they are
   svg.setDescription(document.subject.toHtmlEscaped());
   svg.setResolution(static_cast<int>(kMmPerInch * 100));  // a unit is a hundredth of a millimetre
   svg.setSize((p.size * 100).toSize());
@@ -80,7 +80,7 @@ Bytes pngOf(const Document& document, std::size_t page, int dpi) {
   if (image.isNull()) return {{}, "there is not enough memory for a picture of this resolution"};
   image.setDotsPerMeterX(static_cast<int>(std::lround(per_mm * 1000)));
   image.setDotsPerMeterY(image.dotsPerMeterX());
-  image.setText("Title", document.title);
+  image.setText("Title", document.title());
   image.fill(Qt::white);
   QPainter painter(&image);
   paintPage(painter, p, document.family, per_mm);
@@ -92,7 +92,7 @@ Bytes pngOf(const Document& document, std::size_t page, int dpi) {
 }
 
 bool printOn(QPrinter& printer, const Document& document) {
-  printer.setDocName(document.title);
+  printer.setDocName(document.title());
   printer.setFullPage(true);
   QPainter painter;
   for (std::size_t i = 0; i < document.pages.size(); ++i) {

@@ -46,8 +46,9 @@ void MainWindow::audit() {
 void MainWindow::showPoster() {
   if (workPlace() != WorkPlace::Poster) return;
   const auto layout = document_->edited().snapshot();
+  const audit::Profile profile = audit::withHouseRules(profile_, layout->house_rules);
   poster_place_->follow(
-      {layout, kinds_, audit::withHouseRules(profile_, layout->house_rules), document_->fileHash()});
+      {layout, kinds_, profile, document_->fileHash(), records_->failed(profile.inspection)});
 }
 
 // Says above the plan what the inspection records beside the layout come to, and audits by them.

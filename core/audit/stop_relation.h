@@ -34,6 +34,10 @@ class StopRelation {
   // Whether the device is wired to stop the machine; says nothing of whether it counts as a stop.
   bool stops(std::size_t device, std::size_t machine) const;
   bool stopsNothing(std::size_t device) const;
+  // A stop by its kind that counts as none.
+  bool isOutOfOrder(std::size_t device) const {
+    return devices_[device].kind->counts_as_stop && !countsAsStop(device);
+  }
   // Whether it names whole rooms or everything.
   bool stopsRooms(std::size_t device) const { return reach_[device].all || !reach_[device].rooms.empty(); }
   // Whether people would call it a cut-off: by its kind, or because it names whole rooms or everything.

@@ -2582,11 +2582,6 @@
         <translation>zu %1</translation>
     </message>
     <message>
-        <source>Phone %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Telefon %1</translation>
-    </message>
-    <message>
         <source>Revision %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Revision %1</translation>
@@ -2600,16 +2595,6 @@
         <source>Layout %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Layout %1</translation>
-    </message>
-    <message>
-        <source>Plan of %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Plan von %1</translation>
-    </message>
-    <message>
-        <source>Letters (ASR A1.3): title %1 mm, read to %2 m; table %3 mm, to %4 m. Signs on the plan: %5 mm, recognised to %6 m (60 times the height, ISO 3864-1, unlit).</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Buchstaben (ASR A1.3): Titel %1 mm, lesbar bis %2 m; Tabelle %3 mm, bis %4 m. Zeichen im Plan: %5 mm, erkennbar bis %6 m (60-fache Höhe, ISO 3864-1, unbeleuchtet).</translation>
     </message>
     <message>
         <source>Print at 100 %: this bar is 100 mm long.</source>
@@ -2958,6 +2943,199 @@
         <source>page %1 of %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>More machines: see page %1 of %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Weitere Maschinen: siehe Seite %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Außer Betrieb</translation>
+    </message>
+    <message>
+        <source>Failed its last check on %1: do not rely on it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Letzte Kontrolle am %1 nicht bestanden: nicht darauf verlassen.</translation>
+    </message>
+    <message>
+        <source>What stops it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was sie stoppt</translation>
+    </message>
+    <message>
+        <source>These do not stop it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das stoppt sie nicht</translation>
+    </message>
+    <message>
+        <source>After hours: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Außerhalb der Betriebszeit: %1</translation>
+    </message>
+    <message>
+        <source>NOT SAVED</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>NICHT GESPEICHERT</translation>
+    </message>
+    <message>
+        <source>Letters (ASR A1.3): title %1 mm, read to %2 m; table %3 mm, to %4 m.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buchstaben (ASR A1.3): Titel %1 mm, lesbar bis %2 m; Tabelle %3 mm, bis %4 m.</translation>
+    </message>
+    <message>
+        <source>Letters (ASR A1.3): name %1 mm, read to %2 m; how it stops %3 mm, to %4 m.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Buchstaben (ASR A1.3): Name %1 mm, lesbar bis %2 m; wie sie stoppt %3 mm, bis %4 m.</translation>
+    </message>
+    <message>
+        <source>Signs on the plan: %1 mm, recognised to %2 m (60 times the height, ISO 3864-1, unlit).</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeichen im Plan: %1 mm, erkennbar bis %2 m (60-fache Höhe, ISO 3864-1, unbeleuchtet).</translation>
+    </message>
+</context>
+<context>
+    <name>posters</name>
+    <message>
+        <source>%1: its stops and their words do not fit on one page</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: ihre Stopps und deren Worte passen nicht auf eine Seite</translation>
+    </message>
+    <message>
+        <source>%1: there is no room for a plan</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: für einen Plan ist kein Platz</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is in no room that can be built</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 steht in keinem Raum, der sich aufbauen lässt</translation>
+    </message>
+    <message>
+        <source>the room does not fit on %1 at 1:%2 or larger</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>der Raum passt auf %1 nicht im Maßstab 1:%2 oder größer</translation>
+    </message>
+    <message>
+        <source>what is to be told of a machine, or in an emergency, is longer than a page of %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>was zu einer Maschine oder für den Notfall zu sagen ist, ist länger als eine Seite %1</translation>
+    </message>
+    <message>
+        <source>so many stops stand so close that their signs of %1 mm find no place on %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>so viele Stopps sind so dicht beisammen, dass ihre Zeichen von %1 mm auf %2 keinen Platz finden</translation>
+    </message>
+    <message>
+        <source>no paper that can be chosen would do; divide the room, or draw it as two</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein wählbares Papier würde reichen; den Raum teilen oder als zwei zeichnen</translation>
+    </message>
+    <message>
+        <source>no paper that can be chosen would do; say it in fewer words</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein wählbares Papier würde reichen; es mit weniger Worten sagen</translation>
+    </message>
+    <message>
+        <source>no paper that can be chosen would do; see whether each is drawn where it is, and only once</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein wählbares Papier würde reichen; nachsehen, ob jeder dort gezeichnet ist, wo er ist, und nur einmal</translation>
+    </message>
+    <message>
+        <source>%1 would do</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 würde reichen</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>what to dial (`emergency_call`)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>was zu wählen ist (`emergency_call`)</translation>
+    </message>
+    <message>
+        <source>the address to say (`address`)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>welche Adresse zu nennen ist (`address`)</translation>
+    </message>
+    <message>
+        <source>where to meet the responders (`meet_responders_at`)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>wo die Rettungskräfte zu empfangen sind (`meet_responders_at`)</translation>
+    </message>
+    <message>
+        <source>the table does not fit beside the plan on %1: it goes on to %2 pages</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die Tabelle passt auf %1 nicht neben den Plan: sie braucht %2 Seiten</translation>
+    </message>
+    <message>
+        <source>no font here has these letters, which print as empty boxes: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>keine Schrift hier hat diese Zeichen, die als leere Kästchen gedruckt werden: %1</translation>
+    </message>
+    <message>
+        <source>drawn outside the room, and so in the table only, without a sign: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>außerhalb des Raums gezeichnet, und darum nur in der Tabelle, ohne Zeichen: %1</translation>
+    </message>
+    <message>
+        <source>no place on the plan for the name of %1; the table has it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>im Plan ist kein Platz für den Namen von %1; in der Tabelle steht er</translation>
+    </message>
+    <message>
+        <source>the room&apos;s name is too long for the header&apos;s letters: it is in letters of %1 mm</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>der Name des Raums ist zu lang für die Buchstaben der Kopfzeile: er steht in Buchstaben von %1 mm</translation>
+    </message>
+    <message>
+        <source>the layout&apos;s `site` does not say %1; the poster has a line to fill in by hand</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>`site` im Layout sagt nicht, %1; der Aushang hat eine Zeile zum Ausfüllen von Hand</translation>
+    </message>
+    <message>
+        <source>the layout has no `revision`: nobody can tell this poster from an older one but by its hash</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>das Layout hat keine `revision`: nur am Hash lässt sich dieser Aushang von einem älteren unterscheiden</translation>
+    </message>
+    <message>
+        <source>the last check of %1, on %2, failed: it is shown as out of order; when it has passed one, print this anew</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die letzte Kontrolle von %1, am %2, war nicht bestanden: es ist als außer Betrieb gezeigt; wenn eine bestanden ist, neu drucken</translation>
+    </message>
+    <message>
+        <source>the last check of %1, on %2, failed: the profile counts it as a stop all the same, and so it is shown as one</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die letzte Kontrolle von %1, am %2, war nicht bestanden: das Profil zählt es trotzdem als Stopp, und so wird es gezeigt</translation>
+    </message>
+    <message>
+        <source>its outline cannot be built; `stopwalk check` says why</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sein Umriss lässt sich nicht aufbauen; `stopwalk check` sagt, warum</translation>
+    </message>
+    <message>
+        <source>there is no machine and no stop in it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es gibt darin keine Maschine und keinen Stopp</translation>
+    </message>
+    <message>
+        <source>something stands before the place where it hangs, so that nobody can stand there to read it: choose another</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>vor der Stelle, an der er hängt, steht etwas, sodass dort niemand stehen und ihn lesen kann: eine andere wählen</translation>
+    </message>
+    <message>
+        <source>drawing faults in the layout: %1; what is faulty may be missing here, and `stopwalk check` names it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeichenfehler im Layout: %1; was fehlerhaft ist, kann hier fehlen, und `stopwalk check` nennt es</translation>
     </message>
 </context>
 <context>

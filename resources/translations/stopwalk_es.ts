@@ -2582,11 +2582,6 @@
         <translation>a %1</translation>
     </message>
     <message>
-        <source>Phone %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Teléfono %1</translation>
-    </message>
-    <message>
         <source>Revision %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Revisión %1</translation>
@@ -2600,16 +2595,6 @@
         <source>Layout %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Distribución %1</translation>
-    </message>
-    <message>
-        <source>Plan of %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Plano de %1</translation>
-    </message>
-    <message>
-        <source>Letters (ASR A1.3): title %1 mm, read to %2 m; table %3 mm, to %4 m. Signs on the plan: %5 mm, recognised to %6 m (60 times the height, ISO 3864-1, unlit).</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Letras (ASR A1.3): título %1 mm, se lee hasta %2 m; tabla %3 mm, hasta %4 m. Señales en el plano: %5 mm, se reconocen hasta %6 m (60 veces la altura, ISO 3864-1, sin iluminar).</translation>
     </message>
     <message>
         <source>Print at 100 %: this bar is 100 mm long.</source>
@@ -2958,6 +2943,199 @@
         <source>page %1 of %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>More machines: see page %1 of %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Más máquinas: vea la página %1 de %2.</translation>
+    </message>
+    <message>
+        <source>Out of order</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fuera de servicio</translation>
+    </message>
+    <message>
+        <source>Failed its last check on %1: do not rely on it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No pasó la última comprobación, el %1: no confíe en él.</translation>
+    </message>
+    <message>
+        <source>What stops it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué la detiene</translation>
+    </message>
+    <message>
+        <source>These do not stop it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esto no la detiene</translation>
+    </message>
+    <message>
+        <source>After hours: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fuera de horario: %1</translation>
+    </message>
+    <message>
+        <source>NOT SAVED</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>SIN GUARDAR</translation>
+    </message>
+    <message>
+        <source>Letters (ASR A1.3): title %1 mm, read to %2 m; table %3 mm, to %4 m.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Letras (ASR A1.3): título %1 mm, se lee hasta %2 m; tabla %3 mm, hasta %4 m.</translation>
+    </message>
+    <message>
+        <source>Letters (ASR A1.3): name %1 mm, read to %2 m; how it stops %3 mm, to %4 m.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Letras (ASR A1.3): nombre %1 mm, se lee hasta %2 m; cómo se detiene %3 mm, hasta %4 m.</translation>
+    </message>
+    <message>
+        <source>Signs on the plan: %1 mm, recognised to %2 m (60 times the height, ISO 3864-1, unlit).</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Señales en el plano: %1 mm, se reconocen hasta %2 m (60 veces la altura, ISO 3864-1, sin iluminar).</translation>
+    </message>
+</context>
+<context>
+    <name>posters</name>
+    <message>
+        <source>%1: its stops and their words do not fit on one page</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: sus paradas y sus textos no caben en una página</translation>
+    </message>
+    <message>
+        <source>%1: there is no room for a plan</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: no hay sitio para un plano</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is in no room that can be built</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no está en ninguna sala que se pueda construir</translation>
+    </message>
+    <message>
+        <source>the room does not fit on %1 at 1:%2 or larger</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la sala no cabe en %1 a 1:%2 o mayor</translation>
+    </message>
+    <message>
+        <source>what is to be told of a machine, or in an emergency, is longer than a page of %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>lo que hay que decir de una máquina, o en una emergencia, es más largo que una página %1</translation>
+    </message>
+    <message>
+        <source>so many stops stand so close that their signs of %1 mm find no place on %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>hay tantas paradas tan juntas que sus señales de %1 mm no encuentran sitio en %2</translation>
+    </message>
+    <message>
+        <source>no paper that can be chosen would do; divide the room, or draw it as two</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no serviría ningún papel que se pueda elegir; divida la sala o dibújela como dos</translation>
+    </message>
+    <message>
+        <source>no paper that can be chosen would do; say it in fewer words</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no serviría ningún papel que se pueda elegir; dígalo con menos palabras</translation>
+    </message>
+    <message>
+        <source>no paper that can be chosen would do; see whether each is drawn where it is, and only once</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no serviría ningún papel que se pueda elegir; mire si cada una está dibujada donde está, y solo una vez</translation>
+    </message>
+    <message>
+        <source>%1 would do</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 serviría</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>what to dial (`emergency_call`)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>a qué número llamar (`emergency_call`)</translation>
+    </message>
+    <message>
+        <source>the address to say (`address`)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>qué dirección decir (`address`)</translation>
+    </message>
+    <message>
+        <source>where to meet the responders (`meet_responders_at`)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>dónde recibir a los equipos de emergencia (`meet_responders_at`)</translation>
+    </message>
+    <message>
+        <source>the table does not fit beside the plan on %1: it goes on to %2 pages</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la tabla no cabe junto al plano en %1: ocupa %2 páginas</translation>
+    </message>
+    <message>
+        <source>no font here has these letters, which print as empty boxes: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ninguna fuente de aquí tiene estas letras, que se imprimen como recuadros vacíos: %1</translation>
+    </message>
+    <message>
+        <source>drawn outside the room, and so in the table only, without a sign: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>dibujado fuera de la sala, y por eso solo en la tabla, sin señal: %1</translation>
+    </message>
+    <message>
+        <source>no place on the plan for the name of %1; the table has it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no hay sitio en el plano para el nombre de %1; la tabla lo tiene</translation>
+    </message>
+    <message>
+        <source>the room&apos;s name is too long for the header&apos;s letters: it is in letters of %1 mm</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el nombre de la sala es demasiado largo para las letras del encabezado: está en letras de %1 mm</translation>
+    </message>
+    <message>
+        <source>the layout&apos;s `site` does not say %1; the poster has a line to fill in by hand</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el `site` de la distribución no dice %1; el cartel tiene una línea para rellenar a mano</translation>
+    </message>
+    <message>
+        <source>the layout has no `revision`: nobody can tell this poster from an older one but by its hash</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la distribución no tiene `revision`: solo por su hash se distingue este cartel de otro más antiguo</translation>
+    </message>
+    <message>
+        <source>the last check of %1, on %2, failed: it is shown as out of order; when it has passed one, print this anew</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la última comprobación de %1, el %2, no se pasó: se muestra como fuera de servicio; cuando pase una, imprima esto de nuevo</translation>
+    </message>
+    <message>
+        <source>the last check of %1, on %2, failed: the profile counts it as a stop all the same, and so it is shown as one</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la última comprobación de %1, el %2, no se pasó: el perfil lo cuenta como parada de todos modos, y así se muestra</translation>
+    </message>
+    <message>
+        <source>its outline cannot be built; `stopwalk check` says why</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>su contorno no se puede construir; `stopwalk check` dice por qué</translation>
+    </message>
+    <message>
+        <source>there is no machine and no stop in it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no hay en ella ninguna máquina ni parada</translation>
+    </message>
+    <message>
+        <source>something stands before the place where it hangs, so that nobody can stand there to read it: choose another</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>hay algo delante del sitio donde cuelga, y nadie puede ponerse ahí a leerlo: elija otro</translation>
+    </message>
+    <message>
+        <source>drawing faults in the layout: %1; what is faulty may be missing here, and `stopwalk check` names it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>fallos de dibujo en la distribución: %1; lo que tiene fallos puede faltar aquí, y `stopwalk check` lo nombra</translation>
     </message>
 </context>
 <context>

@@ -9,9 +9,9 @@
 namespace stopwalk::panels {
 namespace {
 
-QString textOf(const layout::Room& room, const std::string& why_not) {
+QString textOf(const layout::Room& room, const QString& why_not) {
   const QString name = QString::fromStdString(room.name.empty() ? room.id : room.name);
-  return why_not.empty() ? name : RoomChooser::tr("%1: %2").arg(name, QString::fromStdString(why_not));
+  return why_not.isEmpty() ? name : RoomChooser::tr("%1: %2").arg(name, why_not);
 }
 
 }  // namespace
@@ -31,16 +31,16 @@ RoomChooser::RoomChooser(QWidget* parent) : QWidget(parent) {
   });
 }
 
-void RoomChooser::show(const layout::Layout& layout, const std::vector<std::string>& why_not) {
+void RoomChooser::show(const layout::Layout& layout, const std::vector<QString>& why_not) {
   const std::string before = chosen();
   std::vector<ChoiceRow> rows;
   int first = -1, same = -1;
   for (std::size_t r = 0; r < layout.rooms.size(); ++r) {
     const layout::Room& room = layout.rooms[r];
     if (room.outdoors) continue;
-    const std::string why = r < why_not.size() ? why_not[r] : std::string();
+    const QString why = r < why_not.size() ? why_not[r] : QString();
     const int row = static_cast<int>(rows.size());
-    if (first < 0 && why.empty()) first = row;
+    if (first < 0 && why.isEmpty()) first = row;
     if (room.id == picked_) same = row;
     rows.push_back({QString::fromStdString(room.id), textOf(room, why)});
   }

@@ -19,7 +19,7 @@ class RoomChooser : public QWidget {
 
   // `why_not` has for each room of the layout why it can have no poster, a clause; empty: it can, or that is
   // not known yet. The room chosen stays so as long as it is there.
-  void show(const layout::Layout& layout, const std::vector<std::string>& why_not);
+  void show(const layout::Layout& layout, const std::vector<QString>& why_not);
 
   std::string chosen() const;  // its id; empty: there is none
   void choose(const std::string& room);

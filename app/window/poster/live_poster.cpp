@@ -25,7 +25,7 @@ LivePoster::Answer LivePoster::answerTo(const PosterShop& shop, const Question& 
   const auto found = std::ranges::find(rooms, question.room, &layout::Room::id);
   if (found == rooms.end()) return answer;
   const auto room = static_cast<std::size_t>(found - rooms.begin());
-  if (!answer.why_not[room].empty()) return answer;
+  if (!answer.why_not[room].isEmpty()) return answer;
   poster::Poster made = shop.poster(room, question.place, question.wish);
   if (made.document) answer.document = std::make_shared<const poster::Document>(std::move(*made.document));
   answer.shortfalls = std::move(made.shortfalls);

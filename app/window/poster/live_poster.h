@@ -22,7 +22,7 @@ class LivePoster : public QObject {
   };
   struct Answer {
     std::shared_ptr<const layout::Layout> layout;
-    std::vector<std::string> why_not;                  // for each of its rooms
+    std::vector<QString> why_not;                      // for each of its rooms
     std::string room;                                  // that was asked for
     std::shared_ptr<const poster::Document> document;  // none: there is no poster
     std::vector<poster::Shortfall> shortfalls;

@@ -40,8 +40,8 @@ void PageView::show(std::shared_ptr<const poster::Document> document, const QStr
   const bool fits_anew = !sameSheets(document, document_);
   document_ = std::move(document);
   sentence_ = sentence;
-  setAccessibleDescription(document_ ? tr("%1, sheets: %2").arg(document_->title).arg(document_->pages.size())
-                                     : sentence_);
+  setAccessibleDescription(
+      document_ ? tr("%1, sheets: %2").arg(document_->title()).arg(document_->pages.size()) : sentence_);
   if (fits_anew)
     fit();
   else

@@ -6,6 +6,7 @@
 #include <QPrinter>
 
 #include "app/documents/safe_write.h"
+#include "app/poster/texts.h"
 #include "app/poster/write_pages.h"
 
 namespace stopwalk::window {
@@ -28,13 +29,6 @@ QString withSuffix(const QString& path, const QString& suffix) {
   const QFileInfo info(path);
   const QString ending = info.suffix().isEmpty() ? QString() : "." + info.suffix();
   return QDir(info.path()).filePath(info.completeBaseName() + suffix + ending);
-}
-
-poster::Document joined(const std::vector<poster::Document>& documents) {
-  poster::Document all = documents.front();
-  for (std::size_t i = 1; i < documents.size(); ++i)
-    all.pages.insert(all.pages.end(), documents[i].pages.begin(), documents[i].pages.end());
-  return all;
 }
 
 }  // namespace
@@ -74,13 +68,14 @@ void PosterFiles::aside(const std::function<void()>& work) {
 // A poster that cannot be held against a file misleads: whoever goes on without one does so knowingly.
 bool PosterFiles::mayCarryHash() {
   if (!document_.fileHash().empty()) return true;
+  const QString mark = order_(Rooms::This).wish.languages.front().say(poster::texts::kNotSaved);
   const int answer =
       asker_.ask({tr("Save the layout first?"),
                   tr("A poster carries the hash of the layout's file, by which anyone can tell later whether "
                      "it is still "
                      "true. This layout is not in its file as it is here: its posters would say %1 instead.")
-                      .arg(kNotSaved),
-                  {tr("Save the layout first"), tr("Go on, marked %1").arg(kNotSaved)}});
+                      .arg(mark),
+                  {tr("Save the layout first"), tr("Go on, marked %1").arg(mark)}});
   if (answer == 0) return files_.save();
   return answer == 1;
 }
@@ -91,8 +86,8 @@ PosterFiles::Made PosterFiles::make(const PosterOrder& order) {
   for (const PosterOrder::Wanted& wanted : order.wanted) {
     const layout::Room& room = shop.layout().rooms[wanted.room];
     const QString name = QString::fromStdString(room.name.empty() ? room.id : room.name);
-    if (const std::string why = shop.whyNot(wanted.room); !why.empty()) {
-      made.left_out << tr("%1: %2").arg(name, QString::fromStdString(why));
+    if (const QString why = shop.whyNot(wanted.room); !why.isEmpty()) {
+      made.left_out << tr("%1: %2").arg(name, why);
       continue;
     }
     poster::Poster poster = shop.poster(wanted.room, wanted.place, order.wish);
@@ -149,7 +144,7 @@ std::vector<PosterFiles::File> PosterFiles::filesOf(const Made& made, As as, con
     files.push_back({file, std::move(bytes.bytes)});
   };
   if (as == As::Pdf) {
-    add(path, poster::pdfOf(joined(made.documents)));
+    add(path, poster::pdfOf(poster::joined(made.documents)));
     return files;
   }
   const poster::Document& document = made.documents.front();
@@ -223,7 +218,7 @@ void PosterFiles::print() {
   QPrinter printer(QPrinter::HighResolution);
   const poster::Document& document = posters->documents.front();
   const QSizeF sheet = document.pages.front().size;
-  printer.setDocName(document.title);
+  printer.setDocName(document.title());
   printer.setPageOrientation(sheet.width() > sheet.height() ? QPageLayout::Landscape : QPageLayout::Portrait);
   printer.setPageSize(QPageSize(sheet.width() > sheet.height() ? sheet.transposed() : sheet,
                                 QPageSize::Millimeter, {}, QPageSize::FuzzyMatch));

@@ -14,6 +14,7 @@
 #include "app/panels/poster/paper_chooser.h"
 #include "app/panels/poster/room_chooser.h"
 #include "app/panels/poster/wall_chooser.h"
+#include "app/poster/texts.h"
 #include "app/window/commands.h"
 #include "app/window/poster/page_view.h"
 #include "app/window/poster/wall_view.h"
@@ -247,8 +248,8 @@ void PosterPlace::show(const LivePoster::Answer& answer) {
     sentence = tr("There is no room indoors yet. Draw one: posters are made of rooms.");
   else if (!answer.document)
     sentence = tr("There is no poster of this room on this paper.");
-  if (const auto room = roomIndex(); room && !answer.why_not[*room].empty())
-    sentence = tr("There is no poster of this room: %1.").arg(QString::fromStdString(answer.why_not[*room]));
+  if (const auto room = roomIndex(); room && !answer.why_not[*room].isEmpty())
+    sentence = tr("There is no poster of this room: %1.").arg(answer.why_not[*room]);
   page_->show(answer.document, sentence);
   showShortfalls(answer);
 }
@@ -256,10 +257,11 @@ void PosterPlace::show(const LivePoster::Answer& answer) {
 void PosterPlace::showShortfalls(const LivePoster::Answer& answer) {
   std::vector<panels::ChoiceRow> rows;
   if (answer.document && source_.hash.empty())
-    rows.push_back({{},
-                    tr("It says %1: this layout is not in its file as it is here, so that the poster "
-                       "cannot be held against it.")
-                        .arg(kNotSaved)});
+    rows.push_back(
+        {{},
+         tr("It says %1: this layout is not in its file as it is here, so that the poster "
+            "cannot be held against it.")
+             .arg(panels::wishOf(paper_->choice()).languages.front().say(poster::texts::kNotSaved))});
   for (const poster::Shortfall& s : answer.shortfalls) rows.push_back({{}, asSentence(s.text)});
   const bool as_it_should = rows.empty() && answer.document;
   if (as_it_should) rows.push_back({{}, tr("Nothing: it does all that it should.")});

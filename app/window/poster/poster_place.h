@@ -74,7 +74,7 @@ class PosterPlace : public QObject {
   PosterFiles files_;
   LivePoster live_;
   PosterSource source_;
-  std::vector<std::string> why_not_;  // of the rooms, as far as it is known
+  std::vector<QString> why_not_;  // of the rooms, as far as it is known
 
   QWidget *side_, *under_;
   QStackedWidget* middle_;

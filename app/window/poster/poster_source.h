@@ -15,26 +15,23 @@ struct PosterSource {
   std::shared_ptr<const layout::DeviceKinds> kinds;
   audit::Profile profile;
   std::string hash;  // of the file that holds this very layout; empty: there is none
+  std::vector<inspection::FailedDevice> failed;  // their last check, by the records beside it
 
   bool operator==(const PosterSource&) const = default;
 };
-
-// Stands on a poster in the place of the hash, where there is no file to hold it against.
-inline constexpr const char* kNotSaved = "NOT SAVED";
 
 // A source made ready for the posters of its rooms.
 class PosterShop {
  public:
   explicit PosterShop(PosterSource source)
       : source_(std::move(source)),
-        shop_(*source_.layout, *source_.kinds, source_.profile,
-              source_.hash.empty() ? kNotSaved : source_.hash) {}
+        shop_(*source_.layout, *source_.kinds, source_.profile, source_.hash, source_.failed) {}
   PosterShop(const PosterShop&) = delete;
   PosterShop& operator=(const PosterShop&) = delete;
 
   const PosterSource& source() const { return source_; }
   const layout::Layout& layout() const { return *source_.layout; }
-  std::string whyNot(std::size_t room) const { return shop_.whyNot(room); }
+  QString whyNot(std::size_t room) const { return shop_.whyNot(room); }
   // Hung at the place, or where most wall is free.
   poster::Poster poster(std::size_t room, std::optional<geometry::Point> place,
                         const poster::Wish& wish) const;

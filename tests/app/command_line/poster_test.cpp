@@ -138,6 +138,7 @@ TEST_F(Poster, WrongWordsAreTold) {
   says({"--room", "a", "--font", "No Such Letters"}, "there is no font `No Such Letters` here");
   says({"--room", "a", "--language", "xx"}, "one of en, es or de is expected");
   says({"--room", "a", "--language", "en,es,de"}, "two with a comma");
+  says({"--room", "a", "--language", "en,en"}, "the same language twice");
   says({"--room", "a", "--at", "here"}, "a place x,y in the file's unit is expected");
   says({"--room", "a", "--viewer-up", "north"}, "degrees from -360 to 360 are expected");
   says({"--all", "--at", "0,0"}, "it goes with --room");
@@ -161,6 +162,63 @@ TEST_F(Poster, IsHeldAgainstTheLayoutByItsHash) {
   write("shop.layout.yaml", room("Hall", machinesWithStops(4)));
   EXPECT_EQ(runProgram({"check", layout, "--poster", hash}).exit, 1);
   EXPECT_EQ(runProgram({"check", layout, "--poster", "abc"}).exit, 2);
+}
+
+// The hash as it stands at the foot of the only poster in a drawing.
+std::string hashOn(const std::string& svg) {
+  const auto at = svg.find("Layout ");
+  return at == std::string::npos ? std::string() : svg.substr(at + 7, 12);
+}
+
+// A poster hangs for months: one that shows a stop that failed sends somebody to it.
+TEST_F(Poster, WhatFailedItsLastCheckIsOutOfOrderAndOldPostersAreToComeDown) {
+  const std::string layout = shopFile();
+  const auto round = [&](std::vector<std::string> args) {
+    args.insert(args.begin(), "round");
+    args.insert(args.begin() + 2, layout);
+    const Ran ran = runProgram(args);
+    EXPECT_EQ(ran.exit, 0) << ran.err;
+  };
+  const auto printed = [&](const std::string& name) {
+    const Ran ran = poster(layout, {"--room", "a", "--format", "svg", "--out", path(name)});
+    EXPECT_EQ(ran.exit, 0) << ran.err;
+    return ran.err;
+  };
+  printed("before.svg");
+  const std::string before = hashOn(textOf(path("before.svg")));
+  EXPECT_EQ(runProgram({"check", layout, "--poster", before}).exit, 0);
+
+  round({"new", "--by", "Ada Example"});
+  round({"record", "--round", "1", "--device", "m1/stop", "--result", "fail"});
+  EXPECT_NE(printed("failed.svg").find("the last check of m1/stop, on "), std::string::npos);
+  const std::string drawing = textOf(path("failed.svg")), failed = hashOn(drawing);
+  EXPECT_NE(drawing.find("Out of order"), std::string::npos);
+  EXPECT_NE(failed, before);
+  EXPECT_EQ(runProgram({"check", layout, "--poster", failed}).exit, 0);
+  const Ran old = runProgram({"check", layout, "--poster", before});
+  EXPECT_EQ(old.exit, 1);
+  EXPECT_NE(old.out.find("the poster does not show what has failed its last check, m1/stop"),
+            std::string::npos)
+      << old.out;
+  EXPECT_NE(poster(layout, {"--all", "--sheet", "--out", path("s.pdf")})
+                .err.find("M 1: the last check of m1/stop, on "),
+            std::string::npos);
+  ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
+  EXPECT_NE(textOf(path("r.html")).find("counted as no stop: failed its last check, on "), std::string::npos);
+
+  round({"record", "--round", "1", "--device", "m1/stop", "--result", "pass"});
+  EXPECT_EQ(runProgram({"check", layout, "--poster", failed}).exit, 1);
+  EXPECT_EQ(runProgram({"check", layout, "--poster", before}).exit, 0);
+}
+
+// What cannot be read may say that a stop failed.
+TEST_F(Poster, IsNotMadeWithoutRecordsThatAreThere) {
+  const std::string layout = shopFile();
+  std::filesystem::create_directory(path("shop.inspections.jsonl"));
+  const Ran ran = poster(layout, {"--room", "a", "--out", path("a.pdf")});
+  EXPECT_EQ(ran.exit, 3);
+  EXPECT_NE(ran.err.find("cannot read"), std::string::npos) << ran.err;
+  EXPECT_FALSE(std::filesystem::exists(path("a.pdf")));
 }
 
 class ReportOnPaper : public InFolder {};

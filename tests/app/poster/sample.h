@@ -19,14 +19,16 @@ namespace stopwalk::poster {
 
 // A layout with all that a poster is made from, kept together.
 struct Sample {
-  explicit Sample(const std::string& text)
-      : kinds(plan::bundledCatalogue().kinds), profile(audit::defaultProfile()) {
+  explicit Sample(const std::string& text, std::vector<inspection::FailedDevice> failed_devices = {})
+      : failed(std::move(failed_devices)),
+        kinds(plan::bundledCatalogue().kinds),
+        profile(audit::defaultProfile()) {
     auto read = files::readLayout(text, "sample", kinds);
     for (const files::Diagnostic& d : read.diagnostics) ADD_FAILURE() << files::format(d);
     if (!read.value) throw std::runtime_error("no layout");
     layout = std::move(*read.value);
     sha256 = files::sha256(text);
-    shop = std::make_unique<Shop>(layout, kinds, profile, sha256);
+    shop = std::make_unique<Shop>(layout, kinds, profile, sha256, failed);
   }
   Sample(const Sample&) = delete;
 
@@ -43,12 +45,25 @@ struct Sample {
     return 0;
   }
 
+  std::vector<inspection::FailedDevice> failed;
   layout::DeviceKinds kinds;
   audit::Profile profile;
   layout::Layout layout;
   std::string sha256;
   std::unique_ptr<Shop> shop;
 };
+
+// Its lines of text with a space between.
+inline QString wordsOn(const Page& page) {
+  QStringList lines;
+  for (const Mark& mark : page.marks)
+    if (const Text* text = std::get_if<Text>(&mark)) lines << text->text;
+  return lines.join(' ');
+}
+
+inline std::vector<inspection::FailedDevice> failedCheckOf(const std::string& device) {
+  return {{device, *inspection::parseDate("2026-05-04"), 2, "Ada Example"}};
+}
 
 inline Wish wishFor(const std::string& paper, const std::vector<std::string>& languages = {"en"}) {
   Wish wish;

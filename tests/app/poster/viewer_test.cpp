@@ -1,5 +1,6 @@
 #include "app/poster/viewer.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "app/poster/plan_frame.h"
@@ -64,6 +65,42 @@ TEST(Viewer, UsuallyHangsOnAFreeStretchOfWall) {
                         << "," << viewer->at.y;
     }
   }
+}
+
+Sample shopWith(const std::string& things) {
+  return Sample(
+      "stopwalk_layout: 1\nunits: mm\nsite: {name: A shop}\nrooms:\n  - {id: a, name: Hall, outline: "
+      "[[0, 0], [12000, 0], [12000, 9000], [0, 9000]]}\n" +
+      things + "...\n");
+}
+
+std::string machine(const std::string& id, int x, int y, int width, int depth) {
+  const auto number = [](int n) { return std::to_string(n); };
+  return "  - {id: " + id + ", name: Saw, at: [" + number(x) + ", " + number(y) +
+         "], footprint: {width: " + number(width) + ", depth: " + number(depth) +
+         "}, devices: [{id: stop, kind: mushroom-button, at: [0, 0], height: 1000}]}\n";
+}
+
+// The long walls are full of machines, the east wall but for a metre, the west wall with a gap behind them.
+TEST(Viewer, UsuallyStandsWhereOneCanStand) {
+  const Sample sample = shopWith(
+      "machines:\n" + machine("south", 6000, 500, 11800, 900) + machine("north", 6000, 8500, 11800, 900) +
+      machine("west", 900, 4500, 600, 6000) + machine("east", 11500, 3800, 900, 4400));
+  const auto viewer = usualViewer(sample.layout, 0);
+  ASSERT_TRUE(viewer);
+  EXPECT_NEAR(viewer->at.x, 12000, 1e-6);
+  EXPECT_TRUE(sample.shop->open().walks.onFloor(viewer->stands()));
+}
+
+TEST(Viewer, WhereNobodyCanStandIsTold) {
+  const Sample sample = shopWith("machines:\n" + machine("south", 6000, 500, 6000, 900));
+  const auto told = [&](geometry::Point at) {
+    const Poster poster = sample.shop->poster(0, viewerNear(sample.layout, 0, at), wishFor("a3"));
+    return std::ranges::any_of(poster.shortfalls,
+                               [](const Shortfall& s) { return s.text.contains("nobody can stand there"); });
+  };
+  EXPECT_TRUE(told({6000, 0}));
+  EXPECT_FALSE(told({6000, 9000}));
 }
 
 TEST(Viewer, ScalesAreRoundAndNotTooSmall) {

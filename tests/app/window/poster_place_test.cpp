@@ -100,7 +100,7 @@ TEST_F(InThePosterPlace, ThePageIsThatOfTheRoomChosen) {
   pick(place().room().list(), "Wood room");
   EXPECT_TRUE(page().contains("Wood room"));
   EXPECT_TRUE(page().contains("Table saw"));
-  EXPECT_EQ(place().page().document()->title, "STOP LOCATIONS: Wood room");
+  EXPECT_EQ(place().page().document()->title(), "STOP LOCATIONS: Wood room");
 }
 
 TEST_F(InThePosterPlace, ARoomWithNothingToShowSaysWhy) {
@@ -142,14 +142,14 @@ TEST_F(InThePosterPlace, AWallIsPickedByAClickOnThePlan) {
 
 TEST_F(InThePosterPlace, AWallIsPickedFromTheListAndRememberedForItsRoom) {
   const QString usual = page();
-  pick(place().wall().list(), "Wall 4 of 4");
+  pick(place().wall().list(), "Wall 3 of 4");
   const QString hung = page();
   EXPECT_NE(hung, usual);
   pick(place().room().list(), "Wood room");
   EXPECT_TRUE(place().wall().list()->currentItem()->text().startsWith("Where most wall is free"));
   EXPECT_TRUE(ready());
   pick(place().room().list(), "Car hall");
-  EXPECT_TRUE(place().wall().list()->currentItem()->text().startsWith("Wall 4 of 4"));
+  EXPECT_TRUE(place().wall().list()->currentItem()->text().startsWith("Wall 3 of 4"));
   EXPECT_EQ(page(), hung);
   pick(place().wall().list(), "Where most wall is free");
   EXPECT_EQ(page(), usual);
@@ -181,7 +181,7 @@ TEST_F(InThePosterPlace, PaperAndLanguagesAreTakenAndRemembered) {
   also->setFocus();
   key(Qt::Key_End);
   EXPECT_TRUE(page().contains("In an emergency"));
-  EXPECT_TRUE(page().contains(poster::Language("de").say("In an emergency")));
+  EXPECT_TRUE(page().simplified().contains(poster::Language("de").say("In an emergency")));
   const panels::PaperChoice choice = place().paper().choice();
   EXPECT_EQ(choice.paper, "a2");
   EXPECT_EQ(choice.turn, "lying");

@@ -2,12 +2,16 @@
 #include "app/window/records_beside.h"
 
 #include <QFile>
+#include <QListWidget>
 #include <functional>
 
+#include "app/panels/poster/room_chooser.h"
 #include "app/panels/stations/station_table.h"
 #include "app/records/append_record.h"
 #include "app/window/audit_place.h"
 #include "app/window/notice_bar.h"
+#include "app/window/poster/page_view.h"
+#include "app/window/poster/poster_place.h"
 #include "tests/app/window/person.h"
 
 namespace stopwalk::window {
@@ -68,6 +72,35 @@ TEST_F(WithRecords, DeviceThatFailedIsNoStopUntilItPasses) {
   record("table-saw/paddle", inspection::Result::Pass);
   EXPECT_TRUE(becomes([&] { return stopOf("table-saw/operator") == before; }));
   EXPECT_FALSE(window->notices().text().contains("counted as no stop"));
+}
+
+// The poster on the screen follows what is recorded while it is looked at.
+TEST_F(WithRecords, ThePosterShowsWhatFailedAsOutOfOrderUntilItPasses) {
+  openLayout();
+  window->goToPlace(WorkPlace::Poster);
+  PosterPlace& place = window->posterPlace();
+  place.room().choose("wood");
+  const auto page_says = [&](const QString& text) {
+    if (!place.isCurrent() || !place.page().document()) return false;
+    for (const poster::Page& page : place.page().document()->pages)
+      for (const poster::Mark& mark : page.marks)
+        if (const auto* words = std::get_if<poster::Text>(&mark); words && words->text.contains(text))
+          return true;
+    return false;
+  };
+  const auto told = [&] {
+    for (int row = 0; row < place.shortfalls()->count(); ++row)
+      if (place.shortfalls()->item(row)->text().contains(
+              "The last check of table-saw/paddle, on 2026-03-02, failed"))
+        return true;
+    return false;
+  };
+  ASSERT_TRUE(becomes([&] { return page_says("Wood room"); }));
+  EXPECT_FALSE(page_says("Out of order"));
+  record("table-saw/paddle", inspection::Result::Fail);
+  EXPECT_TRUE(becomes([&] { return page_says("Out of order") && told(); }));
+  record("table-saw/paddle", inspection::Result::Pass);
+  EXPECT_TRUE(becomes([&] { return page_says("Wood room") && !page_says("Out of order") && !told(); }));
 }
 
 TEST_F(WithRecords, RecordsOfOneLayoutAreNotThoseOfAnother) {
