@@ -93,6 +93,21 @@ inspection::Moment nowOf(const Console& console) {
   return console.now ? console.now() : records::momentNow();
 }
 
+void tellClock(const Inspected& all, const inspection::Moment& now, Session& session) {
+  const inspection::Moment* last = nullptr;
+  const auto see = [&](const auto& records) {
+    for (const auto& r : records) {
+      const inspection::Moment& written = r.entered ? *r.entered : r.at;
+      if (!last || instantOf(*last) < instantOf(written)) last = &written;
+    }
+  };
+  see(all.records().rounds);
+  see(all.records().checks);
+  if (last && instantOf(now) < instantOf(*last))
+    session.console.err << "stopwalk: is the clock of this computer right? It says " << momentText(now)
+                        << ", and there is a record that was written at " << momentText(*last) << "\n";
+}
+
 Exit tellAppended(const records::Appended& appended, const std::string& file, Session& session) {
   std::ostream& err = session.console.err;
   if (!appended.set_aside.empty())

@@ -47,6 +47,8 @@ std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file
 std::vector<std::string> dueDevices(const Inspected& all, std::vector<std::string> ids, inspection::Date day);
 
 inspection::Moment nowOf(const Console& console);
+// Tells of a clock that is behind the last record: whatever is recorded then bears a wrong time.
+void tellClock(const Inspected& all, const inspection::Moment& now, Session& session);
 
 // Tells how the writing went; Done only if the record is on the disk.
 Exit tellAppended(const records::Appended& appended, const std::string& file, Session& session);

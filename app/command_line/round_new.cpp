@@ -45,6 +45,7 @@ Exit open(const Options& options, Session& session) {
   }
   round->devices = *devices;
   round->layout = all.layoutNow();
+  tellClock(all, round->entered ? *round->entered : round->at, session);
   const records::Appended done = records::appendRecord(all.read.file, *round);
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   round->number = done.number;

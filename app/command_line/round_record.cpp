@@ -198,6 +198,7 @@ Exit record(const Options& options, Session& session) {
   if (all.exit) return *all.exit;
   auto check = checkFrom(options, all, session);
   if (!check || !mayCorrect(*check, options.corrects, all, session)) return Exit::Wrong;
+  tellClock(all, nowOf(session.console), session);
   const records::Appended done = records::appendRecord(all.read.file, *check);
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   check->number = done.number;

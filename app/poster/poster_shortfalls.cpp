@@ -3,17 +3,6 @@
 namespace stopwalk::poster {
 namespace {
 
-QString lettersMissing(const Document& document, const Lettering& letters) {
-  QString missing;
-  for (const Page& page : document.pages)
-    for (const Mark& mark : page.marks)
-      if (const Text* text = std::get_if<Text>(&mark))
-        for (const char32_t sign : letters.missingFrom(text->text).toStdU32String())
-          if (const QString letter = QString::fromUcs4(&sign, 1); !missing.contains(letter))
-            missing += letter;
-  return missing;
-}
-
 QStringList missingOf(const layout::Site& site) {
   QStringList missing;
   if (site.emergency_call.empty()) missing << Told::tr("what to dial (`emergency_call`)");
@@ -25,6 +14,20 @@ QStringList missingOf(const layout::Site& site) {
 
 }  // namespace
 
+QString emptyBoxes(const Document& document) {
+  const Lettering letters(document.family);
+  QString missing;
+  for (const Page& page : document.pages)
+    for (const Mark& mark : page.marks)
+      if (const Text* text = std::get_if<Text>(&mark))
+        for (const char32_t sign : letters.missingFrom(text->text).toStdU32String())
+          if (const QString letter = QString::fromUcs4(&sign, 1); !missing.contains(letter))
+            missing += letter;
+  return missing.isEmpty()
+             ? QString()
+             : Told::tr("no font here has these letters, which print as empty boxes: %1").arg(missing);
+}
+
 std::vector<Shortfall> shortfallsOf(const Document& document, const PlanPicture& plan, const Content& content,
                                     const About& about, const Wish& wish) {
   std::vector<Shortfall> shortfalls;
@@ -34,8 +37,7 @@ std::vector<Shortfall> shortfallsOf(const Document& document, const PlanPicture&
     add(Told::tr("the table does not fit beside the plan on %1: it goes on to %2 pages")
             .arg(wish.paper.name)
             .arg(pages));
-  if (const QString boxes = lettersMissing(document, letters); !boxes.isEmpty())
-    add(Told::tr("no font here has these letters, which print as empty boxes: %1").arg(boxes));
+  if (const QString boxes = emptyBoxes(document); !boxes.isEmpty()) add(boxes);
   if (!plan.off_plan.isEmpty())
     add(Told::tr("drawn outside the room, and so in the table only, without a sign: %1")
             .arg(plan.off_plan.join(", ")));

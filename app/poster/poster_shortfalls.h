@@ -9,4 +9,7 @@ namespace stopwalk::poster {
 std::vector<Shortfall> shortfallsOf(const Document& document, const PlanPicture& plan, const Content& content,
                                     const About& about, const Wish& wish);
 
+// Which letters of the document no font here has, in a sentence; empty: none.
+QString emptyBoxes(const Document& document);
+
 }  // namespace stopwalk::poster

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/poster/colours.h"
+#include "app/poster/poster_shortfalls.h"
 #include "app/poster/round_block.h"
 #include "app/poster/round_plan_picture.h"
 #include "app/poster/round_texts.h"
@@ -64,6 +65,7 @@ class SheetMaker {
     const std::vector<std::vector<Block>> pages = paged(head, blocks);
     for (std::size_t p = 0; p < pages.size(); ++p)
       page(p == 0 ? head : goesOn(), pages[p], p + 1, pages.size());
+    if (const QString boxes = emptyBoxes(sheet_.document); !boxes.isEmpty()) sheet_.shortfalls << boxes;
     return std::move(sheet_);
   }
 
@@ -172,8 +174,8 @@ class SheetMaker {
       d.lines.push_back(say(texts::kNotOnPlan));
     SheetBlock made = deviceBlock(d, language_, letters_, width());
     if (made.cut)
-      sheet_.shortfalls << QStringLiteral("%1: its words are too long for the sheet; they are cut")
-                               .arg(text(m_.devices[place]));
+      sheet_.shortfalls
+          << Told::tr("%1: its words are too long for the sheet; they are cut").arg(text(m_.devices[place]));
     return std::move(made.block);
   }
 

@@ -98,5 +98,20 @@ TEST_F(RoundEntry, APaperPassOfYesterdayLeavesTodaysFailureOpen) {
   EXPECT_EQ(failed(), nlohmann::json::array());
 }
 
+TEST_F(RoundEntry, AClockBehindTheLastRecordIsToldOf) {
+  open();
+  now = "2020-01-01T00:00:10+01:00";
+  const Ran ran = record("saw/stop", "fail");
+  EXPECT_EQ(ran.exit, kDone) << "it is recorded all the same";
+  EXPECT_NE(
+      ran.err.find(
+          "is the clock of this computer right? It says 2020-01-01T00:00:10+01:00, and there is a record "
+          "that was written at 2026-03-02T09:15:00+01:00"),
+      std::string::npos)
+      << ran.err;
+  now = "2026-03-02T09:15:00+01:00";
+  EXPECT_EQ(record("saw/stop", "not-tested").err, "");
+}
+
 }  // namespace
 }  // namespace stopwalk::app

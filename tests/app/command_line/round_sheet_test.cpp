@@ -172,6 +172,25 @@ TEST_F(RoundSheet, NamesLikeMarkupAreWrittenAsTheyAre) {
   EXPECT_TRUE(has("<b>R&D</b> %1 %2: Mushroom button")) << text();
 }
 
+TEST_F(RoundSheet, LettersThatNoFontHasAreTold) {
+  write("shop.layout.yaml", hallOf(1, "\"Saw \xF3\xB0\x80\x80\""));  // of a plane for private use
+  const Ran ran = sheet();
+  EXPECT_EQ(ran.exit, kDone);
+  EXPECT_NE(ran.err.find("no font here has these letters"), std::string::npos) << ran.err;
+}
+
+TEST_F(RoundSheet, WordsTooLongForItAreCutAndToldOf) {
+  std::string text = hallOf(1), words = "press it";
+  for (int i = 0; i < 200; ++i) words += " and wait";
+  text.replace(text.find("height: 1000}"), 13, "height: 1000, instruction: " + words + "}");
+  write("shop.layout.yaml", text);
+  const Ran ran = sheet();
+  EXPECT_EQ(ran.exit, kDone) << ran.err;
+  EXPECT_NE(ran.err.find("m0/stop: its words are too long for the sheet; they are cut"), std::string::npos)
+      << ran.err;
+  EXPECT_TRUE(has("Pass") && has("Still to be done")) << this->text();
+}
+
 TEST_F(RoundSheet, WrongWordsAreTold) {
   const auto told = [&](const Ran& ran, const std::string& what) {
     EXPECT_EQ(ran.exit, kWrong);
