@@ -3137,6 +3137,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zeichenfehler im Layout: %1; was fehlerhaft ist, kann hier fehlen, und `stopwalk check` nennt es</translation>
     </message>
+    <message>
+        <source>%1: its words are too long for the sheet; they are cut</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: Die Wörter sind zu lang für das Blatt; sie sind gekürzt</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

@@ -3137,6 +3137,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>fallos de dibujo en la distribución: %1; lo que tiene fallos puede faltar aquí, y `stopwalk check` lo nombra</translation>
     </message>
+    <message>
+        <source>%1: its words are too long for the sheet; they are cut</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: sus palabras son demasiado largas para la hoja; están cortadas</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
