@@ -3,6 +3,7 @@
 #include "app/edits/visit_thing.h"
 #include "app/edits/words.h"
 #include "core/files/readable.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::edits {
 namespace {
@@ -16,7 +17,7 @@ Edit refusal(const layout::Layout& before) {
 }
 
 QString partOf(const layout::Machine& machine, const std::string& part) {
-  return Words::tr("%1 of %2").arg(text(part), text(machine.name.empty() ? machine.id : machine.name));
+  return Words::tr("%1 of %2").arg(text(part), text(layout::nameOf(machine)));
 }
 
 }  // namespace

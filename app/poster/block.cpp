@@ -57,6 +57,12 @@ QPainterPath linePath(QPointF from, QPointF to) {
   return path;
 }
 
+QPainterPath discPath(QPointF centre, double across) {
+  QPainterPath path;
+  path.addEllipse(centre, across / 2, across / 2);
+  return path;
+}
+
 Shape filled(QPainterPath path, QColor fill) {
   Shape shape;
   shape.path = std::move(path);

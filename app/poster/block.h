@@ -22,6 +22,7 @@ void mirror(std::vector<Mark>& marks, double width, const Lettering& letters);
 
 QPainterPath rectanglePath(const QRectF& rectangle);
 QPainterPath linePath(QPointF from, QPointF to);
+QPainterPath discPath(QPointF centre, double across);
 Shape filled(QPainterPath path, QColor fill);
 Shape drawn(QPainterPath path, QColor line, double width_mm);
 

@@ -3,31 +3,22 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/poster/call_outs.h"
 #include "app/poster/colours.h"
 #include "app/poster/furniture.h"
+#include "app/poster/phone_route.h"
 #include "app/poster/plan_names.h"
+#include "app/poster/plan_signs.h"
 #include "app/poster/texts.h"
 #include "app/poster/wall_lines.h"
 #include "core/geometry/segment.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::poster {
 namespace {
 
-constexpr double kDot_mm = 1.6;  // across, at the end of a leader
-constexpr double kLeader_mm = 0.35;
-constexpr double kOnePlace_mm = 1;  // on paper
-constexpr double kBeyond_mm = 4;    // of the way to the phone outside the room
-constexpr double kRoute_mm = 0.9;
 constexpr double kBar_mm = 1.2;          // a bar or a cord
 constexpr double kFromWall_mm = 2.6;     // a name outside from the wall's inner edge
 constexpr double kLeastFromWall_mm = 3;  // the dot where the reader stands
-
-QPainterPath disc(QPointF centre, double across) {
-  QPainterPath path;
-  path.addEllipse(centre, across / 2, across / 2);
-  return path;
-}
 
 QPainterPath polygonPath(const QPolygonF& polygon) {
   QPainterPath path;
@@ -47,7 +38,8 @@ class Picture {
         sizes_(sizes),
         outline_(layout.rooms[content.room].outline),
         frame_(outline_, content.viewer.up_deg, scale, area),
-        on_page_(frame_(outline_)) {
+        on_page_(frame_(outline_)),
+        way_(content.phone.path, frame_, on_page_) {
     picture_.room = on_page_.boundingRect();
     kept_.all = area;
     kept_.room = picture_.room.adjusted(-kStructuralWall_mm, -kStructuralWall_mm, kStructuralWall_mm,
@@ -108,94 +100,34 @@ class Picture {
       Shape body = drawn(polygonPath(shape), inks().ink, m.id == content_.marked ? 1.0 : 0.35);
       body.fill = inks().machine;
       add(body);
-      machines_.push_back({QString::fromStdString(m.name.empty() ? m.id : m.name), shape.boundingRect()});
+      machines_.push_back({QString::fromStdString(layout::nameOf(m)), shape.boundingRect()});
       kept_.dear.push_back({shape.boundingRect(), 10});
     }
   }
 
-  // To a little beyond where it leaves the room, with an arrow there.
   void route() {
-    QPolygonF way;
-    for (const geometry::Point& p : content_.phone.path) {
-      way << frame_(p);
-      if (way.size() < 2) continue;
-      QLineF step(way[way.size() - 2], way.back());
-      const double leaves = leavesRoomAt(step);
-      if (leaves < 0) continue;
-      step.setLength(leaves + kBeyond_mm);
-      way.back() = step.p2();
-      taken_.add(QLineF(step.pointAt(leaves / step.length()), step.p2()));
-      break;
-    }
-    if (way.size() < 2) return;
-    QPainterPath path(way.front());
-    for (const QPointF& p : way) path.lineTo(p);
-    Shape line = drawn(path, inks().selection, kRoute_mm);
-    line.dash = {3, 1.6};
-    add(line);
-    arrow(QLineF(way[way.size() - 2], way.back()));
-    for (qsizetype i = 1; i < way.size(); ++i) way_.push_back(QLineF(way[i - 1], way[i]));
-    const QPointF end = way.back();
-    kept_.dear.push_back({QRectF(end - QPointF(2, 2), end + QPointF(2, 2)), 20});
+    if (way_.empty()) return;
+    for (Mark& mark : way_.marks()) add(std::move(mark));
+    if (way_.outside()) taken_.add(*way_.outside());
+    kept_.dear.push_back({QRectF(way_.end() - QPointF(2, 2), way_.end() + QPointF(2, 2)), 20});
   }
 
-  // How far along the step the outline is crossed outwards; -1: it is not.
-  double leavesRoomAt(const QLineF& step) const {
-    double first = -1;
-    for (qsizetype i = 1; i < on_page_.size(); ++i) {
-      QPointF at;
-      if (step.intersects(QLineF(on_page_[i - 1], on_page_[i]), &at) != QLineF::BoundedIntersection) continue;
-      const double along = QLineF(step.p1(), at).length();
-      if (first < 0 || along < first) first = along;
-    }
-    return first;
-  }
-
-  // Beside the route, from its middle on, wherever nothing else is.
   void routeLength() {
     if (way_.empty()) return;
-    const double cap = sizes_.name_cap * 1.1;
-    NameBlock length = nameBlock(walkText(content_.phone.length_mm, languages_.front()), 60, cap, letters_,
-                                 true, inks().selection);
-    const QSizeF half = length.box.size() / 2;
-    for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9})
-      for (const int side : {1, -1}) {
-        const auto [at, along] = onWay(part);
-        const double away = 1.2 + std::abs(along.y()) * half.width() + std::abs(along.x()) * half.height();
-        moveCentre(length, at + side * away * QPointF(-along.y(), along.x()));
-        if (!picture_.room.contains(length.box) || !taken_.free(length.box) || coversMachine(length.box))
-          continue;
-        add(length);
-        taken_.add(length.box);
-        for (const QLineF& piece : way_) taken_.add(piece);
-        return;
-      }
-    for (const QLineF& piece : way_) taken_.add(piece);
+    const NameBlock length = nameBlock(walkText(content_.phone.length_mm, languages_.front()), 60,
+                                       sizes_.name_cap * 1.1, letters_, true, inks().selection);
+    const auto placed = way_.beside(length, [&](const QRectF& box) {
+      return picture_.room.contains(box) && taken_.free(box) && !coversMachine(box);
+    });
+    if (placed) {
+      add(*placed);
+      taken_.add(placed->box);
+    }
+    for (const QLineF& piece : way_.pieces()) taken_.add(piece);
   }
 
   bool coversMachine(const QRectF& box) const {
     return std::ranges::any_of(machines_, [&](const Named& m) { return m.box.intersects(box); });
-  }
-
-  // A place on the route and the direction there.
-  std::pair<QPointF, QPointF> onWay(double part) const {
-    double whole = 0;
-    for (const QLineF& piece : way_) whole += piece.length();
-    double left = part * whole;
-    for (const QLineF& piece : way_) {
-      if (left <= piece.length() && piece.length() > 0)
-        return {piece.pointAt(left / piece.length()), (piece.p2() - piece.p1()) / piece.length()};
-      left -= piece.length();
-    }
-    return {};
-  }
-
-  void arrow(const QLineF& last) {
-    if (last.length() < 1e-6) return;
-    const QPointF d = (last.p2() - last.p1()) / last.length(), n(-d.y(), d.x());
-    QPolygonF head;
-    head << last.p2() + 1.6 * d << last.p2() - 1.8 * d + 1.5 * n << last.p2() - 1.8 * d - 1.5 * n;
-    add(filled(polygonPath(head), inks().selection));
   }
 
   void bars() {
@@ -219,10 +151,10 @@ class Picture {
     if (content_.reader == Content::Reader::NotShown) return;
     const bool before_wall = content_.reader == Content::Reader::BeforeWall;
     const QPointF at = readersPlace();
-    Shape ring = drawn(disc(at, 5), inks().selection, 0.9);
+    Shape ring = drawn(discPath(at, 5), inks().selection, 0.9);
     ring.fill = kPaperWhite;
     add(ring);
-    add(filled(disc(at, 2.4), inks().selection));
+    add(filled(discPath(at, 2.4), inks().selection));
     keep(QRectF(at - QPointF(3, 3), QSizeF(6, 6)));
     if (!before_wall) return;
     nameOutside(sayEach(languages_, texts::kYouAreHere).join(" / "), frame_(content_.viewer.at),
@@ -245,7 +177,7 @@ class Picture {
     if (way.to == layout::kOutside) return sayEach(languages_, texts::kOutside).join(" / ");
     for (const layout::Room& r : layout_.rooms)
       if (r.id == way.to)
-        return languages_.front().say(texts::kTo).arg(QString::fromStdString(r.name.empty() ? r.id : r.name));
+        return languages_.front().say(texts::kTo).arg(QString::fromStdString(layout::nameOf(r)));
     return {};
   }
 
@@ -281,21 +213,21 @@ class Picture {
     keep(name.box);
   }
 
-  void signs();
-  // One sign, for one device or for several that are told in the same words and stand in one place.
-  struct Told {
-    const Listed* first = nullptr;
-    int last = 0;
-  };
-  void drawSign(const Told& told, const PlacedCallOut& placed);
-  void drawPhone(const PlacedCallOut& placed);
+  void signs() {
+    for (const Listed* l : listedIn(content_))
+      if (l->off_plan) picture_.off_plan << QString::fromStdString(l->id);
+    auto signs = planSigns(content_, frame_, sizes_, letters_, kept_);
+    picture_.signs_placed = signs.has_value();
+    if (!signs) return;
+    for (Mark& mark : signs->marks) add(std::move(mark));
+    for (const PlacedCallOut& placed : signs->placed) {
+      taken_.add(placed.box);
+      if (placed.led()) taken_.add(placed.leader);
+    }
+  }
+
   void names();
   void scaleBar();
-  double numberWidth() const { return kNumberPart * sizes_.sign; }
-  QSizeF boxOf(const Listed& l) const {
-    const double side = l.cut_off ? sizes_.cutOff() : sizes_.sign;
-    return {side + numberWidth(), side};
-  }
 
   struct Named {
     QString name;
@@ -314,69 +246,8 @@ class Picture {
   CallOutArea kept_;
   Taken taken_;
   std::vector<Named> machines_;
-  std::vector<QLineF> way_;  // the route, as far as it is drawn
+  PhoneRoute way_;
 };
-
-void Picture::drawSign(const Told& told, const PlacedCallOut& placed) {
-  const Listed& listed = *told.first;
-  const double side = placed.box.height();
-  const QRectF plate(placed.box.topLeft(), QSizeF(side, side));
-  const QRectF tag(placed.box.left() + side - 0.4, placed.box.center().y() - sizes_.sign * 0.36,
-                   placed.box.width() - side + 0.4, sizes_.sign * 0.72);
-  Shape paper = drawn(rectanglePath(tag), inks().ink, 0.25);
-  paper.fill = kPaperWhite;
-  add(paper);
-  const QString number = listed.number == told.last
-                             ? QString::number(listed.number)
-                             : QStringLiteral("%1%2%3").arg(listed.number).arg(QChar(0x2013)).arg(told.last);
-  double cap = 0.42 * sizes_.sign;
-  cap = std::min(cap, cap * (tag.width() - 0.8) / letters_.width(number, cap, true));
-  const double width = letters_.width(number, cap, true);
-  add(Text{number, {tag.center().x() - width / 2 + 0.2, tag.center().y() + cap / 2}, cap, true, inks().ink});
-  add(Sign{listed.symbol, listed.ground, plate});
-}
-
-void Picture::drawPhone(const PlacedCallOut& placed) {
-  add(Sign{"phone", plan::Ground::Phone, placed.box});
-}
-
-void Picture::signs() {
-  std::vector<CallOut> call_outs;
-  std::vector<Told> told;
-  for (const Listed* listed : listedIn(content_)) {
-    const Listed& l = *listed;
-    if (l.off_plan) {
-      picture_.off_plan << QString::fromStdString(l.id);
-      continue;
-    }
-    const QPointF at = frame_(geometry::at(l.line, 0.5));
-    if (!told.empty() && toldAlike(*told.back().first, l) && told.back().first->machine == l.machine &&
-        QLineF(call_outs.back().anchor, at).length() < kOnePlace_mm) {
-      told.back().last = l.number;
-      call_outs.back().size.setWidth(boxOf(l).width() + 0.5 * numberWidth());
-      continue;
-    }
-    call_outs.push_back({at, boxOf(l)});
-    told.push_back({&l, l.number});
-  }
-  for (const geometry::Point& phone : content_.phones_here)
-    call_outs.push_back({frame_(phone), QSizeF(sizes_.cutOff(), sizes_.cutOff())});
-
-  const auto placed = placeCallOuts(call_outs, kept_);
-  picture_.signs_placed = placed.has_value();
-  if (!placed) return;
-  for (const PlacedCallOut& p : *placed) {
-    taken_.add(p.box);
-    if (!p.led()) continue;
-    taken_.add(p.leader);
-    add(drawn(linePath(p.leader.p1(), p.leader.p2()), kPaperWhite, kLeader_mm * 3));
-    add(drawn(linePath(p.leader.p1(), p.leader.p2()), inks().ink, kLeader_mm));
-  }
-  for (const PlacedCallOut& p : *placed)
-    if (p.led()) add(filled(disc(p.leader.p1(), kDot_mm), inks().ink));
-  for (std::size_t i = 0; i < placed->size(); ++i)
-    i < told.size() ? drawSign(told[i], (*placed)[i]) : drawPhone((*placed)[i]);
-}
 
 void Picture::names() {
   for (std::size_t i = 0; i < machines_.size(); ++i) {

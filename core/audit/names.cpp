@@ -1,4 +1,6 @@
 // How the context calls things.
+#include "core/layout/names.h"
+
 #include <algorithm>
 
 #include "core/audit/context.h"
@@ -27,7 +29,7 @@ std::string toldApart(const layout::Machine& machine, const DeviceEntry& device)
 }  // namespace
 
 std::string Context::name(const layout::Machine& machine) const {
-  return machine.name.empty() ? machine.id : machine.name;
+  return layout::nameOf(machine);
 }
 
 std::string Context::name(const StationEntry& station) const {
@@ -57,8 +59,7 @@ std::string Context::phoneName(std::size_t phone) const {
 }
 
 std::string Context::roomName(std::size_t room) const {
-  const layout::Room& r = layout.rooms[room];
-  return r.name.empty() ? r.id : r.name;
+  return layout::nameOf(layout.rooms[room]);
 }
 
 Finding Context::about(std::string subject, std::optional<std::size_t> room) const {

@@ -1,5 +1,6 @@
 #include "app/panels/details/sections.h"
 #include "app/panels/details/thing_section.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::panels {
 
@@ -33,7 +34,7 @@ class DoorSection : public ThingSection<layout::Door> {
   std::vector<Option> rooms(bool outside) const {
     std::vector<Option> options;
     for (const layout::Room& r : layout().rooms)
-      options.push_back({r.id, QString::fromStdString(r.name.empty() ? r.id : r.name)});
+      options.push_back({r.id, QString::fromStdString(layout::nameOf(r))});
     if (outside) options.push_back({layout::kOutside, tr("outside")});
     return options;
   }

@@ -8,6 +8,7 @@
 #include "app/panels/search_line.h"
 #include "core/audit/rule.h"
 #include "core/audit/wording.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::panels {
 namespace {
@@ -32,9 +33,8 @@ bool isWanted(const Finding& finding, const FindingFilter& filter) {
 class Titles {
  public:
   Titles(const layout::Layout& layout, GroupBy by) : by_(by) {
-    for (const auto& room : layout.rooms) rooms_[room.id] = room.name.empty() ? room.id : room.name;
-    for (const auto& machine : layout.machines)
-      machines_[machine.id] = machine.name.empty() ? machine.id : machine.name;
+    for (const auto& room : layout.rooms) rooms_[room.id] = layout::nameOf(room);
+    for (const auto& machine : layout.machines) machines_[machine.id] = layout::nameOf(machine);
   }
 
   QString of(const Finding& finding) const {

@@ -5,12 +5,13 @@
 #include <algorithm>
 
 #include "app/panels/poster/choice_list.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::panels {
 namespace {
 
 QString textOf(const layout::Room& room, const QString& why_not) {
-  const QString name = QString::fromStdString(room.name.empty() ? room.id : room.name);
+  const QString name = QString::fromStdString(layout::nameOf(room));
   return why_not.isEmpty() ? name : RoomChooser::tr("%1: %2").arg(name, why_not);
 }
 

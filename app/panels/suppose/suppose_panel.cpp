@@ -11,6 +11,7 @@
 #include "app/panels/suppose/block_dialog.h"
 #include "app/panels/things/station_words.h"
 #include "core/audit/wording.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::panels {
 namespace {
@@ -39,8 +40,7 @@ QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, c
     const layout::Machine& machine = layout.machines[thing->index];
     const layout::Device& device = machine.devices[thing->part];
     const QString name =
-        Words::tr("%1 of %2")
-            .arg(label(device), QString::fromStdString(machine.name.empty() ? machine.id : machine.name));
+        Words::tr("%1 of %2").arg(label(device), QString::fromStdString(layout::nameOf(machine)));
     const bool alone = std::ranges::count(machine.devices, device.kind, &layout::Device::kind) == 1;
     return alone ? name : Words::tr("%1 (%2)").arg(name, QString::fromStdString(device.id));
   }

@@ -8,6 +8,7 @@
 #include "app/documents/safe_write.h"
 #include "app/poster/texts.h"
 #include "app/poster/write_pages.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::window {
 namespace {
@@ -85,7 +86,7 @@ PosterFiles::Made PosterFiles::make(const PosterOrder& order) {
   const PosterShop shop(order.source);
   for (const PosterOrder::Wanted& wanted : order.wanted) {
     const layout::Room& room = shop.layout().rooms[wanted.room];
-    const QString name = QString::fromStdString(room.name.empty() ? room.id : room.name);
+    const QString name = QString::fromStdString(layout::nameOf(room));
     if (const QString why = shop.whyNot(wanted.room); !why.isEmpty()) {
       made.left_out << tr("%1: %2").arg(name, why);
       continue;
