@@ -126,6 +126,15 @@ TEST(LateEntry, TheLastPassAndTheDueDatesAreOfTheTimeOfTheCheck) {
   EXPECT_EQ(states[0].pressed, daysAfter(kDay, 3));
 }
 
+TEST(LateEntry, ACorrectionThatGivesAnotherTimeMakesNothingDueLater) {
+  for (const int corrected : {1, 5}) {
+    Check correction = checkOf(Pass, "Ada", corrected * kMinutesOfADay, 9 * kMinutesOfADay);
+    correction.corrects = 1;
+    const auto states = statesOf(logOf({checkOf(Pass, "Ada", 3 * kMinutesOfADay), correction}), {});
+    EXPECT_EQ(states[0].pressed, daysAfter(kDay, std::min(corrected, 3)));
+  }
+}
+
 TEST(LateEntry, AnActionIsDoneByALaterPassOnly) {
   Check fail = checkOf(Fail, "Ada", 1000);
   fail.corrective = Corrective{"change the contact block", "Bo", {}};
