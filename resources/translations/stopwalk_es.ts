@@ -3467,10 +3467,6 @@
         <translation>%1, %2 × %3 mm</translation>
     </message>
     <message>
-        <source>%1 (the system&apos;s)</source>
-        <translation>%1 (del sistema)</translation>
-    </message>
-    <message>
         <source>Paper</source>
         <translation>Papel</translation>
     </message>
@@ -3525,6 +3521,11 @@
     <message>
         <source>The font of the poster.</source>
         <translation>El tipo de letra del cartel.</translation>
+    </message>
+    <message>
+        <source>The system&apos;s (%1)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La del sistema (%1)</translation>
     </message>
 </context>
 <context>

@@ -27,7 +27,7 @@ std::vector<Option> languages(std::vector<Option> first) {
 }
 
 std::vector<Option> families() {
-  std::vector<Option> options{{"", PaperChooser::tr("%1 (the system's)").arg(poster::usualFamily())}};
+  std::vector<Option> options{{"", PaperChooser::tr("The system's (%1)").arg(poster::usualFamily())}};
   for (const QString& family : QFontDatabase::families(QFontDatabase::Latin))
     if (QFontDatabase::isScalable(family)) options.push_back({family.toStdString(), family});
   return options;
