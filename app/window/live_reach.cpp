@@ -22,8 +22,8 @@ void LiveReach::work() {
 
 void LiveReach::answer(int number, const Question& question, std::size_t samples) {
   auto reach = std::make_shared<const plan::ReachLayer>(
-      std::make_shared<const audit::Reach>(
-          audit::reachOf(*question.layout, *question.kinds, question.hours, question.target, samples)),
+      std::make_shared<const audit::Reach>(audit::reachOf(*question.layout, *question.kinds, question.hours,
+                                                          question.target, samples, question.out_of_order)),
       *question.layout);
   QMetaObject::invokeMethod(
       this,

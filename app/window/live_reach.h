@@ -22,6 +22,7 @@ class LiveReach : public QObject {
     std::shared_ptr<const layout::DeviceKinds> kinds;
     floor::Hours hours = floor::Hours::Open;
     audit::ReachTarget target;
+    std::vector<std::string> out_of_order;  // ids of devices that count as no stop
   };
 
   // Samples over the floor's box.

@@ -86,7 +86,11 @@ void MainWindow::askReach() {
       suppositions_.empty()
           ? shown_
           : std::make_shared<const layout::Layout>(planning::supposed(*shown_, suppositions_));
-  live_reach_.ask({layout, kinds_, suppositions_.hours, *target});
+  const inspection::Schedule& schedule = profile_.inspection;
+  std::vector<std::string> out_of_order;
+  if (!schedule.failed_stops_count)
+    for (const inspection::FailedDevice& f : records_->failed(schedule)) out_of_order.push_back(f.device);
+  live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order)});
 }
 
 void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {

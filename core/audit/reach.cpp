@@ -32,14 +32,15 @@ std::vector<std::size_t> stopsFor(const ReachTarget& target, const layout::Layou
   }
   std::erase_if(found, [&](std::size_t d) {
     return !devices[d].kind->counts_as_stop || devices[d].kind->held || relation.stopsNothing(d) ||
-           (target.what == ReachTarget::What::CutOff && !relation.isCutOff(d));
+           relation.isOutOfOrder(d) || (target.what == ReachTarget::What::CutOff && !relation.isCutOff(d));
   });
   return found;
 }
 
 std::vector<floor::PlacedDevice> placedFor(const ReachTarget& target, const layout::Layout& layout,
                                            const layout::DeviceKinds& kinds,
-                                           const floor::Surroundings& around) {
+                                           const floor::Surroundings& around,
+                                           const std::vector<std::string>& out_of_order) {
   std::vector<floor::PlacedDevice> placed;
   if (target.what == ReachTarget::What::Phone) {
     for (const layout::Phone& phone : layout.phones) placed.push_back(around.placed(phone));
@@ -48,7 +49,10 @@ std::vector<floor::PlacedDevice> placedFor(const ReachTarget& target, const layo
   std::vector<std::optional<std::size_t>> rooms;
   for (const layout::Machine& m : layout.machines) rooms.push_back(around.roomAt(m.at));
   const std::vector<DeviceEntry> devices = devicesOf(layout, kinds);
-  const StopRelation relation(layout, devices, rooms);
+  std::vector<bool> out;
+  for (const DeviceEntry& device : devices)
+    out.push_back(std::ranges::find(out_of_order, device.id) != out_of_order.end());
+  const StopRelation relation(layout, devices, rooms, out);
   for (const std::size_t d : stopsFor(target, layout, devices, relation))
     placed.push_back(around.placed(*devices[d].device, *devices[d].kind, devices[d].machine));
   return placed;
@@ -57,7 +61,8 @@ std::vector<floor::PlacedDevice> placedFor(const ReachTarget& target, const layo
 }  // namespace
 
 Reach reachOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, floor::Hours hours,
-              const ReachTarget& target, std::size_t most_samples) {
+              const ReachTarget& target, std::size_t most_samples,
+              const std::vector<std::string>& out_of_order) {
   const floor::Plan plan = floor::buildPlan(layout, hours);
   const floor::Surroundings around(layout, plan);
   Reach reach;
@@ -65,7 +70,7 @@ Reach reachOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, fl
   reach.unit = layout.unit;
   reach.contour_mm = contourOf(layout.unit);
   std::vector<floor::Place> places;
-  for (const floor::PlacedDevice& device : placedFor(target, layout, kinds, around)) {
+  for (const floor::PlacedDevice& device : placedFor(target, layout, kinds, around, out_of_order)) {
     ++reach.devices;
     floor::Standing standing = around.standing(device);
     if (standing.place.empty())

@@ -34,8 +34,9 @@ struct Reach {
 };
 
 // With the finest round step that gives at most `most_samples` over the floor's box. A machine that does not
-// exist has no stops.
+// exist has no stops. `out_of_order`: ids of devices that count as no stop, as they failed their last check.
 Reach reachOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, floor::Hours hours,
-              const ReachTarget& target, std::size_t most_samples);
+              const ReachTarget& target, std::size_t most_samples,
+              const std::vector<std::string>& out_of_order = {});
 
 }  // namespace stopwalk::audit

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QTest>
+#include <algorithm>
 
 #include "app/plan/catalogue.h"
 #include "tests/support/shop_layout.h"
@@ -16,7 +17,7 @@ LiveReach::Question questionOf(What what) {
   static const auto layout =
       std::make_shared<const layout::Layout>(support::shopLayout(support::kShopSizes[0]));
   static const auto kinds = std::make_shared<const layout::DeviceKinds>(plan::bundledCatalogue().kinds);
-  return {layout, kinds, floor::Hours::Open, {what, ""}};
+  return {layout, kinds, floor::Hours::Open, {what, ""}, {}};
 }
 
 TEST(LiveReach, AnswersCoarseThenFine) {
@@ -28,6 +29,25 @@ TEST(LiveReach, AnswersCoarseThenFine) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return answers.size() == 2; }, 10000));
   EXPECT_TRUE(live.isCurrent());
   EXPECT_GT(answers[0]->reach()->map.step_mm(), answers[1]->reach()->map.step_mm());
+}
+
+TEST(LiveReach, WhatIsOutOfOrderIsNoStop) {
+  LiveReach live;
+  std::shared_ptr<const plan::ReachLayer> last;
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach) { last = reach; });
+  LiveReach::Question question = questionOf(What::AnyStop);
+  live.ask(question);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return live.isCurrent(); }, 10000));
+  const std::size_t stops = last->reach()->devices;
+  const layout::Machine& machine =
+      *std::ranges::find_if(question.layout->machines, [](const layout::Machine& m) {
+        return std::ranges::find(m.devices, "mushroom-button", &layout::Device::kind) != m.devices.end();
+      });
+  const auto button = std::ranges::find(machine.devices, "mushroom-button", &layout::Device::kind);
+  question.out_of_order = {machine.id + "/" + button->id};
+  live.ask(question);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return live.isCurrent(); }, 10000));
+  EXPECT_EQ(last->reach()->devices + 1, stops);
 }
 
 TEST(LiveReach, TheLastAnswerIsToTheLastQuestion) {

@@ -50,6 +50,26 @@ const Edit kBar =
            "      - {id: grip, kind: trigger, at: [0, 0]}\n"
            "      - {id: start, kind: guarded-start, at: [200, 300], faces: 90}\n");
 
+// A stop that failed its last check is none, whichever stops are asked for.
+TEST(ReachOf, WhatIsOutOfOrderIsNoStop) {
+  const std::string text = shopWith({kBar});
+  for (const ReachTarget& target : {ReachTarget{What::AnyStop, ""}, {What::MachineStop, "planer"}}) {
+    const Reach before = reachIn(text, target);
+    const Reach after = reachOf(layoutOf(text), files::bundledDeviceKinds(), floor::Hours::Open, target, 2000,
+                                {"planer/bar", "no-such-device"});
+    EXPECT_EQ(after.devices + 1, before.devices);
+    bool farther = false;
+    for (int row = 0; row < before.map.rows(); ++row)
+      for (int column = 0; column < before.map.columns(); ++column) {
+        const auto was = before.map.length_mm(column, row), is = after.map.length_mm(column, row);
+        if (!was || !is) continue;
+        EXPECT_GE(*is, *was - 1e-6);
+        farther = farther || *is > *was + 500;
+      }
+    EXPECT_TRUE(farther);
+  }
+}
+
 TEST(ReachOf, PhonesIsTheWalkToTheNearestPhone) {
   const std::string two =
       shopWith({before("...", "  - {id: other, at: [8000, 5000], faces: 180, height: 1200}\n")});
