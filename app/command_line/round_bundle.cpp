@@ -42,8 +42,8 @@ Exit writePdf(const Options& options, const Inspected& all, const audit::Profile
                                     QDate(int(today.year()), static_cast<int>(unsigned(today.month())),
                                           static_cast<int>(unsigned(today.day())))};
   QString why;
-  const QByteArray pdf =
-      poster::bundlePdf({report, bundle, all.read.log}, *poster::paperOf(options.paper), *family, why);
+  const QByteArray pdf = poster::bundlePdf({report, bundle, all.read.log}, poster::planWithWalks(report),
+                                           *poster::paperOf(options.paper), *family, why);
   if (why.isEmpty()) return writeResult(pdf.toStdString(), options.out, session);
   session.console.err << "stopwalk: " << why.toStdString() << "\n";
   return Exit::NoFile;

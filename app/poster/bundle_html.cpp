@@ -231,13 +231,14 @@ QString bundleHtml(const BundleMatter& matter, const QString& plan_src) {
   return Html(matter).whole(plan_src);
 }
 
-QByteArray bundlePdf(const BundleMatter& matter, const Paper& paper, const QString& family, QString& why) {
+QByteArray bundlePdf(const BundleMatter& matter, const QImage& plan, const Paper& paper,
+                     const QString& family, QString& why) {
   const QString title =
       "Inspection records: " + QString::fromStdString(matter.report.shop.layout().site.name);
   return pagedPdf({title,
                    kSubject,
                    bundleHtml(matter, "plan"),
-                   {{"plan", planWithWalks(matter.report)}},
+                   {{"plan", plan}},
                    title + ", " + QString::fromStdString(inspection::dateText(matter.bundle.from)) + " to " +
                        QString::fromStdString(inspection::dateText(matter.bundle.to)) + ", head " +
                        QString::fromStdString(matter.log.head().substr(0, kShortHash))},

@@ -21,7 +21,8 @@ struct BundleMatter {
 // plan's picture is.
 QString bundleHtml(const BundleMatter& matter, const QString& plan_src);
 
-// The same on paper.
-QByteArray bundlePdf(const BundleMatter& matter, const Paper& paper, const QString& family, QString& why);
+// The same on paper, with the picture of the plan (planWithWalks).
+QByteArray bundlePdf(const BundleMatter& matter, const QImage& plan, const Paper& paper,
+                     const QString& family, QString& why);
 
 }  // namespace stopwalk::poster

@@ -1,7 +1,6 @@
 #include "app/poster/round_sheet.h"
 
 #include <QFileInfo>
-#include <QSaveFile>
 #include <algorithm>
 
 #include "app/poster/colours.h"
@@ -10,7 +9,6 @@
 #include "app/poster/round_plan_picture.h"
 #include "app/poster/round_texts.h"
 #include "app/poster/texts.h"
-#include "app/poster/write_pages.h"
 #include "core/audit/stop_relation.h"
 #include "core/audit/wording.h"
 #include "core/planning/inspected_devices.h"
@@ -292,15 +290,6 @@ class SheetMaker {
 
 RoundSheet roundSheet(const RoundSheetMatter& matter, const Wish& wish) {
   return SheetMaker(matter, wish).make();
-}
-
-QString writeRoundSheet(const QString& path, const RoundSheetMatter& matter, const Wish& wish) {
-  const Bytes pdf = pdfOf(roundSheet(matter, wish).document);
-  if (!pdf.why.isEmpty()) return pdf.why;
-  QSaveFile file(path);
-  const bool written =
-      file.open(QIODevice::WriteOnly) && file.write(pdf.bytes) == pdf.bytes.size() && file.commit();
-  return written ? QString() : file.errorString();
 }
 
 }  // namespace stopwalk::poster

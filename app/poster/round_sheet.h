@@ -33,7 +33,4 @@ struct RoundSheet {
 // Of the wish the paper, upright, the first language and the letters are taken.
 RoundSheet roundSheet(const RoundSheetMatter& matter, const Wish& wish);
 
-// The sheet as a PDF, whole or not at all; why it was not written, empty: it was.
-QString writeRoundSheet(const QString& path, const RoundSheetMatter& matter, const Wish& wish);
-
 }  // namespace stopwalk::poster

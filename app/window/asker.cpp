@@ -57,8 +57,17 @@ QString DialogAsker::tableToSave(const QString& suggestion) {
 }
 
 QString DialogAsker::posterToSave(const QString& suggestion) {
+  return pathToSave(tr("Save the poster as"), suggestion);
+}
+
+QString DialogAsker::pdfToSave(const QString& title, const QString& suggestion) {
+  return pathToSave(title, suggestion);
+}
+
+// By the ending of the suggestion.
+QString DialogAsker::pathToSave(const QString& title, const QString& suggestion) {
   const QString ending = QFileInfo(suggestion).suffix();
-  QFileDialog dialog(parent_, tr("Save the poster as"), suggestion,
+  QFileDialog dialog(parent_, title, suggestion,
                      ending.toUpper() + QString(" (*.%1);;").arg(ending) + tr("All files (*)"));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(ending);

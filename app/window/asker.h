@@ -30,6 +30,8 @@ class Asker {
   virtual QString tableToSave(const QString& suggestion) = 0;  // one that may be written over, if it is there
   // Where a poster goes, likewise; its ending says as what.
   virtual QString posterToSave(const QString& suggestion) = 0;
+  // Where a PDF of something else goes; `title` says of what.
+  virtual QString pdfToSave(const QString& title, const QString& suggestion) = 0;
   // False: it is not to be printed.
   virtual bool choosePrinter(QPrinter& printer) = 0;
 };
@@ -45,12 +47,15 @@ class DialogAsker : public Asker {
   QString pictureToOpen(const QString& folder) override;
   QString tableToSave(const QString& suggestion) override;
   QString posterToSave(const QString& suggestion) override;
+  QString pdfToSave(const QString& title, const QString& suggestion) override;
   bool choosePrinter(QPrinter& printer) override;
 
   // The ending of a layout, unless a name ends as YAML does.
   static QString withEnding(const QString& path);
 
  private:
+  QString pathToSave(const QString& title, const QString& suggestion);
+
   QWidget* parent_;
 };
 

@@ -5550,6 +5550,174 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
 </context>
 <context>
+    <name>stopwalk::window::RoundPapers</name>
+    <message>
+        <source>OK</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>OK</translation>
+    </message>
+    <message>
+        <source>Save the layout first?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zuerst das Layout speichern?</translation>
+    </message>
+    <message>
+        <source>What is printed of inspections carries the hash of the layout&apos;s file. This layout is not in its file as it is here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was von Kontrollen gedruckt wird, trägt die Prüfsumme der Layout-Datei. Dieses Layout steht nicht so in seiner Datei, wie es hier ist.</translation>
+    </message>
+    <message>
+        <source>Save the layout first</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zuerst das Layout speichern</translation>
+    </message>
+    <message>
+        <source>Print nothing</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts drucken</translation>
+    </message>
+    <message>
+        <source>That is the layout itself</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das ist das Layout selbst</translation>
+    </message>
+    <message>
+        <source>Save it under another name.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter einem anderen Namen speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>It is write-protected, and is left as it is. Save under another name.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie ist schreibgeschützt und bleibt, wie sie ist. Unter einem anderen Namen speichern.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
+    </message>
+    <message>
+        <source>The sheet is written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Blatt ist geschrieben</translation>
+    </message>
+    <message>
+        <source>What it does not do as it should is below.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was es nicht so tut, wie es soll, steht darunter.</translation>
+    </message>
+    <message>
+        <source>A sheet of which devices?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Blatt für welche Geräte?</translation>
+    </message>
+    <message>
+        <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es läuft kein Kontrollgang. Das Blatt beginnt keinen: Er wird begonnen, wenn das Blatt eingetragen wird.</translation>
+    </message>
+    <message>
+        <source>All devices</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Geräte</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was fällig ist</translation>
+    </message>
+    <message>
+        <source>The sheet is being made…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Blatt wird gemacht…</translation>
+    </message>
+    <message>
+        <source>There is no sheet</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt kein Blatt</translation>
+    </message>
+    <message>
+        <source>There is no device that is due.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist kein Gerät fällig.</translation>
+    </message>
+    <message>
+        <source>There is no device to inspect.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt kein Gerät zu kontrollieren.</translation>
+    </message>
+    <message>
+        <source>Save the sheet of the round as</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Blatt des Kontrollgangs speichern als</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kontrollgang</translation>
+    </message>
+    <message>
+        <source>The bundle of which period?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Sammlung welchen Zeitraums?</translation>
+    </message>
+    <message>
+        <source>It holds the records of the period, the audit of the plan, and what is still open.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie enthält die Kontrollaufzeichnungen des Zeitraums, die Prüfung des Plans und was noch offen ist.</translation>
+    </message>
+    <message>
+        <source>The last twelve months</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die letzten zwölf Monate</translation>
+    </message>
+    <message>
+        <source>This year</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dieses Jahr</translation>
+    </message>
+    <message>
+        <source>All there is</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alles, was es gibt</translation>
+    </message>
+    <message>
+        <source>There are no records</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt keine Kontrollaufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Nothing was inspected yet: a bundle is of what was recorded.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch wurde nichts kontrolliert: Eine Sammlung ist von dem, was aufgezeichnet wurde.</translation>
+    </message>
+    <message>
+        <source>The bundle is being made…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Sammlung wird gemacht…</translation>
+    </message>
+    <message>
+        <source>Save the bundle as</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sammlung speichern als</translation>
+    </message>
+    <message>
+        <source>records</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>aufzeichnungen</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::window::WallView</name>
     <message>
         <source>Walls of the room</source>

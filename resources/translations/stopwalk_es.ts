@@ -5550,6 +5550,174 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
 </context>
 <context>
+    <name>stopwalk::window::RoundPapers</name>
+    <message>
+        <source>OK</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>Save the layout first?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Guardar primero la distribución?</translation>
+    </message>
+    <message>
+        <source>What is printed of inspections carries the hash of the layout&apos;s file. This layout is not in its file as it is here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que se imprime de las inspecciones lleva la suma de comprobación del archivo de la distribución. Esta distribución no está en su archivo tal como está aquí.</translation>
+    </message>
+    <message>
+        <source>Save the layout first</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar primero la distribución</translation>
+    </message>
+    <message>
+        <source>Print nothing</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No imprimir nada</translation>
+    </message>
+    <message>
+        <source>That is the layout itself</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ese es la propia distribución</translation>
+    </message>
+    <message>
+        <source>Save it under another name.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guárdelo con otro nombre.</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se escribió %1</translation>
+    </message>
+    <message>
+        <source>It is write-protected, and is left as it is. Save under another name.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Está protegido contra escritura y se queda como está. Guarde con otro nombre.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escrito, pero quizá no de forma duradera</translation>
+    </message>
+    <message>
+        <source>The sheet is written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La hoja está escrita</translation>
+    </message>
+    <message>
+        <source>What it does not do as it should is below.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Abajo está lo que no hace como debería.</translation>
+    </message>
+    <message>
+        <source>A sheet of which devices?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Una hoja de qué dispositivos?</translation>
+    </message>
+    <message>
+        <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ninguna ronda en curso. La hoja no abre ninguna: se abre cuando se anota la hoja.</translation>
+    </message>
+    <message>
+        <source>All devices</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los dispositivos</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que vence</translation>
+    </message>
+    <message>
+        <source>The sheet is being made…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se está haciendo la hoja…</translation>
+    </message>
+    <message>
+        <source>There is no sheet</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay hoja</translation>
+    </message>
+    <message>
+        <source>There is no device that is due.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No vence ningún dispositivo.</translation>
+    </message>
+    <message>
+        <source>There is no device to inspect.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ningún dispositivo que inspeccionar.</translation>
+    </message>
+    <message>
+        <source>Save the sheet of the round as</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar la hoja de la ronda como</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ronda</translation>
+    </message>
+    <message>
+        <source>The bundle of which period?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿La recopilación de qué período?</translation>
+    </message>
+    <message>
+        <source>It holds the records of the period, the audit of the plan, and what is still open.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Contiene los registros del período, la auditoría del plano y lo que sigue abierto.</translation>
+    </message>
+    <message>
+        <source>The last twelve months</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los últimos doce meses</translation>
+    </message>
+    <message>
+        <source>This year</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Este año</translation>
+    </message>
+    <message>
+        <source>All there is</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todo lo que hay</translation>
+    </message>
+    <message>
+        <source>There are no records</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay registros</translation>
+    </message>
+    <message>
+        <source>Nothing was inspected yet: a bundle is of what was recorded.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía no se inspeccionó nada: una recopilación es de lo que se registró.</translation>
+    </message>
+    <message>
+        <source>The bundle is being made…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se está haciendo la recopilación…</translation>
+    </message>
+    <message>
+        <source>Save the bundle as</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar la recopilación como</translation>
+    </message>
+    <message>
+        <source>records</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>registros</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::window::WallView</name>
     <message>
         <source>Walls of the room</source>

@@ -37,6 +37,7 @@ class ToldAsker : public Asker {
     suggested = suggestion;
     return std::exchange(file, {});
   }
+  QString pdfToSave(const QString&, const QString& suggestion) override { return posterToSave(suggestion); }
   // Onto a file; none: it is not printed.
   bool choosePrinter(QPrinter& printer) override {
     printer.setOutputFormat(QPrinter::PdfFormat);
