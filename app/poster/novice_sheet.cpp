@@ -14,11 +14,21 @@ namespace stopwalk::poster {
 namespace {
 
 constexpr double kHeader_mm = 24;
-constexpr double kCap_mm = 4.2;
 constexpr double kSentence_mm = 8;    // read from two metres: ASR A1.3
-constexpr double kBox_mm = 3.4;       // of the emergency box
+constexpr double kManyStops_mm = 5;   // the same, of more than two
 constexpr double kLeastPlan_mm = 60;  // of height
 constexpr double kScaleBar_mm = 8;    // below the plan
+
+// Of how it stops at most, of all else, of the emergency box.
+struct LetterSizes {
+  double most_sentence_mm, words_mm, box_mm;
+};
+// The first in which all fits is taken: how it stops stays large for the longest.
+constexpr double kLeastWords_mm = kLeastTableLetter_mm * 1.02, kLeastBox_mm = 2.6;
+constexpr LetterSizes kLetterSizes[] = {{kSentence_mm, 4.2, 3.4},
+                                        {kSentence_mm, kLeastWords_mm, kLeastBox_mm},
+                                        {kManyStops_mm, kLeastWords_mm, kLeastBox_mm},
+                                        {kLeastWords_mm, kLeastWords_mm, kLeastBox_mm}};
 
 // Two buttons that are pressed alike are one picture; the plan shows both.
 std::vector<Listed> withoutRepeats(const std::vector<Listed>& stops) {
@@ -30,7 +40,8 @@ std::vector<Listed> withoutRepeats(const std::vector<Listed>& stops) {
 
 class SheetMaker {
  public:
-  SheetMaker(const Shop& shop, std::size_t machine, std::size_t room, const Wish& wish)
+  SheetMaker(const Shop& shop, std::size_t machine, std::size_t room, const Wish& wish,
+             const LetterSizes& sizes)
       : shop_(shop),
         open_(shop.open()),
         machine_(shop.layout().machines[machine]),
@@ -38,7 +49,8 @@ class SheetMaker {
         letters_(wish.family),
         facts_(sheetFacts(shop, machine, room)),
         own_(withoutRepeats(facts_.own.stops)),
-        sentence_cap_(own_.size() <= 2 ? kSentence_mm : 5) {
+        sizes_(sizes),
+        sentence_cap_(std::min(sizes.most_sentence_mm, own_.size() <= 2 ? kSentence_mm : kManyStops_mm)) {
     page_.size = paperOf(wish.paper.key == std::string("letter") ? "letter" : "a4")->size(false);
   }
 
@@ -48,19 +60,28 @@ class SheetMaker {
     put(next());
     put(apart());
     const Block box =
-        emergencyBox(facts_.content, shop_.about(), wish_.languages, letters_, width(), kBox_mm);
+        emergencyBox(facts_.content, shop_.about(), wish_.languages, letters_, width(), sizes_.box_mm);
     for (const double sign : {10.0, 8.0, kLeastSign_mm * 1.02, 0.0}) {
       const Block foot = footFor(name_cap, sign);
       const double foot_top = page_.size.height() - kMargin_mm - foot.height;
       const double box_top = foot_top - box.height - 2;
       if (sign > 0 && !plan(QRectF(kMargin_mm, y_, width(), box_top - y_ - kScaleBar_mm), sign)) continue;
       if (y_ > box_top)
-        return {{}, Told::tr("%1: its stops and their words do not fit on one page").arg(name()), {}};
+        return {{},
+                Told::tr("%1: its stops and their words do not fit on one page; one language alone, or fewer "
+                         "words, may")
+                    .arg(name()),
+                {}};
       if (sign == 0) sheet_.shortfalls.push_back(Told::tr("%1: there is no room for a plan").arg(name()));
       putAt(box, box_top);
       putAt(foot, foot_top);
       break;
     }
+    if (own_.size() <= 2 && sentence_cap_ < kSentence_mm)
+      sheet_.shortfalls.push_back(
+          Told::tr("%1: how it stops is in letters of %2 mm only, so that all of it fits on one page")
+              .arg(name())
+              .arg(sentence_cap_));
     tellFailed();
     sheet_.page = std::move(page_);
     return std::move(sheet_);
@@ -87,7 +108,7 @@ class SheetMaker {
     block.marks.push_back(
         filled(rectanglePath({-kMargin_mm, 0, page_.size.width(), kHeader_mm}), inks().stop_sign));
     double cap = 0.42 * kHeader_mm;
-    while (cap > kCap_mm && letters_.width(name(), cap, true) > width()) cap *= 0.95;
+    while (cap > sizes_.words_mm && letters_.width(name(), cap, true) > width()) cap *= 0.95;
     block.marks.push_back(
         Text{letters_.cut(name(), width(), cap, true), {0, 4 + cap}, cap, true, kPaperWhite});
     const QString room = letters_.cut(QString::fromStdString(facts_.content.room_name), width(), 3.6);
@@ -107,7 +128,7 @@ class SheetMaker {
 
   void heading(Block& block, const char* text) const {
     Writer(block, letters_)
-        .paragraph(sayEach(wish_.languages, text).join(" / "), 0, width(), kCap_mm * 1.2, true);
+        .paragraph(sayEach(wish_.languages, text).join(" / "), 0, width(), sizes_.words_mm * 1.2, true);
     block.height += 1.5;
   }
 
@@ -115,7 +136,7 @@ class SheetMaker {
   Block stops() const {
     Block block;
     heading(block, texts::kHowItStops);
-    const double side = own_.size() <= 1 ? 36 : own_.size() == 2 ? 22 : 16;
+    const double side = sentence_cap_ < kSentence_mm ? 16 : own_.size() == 2 ? 22 : 36;
     for (const Listed& l : own_) row(block, l, side, sentence_cap_);
     Writer writer(block, letters_);
     if (own_.empty())
@@ -124,7 +145,7 @@ class SheetMaker {
     if (!machine_.after_stop.empty())
       writer.paragraph(
           wish_.languages.front().say(texts::kAfter).arg(QString::fromStdString(machine_.after_stop)), 0,
-          width(), kCap_mm * 1.2, true);
+          width(), sizes_.words_mm * 1.2, true);
     return block;
   }
 
@@ -134,7 +155,7 @@ class SheetMaker {
     const auto list = [&](const char* text, const std::vector<Listed>& listed) {
       for (const Listed& l : listed) {
         if (text) heading(block, std::exchange(text, nullptr));
-        row(block, l, 12, kCap_mm);
+        row(block, l, 12, sizes_.words_mm);
       }
     };
     std::vector<Listed> not_its = facts_.for_others;
@@ -162,7 +183,7 @@ class SheetMaker {
     heading(block, own_.empty() ? texts::kWhatStopsIt : texts::kIfOutOfReach);
     Writer writer(block, letters_);
     for (const Language& language : wish_.languages)
-      writer.paragraph(nextText(language) + lateText(language), 0, width(), kCap_mm * 1.1);
+      writer.paragraph(nextText(language) + lateText(language), 0, width(), sizes_.words_mm * 1.1);
     return block;
   }
 
@@ -235,7 +256,8 @@ class SheetMaker {
   Lettering letters_;
   const SheetFacts facts_;
   const std::vector<Listed> own_;  // its stops, those told alike once
-  const double sentence_cap_;      // of how it stops
+  const LetterSizes sizes_;
+  const double sentence_cap_;  // of how it stops
   Sheet sheet_;
   Page page_;
   double y_ = 0;
@@ -245,7 +267,12 @@ class SheetMaker {
 
 Sheet noviceSheet(const Shop& shop, std::size_t machine, const Wish& wish) {
   const auto room = shop.open().machine_rooms[machine];
-  if (room && !shop.open().plan.rooms[*room].empty()) return SheetMaker(shop, machine, *room, wish).make();
+  if (room && !shop.open().plan.rooms[*room].empty()) {
+    Sheet sheet;
+    for (const LetterSizes& sizes : kLetterSizes)
+      if (sheet = SheetMaker(shop, machine, *room, wish, sizes).make(); sheet.page) break;
+    return sheet;
+  }
   const std::string name = shop.open().name(shop.layout().machines[machine]);
   return {{}, Told::tr("%1 is in no room that can be built").arg(QString::fromStdString(name)), {}};
 }

@@ -8,7 +8,7 @@ namespace stopwalk::poster::texts {
 
 inline constexpr const char* kTitle = QT_TRANSLATE_NOOP("poster", "STOP LOCATIONS");
 inline constexpr const char* kTitleGoesOn = QT_TRANSLATE_NOOP("poster", "STOP LOCATIONS, page %1 of %2");
-inline constexpr const char* kGoesOn = QT_TRANSLATE_NOOP("poster", "More machines: see page %1 of %2.");
+inline constexpr const char* kGoesOn = QT_TRANSLATE_NOOP("poster", "The list goes on: see page %1 of %2.");
 inline constexpr const char* kHowToStop = QT_TRANSLATE_NOOP("poster", "How each machine stops");
 inline constexpr const char* kOnWalls = QT_TRANSLATE_NOOP("poster", "On the walls");
 inline constexpr const char* kAfter = QT_TRANSLATE_NOOP("poster", "Then: %1");

@@ -2945,11 +2945,6 @@
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
-        <source>More machines: see page %1 of %2.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Weitere Maschinen: siehe Seite %1 von %2.</translation>
-    </message>
-    <message>
         <source>Out of order</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Außer Betrieb</translation>
@@ -2994,14 +2989,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zeichen im Plan: %1 mm, erkennbar bis %2 m (60-fache Höhe, ISO 3864-1, unbeleuchtet).</translation>
     </message>
+    <message>
+        <source>The list goes on: see page %1 of %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Liste geht weiter: siehe Seite %1 von %2.</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
-    <message>
-        <source>%1: its stops and their words do not fit on one page</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: ihre Stopps und deren Worte passen nicht auf eine Seite</translation>
-    </message>
     <message>
         <source>%1: there is no room for a plan</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
@@ -3141,6 +3136,16 @@
         <source>%1: its words are too long for the sheet; they are cut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: Die Wörter sind zu lang für das Blatt; sie sind gekürzt</translation>
+    </message>
+    <message>
+        <source>%1: how it stops is in letters of %2 mm only, so that all of it fits on one page</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: wie sie stoppt, steht nur in Buchstaben von %2 mm, damit alles auf eine Seite passt</translation>
+    </message>
+    <message>
+        <source>%1: its stops and their words do not fit on one page; one language alone, or fewer words, may</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: ihre Stopps und deren Worte passen nicht auf eine Seite; eine Sprache allein, oder weniger Worte, vielleicht</translation>
     </message>
 </context>
 <context>

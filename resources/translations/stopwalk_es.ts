@@ -2945,11 +2945,6 @@
         <translation>página %1 de %2</translation>
     </message>
     <message>
-        <source>More machines: see page %1 of %2.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Más máquinas: vea la página %1 de %2.</translation>
-    </message>
-    <message>
         <source>Out of order</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Fuera de servicio</translation>
@@ -2994,14 +2989,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Señales en el plano: %1 mm, se reconocen hasta %2 m (60 veces la altura, ISO 3864-1, sin iluminar).</translation>
     </message>
+    <message>
+        <source>The list goes on: see page %1 of %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La lista continúa: vea la página %1 de %2.</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
-    <message>
-        <source>%1: its stops and their words do not fit on one page</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: sus paradas y sus textos no caben en una página</translation>
-    </message>
     <message>
         <source>%1: there is no room for a plan</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
@@ -3141,6 +3136,16 @@
         <source>%1: its words are too long for the sheet; they are cut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: sus palabras son demasiado largas para la hoja; están cortadas</translation>
+    </message>
+    <message>
+        <source>%1: how it stops is in letters of %2 mm only, so that all of it fits on one page</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: cómo se detiene está en letras de solo %2 mm, para que todo quepa en una página</translation>
+    </message>
+    <message>
+        <source>%1: its stops and their words do not fit on one page; one language alone, or fewer words, may</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: sus paradas y sus textos no caben en una página; un solo idioma, o menos palabras, quizá</translation>
     </message>
 </context>
 <context>

@@ -91,6 +91,23 @@ TEST(NoviceSheet, OfAMachineWithoutAStationTellsNoWays) {
   EXPECT_FALSE(words.contains(" from here. Phone"));
 }
 
+// Many words are said in smaller letters before there is no sheet at all; and that is told.
+TEST(NoviceSheet, OfManyWordsIsSmallerRatherThanNone) {
+  const Sample sample(Sample::fileText("tram-depot"));
+  std::size_t smaller = 0;
+  for (std::size_t m = 0; m < sample.layout.machines.size(); ++m) {
+    const Sheet sheet = noviceSheet(*sample.shop, m, wishFor("a4", {"de", "es"}));
+    ASSERT_TRUE(sheet.page) << sheet.why_not.toStdString();
+    smaller += std::ranges::count_if(sheet.shortfalls,
+                                     [](const QString& text) { return text.contains("fits on one page"); });
+    for (const Mark& mark : sheet.page->marks)
+      if (const Text* text = std::get_if<Text>(&mark)) {
+        EXPECT_LT(text->at.y(), sheet.page->size.height() - 5) << text->text.toStdString();
+      }
+  }
+  EXPECT_GE(smaller, 1u);
+}
+
 // The largest letters of the words of how it stops, and of the name, as they are on the page.
 TEST(NoviceSheet, PromisesTheSizesThatItHas) {
   for (const char* name : {"tram-depot", "scene-shop"}) {
