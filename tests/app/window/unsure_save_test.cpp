@@ -25,6 +25,7 @@ class Saves : public Asker {
   QString pictureToOpen(const QString&) override { return {}; }
   QString tableToSave(const QString&) override { return {}; }
   QString posterToSave(const QString&) override { return {}; }
+  QString pdfToSave(const QString&, const QString&) override { return {}; }
   bool choosePrinter(QPrinter&) override { return false; }
 
  private:
