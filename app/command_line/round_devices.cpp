@@ -3,26 +3,8 @@
 #include <algorithm>
 
 #include "core/audit/profile.h"
-#include "core/planning/inspection_walk.h"
 
 namespace stopwalk::app {
-namespace {
-
-std::vector<std::string> walkingOrder(const std::vector<std::string>& ids, const Inspected& all) {
-  std::vector<planning::InspectedDevice> devices;
-  for (const std::string& id : ids) devices.push_back(*all.find(id));
-  const floor::Plan plan = floor::buildPlan(*all.input.layout, floor::Hours::Open);
-  const floor::Walks walks(plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly);
-  return planning::inWalkingOrder(devices, walks);
-}
-
-}  // namespace
-
-std::string RoundScope::text() const {
-  if (room.empty()) return due ? "due" : "all";
-  return due ? "due in " + room : room;
-}
-
 std::string RoundScope::whyNone() const {
   return std::string("there is no device ") + (due ? "that is due" : "to inspect") +
          (room.empty() ? "" : " in " + room);
@@ -44,11 +26,8 @@ std::optional<std::vector<std::string>> devicesIn(const RoundScope& scope, const
                         << audit::nearestName(scope.room, ids) << "\n";
     return std::nullopt;
   }
-  std::vector<std::string> ids;
-  for (const planning::InspectedDevice& d : all.devices)
-    if (scope.room.empty() || d.room == scope.room) ids.push_back(d.id);
-  if (scope.due) ids = dueDevices(all, std::move(ids), day);
-  return walkingOrder(ids, all);
+  const auto ids = planning::devicesIn(scope, all.devices, all.records(), all.schedule, day);
+  return planning::asWalked(ids, all.devices, *all.input.layout);
 }
 
 }  // namespace stopwalk::app

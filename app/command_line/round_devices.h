@@ -9,12 +9,9 @@
 namespace stopwalk::app {
 
 // Which devices a round is of.
-struct RoundScope {
-  std::string room;  // id; empty: all
-  bool due = false;
-
-  std::string text() const;     // as `inspection::Round::of`
-  std::string whyNone() const;  // a clause: why there is no device
+struct RoundScope : planning::RoundScope {
+  std::string text() const { return planning::wordOf(*this); }  // as `inspection::Round::of`
+  std::string whyNone() const;                                  // a clause: why there is no device
 };
 
 // --room and --due.

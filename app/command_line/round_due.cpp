@@ -7,6 +7,7 @@
 #include "app/command_line/table_rows.h"
 #include "core/files/inspection_json.h"
 #include "core/files/printable.h"
+#include "core/inspection/round_progress.h"
 
 namespace stopwalk::app {
 namespace {
@@ -30,13 +31,6 @@ std::string dueText(const Due& due, const inspection::DeviceState* state, Date d
   return text + (late > 0 ? " (overdue by " + counted(static_cast<std::size_t>(late), "day") + ")\n" : "\n");
 }
 
-std::vector<inspection::Check> lateActions(const inspection::Records& records, Date day) {
-  std::vector<inspection::Check> late;
-  for (const inspection::Check* c : inspection::openActions(records))
-    if (c->corrective->due && *c->corrective->due <= day) late.push_back(*c);
-  return late;
-}
-
 Exit due(const Options& options, Session& session) {
   const auto asked =
       options.on.empty() ? std::optional(nowOf(session.console).date) : inspection::parseDate(options.on);
@@ -50,7 +44,8 @@ Exit due(const Options& options, Session& session) {
   const std::vector<std::string> ids = all.ids();
   const auto states = inspection::statesOf(all.records(), all.schedule);
   const std::vector<Due> list = inspection::dueOn(ids, states, all.schedule, day);
-  const std::vector<inspection::Check> actions = lateActions(all.records(), day);
+  std::vector<inspection::Check> actions;
+  for (const inspection::Check* c : inspection::actionsDueOn(all.records(), day)) actions.push_back(*c);
   const auto next = inspection::nextDue(ids, states, all.schedule, day);
   const auto overdue =
       std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +

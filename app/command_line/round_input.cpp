@@ -34,20 +34,8 @@ void addRoundOptions(CLI::App& command, RoundOptions& options) {
       ->capture_default_str();
 }
 
-const planning::InspectedDevice* Inspected::find(const std::string& device) const {
-  const auto at = std::ranges::find(devices, device, &planning::InspectedDevice::id);
-  return at == devices.end() ? nullptr : &*at;
-}
-
-std::vector<std::string> Inspected::ids() const {
-  std::vector<std::string> ids;
-  for (const planning::InspectedDevice& d : devices) ids.push_back(d.id);
-  return ids;
-}
-
 inspection::LayoutThen Inspected::layoutNow() const {
-  const auto& revision = input.layout->revision;
-  return {revision ? std::optional(revision->number) : std::nullopt, files::sha256(input.text)};
+  return planning::layoutThen(*input.layout, files::sha256(input.text));
 }
 
 std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session) {
@@ -77,16 +65,6 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
   all.devices = planning::inspectedDevices(*all.input.layout, all.input.kinds,
                                            floor::buildPlan(*all.input.layout, floor::Hours::Open));
   return all;
-}
-
-std::vector<std::string> dueDevices(const Inspected& all, std::vector<std::string> ids,
-                                    inspection::Date day) {
-  const auto due =
-      inspection::dueOn(ids, inspection::statesOf(all.records(), all.schedule), all.schedule, day);
-  std::erase_if(ids, [&](const std::string& id) {
-    return std::ranges::find(due, id, &inspection::Due::device) == due.end();
-  });
-  return ids;
 }
 
 inspection::Moment nowOf(const Console& console) {

@@ -9,7 +9,7 @@
 #include "app/records/append_record.h"
 #include "app/records/records_file.h"
 #include "core/inspection/schedule.h"
-#include "core/planning/inspected_devices.h"
+#include "core/planning/round_plan.h"
 
 // What the sub-commands of `round` share.
 namespace stopwalk::app {
@@ -33,8 +33,10 @@ struct Inspected {
   std::vector<planning::InspectedDevice> devices;
 
   const inspection::Records& records() const { return read.log.records; }
-  const planning::InspectedDevice* find(const std::string& device) const;
-  std::vector<std::string> ids() const;
+  const planning::InspectedDevice* find(const std::string& device) const {
+    return planning::findDevice(devices, device);
+  }
+  std::vector<std::string> ids() const { return planning::idsOf(devices); }
   inspection::LayoutThen layoutNow() const;
 };
 
@@ -42,9 +44,6 @@ struct Inspected {
 Inspected readInspected(const RoundOptions& options, Session& session);
 // The records alone, for which the layout need not be readable.
 std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session);
-
-// Of the devices given, those on which something is due on the day.
-std::vector<std::string> dueDevices(const Inspected& all, std::vector<std::string> ids, inspection::Date day);
 
 inspection::Moment nowOf(const Console& console);
 // Tells of a clock that is behind the last record: whatever is recorded then bears a wrong time.

@@ -12,15 +12,13 @@
 #include "core/files/inspection_json.h"
 #include "core/files/nearest.h"
 #include "core/files/printable.h"
+#include "core/inspection/check_rules.h"
 
 namespace stopwalk::app {
 namespace {
 
 using inspection::Check;
 using inspection::Tried;
-
-// Longer than any machine runs on.
-constexpr double kMostRunDown_s = 3600;
 
 struct Options : RoundOptions {
   std::size_t round = 0;
@@ -67,7 +65,8 @@ std::optional<double> secondsIn(std::string_view text) {
   double seconds = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), seconds);
   const bool good = error == std::errc() && end == text.data() + text.size();
-  return good && seconds >= 0 && seconds <= kMostRunDown_s ? std::optional(seconds) : std::nullopt;
+  return good && seconds >= 0 && seconds <= inspection::kMostRunDown_s ? std::optional(seconds)
+                                                                       : std::nullopt;
 }
 
 std::optional<std::vector<double>> runDownIn(const Options& options, Session& session) {
@@ -123,11 +122,8 @@ bool isDated(Check& check, const Options& options, const inspection::Round& roun
 
 // What a pass cannot be said of.
 std::string contradiction(const Check& check) {
-  if (check.result != inspection::Result::Pass) return {};
-  for (const Tried test : {Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
-    if (inspection::testedFor(check, test) == false)
-      return "`" + std::string(word(test)) + "=no` is a failure: record it with --result fail";
-  return {};
+  const auto test = inspection::contradictsPass(check);
+  return test ? "`" + std::string(word(*test)) + "=no` is a failure: record it with --result fail" : "";
 }
 
 std::optional<Check> checkFrom(const Options& options, const Inspected& all, Session& session) {
@@ -146,13 +142,9 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   const auto run_down = tested ? runDownIn(options, session) : std::nullopt;
   const auto corrective = run_down ? correctiveIn(options, session) : std::nullopt;
   if (!corrective) return std::nullopt;
-  Check check;
-  check.round = round->number;
-  check.device = device->id;
-  check.machines = device->machines;
-  check.room = device->room;
+  Check check = planning::beginCheck(*round, *device, nowOf(session.console), all.layoutNow());
   if (!isDated(check, options, *round, session)) return std::nullopt;
-  check.inspector = options.by.empty() ? round->by : options.by;
+  if (!options.by.empty()) check.inspector = options.by;
   check.second = options.second;
   check.tested = *tested;
   check.result = *inspection::resultOf(options.result);
@@ -160,24 +152,28 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   check.note = options.note;
   check.action = options.action;
   check.corrective = *corrective;
-  check.layout = all.layoutNow();
   if (const std::string why = contradiction(check); !why.empty()) return wrong("--result pass", why, session);
   return check;
+}
+
+std::string whyNot(const inspection::CorrectionFault& fault) {
+  switch (fault.why) {
+    case inspection::CannotCorrect::Unknown:
+      return "there is no check of that number";
+    case inspection::CannotCorrect::OtherDevice:
+      return "that check is of " + fault.device + ": a correction is of the same device";
+    case inspection::CannotCorrect::Corrected:
+      return "it was corrected already, by " + std::to_string(fault.by) + ": correct that";
+  }
+  return "";
 }
 
 // Whether what it is to correct is there to be corrected.
 bool mayCorrect(Check& check, std::size_t number, const Inspected& all, Session& session) {
   if (number == 0) return true;
   const std::string option = "--corrects " + std::to_string(number);
-  const Check* old = all.records().findCheck(number);
-  if (!old) return wrong(option, "there is no check of that number", session), false;
-  if (old->device != check.device)
-    return wrong(option, "that check is of " + old->device + ": a correction is of the same device", session),
-           false;
-  const std::vector<std::size_t> by = inspection::correctedBy(all.records());
-  if (const std::size_t later = by[static_cast<std::size_t>(old - all.records().checks.data())])
-    return wrong(option, "it was corrected already, by " + std::to_string(later) + ": correct that", session),
-           false;
+  if (const auto fault = inspection::correctionFault(all.records(), number, check.device))
+    return wrong(option, whyNot(*fault), session), false;
   check.corrects = number;
   return true;
 }

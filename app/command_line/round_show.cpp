@@ -9,6 +9,7 @@
 #include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
+#include "core/inspection/round_progress.h"
 
 namespace stopwalk::app {
 namespace {
@@ -76,11 +77,7 @@ std::string checkTable(const std::vector<Check>& checks, const inspection::Recor
 // What of a round's list is still to be done.
 std::string roundText(const inspection::Round& round, const inspection::Records& records,
                       const TableStyle& style) {
-  std::vector<std::string> left;
-  for (const std::string& device : round.devices)
-    if (std::ranges::none_of(records.checks,
-                             [&](const Check& c) { return c.round == round.number && c.device == device; }))
-      left.push_back(device);
+  const std::vector<std::string> left = inspection::stillToCheck(round, records);
   std::string text = "Round " + std::to_string(round.number) + ", " + inspection::dateText(round.at.date) +
                      ", by " + round.by + " (" + round.of +
                      "): " + std::to_string(round.devices.size() - left.size()) + " of " +

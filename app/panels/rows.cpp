@@ -7,8 +7,6 @@ namespace stopwalk::panels {
 
 namespace {
 
-constexpr int kLowest_px = 24;
-
 // What a tree leaves for the text of a row.
 int textWidth(const QTreeView& tree, const QModelIndex& index) {
   int width = tree.viewport()->width() - tree.indentation() -
@@ -24,8 +22,10 @@ int textWidth(const QTreeView& tree, const QModelIndex& index) {
 
 }  // namespace
 
-void Rows::give(QAbstractItemView& view) {
-  view.setItemDelegate(new Rows(&view));
+void Rows::give(QAbstractItemView& view, int lowest_px) {
+  auto* rows = new Rows(&view);
+  rows->lowest_px_ = lowest_px;
+  view.setItemDelegate(rows);
   auto* tree = qobject_cast<QTreeView*>(&view);
   if (!tree) return;
   tree->setWordWrap(true);
@@ -40,7 +40,7 @@ QSize Rows::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& inde
     const QRect text = option.fontMetrics.boundingRect(room, Qt::TextWordWrap, index.data().toString());
     size.setHeight(std::max(size.height(), text.height() + 4));
   }
-  size.setHeight(std::max({size.height(), kLowest_px, option.fontMetrics.height() * 3 / 2}));
+  size.setHeight(std::max({size.height(), lowest_px_, option.fontMetrics.height() * 3 / 2}));
   return size;
 }
 

@@ -10,13 +10,16 @@ class Rows : public QStyledItemDelegate {
   Q_OBJECT
 
  public:
+  static constexpr int kLowest_px = 24;
   // Gives a list its rows; in a tree long texts are wrapped.
-  static void give(QAbstractItemView& view);
+  static void give(QAbstractItemView& view, int lowest_px = kLowest_px);
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
  private:
   using QStyledItemDelegate::QStyledItemDelegate;
+
+  int lowest_px_ = kLowest_px;
 };
 
 }  // namespace stopwalk::panels

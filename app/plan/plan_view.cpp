@@ -132,6 +132,12 @@ void PlanView::goTo(const std::string& id) {
   update();
 }
 
+void PlanView::bringIntoSight(const std::string& id) {
+  const Item* item = picture().find(id);
+  const QRectF seen = QRectF(rect()).adjusted(kRuler_px, kRuler_px, 0, 0);
+  if (item && !item->bounds().empty() && !seen.contains(view_.toPixels(item->bounds()))) fit();
+}
+
 geometry::Point PlanView::middle() const {
   return view_.toPlan(QPointF(width() / 2.0, height() / 2.0));
 }
@@ -265,7 +271,8 @@ void PlanView::say() {
   QString sentence;
   if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
     sentence = describe(shown(), catalogue_.kinds, *thing, marks_.report()) + "   ";
-  emit said(sentence + tool_->prompt());
+  const bool is_fixed = edited_.isReadOnly() && !selection_.empty();  // what is picked cannot be moved
+  emit said(is_fixed ? sentence.trimmed() : sentence + tool_->prompt());
 }
 
 }  // namespace stopwalk::plan

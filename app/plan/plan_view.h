@@ -55,6 +55,8 @@ class PlanView : public QWidget, private ToolHost {
   void showGrid(bool shows);
   // Brings a thing into sight.
   void goTo(const std::string& id);
+  // The same without coming nearer: the whole plan, unless it is in sight.
+  void bringIntoSight(const std::string& id);
   // The place in the middle of what is seen: where things go that come without a pointer.
   geometry::Point middle() const;
   // What a drag that is going on changes, a line for each station; as painted beside the pointer.

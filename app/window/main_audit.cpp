@@ -7,6 +7,7 @@
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
+#include "app/window/inspect_place.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/poster_place.h"
@@ -39,16 +40,25 @@ void MainWindow::audit() {
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
   askReach();
+  showInspection();
   showPoster();
+}
+
+void MainWindow::showInspection() {
+  const auto layout = document_->edited().snapshot();
+  inspect_place_->follow({layout, kinds_, audit::withHouseRules(profile_, layout->house_rules).inspection,
+                          document_->path(), document_->fileHash()});
+}
+
+PosterSource MainWindow::posterSource() const {
+  const auto layout = document_->edited().snapshot();
+  const audit::Profile profile = audit::withHouseRules(profile_, layout->house_rules);
+  return {layout, kinds_, profile, document_->fileHash(), records_->failed(profile.inspection)};
 }
 
 // Where it is looked at, the poster follows the layout and whether it is saved.
 void MainWindow::showPoster() {
-  if (workPlace() != WorkPlace::Poster) return;
-  const auto layout = document_->edited().snapshot();
-  const audit::Profile profile = audit::withHouseRules(profile_, layout->house_rules);
-  poster_place_->follow(
-      {layout, kinds_, profile, document_->fileHash(), records_->failed(profile.inspection)});
+  if (workPlace() == WorkPlace::Poster) poster_place_->follow(posterSource());
 }
 
 // Says above the plan what the inspection records beside the layout come to, and audits by them.
@@ -58,6 +68,7 @@ void MainWindow::recordsChanged() {
     notices_->clear("records");
   else
     notices_->show("records", trouble, {});
+  inspect_place_->setRecords(records_->read());
   if (!shown_) return;
   audit();
   QStringList failed;

@@ -12,6 +12,7 @@
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
 #include "app/window/first_minutes.h"
+#include "app/window/inspect_place.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/poster_place.h"
@@ -26,11 +27,18 @@ constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing 
 
 void MainWindow::connectParts() {
   connect(&document_->edited(), &edits::EditedLayout::changed, this, &MainWindow::layoutChanged);
-  connect(&document_->edited(), &edits::EditedLayout::refused, this,
-          [this](const QString& why) { statusBar()->showMessage(why, kRefusal_ms); });
+  connect(&document_->edited(), &edits::EditedLayout::refused, this, [this](const QString& why) {
+    const bool inspects = workPlace() == WorkPlace::Inspect && !document_->isReadOnly();
+    statusBar()->showMessage(
+        inspects ? tr("Nothing was changed: while devices are inspected the plan is only looked at.") : why,
+        kRefusal_ms);
+  });
   connect(&document_->edited(), &edits::EditedLayout::changed, statusBar(), &QStatusBar::clearMessage);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showTitle);
-  connect(document_.get(), &Document::stateChanged, this, [this] { records_->follow(document_->path()); });
+  connect(document_.get(), &Document::stateChanged, this, [this] {
+    showInspection();  // first: records are of a layout
+    records_->follow(document_->path());
+  });
   connect(records_, &RecordsBeside::changed, this, &MainWindow::recordsChanged);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {
@@ -99,6 +107,16 @@ void MainWindow::connectPanels() {
   connect(document_.get(), &Document::opened, poster_place_, &PosterPlace::forgetWalls);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showPoster);
   connect(document_.get(), &Document::onDisk, this, &MainWindow::showPoster);
+  connect(document_.get(), &Document::onDisk, this, &MainWindow::showInspection);
+  connect(inspect_place_, &InspectPlace::goTo, this, [this](const QString& id) {
+    if (!edits::findThing(document_->edited().layout(), id.toStdString())) return selection_.clear();
+    selection_.set(id.toStdString());
+    plan_->bringIntoSight(id.toStdString());
+  });
+  connect(inspect_place_, &InspectPlace::recorded, records_, &RecordsBeside::lookNow);
+  connect(inspect_place_, &InspectPlace::said, sentence_, &QLabel::setText);
+  connect(inspect_place_, &InspectPlace::saveWanted, files_.get(), &FileFlow::save);
+  connect(inspect_place_, &InspectPlace::cautionWanted, this, &MainWindow::showCaution);
 }
 
 }  // namespace stopwalk::window

@@ -14,11 +14,13 @@
 #include "app/edits/remove_things.h"
 #include "app/plan/plan_view.h"
 #include "app/window/commands.h"
+#include "app/window/inspect_place.h"
 #include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/page_view.h"
 #include "app/window/poster/poster_place.h"
+#include "app/window/round_papers.h"
 
 namespace stopwalk::window {
 namespace {
@@ -166,6 +168,7 @@ void MainWindow::makeViewMenu() {
   MenuMaker menu(*menuBar(), tr("&View"));
   menu.add(tr("The place to &draw"), QKeySequence(tr("Alt+1")), [this] { goToPlace(WorkPlace::Draw); });
   menu.add(tr("The place to &audit"), QKeySequence(tr("Alt+2")), [this] { goToPlace(WorkPlace::Audit); });
+  menu.add(tr("The place to in&spect"), QKeySequence(tr("Alt+3")), [this] { goToPlace(WorkPlace::Inspect); });
   menu.add(tr("The place of the pos&ter"), QKeySequence(tr("Alt+4")),
            [this] { goToPlace(WorkPlace::Poster); });
   menu.addSeparator();
@@ -190,6 +193,16 @@ void MainWindow::makeViewMenu() {
   menu.addSeparator();
   fillLanguageMenu(*menu.addMenu(tr("&Language")), settings_,
                    [this](const QString& said) { notices_->show("language", said, {}); });
+}
+
+void MainWindow::makeInspectMenu() {
+  MenuMaker menu(*menuBar(), tr("&Inspect"));
+  inspect_place_->fillMenu(menu, [this] {
+    if (workPlace() != WorkPlace::Inspect) goToPlace(WorkPlace::Inspect);
+  });
+  menu.addSeparator();
+  menu.add(tr("Save the sheet of this round as P&DF…"), [this] { round_papers_->saveSheet(); });
+  menu.add(tr("Save the &bundle of a period…"), [this] { round_papers_->saveBundle(); });
 }
 
 void MainWindow::makePosterMenu() {

@@ -9,7 +9,7 @@ void MainWindow::showTitle() {
   if (document_->isReadOnly()) title += tr(" (for looking only)");
   setWindowTitle(title + " – Stopwalk");
   setWindowModified(!document_->isSaved());
-  document_->edited().setReadOnly(document_->isReadOnly());
+  allowChanges();
   showNotices();
 }
 

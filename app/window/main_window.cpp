@@ -16,16 +16,19 @@
 
 #include "app/panels/details/details.h"
 #include "app/panels/gallery/gallery.h"
+#include "app/panels/poster/paper_chooser.h"
 #include "app/panels/problems/problem_list.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
 #include "app/window/first_minutes.h"
+#include "app/window/inspect_place.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/poster_place.h"
 #include "app/window/records_beside.h"
 #include "app/window/recovery_dialog.h"
+#include "app/window/round_papers.h"
 
 namespace stopwalk::window {
 namespace {
@@ -33,6 +36,7 @@ namespace {
 constexpr int kLeft_px = 240;
 constexpr int kRight_px = 340;
 constexpr int kUnder_px = 240;
+constexpr int kInspectUnder_px = 200;
 constexpr int kPosterUnder_px = 170;
 
 }  // namespace
@@ -51,6 +55,7 @@ MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Ask
   makeArrangeMenu();
   makeDrawMenu();
   makeViewMenu();
+  makeInspectMenu();
   makePosterMenu();
   makeHelpMenu();
   connectParts();
@@ -68,11 +73,22 @@ void MainWindow::layOut() {
   plan_ = new plan::PlanView(document_->edited(), selection_, document_->catalogue());
   notices_ = new NoticeBar;
   audit_place_ = new AuditPlace({document_->edited(), selection_, document_->catalogue()}, this);
+  inspect_place_ = new InspectPlace(selection_, settings_, this);
   poster_place_ = new PosterPlace(*document_, *files_, asker_, settings_, this);
   records_ = new RecordsBeside(this);
+  round_papers_ = new RoundPapers(
+      *document_, *files_, asker_,
+      [this] {
+        records_->lookNow();
+        return RoundPaperSource{posterSource(), records_->read(), inspect_place_->round().round(),
+                                panels::wishOf(poster_place_->paper().choice())};
+      },
+      this);
+  connect(round_papers_, &RoundPapers::said, this, [this](const QString& said) { sentence_->setText(said); });
   left_ = new QStackedWidget;
   left_->addWidget(leftSide());
   left_->addWidget(audit_place_->side());
+  left_->addWidget(inspect_place_->side());
   left_->addWidget(poster_place_->side());
 
   plan_and_details_ = new QSplitter(Qt::Horizontal);
@@ -83,9 +99,10 @@ void MainWindow::layOut() {
   auto* over = new QSplitter(Qt::Vertical);
   over->addWidget(plan_and_details_);
   over->addWidget(audit_place_->under());
+  over->addWidget(inspect_place_->under());
   over->addWidget(poster_place_->under());
   over->setStretchFactor(0, 1);
-  over->setSizes({500, kUnder_px, kPosterUnder_px});
+  over->setSizes({500, kUnder_px, kInspectUnder_px, kPosterUnder_px});
   split_ = new QSplitter(Qt::Horizontal);
   split_->addWidget(left_);
   split_->addWidget(over);
@@ -126,10 +143,12 @@ void MainWindow::makePlaces() {
   places_->setFont(bold);
   places_->addTab(tr("Draw"));
   places_->addTab(tr("Audit"));
+  places_->addTab(tr("Inspect"));
   places_->addTab(tr("Poster"));
   places_->setTabToolTip(0, tr("Draw and change the plan (Alt+1)"));
   places_->setTabToolTip(1, tr("Findings, all stations, and what if (Alt+2)"));
-  places_->setTabToolTip(2, tr("The stop-location poster of each room (Alt+4)"));
+  places_->setTabToolTip(2, tr("What is due, and rounds from device to device (Alt+3)"));
+  places_->setTabToolTip(3, tr("The stop-location poster of each room (Alt+4)"));
   auto* bar = addToolBar(tr("Places of work"));
   bar->setObjectName("places");
   bar->setMovable(false);
@@ -146,23 +165,34 @@ WorkPlace MainWindow::workPlace() const {
 
 void MainWindow::goToPlace(WorkPlace place) {
   places_->setCurrentIndex(static_cast<int>(place));
+  if (place == WorkPlace::Inspect && before_inspection_.isEmpty()) before_inspection_ = split_->sizes();
   // A page that is not seen must not make the other wide.
   for (int i = 0; i < left_->count(); ++i) {
     const auto policy = i == static_cast<int>(place) ? QSizePolicy::Preferred : QSizePolicy::Ignored;
     left_->widget(i)->setSizePolicy(policy, policy);
   }
   left_->setCurrentIndex(static_cast<int>(place));
-  const bool poster = place == WorkPlace::Poster;
+  const bool poster = place == WorkPlace::Poster, inspect = place == WorkPlace::Inspect;
   page_or_plan_->setCurrentIndex(poster ? 1 : 0);
-  plan_and_details_->widget(1)->setVisible(!poster);
+  plan_and_details_->widget(1)->setVisible(!poster && !inspect);
   poster_place_->under()->setVisible(poster);
   if (poster) selection_.clear();  // nothing that is not seen is picked
   if (!poster) poster_place_->leave();
   audit_place_->under()->setVisible(place == WorkPlace::Audit);
+  inspect_place_->under()->setVisible(inspect);
   problems_->setVisible(place == WorkPlace::Draw);
   if (place != WorkPlace::Draw) plan_->choose({});
   if (poster) poster_place_->come();
+  if (!inspect) inspect_place_->leave();
   if (shown_) suppose(suppositions_);
+  allowChanges();
+  if (inspect) return inspect_place_->come();
+  if (!before_inspection_.isEmpty()) split_->setSizes(std::exchange(before_inspection_, {}));
+}
+
+// While devices are inspected the plan is only looked at: a finger slips.
+void MainWindow::allowChanges() {
+  document_->edited().setReadOnly(document_->isReadOnly() || workPlace() == WorkPlace::Inspect);
 }
 
 QWidget* MainWindow::leftSide() {
@@ -243,13 +273,14 @@ void MainWindow::offerFound() {
 }
 
 void MainWindow::choose(const plan::Choice& choice) {
-  if (workPlace() == WorkPlace::Poster) goToPlace(WorkPlace::Draw);
+  if (workPlace() == WorkPlace::Poster || workPlace() == WorkPlace::Inspect) goToPlace(WorkPlace::Draw);
   plan_->choose(choice);
   plan_->setFocus();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!files_->mayClose()) return event->ignore();
+  if (!before_inspection_.isEmpty()) split_->setSizes(before_inspection_);
   settings_.setValue("window/geometry", saveGeometry());
   settings_.setValue("window/split", split_->saveState());
   settings_.setValue("window/details", plan_and_details_->saveState());

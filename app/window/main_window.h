@@ -34,12 +34,15 @@ namespace stopwalk::window {
 
 class AuditPlace;
 class FirstMinutes;
+class InspectPlace;
 class NoticeBar;
 class PosterPlace;
 class RecordsBeside;
+class RoundPapers;
+struct PosterSource;
 
 // What the work is at the moment; the plan is the same in all but the last, where the page takes its place.
-enum class WorkPlace { Draw, Audit, Poster };
+enum class WorkPlace { Draw, Audit, Inspect, Poster };
 
 // The one window: assembles the plan, what lies round it, and the menus.
 class MainWindow : public QMainWindow {
@@ -64,6 +67,7 @@ class MainWindow : public QMainWindow {
   NoticeBar& notices() { return *notices_; }
   QString sentence() const;  // of the bottom line
   AuditPlace& auditPlace() { return *audit_place_; }
+  InspectPlace& inspectPlace() { return *inspect_place_; }
   PosterPlace& posterPlace() { return *poster_place_; }
   RecordsBeside& records() { return *records_; }
   WorkPlace workPlace() const;
@@ -90,12 +94,15 @@ class MainWindow : public QMainWindow {
   void makeArrangeMenu();
   void makeDrawMenu();
   void makeViewMenu();
+  void makeInspectMenu();
   void makePosterMenu();
   void makeHelpMenu();
 
   void layoutChanged();
   void audit();
   void askReach();
+  void showInspection();
+  PosterSource posterSource() const;
   void showPoster();
   void recordsChanged();
   void showFirstMinutes();
@@ -107,6 +114,7 @@ class MainWindow : public QMainWindow {
   void showDiskState(documents::DiskState state);
   void fillRecent();
   void choose(const plan::Choice& choice);
+  void allowChanges();
   void chooseUnderlay();
   void sourcesChanged();
 
@@ -145,7 +153,9 @@ class MainWindow : public QMainWindow {
   FirstMinutes* first_minutes_ = nullptr;
   RecordsBeside* records_ = nullptr;
   AuditPlace* audit_place_ = nullptr;
+  InspectPlace* inspect_place_ = nullptr;
   PosterPlace* poster_place_ = nullptr;
+  RoundPapers* round_papers_ = nullptr;
   QStackedWidget* page_or_plan_ = nullptr;
   QTabBar* places_ = nullptr;
   QStackedWidget* left_ = nullptr;
@@ -154,6 +164,7 @@ class MainWindow : public QMainWindow {
   panels::Details* details_ = nullptr;
   panels::ProblemList* problems_ = nullptr;
   QLabel* sentence_ = nullptr;
+  QList<int> before_inspection_;  // how wide the sides were: a card is wider
   QSplitter *split_ = nullptr, *plan_and_details_ = nullptr;
   QMenu* recent_menu_ = nullptr;
 };

@@ -10,7 +10,7 @@
 #include "app/poster/round_sheet.h"
 #include "app/poster/write_pages.h"
 #include "core/audit/audit.h"
-#include "core/planning/inspection_walk.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
 namespace {
@@ -25,20 +25,12 @@ const poster::Paper& paperOf(const poster::Wish& wish) {
 
 // What a round opened now would go over, in the order of the walk.
 std::vector<std::string> devicesNow(const RoundPaperSource& source, bool due, Date today) {
-  const floor::Plan plan = floor::buildPlan(*source.of.layout, floor::Hours::Open);
-  auto devices = planning::inspectedDevices(*source.of.layout, *source.of.kinds, plan);
-  if (due) {
-    std::vector<std::string> ids;
-    for (const planning::InspectedDevice& d : devices) ids.push_back(d.id);
-    const inspection::Schedule& schedule = source.of.profile.inspection;
-    const auto list =
-        inspection::dueOn(ids, inspection::statesOf(source.read.log.records, schedule), schedule, today);
-    std::erase_if(devices, [&](const planning::InspectedDevice& d) {
-      return std::ranges::find(list, d.id, &inspection::Due::device) == list.end();
-    });
-  }
-  return planning::inWalkingOrder(
-      devices, floor::Walks(plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly));
+  const layout::Layout& layout = *source.of.layout;
+  const auto devices =
+      planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
+  const auto ids =
+      planning::devicesIn({"", due}, devices, source.read.log.records, source.of.profile.inspection, today);
+  return planning::asWalked(ids, devices, layout);
 }
 
 Date firstOf(const inspection::Records& records, Date today) {

@@ -1560,6 +1560,15 @@
     </message>
 </context>
 <context>
+    <name>Words</name>
+    <message>
+        <source>never</source>
+        <comment>checked</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nie</translation>
+    </message>
+</context>
+<context>
     <name>WorkshopSection</name>
     <message>
         <source>Revision</source>
@@ -3149,6 +3158,300 @@
     </message>
 </context>
 <context>
+    <name>rounds</name>
+    <message>
+        <source>Is wired to stop nothing.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ist so verdrahtet, dass es nichts stoppt.</translation>
+    </message>
+    <message>
+        <source>Stops every machine (%1).</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stoppt jede Maschine (%1).</translation>
+    </message>
+    <message>
+        <source>Stops: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stoppt: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>In no room</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In keinem Raum</translation>
+    </message>
+    <message>
+        <source>%1, on the machine %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, an der Maschine %2</translation>
+    </message>
+    <message>
+        <source>%1, on a wall or post</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, an Wand oder Säule</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the floor</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2 über dem Boden</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Already checked in this round: %1. Record it again only if it was tested again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In diesem Kontrollgang schon kontrolliert: %1. Nur erneut eintragen, wenn es erneut geprüft wurde.</translation>
+    </message>
+    <message>
+        <source>It is no longer on the plan: nothing can be recorded of it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist nicht mehr auf dem Plan: nichts davon kann eingetragen werden.</translation>
+    </message>
+    <message>
+        <source>%1 never recorded</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 nie eingetragen</translation>
+    </message>
+    <message>
+        <source>%1 due today</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 heute fällig</translation>
+    </message>
+    <message>
+        <source>%1 overdue by 1 day</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 seit 1 Tag überfällig</translation>
+    </message>
+    <message>
+        <source>%1 overdue by %2 days</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 seit %2 Tagen überfällig</translation>
+    </message>
+    <message>
+        <source>failed on %1, to be checked again once it is mended</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>am %1 nicht bestanden, nach der Reparatur erneut zu kontrollieren</translation>
+    </message>
+    <message>
+        <source>%1: %2 due, %3 overdue</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 fällig, %3 überfällig</translation>
+    </message>
+    <message>
+        <source>%1: %2 due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 fällig</translation>
+    </message>
+    <message>
+        <source>%1: %2, by %3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2, durch %3</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>Still to be done: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch zu tun: %1</translation>
+    </message>
+    <message>
+        <source>Failed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Failed: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden: %1</translation>
+    </message>
+    <message>
+        <source>machine tagged out by %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maschine gesperrt und gekennzeichnet durch %1</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Say who does what is still to be done.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Angeben, wer tut, was noch zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Say what is still to be done.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Angeben, was noch zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Until %1: a day is expected as 2026-03-02.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bis %1: erwartet wird ein Tag wie 2026-03-02.</translation>
+    </message>
+    <message>
+        <source>Choose the result: what came of it?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Ergebnis wählen: was kam heraus?</translation>
+    </message>
+    <message>
+        <source>What does not stay stopped has not passed: choose the failure.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was nicht gestoppt bleibt, hat nicht bestanden: das Nichtbestehen wählen.</translation>
+    </message>
+    <message>
+        <source>Tick what was tried: a pass says nothing without it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ankreuzen, was geprüft wurde: ohne das sagt ein Bestehen nichts.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1 is being written by %2. What was entered is kept here; try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht eingetragen: %1 wird gerade von %2 geschrieben. Die Eingaben bleiben hier; erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1 cannot be written (%2). What was entered is kept here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht eingetragen: %1 kann nicht geschrieben werden (%2). Die Eingaben bleiben hier.</translation>
+    </message>
+    <message>
+        <source>It is not sure that this was recorded in %1 (%2). Look at the device&apos;s checks before you record it again; what was entered is kept here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist nicht sicher, dass dies in %1 eingetragen wurde (%2). Vor dem erneuten Eintragen die Kontrollen des Geräts ansehen; die Eingaben bleiben hier.</translation>
+    </message>
+    <message>
+        <source>A record that was never finished is kept in %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein nie beendeter Eintrag ist in %1 aufgehoben.</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bestanden</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Durchgefallen</translation>
+    </message>
+    <message>
+        <source>Not tested</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Could not reach</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kein Zugang</translation>
+    </message>
+    <message>
+        <source>Nothing in its way, marking legible</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts im Weg, Kennzeichnung lesbar</translation>
+    </message>
+    <message>
+        <source>Stays stopped when power returns</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bleibt gestoppt, wenn der Strom wiederkommt</translation>
+    </message>
+    <message>
+        <source>retest</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachkontrolle</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Drücken</translation>
+    </message>
+    <message>
+        <source>full test</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>volle Prüfung</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the language of dates</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>never passed a check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>hat noch keine Kontrolle bestanden</translation>
+    </message>
+    <message>
+        <source>Pressed, and it works</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Gedrückt, und es wirkt</translation>
+    </message>
+    <message>
+        <source>Pressed running at no load: it stopped</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Im Leerlauf gedrückt: sie stoppte</translation>
+    </message>
+    <message>
+        <source>Latches: stays pressed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Rastet ein: bleibt gedrückt</translation>
+    </message>
+    <message>
+        <source>Stays stopped when released</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bleibt beim Lösen gestoppt</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::edits::EditedLayout</name>
     <message>
         <source>Nothing was changed: this layout is open for looking only.</source>
@@ -4201,6 +4504,322 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::BigButton</name>
+    <message>
+        <source>Key: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Taste: %1</translation>
+    </message>
+    <message>
+        <source>No: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nein: %1</translation>
+    </message>
+    <message>
+        <source>Key %1: once yes, twice no, three times not tried</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Taste %1: einmal ja, zweimal nein, dreimal nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Key %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Taste %1</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::CheckCard</name>
+    <message>
+        <source>All rounds</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Gänge</translation>
+    </message>
+    <message>
+        <source>Previous device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Voriges Gerät</translation>
+    </message>
+    <message>
+        <source>Next device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nächstes Gerät</translation>
+    </message>
+    <message>
+        <source>Devices checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollierte Geräte</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zweite Person</translation>
+    </message>
+    <message>
+        <source>where one must be there</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>wo eine dabei sein muss</translation>
+    </message>
+    <message>
+        <source>Record (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eintragen (Enter)</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 kontrolliert</translation>
+    </message>
+    <message>
+        <source>Card: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Karte: %1</translation>
+    </message>
+    <message>
+        <source>Being written…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wird geschrieben…</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::DuePage</name>
+    <message>
+        <source>What is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was fällig ist</translation>
+    </message>
+    <message>
+        <source>What is to be inspected, failed devices first, then by room. The one picked is shown on the plan, its checks below.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was zu kontrollieren ist, zuerst was nicht bestanden hat, dann nach Raum. Das gewählte Gerät wird auf dem Plan gezeigt, seine Kontrollen darunter.</translation>
+    </message>
+    <message>
+        <source>Rounds not finished</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht beendete Kontrollgänge</translation>
+    </message>
+    <message>
+        <source>Start a round…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang beginnen…</translation>
+    </message>
+    <message>
+        <source>Continue the round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang fortsetzen</translation>
+    </message>
+    <message>
+        <source>Save the layout…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Layout speichern…</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::FailureForm</name>
+    <message>
+        <source>It stays failed, on the plan and in the audit, until it passes a check of its own. Take the machine out of use as the shop&apos;s procedure says.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt als nicht bestanden, auf dem Plan und in der Prüfung, bis es eine eigene Kontrolle besteht. Die Maschine stilllegen, wie es die Werkstattregeln sagen.</translation>
+    </message>
+    <message>
+        <source>Machine tagged out by</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maschine gesperrt durch</translation>
+    </message>
+    <message>
+        <source>name; empty: it is not</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Name; leer: sie ist es nicht</translation>
+    </message>
+    <message>
+        <source>What else was done at once</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was sonst sofort getan wurde</translation>
+    </message>
+    <message>
+        <source>What is still to be done</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was noch zu tun ist</translation>
+    </message>
+    <message>
+        <source>Who does it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wer es tut</translation>
+    </message>
+    <message>
+        <source>Until when</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bis wann</translation>
+    </message>
+    <message>
+        <source>a day, as 2026-03-02</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ein Tag wie 2026-03-02</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::OnPlan</name>
+    <message>
+        <source>today</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <comment>days</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 T</translation>
+    </message>
+    <message>
+        <source>%1 mo</source>
+        <comment>months</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Mon.</translation>
+    </message>
+    <message>
+        <source>%1 y</source>
+        <comment>years</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 J</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::ResultChoice</name>
+    <message>
+        <source>P</source>
+        <comment>the key for: pass</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>F</source>
+        <comment>the key for: fail</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>the key for: not tested</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <comment>the key for: could not reach</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>K</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::RunDownTimer</name>
+    <message>
+        <source>At rest: stop the clock (Space)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Steht: Uhr anhalten (Leertaste)</translation>
+    </message>
+    <message>
+        <source>All %1 runs are timed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle %1 Läufe sind gemessen</translation>
+    </message>
+    <message>
+        <source>Time the run-down (Space)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlaufzeit messen (Leertaste)</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 of %2, mean %3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2, Mittel %3</translation>
+    </message>
+    <message>
+        <source>Drop run %1, %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lauf %1 verwerfen, %2</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::StartForm</name>
+    <message>
+        <source>Who walks the round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wer den Kontrollgang macht</translation>
+    </message>
+    <message>
+        <source>your name</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Over what</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Worüber</translation>
+    </message>
+    <message>
+        <source>One room:</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Raum:</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>The devices come in the order of the shortest walk. What is entered is kept; a round can be stopped and continued at any time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Geräte kommen in der Reihenfolge des kürzesten Weges. Eingaben bleiben erhalten; ein Kontrollgang kann jederzeit unterbrochen und fortgesetzt werden.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>What is due: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was fällig ist: %1</translation>
+    </message>
+    <message>
+        <source>All devices: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Geräte: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Being written…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>Start the round (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang beginnen (Enter)</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::window::AuditPlace</name>
     <message>
         <source>It changes nothing for any station.</source>
@@ -4555,6 +5174,139 @@
         <source>Type a length from 0.1 m to 1000 m, such as 8 m, 7500 mm or 24&apos; 6&quot;.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Eine Länge von 0.1 m bis 1000 m eintippen, etwa 8 m, 7500 mm oder 24&apos; 6&quot;.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::InspectPlace</name>
+    <message>
+        <source>Test a stop only as its maker and the shop&apos;s procedure say, with the work clear. A record certifies nothing. Local codes, the maker and licensed people come first. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Stoppgerät nur so prüfen, wie der Hersteller und die Werkstattregeln es sagen, ohne Werkstück. Ein Eintrag bescheinigt nichts. Örtliche Vorschriften, der Hersteller und Fachleute gehen vor. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Save the layout first: inspection records stand beside its file.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zuerst das Layout speichern: Einträge der Kontrollen stehen neben seiner Datei.</translation>
+    </message>
+    <message>
+        <source>The inspection records cannot be read, and nothing is added to them: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Einträge der Kontrollen können nicht gelesen werden, und nichts kommt dazu: %1.</translation>
+    </message>
+    <message>
+        <source>The layout is not in its file as it is here. Save it first (Ctrl+S): a check names the layout that it was made by.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Layout steht nicht so in seiner Datei wie hier. Zuerst speichern (Ctrl+S): eine Kontrolle nennt das Layout, nach dem sie gemacht wurde.</translation>
+    </message>
+    <message>
+        <source>The plan is just being read. Try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Plan wird gerade gelesen. Erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist noch kein Stoppgerät auf dem Plan. Eines zeichnen (Alt+1): dann steht hier, was fällig ist.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 devices are due, %3 of them overdue.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2 Geräten sind fällig, %3 davon überfällig.</translation>
+    </message>
+    <message>
+        <source>Nothing is due until %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bis %1 ist nichts fällig.</translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts ist fällig.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 of %4 still to check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2: %3 von %4 noch zu kontrollieren</translation>
+    </message>
+    <message>
+        <source>Type who walks the round: it stands on every check.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eingeben, wer den Kontrollgang macht: es steht auf jeder Kontrolle.</translation>
+    </message>
+    <message>
+        <source>There is no device that is due.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist kein Gerät fällig.</translation>
+    </message>
+    <message>
+        <source>The device is no longer on the plan.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das Gerät ist nicht mehr auf dem Plan.</translation>
+    </message>
+    <message>
+        <source>Recorded as %1: %2, %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eingetragen als %1: %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1 All devices of this round are checked.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Alle Geräte dieses Kontrollgangs sind kontrolliert.</translation>
+    </message>
+    <message>
+        <source>&amp;What is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Was fällig ist</translation>
+    </message>
+    <message>
+        <source>&amp;Start a round…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang &amp;beginnen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+I</translation>
+    </message>
+    <message>
+        <source>&amp;Continue the round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang &amp;fortsetzen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+C</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+C</translation>
+    </message>
+    <message>
+        <source>&amp;Next device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Nächstes Gerät</translation>
+    </message>
+    <message>
+        <source>Ctrl+PgDown</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+PgDown</translation>
+    </message>
+    <message>
+        <source>&amp;Previous device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Voriges Gerät</translation>
+    </message>
+    <message>
+        <source>Ctrl+PgUp</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+PgUp</translation>
+    </message>
+    <message>
+        <source>&amp;Record the check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrolle &amp;eintragen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Return</translation>
     </message>
 </context>
 <context>
@@ -5204,6 +5956,46 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Failed the last check, and counted as no stop: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Bei der letzten Kontrolle durchgefallen und nicht als Stopp gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>The place to in&amp;spect</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bereich Kontroll&amp;ieren</translation>
+    </message>
+    <message>
+        <source>Alt+3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alt+3</translation>
+    </message>
+    <message>
+        <source>&amp;Inspect</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Kontrollieren</translation>
+    </message>
+    <message>
+        <source>Inspect</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollieren</translation>
+    </message>
+    <message>
+        <source>What is due, and rounds from device to device (Alt+3)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was fällig ist, und Kontrollgänge von Gerät zu Gerät (Alt+3)</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: while devices are inspected the plan is only looked at.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts wurde geändert: beim Kontrollieren wird der Plan nur angesehen.</translation>
+    </message>
+    <message>
+        <source>Save the sheet of this round as P&amp;DF…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Laufblatt dieses Kontrollgangs als PDF sichern…</translation>
+    </message>
+    <message>
+        <source>Save the &amp;bundle of a period…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Zusammenstellung eines Zeitraums sichern…</translation>
     </message>
 </context>
 <context>

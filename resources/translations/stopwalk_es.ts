@@ -1560,6 +1560,15 @@
     </message>
 </context>
 <context>
+    <name>Words</name>
+    <message>
+        <source>never</source>
+        <comment>checked</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nunca</translation>
+    </message>
+</context>
+<context>
     <name>WorkshopSection</name>
     <message>
         <source>Revision</source>
@@ -3149,6 +3158,300 @@
     </message>
 </context>
 <context>
+    <name>rounds</name>
+    <message>
+        <source>Is wired to stop nothing.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Está conectado de modo que no detiene nada.</translation>
+    </message>
+    <message>
+        <source>Stops every machine (%1).</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Detiene todas las máquinas (%1).</translation>
+    </message>
+    <message>
+        <source>Stops: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Detiene: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>In no room</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En ninguna sala</translation>
+    </message>
+    <message>
+        <source>%1, on the machine %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, en la máquina %2</translation>
+    </message>
+    <message>
+        <source>%1, on a wall or post</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, en una pared o un poste</translation>
+    </message>
+    <message>
+        <source>%1, %2 above the floor</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, a %2 del suelo</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Already checked in this round: %1. Record it again only if it was tested again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ya comprobado en esta ronda: %1. Regístrelo de nuevo solo si se probó de nuevo.</translation>
+    </message>
+    <message>
+        <source>It is no longer on the plan: nothing can be recorded of it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ya no está en el plano: no se puede registrar nada de él.</translation>
+    </message>
+    <message>
+        <source>%1 never recorded</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: nunca registrado</translation>
+    </message>
+    <message>
+        <source>%1 due today</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: vence hoy</translation>
+    </message>
+    <message>
+        <source>%1 overdue by 1 day</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: vencido hace 1 día</translation>
+    </message>
+    <message>
+        <source>%1 overdue by %2 days</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: vencido hace %2 días</translation>
+    </message>
+    <message>
+        <source>failed on %1, to be checked again once it is mended</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>falló el %1, se comprobará de nuevo cuando esté reparado</translation>
+    </message>
+    <message>
+        <source>%1: %2 due, %3 overdue</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 pendientes, %3 vencidos</translation>
+    </message>
+    <message>
+        <source>%1: %2 due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 pendientes</translation>
+    </message>
+    <message>
+        <source>%1: %2, by %3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2, por %3</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, hasta el %2</translation>
+    </message>
+    <message>
+        <source>Still to be done: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Queda por hacer: %1</translation>
+    </message>
+    <message>
+        <source>Failed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fallado</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vencido</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>Failed: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Fallados: %1</translation>
+    </message>
+    <message>
+        <source>machine tagged out by %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>máquina bloqueada y etiquetada por %1</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Say who does what is still to be done.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diga quién hace lo que queda por hacer.</translation>
+    </message>
+    <message>
+        <source>Say what is still to be done.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diga qué queda por hacer.</translation>
+    </message>
+    <message>
+        <source>Until %1: a day is expected as 2026-03-02.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hasta %1: se espera un día como 2026-03-02.</translation>
+    </message>
+    <message>
+        <source>Choose the result: what came of it?</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elija el resultado: ¿qué salió?</translation>
+    </message>
+    <message>
+        <source>What does not stay stopped has not passed: choose the failure.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que no permanece detenido no ha pasado: elija el fallo.</translation>
+    </message>
+    <message>
+        <source>Tick what was tried: a pass says nothing without it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Marque lo que se probó: sin ello, pasar no dice nada.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1 is being written by %2. What was entered is kept here; try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No registrado: %2 está escribiendo %1. Lo introducido queda aquí; inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1 cannot be written (%2). What was entered is kept here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No registrado: no se puede escribir %1 (%2). Lo introducido queda aquí.</translation>
+    </message>
+    <message>
+        <source>It is not sure that this was recorded in %1 (%2). Look at the device&apos;s checks before you record it again; what was entered is kept here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No es seguro que esto se haya registrado en %1 (%2). Mire las comprobaciones del dispositivo antes de registrarlo de nuevo; lo introducido queda aquí.</translation>
+    </message>
+    <message>
+        <source>A record that was never finished is kept in %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un registro que nunca se terminó se guarda en %1.</translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pasa</translation>
+    </message>
+    <message>
+        <source>Fail</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falla</translation>
+    </message>
+    <message>
+        <source>Not tested</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No probado</translation>
+    </message>
+    <message>
+        <source>Could not reach</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sin acceso</translation>
+    </message>
+    <message>
+        <source>Nothing in its way, marking legible</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nada estorba, marca legible</translation>
+    </message>
+    <message>
+        <source>Stays stopped when power returns</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue detenida al volver la corriente</translation>
+    </message>
+    <message>
+        <source>retest</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>repetición</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>pulsar</translation>
+    </message>
+    <message>
+        <source>full test</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>prueba completa</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>mirar</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the language of dates</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>es</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>never passed a check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nunca pasó una comprobación</translation>
+    </message>
+    <message>
+        <source>Pressed, and it works</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pulsado, y funciona</translation>
+    </message>
+    <message>
+        <source>Pressed running at no load: it stopped</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pulsado en marcha sin carga: se detuvo</translation>
+    </message>
+    <message>
+        <source>Latches: stays pressed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se enclava: queda pulsado</translation>
+    </message>
+    <message>
+        <source>Stays stopped when released</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue detenida al soltarlo</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::edits::EditedLayout</name>
     <message>
         <source>Nothing was changed: this layout is open for looking only.</source>
@@ -4201,6 +4504,322 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::BigButton</name>
+    <message>
+        <source>Key: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tecla: %1</translation>
+    </message>
+    <message>
+        <source>No: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No: %1</translation>
+    </message>
+    <message>
+        <source>Key %1: once yes, twice no, three times not tried</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tecla %1: una vez sí, dos veces no, tres veces no probado</translation>
+    </message>
+    <message>
+        <source>Key %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tecla %1</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::CheckCard</name>
+    <message>
+        <source>All rounds</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todas las rondas</translation>
+    </message>
+    <message>
+        <source>Previous device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivo anterior</translation>
+    </message>
+    <message>
+        <source>Next device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivo siguiente</translation>
+    </message>
+    <message>
+        <source>Devices checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivos comprobados</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Second person</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Segunda persona</translation>
+    </message>
+    <message>
+        <source>where one must be there</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>donde deba haberla</translation>
+    </message>
+    <message>
+        <source>Record (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Registrar (Intro)</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 comprobados</translation>
+    </message>
+    <message>
+        <source>Card: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ficha: %1</translation>
+    </message>
+    <message>
+        <source>Being written…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escribiendo…</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::DuePage</name>
+    <message>
+        <source>What is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo pendiente</translation>
+    </message>
+    <message>
+        <source>What is to be inspected, failed devices first, then by room. The one picked is shown on the plan, its checks below.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que hay que inspeccionar, primero lo que falló, luego por sala. El elegido se muestra en el plano, sus comprobaciones debajo.</translation>
+    </message>
+    <message>
+        <source>Rounds not finished</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Rondas sin terminar</translation>
+    </message>
+    <message>
+        <source>Start a round…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empezar una ronda…</translation>
+    </message>
+    <message>
+        <source>Continue the round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Continuar la ronda</translation>
+    </message>
+    <message>
+        <source>Save the layout…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar la distribución…</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::FailureForm</name>
+    <message>
+        <source>It stays failed, on the plan and in the audit, until it passes a check of its own. Take the machine out of use as the shop&apos;s procedure says.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue como fallado, en el plano y en la auditoría, hasta que pase una comprobación propia. Ponga la máquina fuera de uso como diga el procedimiento del taller.</translation>
+    </message>
+    <message>
+        <source>Machine tagged out by</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Máquina bloqueada por</translation>
+    </message>
+    <message>
+        <source>name; empty: it is not</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nombre; vacío: no lo está</translation>
+    </message>
+    <message>
+        <source>What else was done at once</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué más se hizo en el acto</translation>
+    </message>
+    <message>
+        <source>What is still to be done</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué queda por hacer</translation>
+    </message>
+    <message>
+        <source>Who does it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quién lo hace</translation>
+    </message>
+    <message>
+        <source>Until when</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hasta cuándo</translation>
+    </message>
+    <message>
+        <source>a day, as 2026-03-02</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>un día, como 2026-03-02</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::OnPlan</name>
+    <message>
+        <source>today</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>%1 d</source>
+        <comment>days</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 d</translation>
+    </message>
+    <message>
+        <source>%1 mo</source>
+        <comment>months</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 y</source>
+        <comment>years</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 a</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::ResultChoice</name>
+    <message>
+        <source>P</source>
+        <comment>the key for: pass</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>F</source>
+        <comment>the key for: fail</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>F</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>the key for: not tested</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <comment>the key for: could not reach</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>S</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::RunDownTimer</name>
+    <message>
+        <source>At rest: stop the clock (Space)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Parada: detener el reloj (Espacio)</translation>
+    </message>
+    <message>
+        <source>All %1 runs are timed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los %1 ensayos están medidos</translation>
+    </message>
+    <message>
+        <source>Time the run-down (Space)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medir el tiempo de parada (Espacio)</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 of %2, mean %3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2, media %3</translation>
+    </message>
+    <message>
+        <source>Drop run %1, %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Descartar el ensayo %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::StartForm</name>
+    <message>
+        <source>Who walks the round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Quién hace la ronda</translation>
+    </message>
+    <message>
+        <source>your name</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>su nombre</translation>
+    </message>
+    <message>
+        <source>Over what</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sobre qué</translation>
+    </message>
+    <message>
+        <source>One room:</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Una sala:</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sala</translation>
+    </message>
+    <message>
+        <source>The devices come in the order of the shortest walk. What is entered is kept; a round can be stopped and continued at any time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los dispositivos vienen en el orden del camino más corto. Lo introducido se conserva; una ronda puede interrumpirse y continuarse en cualquier momento.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>What is due: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo pendiente: %1</translation>
+    </message>
+    <message>
+        <source>All devices: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los dispositivos: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Being written…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escribiendo…</translation>
+    </message>
+    <message>
+        <source>Start the round (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empezar la ronda (Intro)</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::window::AuditPlace</name>
     <message>
         <source>It changes nothing for any station.</source>
@@ -4555,6 +5174,139 @@
         <source>Type a length from 0.1 m to 1000 m, such as 8 m, 7500 mm or 24&apos; 6&quot;.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escriba una longitud de 0.1 m a 1000 m, como 8 m, 7500 mm o 24&apos; 6&quot;.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::InspectPlace</name>
+    <message>
+        <source>Test a stop only as its maker and the shop&apos;s procedure say, with the work clear. A record certifies nothing. Local codes, the maker and licensed people come first. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Pruebe una parada solo como digan el fabricante y el procedimiento del taller, sin pieza. Un registro no certifica nada. Las normas locales, el fabricante y el personal autorizado van primero. &lt;a href=&quot;#&quot;&gt;Más&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>Save the layout first: inspection records stand beside its file.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarde primero la distribución: los registros de inspección están junto a su archivo.</translation>
+    </message>
+    <message>
+        <source>The inspection records cannot be read, and nothing is added to them: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección no se pueden leer y no se les añade nada: %1.</translation>
+    </message>
+    <message>
+        <source>The layout is not in its file as it is here. Save it first (Ctrl+S): a check names the layout that it was made by.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La distribución no está en su archivo como aquí. Guárdela primero (Ctrl+S): una comprobación nombra la distribución con la que se hizo.</translation>
+    </message>
+    <message>
+        <source>The plan is just being read. Try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El plano se está leyendo. Inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aún no hay ningún dispositivo de parada en el plano. Dibuje uno (Alt+1): entonces lo pendiente estará aquí.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 devices are due, %3 of them overdue.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2 dispositivos están pendientes, %3 de ellos vencidos.</translation>
+    </message>
+    <message>
+        <source>Nothing is due until %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay nada pendiente hasta el %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay nada pendiente.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 of %4 still to check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2: %3 de %4 por comprobar</translation>
+    </message>
+    <message>
+        <source>Type who walks the round: it stands on every check.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escriba quién hace la ronda: consta en cada comprobación.</translation>
+    </message>
+    <message>
+        <source>There is no device that is due.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ningún dispositivo pendiente.</translation>
+    </message>
+    <message>
+        <source>The device is no longer on the plan.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El dispositivo ya no está en el plano.</translation>
+    </message>
+    <message>
+        <source>Recorded as %1: %2, %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Registrado como %1: %2, %3.</translation>
+    </message>
+    <message>
+        <source>%1 All devices of this round are checked.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Todos los dispositivos de esta ronda están comprobados.</translation>
+    </message>
+    <message>
+        <source>&amp;What is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Lo pendiente</translation>
+    </message>
+    <message>
+        <source>&amp;Start a round…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Empezar una ronda…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+I</translation>
+    </message>
+    <message>
+        <source>&amp;Continue the round</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Continuar la ronda</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+C</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+C</translation>
+    </message>
+    <message>
+        <source>&amp;Next device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivo &amp;siguiente</translation>
+    </message>
+    <message>
+        <source>Ctrl+PgDown</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+PgDown</translation>
+    </message>
+    <message>
+        <source>&amp;Previous device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dispositivo &amp;anterior</translation>
+    </message>
+    <message>
+        <source>Ctrl+PgUp</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+PgUp</translation>
+    </message>
+    <message>
+        <source>&amp;Record the check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Registrar la comprobación</translation>
+    </message>
+    <message>
+        <source>Ctrl+Return</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Return</translation>
     </message>
 </context>
 <context>
@@ -5204,6 +5956,46 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Failed the last check, and counted as no stop: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No pasó la última comprobación y no cuenta como parada: %1.</translation>
+    </message>
+    <message>
+        <source>The place to in&amp;spect</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lugar para ins&amp;peccionar</translation>
+    </message>
+    <message>
+        <source>Alt+3</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alt+3</translation>
+    </message>
+    <message>
+        <source>&amp;Inspect</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Inspeccionar</translation>
+    </message>
+    <message>
+        <source>Inspect</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Inspeccionar</translation>
+    </message>
+    <message>
+        <source>What is due, and rounds from device to device (Alt+3)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo pendiente, y rondas de dispositivo en dispositivo (Alt+3)</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: while devices are inspected the plan is only looked at.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se cambió nada: durante la inspección el plano solo se mira.</translation>
+    </message>
+    <message>
+        <source>Save the sheet of this round as P&amp;DF…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar la &amp;hoja de esta ronda como PDF…</translation>
+    </message>
+    <message>
+        <source>Save the &amp;bundle of a period…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar el con&amp;junto de un período…</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 // For someone to look at, and for docs/: window_pictures FOLDER. Every screen, light and dark.
 #include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QStyle>
 #include <QTabWidget>
 #include <QTemporaryDir>
@@ -12,7 +13,12 @@
 #include "app/panels/poster/wall_chooser.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/plan/plan_view.h"
+#include "app/rounds/check_card.h"
+#include "app/rounds/due_page.h"
+#include "app/rounds/run_down_timer.h"
+#include "app/rounds/start_form.h"
 #include "app/window/audit_place.h"
+#include "app/window/inspect_place.h"
 #include "app/window/main_window.h"
 #include "app/window/poster/page_view.h"
 #include "app/window/poster/poster_place.h"
@@ -63,6 +69,37 @@ void takePosters(Pictures& pictures, MainWindow& window) {
   QTest::keyClick(&place.walls(), Qt::Key_Right);
   pictures.take(window, "poster-wall");
   place.leave();
+}
+
+// Of a layout that is saved, with a round over what is due.
+void takeInspection(Pictures& pictures, MainWindow& window, const QString& path) {
+  QFile::copy(":/sample-layouts/tram-depot.layout.yaml", path);
+  QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner);
+  window.openPath(path);
+  window.goToPlace(WorkPlace::Inspect);
+  InspectPlace& place = window.inspectPlace();
+  QTest::qWait(400);
+  pictures.take(window, "inspect-due");
+  place.due().startButton()->click();
+  place.start().name()->setText("Ada Example");
+  pictures.take(window, "inspect-start");
+  place.start().startButton()->click();
+  const auto walks = [&] { return place.round().round().has_value(); };
+  if (!QTest::qWaitFor(walks, 10000)) std::fprintf(stderr, "the round was not started\n");
+  rounds::CheckCard& card = place.card();
+  const auto settled = [&] { return !place.isWriting(); };
+  for (int i = 0; i < 4; ++i) {
+    QTest::keyClicks(&card, "12p");
+    QTest::keyClick(&card, Qt::Key_Return);
+    if (!QTest::qWaitFor(settled, 10000)) std::fprintf(stderr, "a check was not written\n");
+    QTest::qWait(20);
+  }
+  pictures.take(window, "inspect-card");
+  QTest::keyClicks(&card, "1345p");
+  card.timer().show({2.41, 2.52, 2.38});
+  pictures.take(window, "inspect-ticked");
+  QTest::keyClicks(&card, "f");
+  pictures.take(window, "inspect-fail");
 }
 
 void takeAll(Pictures& pictures) {
@@ -116,6 +153,7 @@ void takeAll(Pictures& pictures) {
   pictures.take(window, "audit-reach");
   window.auditPlace().reach().whatBox()->setCurrentIndex(0);
   takePosters(pictures, window);
+  takeInspection(pictures, window, home.filePath("shop.layout.yaml"));
   window.goToPlace(WorkPlace::Draw);
 
   panels::ActionFinder finder(&window);

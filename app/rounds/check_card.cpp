@@ -1,0 +1,227 @@
+#include "app/rounds/check_card.h"
+
+#include <QKeyEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "app/rounds/failure_form.h"
+#include "app/rounds/line.h"
+#include "app/rounds/run_down_timer.h"
+#include "app/rounds/what_was_tried.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+constexpr int kRecord_px = 56, kSymbol_px = 32;
+constexpr double kLarge = 1.4;
+
+QLabel* wrapped(QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  return label;
+}
+
+QFont bold(const QWidget& of, double times = 1) {
+  QFont font = of.font();
+  font.setBold(true);
+  font.setPointSizeF(font.pointSizeF() * times);
+  return font;
+}
+
+QPushButton* touchButton(const QString& text, QWidget* parent) {
+  auto* button = new QPushButton(text, parent);
+  button->setAutoDefault(false);
+  button->setMinimumSize(kTouch_px, kTouch_px);
+  return button;
+}
+
+}  // namespace
+
+CheckCard::CheckCard(QWidget* parent) : QWidget(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(8, 4, 8, 4);
+  column->setSpacing(4);
+  column->addWidget(head());
+  scroll_ = new QScrollArea(this);
+  scroll_->setWidget(body());
+  scroll_->setWidgetResizable(true);
+  scroll_->setFrameShape(QFrame::NoFrame);
+  scroll_->setFocusPolicy(Qt::NoFocus);
+  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  column->addWidget(scroll_, 1);
+  column->addWidget(foot());
+  showText({});
+  showEntered({});
+}
+
+QWidget* CheckCard::head() {
+  auto* head = new QWidget(this);
+  auto* column = new QVBoxLayout(head);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  auto* row = new QHBoxLayout;
+  leave_ = touchButton(tr("All rounds"), head);
+  previous_ = touchButton(QString::fromUtf8("◀"), head);
+  previous_->setAccessibleName(tr("Previous device"));
+  next_ = touchButton(QString::fromUtf8("▶"), head);
+  next_->setAccessibleName(tr("Next device"));
+  place_ = new QLabel(head);
+  place_->setFont(bold(*this, kLarge));
+  place_->setAlignment(Qt::AlignCenter);
+  row->addWidget(leave_);
+  row->addStretch(1);
+  row->addWidget(previous_);
+  row->addWidget(place_);
+  row->addWidget(next_);
+  progress_ = new QProgressBar(head);
+  progress_->setAccessibleName(tr("Devices checked"));
+  progress_->setMaximumHeight(16);
+  symbol_ = new QLabel(head);
+  name_ = wrapped(head);
+  name_->setFont(bold(*this, kLarge));
+  column->addLayout(row);
+  column->addWidget(progress_);
+  auto* named = new QHBoxLayout;
+  named->addWidget(symbol_);
+  named->addWidget(name_, 1);
+  column->addLayout(named);
+  connect(leave_, &QPushButton::clicked, this, &CheckCard::leaveWanted);
+  connect(previous_, &QPushButton::clicked, this, [this] { emit moveWanted(-1); });
+  connect(next_, &QPushButton::clicked, this, [this] { emit moveWanted(1); });
+  return head;
+}
+
+QWidget* CheckCard::body() {
+  auto* body = new QWidget(this);
+  auto* column = new QVBoxLayout(body);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  where_ = wrapped(body);
+  stops_ = wrapped(body);
+  how_ = wrapped(body);
+  how_->setFont(bold(*this));
+  already_ = wrapped(body);
+  for (QLabel* label : {where_, stops_, how_, already_}) column->addWidget(label);
+  tried_ = new WhatWasTried(body);
+  timer_ = new RunDownTimer(body);
+  failure_ = new FailureForm(body);
+  column->addWidget(tried_);
+  column->addWidget(failure_);
+  column->addWidget(timer_);
+  note_ = addLine(*column, tr("Note"), {}, body);
+  second_ = addLine(*column, tr("Second person"), tr("where one must be there"), body);
+  column->addStretch(1);
+  connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);
+  connect(timer_, &RunDownTimer::changed, this, &CheckCard::enteredChanged);
+  connect(failure_, &FailureForm::changed, this, &CheckCard::enteredChanged);
+  connect(note_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
+  connect(second_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
+  return body;
+}
+
+// Always in sight.
+QWidget* CheckCard::foot() {
+  auto* foot = new QWidget(this);
+  auto* column = new QVBoxLayout(foot);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  result_ = new ResultChoice(foot);
+  told_ = wrapped(foot);
+  record_ = touchButton(tr("Record (Enter)"), foot);
+  record_->setMinimumHeight(kRecord_px);
+  record_->setFont(bold(*this, kLarge));
+  column->addWidget(result_);
+  column->addWidget(told_);
+  column->addWidget(record_);
+  connect(result_, &ResultChoice::changed, this, &CheckCard::enteredChanged);
+  connect(record_, &QPushButton::clicked, this, &CheckCard::recordWanted);
+  return foot;
+}
+
+void CheckCard::showText(const CardText& text) {
+  place_->setText(tr("%1 of %2").arg(text.place).arg(text.of));
+  progress_->setMaximum(static_cast<int>(text.of));
+  progress_->setValue(static_cast<int>(text.checked));
+  progress_->setFormat(tr("%1 checked").arg(text.checked));
+  symbol_->setPixmap(text.symbol.pixmap(kSymbol_px, kSymbol_px));
+  symbol_->setVisible(!text.symbol.isNull());
+  name_->setText(text.name);
+  setAccessibleName(tr("Card: %1").arg(text.name));
+  where_->setText(text.where);
+  stops_->setText(text.stops);
+  how_->setText(text.how);
+  already_->setText(text.already);
+  for (QLabel* label : {where_, stops_, how_, already_}) label->setVisible(!label->text().isEmpty());
+  previous_->setEnabled(text.place > 1);
+  next_->setEnabled(text.place < text.of);
+  can_be_recorded_ = text.can_be_recorded;
+  setWriting(writing_);
+}
+
+void CheckCard::showEntered(const Entered& entered) {
+  tried_->show(entered.tested);
+  result_->show(entered.result);
+  timer_->show(entered.run_down_s);
+  failure_->show(entered);
+  note_->setText(entered.note);
+  second_->setText(entered.second);
+  failure_->setVisible(entered.result == inspection::Result::Fail);
+  tell({}, false);
+}
+
+Entered CheckCard::entered() const {
+  Entered entered;
+  entered.tested = tried_->tested();
+  entered.result = result_->result();
+  entered.run_down_s = timer_->runs();
+  entered.note = note_->text();
+  entered.second = second_->text();
+  failure_->putInto(entered);
+  return entered;
+}
+
+void CheckCard::enteredChanged() {
+  failure_->setVisible(result_->result() == inspection::Result::Fail);
+  tell({}, false);
+  emit changed();
+}
+
+void CheckCard::setWriting(bool writing) {
+  writing_ = writing;
+  const bool open = !writing && can_be_recorded_;
+  for (QWidget* part : {scroll_->widget(), static_cast<QWidget*>(result_), static_cast<QWidget*>(record_)})
+    part->setEnabled(open);
+  record_->setText(writing ? tr("Being written…") : tr("Record (Enter)"));
+}
+
+void CheckCard::tell(const QString& sentence, bool is_trouble) {
+  told_->setText(sentence);
+  told_->setVisible(!sentence.isEmpty());
+  told_->setFont(is_trouble ? bold(*this) : font());
+}
+
+bool CheckCard::chooseByKey(const QString& key) {
+  for (const inspection::Tried test : inspection::kTried)
+    if (key == QString::number(static_cast<int>(test) + 1)) return tried_->box(test)->click(), true;
+  for (const inspection::Result result : inspection::kResults)
+    if (key.compare(ResultChoice::keyOf(result), Qt::CaseInsensitive) == 0)
+      return result_->button(result)->click(), true;
+  return false;
+}
+
+// Keys that what has the keyboard has no use for.
+void CheckCard::keyPressEvent(QKeyEvent* event) {
+  const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+  if (!plain || writing_) return QWidget::keyPressEvent(event);
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    if (!event->isAutoRepeat()) emit recordWanted();
+  } else if (event->key() == Qt::Key_Space && can_be_recorded_) {
+    if (!event->isAutoRepeat()) timer_->startOrStop();
+  } else if (event->text().isEmpty() || !chooseByKey(event->text())) {
+    QWidget::keyPressEvent(event);
+  }
+}
+
+}  // namespace stopwalk::rounds

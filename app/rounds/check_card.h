@@ -1,0 +1,91 @@
+#pragma once
+
+#include <QIcon>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QWidget>
+
+#include "app/rounds/entered.h"
+
+class QScrollArea;
+class QVBoxLayout;
+
+namespace stopwalk::rounds {
+
+class FailureForm;
+class ResultChoice;
+class RunDownTimer;
+class WhatWasTried;
+
+// What a card says of its device.
+struct CardText {
+  std::size_t place = 0, of = 0, checked = 0;  // devices of the round; place from 1
+  QIcon symbol;                                // of the device
+  QString name;
+  QString where;                // the room, and on what
+  QString stops;                // which machines
+  QString how;                  // to work it
+  QString already;              // what this round says of it; empty: nothing yet
+  bool can_be_recorded = true;  // false: it is no longer in the layout
+};
+
+// One device of a round, large: what it is and where, what was tried, what came of it. By touch, or by keys:
+// digits tick, letters choose the result, Space times, Enter records.
+class CheckCard : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit CheckCard(QWidget* parent = nullptr);
+
+  void showText(const CardText& text);
+  void showEntered(const Entered& entered);
+  Entered entered() const;
+  // While it is being written nothing can be changed.
+  void setWriting(bool writing);
+  // A sentence above the button: what is missing, or how the writing went.
+  void tell(const QString& sentence, bool is_trouble);
+  QString told() const { return told_->text(); }
+
+  WhatWasTried& tried() const { return *tried_; }
+  ResultChoice& result() const { return *result_; }
+  RunDownTimer& timer() const { return *timer_; }
+  FailureForm& failure() const { return *failure_; }
+  QLineEdit* note() const { return note_; }
+  QLineEdit* second() const { return second_; }
+  QPushButton* recordButton() const { return record_; }
+  QPushButton* previousButton() const { return previous_; }
+  QPushButton* nextButton() const { return next_; }
+  QPushButton* leaveButton() const { return leave_; }
+
+ signals:
+  void changed();  // what is entered
+  void recordWanted();
+  void moveWanted(int steps);
+  void leaveWanted();
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  QWidget* head();
+  QWidget* body();
+  QWidget* foot();
+  bool chooseByKey(const QString& key);
+  void enteredChanged();
+
+  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *already_, *told_;
+  QProgressBar* progress_;
+  QPushButton *previous_, *next_, *leave_, *record_;
+  QScrollArea* scroll_;
+  WhatWasTried* tried_;
+  ResultChoice* result_;
+  RunDownTimer* timer_;
+  FailureForm* failure_;
+  QLineEdit *note_, *second_;
+  bool writing_ = false;
+  bool can_be_recorded_ = true;
+};
+
+}  // namespace stopwalk::rounds

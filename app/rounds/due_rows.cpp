@@ -1,0 +1,133 @@
+#include "app/rounds/due_rows.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <map>
+
+#include "app/rounds/words.h"
+#include "core/planning/round_plan.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+using inspection::Date;
+using inspection::Due;
+
+class Words {
+  Q_DECLARE_TR_FUNCTIONS(rounds)
+};
+
+QString clauseOf(const Due& due, Date day) {
+  if (!due.on) return Words::tr("%1 never recorded").arg(wordOf(due.what));
+  const int late = inspection::daysBetween(*due.on, day);
+  if (late <= 0) return Words::tr("%1 due today").arg(wordOf(due.what));
+  return late == 1 ? Words::tr("%1 overdue by 1 day").arg(wordOf(due.what))
+                   : Words::tr("%1 overdue by %2 days").arg(wordOf(due.what)).arg(late);
+}
+
+QString failedClause(const inspection::FailedDevice& failed) {
+  return Words::tr("failed on %1, to be checked again once it is mended").arg(dayText(failed.on));
+}
+
+// All that is due at one device.
+struct DeviceDue {
+  QStringList clauses;
+  Urgency urgency = Urgency::Due;
+};
+
+// Nothing ever came of it: that is said once, not for each test.
+bool isNew(const inspection::DeviceState* state) {
+  return !state || (!state->seen && !state->pressed && !state->in_full && !state->failed);
+}
+
+std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list,
+                                             std::span<const inspection::DeviceState> states, Date day) {
+  std::map<std::string, DeviceDue> by_device;
+  for (const Due& due : list) {
+    DeviceDue& one = by_device[due.device];
+    const inspection::DeviceState* state = inspection::findState(states, due.device);
+    if (isNew(state)) {
+      one = {{Words::tr("never passed a check")}, Urgency::Overdue};
+    } else if (due.what == Due::What::Retest) {
+      one.urgency = Urgency::Failed;
+      one.clauses << failedClause(*state->failed);
+    } else {
+      one.clauses << clauseOf(due, day);
+      if (isOverdue(due, day)) one.urgency = std::min(one.urgency, Urgency::Overdue);
+    }
+  }
+  return by_device;
+}
+
+QString titleOf(const QString& name, const std::vector<DueRow>& rows) {
+  const auto overdue = std::ranges::count(rows, Urgency::Overdue, &DueRow::urgency);
+  return overdue > 0 ? Words::tr("%1: %2 due, %3 overdue").arg(name).arg(rows.size()).arg(overdue)
+                     : Words::tr("%1: %2 due").arg(name).arg(rows.size());
+}
+
+DueGroup toBeDone(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
+                  const inspection::Records& records, Date day) {
+  DueGroup group;
+  for (const inspection::Check* check : inspection::openActions(records)) {
+    const planning::InspectedDevice* device = planning::findDevice(devices, check->device);
+    const inspection::Corrective& todo = *check->corrective;
+    QString text = Words::tr("%1: %2, by %3")
+                       .arg(device ? nameOf(layout, *device) : QString::fromStdString(check->device),
+                            QString::fromStdString(todo.what), QString::fromStdString(todo.owner));
+    if (todo.due) text = Words::tr("%1, until %2").arg(text, dayText(*todo.due));
+    group.rows.push_back(
+        {check->device, text, todo.due && *todo.due < day ? Urgency::Overdue : Urgency::Due});
+  }
+  group.title = Words::tr("Still to be done: %1").arg(group.rows.size());
+  return group;
+}
+
+}  // namespace
+
+QString wordOf(Urgency urgency) {
+  switch (urgency) {
+    case Urgency::Failed:
+      return Words::tr("Failed");
+    case Urgency::Overdue:
+      return Words::tr("Overdue");
+    case Urgency::Due:
+      return Words::tr("Due");
+  }
+  return {};
+}
+
+DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
+                const inspection::Records& records, const inspection::Schedule& schedule, Date day) {
+  const auto ids = planning::idsOf(devices);
+  const auto states = inspection::statesOf(records, schedule);
+  const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), states, day);
+  DueView view;
+  view.devices = by_device.size();
+  view.next = inspection::nextDue(ids, states, schedule, day);
+  DueGroup failed;
+  std::map<std::string, std::vector<DueRow>> in;  // by room
+  for (const planning::InspectedDevice& device : devices) {
+    const auto at = by_device.find(device.id);
+    if (at == by_device.end()) continue;
+    const DueRow row{
+        device.id, Words::tr("%1: %2").arg(nameOf(layout, device), at->second.clauses.join(Words::tr("; "))),
+        at->second.urgency};
+    if (row.urgency != Urgency::Due) ++view.overdue;
+    (row.urgency == Urgency::Failed ? failed.rows : in[device.room]).push_back(row);
+  }
+  failed.title = Words::tr("Failed: %1").arg(failed.rows.size());
+  if (!failed.rows.empty()) view.groups.push_back(failed);
+  const auto addRoom = [&](const std::string& id, const QString& name) {
+    std::vector<DueRow>& rows = in[id];
+    std::ranges::stable_sort(rows, {}, &DueRow::urgency);
+    if (!rows.empty()) view.groups.push_back({titleOf(name, rows), rows});
+  };
+  for (const layout::Room& room : layout.rooms) addRoom(room.id, roomName(layout, room.id));
+  addRoom("", Words::tr("In no room"));
+  if (DueGroup rest = toBeDone(layout, devices, records, day); !rest.rows.empty())
+    view.groups.push_back(std::move(rest));
+  return view;
+}
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/inspection/schedule.h"
+#include "core/layout/layout.h"
+#include "core/planning/inspected_devices.h"
+
+namespace stopwalk::rounds {
+
+enum class Urgency { Failed, Overdue, Due };
+QString wordOf(Urgency urgency);
+
+struct DueRow {
+  std::string device;
+  QString text;
+  Urgency urgency = Urgency::Due;
+};
+
+struct DueGroup {
+  QString title;  // with its counts
+  std::vector<DueRow> rows;
+};
+
+// What is due on a day. Devices that failed come first, then by room in the order of the file, what is
+// overdue first; then what is still to be done elsewhere.
+struct DueView {
+  std::vector<DueGroup> groups;
+  std::size_t devices = 0, overdue = 0;  // on which something is due; of them those past their day
+  std::optional<inspection::Date> next;  // when something falls due after the day
+};
+
+DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
+                const inspection::Records& records, const inspection::Schedule& schedule,
+                inspection::Date day);
+
+}  // namespace stopwalk::rounds

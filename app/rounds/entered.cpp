@@ -1,0 +1,129 @@
+#include "app/rounds/entered.h"
+
+#include <QCoreApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <algorithm>
+
+#include "core/inspection/check_rules.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+using inspection::Result;
+using inspection::Tried;
+
+class Words {
+  Q_DECLARE_TR_FUNCTIONS(rounds)
+};
+
+std::string plain(const QString& text) {
+  return text.trimmed().toStdString();
+}
+
+// The record has one text for what was done at once.
+QString doneAtOnce(const Entered& entered) {
+  const QString action = entered.action.trimmed(), by = entered.tagged_by.trimmed();
+  if (by.isEmpty()) return action;
+  const QString tagged = Words::tr("machine tagged out by %1").arg(by);
+  return action.isEmpty() ? tagged : Words::tr("%1; %2").arg(action, tagged);
+}
+
+// With each text of it under its name.
+template <class Value, class Each>
+void eachText(Value& entered, Each each) {
+  each("note", entered.note);
+  each("second", entered.second);
+  each("action", entered.action);
+  each("tagged_by", entered.tagged_by);
+  each("todo", entered.todo);
+  each("owner", entered.owner);
+  each("until", entered.until);
+}
+
+QString failureMissing(const Entered& entered) {
+  const bool todo = !entered.todo.trimmed().isEmpty(), owner = !entered.owner.trimmed().isEmpty();
+  const QString until = entered.until.trimmed();
+  if (todo && !owner) return Words::tr("Say who does what is still to be done.");
+  if (!todo && (owner || !until.isEmpty())) return Words::tr("Say what is still to be done.");
+  if (!until.isEmpty() && !inspection::parseDate(until.toStdString()))
+    return Words::tr("Until %1: a day is expected as 2026-03-02.").arg(until);
+  return {};
+}
+
+}  // namespace
+
+QString whatIsMissing(const Entered& entered) {
+  if (!entered.result) return Words::tr("Choose the result: what came of it?");
+  inspection::Check check;
+  check.result = *entered.result;
+  check.tested = entered.tested;
+  if (inspection::contradictsPass(check))
+    return Words::tr("What does not stay stopped has not passed: choose the failure.");
+  if (check.result == Result::Pass && std::ranges::none_of(check.tested, &std::pair<Tried, bool>::second))
+    return Words::tr("Tick what was tried: a pass says nothing without it.");
+  return check.result == Result::Fail ? failureMissing(entered) : QString();
+}
+
+void put(const Entered& entered, inspection::Check& check) {
+  check.tested = entered.tested;
+  check.result = *entered.result;
+  check.run_down_s = entered.run_down_s;
+  check.note = plain(entered.note);
+  check.second = plain(entered.second);
+  check.action.clear();
+  check.corrective.reset();
+  if (check.result != Result::Fail) return;
+  check.action = plain(doneAtOnce(entered));
+  if (const std::string todo = plain(entered.todo); !todo.empty())
+    check.corrective =
+        inspection::Corrective{todo, plain(entered.owner), inspection::parseDate(plain(entered.until))};
+}
+
+Entered enteredOf(const inspection::Check& check) {
+  Entered entered;
+  for (const Tried test : inspection::kTried)
+    if (const auto was = inspection::testedFor(check, test)) entered.tested.emplace_back(test, *was);
+  entered.run_down_s = check.run_down_s;
+  entered.note = QString::fromStdString(check.note);
+  entered.second = QString::fromStdString(check.second);
+  entered.action = QString::fromStdString(check.action);
+  if (!check.corrective) return entered;
+  entered.todo = QString::fromStdString(check.corrective->what);
+  entered.owner = QString::fromStdString(check.corrective->owner);
+  if (check.corrective->due)
+    entered.until = QString::fromStdString(inspection::dateText(*check.corrective->due));
+  return entered;
+}
+
+QByteArray asText(const Entered& entered) {
+  QJsonObject object, tested;
+  for (const auto& [test, yes] : entered.tested) tested[QLatin1String(word(test).data())] = yes;
+  if (!tested.isEmpty()) object["tested"] = tested;
+  if (entered.result) object["result"] = QLatin1String(word(*entered.result).data());
+  QJsonArray runs;
+  for (const double run_s : entered.run_down_s) runs.append(run_s);
+  if (!runs.isEmpty()) object["run_down_s"] = runs;
+  eachText(entered, [&](const char* name, const QString& text) {
+    if (!text.isEmpty()) object[QLatin1String(name)] = text;
+  });
+  return QJsonDocument(object).toJson(QJsonDocument::Compact);
+}
+
+Entered enteredIn(const QByteArray& text) {
+  const QJsonObject object = QJsonDocument::fromJson(text).object();
+  Entered entered;
+  const QJsonObject tested = object["tested"].toObject();
+  for (const Tried test : inspection::kTried)
+    if (const QJsonValue said = tested[QLatin1String(word(test).data())]; said.isBool())
+      entered.tested.emplace_back(test, said.toBool());
+  entered.result = inspection::resultOf(object["result"].toString().toStdString());
+  for (const QJsonValue& run : object["run_down_s"].toArray())
+    if (const double run_s = run.toDouble(-1); run_s >= 0 && run_s <= inspection::kMostRunDown_s)
+      entered.run_down_s.push_back(run_s);
+  eachText(entered, [&](const char* name, QString& to) { to = object[QLatin1String(name)].toString(); });
+  return entered;
+}
+
+}  // namespace stopwalk::rounds

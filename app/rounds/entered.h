@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "core/inspection/record.h"
+
+namespace stopwalk::rounds {
+
+// What stands on a card before it is a record. Texts as they were typed.
+struct Entered {
+  std::vector<std::pair<inspection::Tried, bool>> tested;  // in the order of kTried; no: tried, and not so
+  std::optional<inspection::Result> result;                // none: not chosen yet
+  std::vector<double> run_down_s;
+  QString note, second;
+  // Of a failure:
+  QString action, tagged_by;   // what was done at once
+  QString todo, owner, until;  // what is still to be done
+  bool operator==(const Entered&) const = default;
+};
+
+// Why it cannot be recorded yet, in a sentence; empty: it can.
+QString whatIsMissing(const Entered& entered);
+// Into a check that has all else. Only where nothing is missing.
+void put(const Entered& entered, inspection::Check& check);
+// To begin a correction with: all that the check says but its result, which is chosen anew.
+Entered enteredOf(const inspection::Check& check);
+
+// To be kept; what cannot be read back is nothing.
+QByteArray asText(const Entered& entered);
+Entered enteredIn(const QByteArray& text);
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,32 @@
+#include "app/rounds/record_writer.h"
+
+namespace stopwalk::rounds {
+
+RecordWriter::RecordWriter(QObject* parent) : QObject(parent) {
+  worker_.setMaxThreadCount(1);
+}
+
+RecordWriter::~RecordWriter() {
+  worker_.waitForDone();
+}
+
+void RecordWriter::write(const std::string& records_file, Make make) {
+  if (writing_) return;
+  writing_ = true;
+  emit started();
+  worker_.start([this, records_file, make = std::move(make)] {
+    inspection::Record record = make();
+    const records::Appended appended = records::appendRecord(records_file, record);
+    if (appended.written == records::Written::Yes)
+      std::visit([&](auto& r) { r.number = appended.number; }, record);
+    QMetaObject::invokeMethod(
+        this,
+        [this, appended, record = std::move(record)] {
+          writing_ = false;
+          emit written(appended, record);
+        },
+        Qt::QueuedConnection);
+  });
+}
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,88 @@
+#include "app/rounds/round_under_way.h"
+
+#include <algorithm>
+
+#include "core/inspection/round_progress.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+bool isThere(const std::optional<inspection::Result>& result) {
+  return result.has_value();
+}
+
+}  // namespace
+
+const std::vector<std::string>& RoundUnderWay::order() const {
+  static const std::vector<std::string> none;
+  return round_ ? round_->devices : none;
+}
+
+std::size_t RoundUnderWay::place() const {
+  return static_cast<std::size_t>(std::ranges::find(order(), device_) - order().begin());
+}
+
+void RoundUnderWay::fill(const inspection::Records& records) {
+  results_.clear();
+  for (const std::string& device : order()) {
+    const inspection::Check* check = inspection::checkIn(records, round_->number, device);
+    results_.push_back(check ? std::optional(check->result) : std::nullopt);
+  }
+}
+
+void RoundUnderWay::setRecords(const inspection::Records& records) {
+  records_ = records;
+  if (!round_) return;
+  const inspection::Round* still = records_.findRound(round_->number);
+  if (!still || *still != *round_) return leave();
+  fill(records_);
+  emit changed();
+}
+
+void RoundUnderWay::walk(std::size_t round) {
+  const inspection::Round* found = records_.findRound(round);
+  if (!found || found->devices.empty()) return;
+  round_ = *found;
+  fill(records_);
+  const auto first = std::ranges::find(results_, false, isThere);
+  device_ = order()[first == results_.end() ? 0 : static_cast<std::size_t>(first - results_.begin())];
+  emit changed();
+}
+
+void RoundUnderWay::leave() {
+  if (!round_) return;
+  round_.reset();
+  results_.clear();
+  device_.clear();
+  emit changed();
+}
+
+std::optional<inspection::Result> RoundUnderWay::resultOf(const std::string& device) const {
+  const auto at = std::ranges::find(order(), device);
+  return at == order().end() ? std::nullopt : results_[static_cast<std::size_t>(at - order().begin())];
+}
+
+std::size_t RoundUnderWay::checked() const {
+  return results_.size() - static_cast<std::size_t>(std::ranges::count(results_, false, isThere));
+}
+
+void RoundUnderWay::goTo(const std::string& device) {
+  if (device == device_ || std::ranges::find(order(), device) == order().end()) return;
+  device_ = device;
+  emit changed();
+}
+
+void RoundUnderWay::goBy(int steps) {
+  if (order().empty()) return;
+  const int last = static_cast<int>(order().size()) - 1;
+  goTo(order()[static_cast<std::size_t>(std::clamp(static_cast<int>(place()) + steps, 0, last))]);
+}
+
+void RoundUnderWay::goOn() {
+  for (std::size_t step = 1; step <= order().size(); ++step) {
+    const std::size_t at = (place() + step) % order().size();
+    if (!results_[at]) return goTo(order()[at]);
+  }
+}
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <QString>
+
+#include "core/inspection/schedule.h"
+#include "core/layout/layout.h"
+#include "core/planning/inspected_devices.h"
+
+// How inspections are spoken of in the window.
+namespace stopwalk::rounds {
+
+QString wordOf(inspection::Result result);
+// What may be tried, as a box to tick says it.
+QString wordOf(inspection::Tried test);
+QString wordOf(inspection::Due::What what);
+// "2.45 s"
+QString secondsText(double seconds);
+// "3 Feb 2026" as the language writes it.
+QString dayText(inspection::Date day);
+// "3 Feb 2026, 09:15"
+QString momentText(const inspection::Moment& moment);
+
+// Its name, or its id; of none empty.
+QString roomName(const layout::Layout& layout, const std::string& id);
+QString machineName(const layout::Layout& layout, const std::string& id);
+// "Table saw: paddle" or "Room cut-off (cut-off-gate)": what it is on, or which of its kind it is.
+QString nameOf(const layout::Layout& layout, const planning::InspectedDevice& device);
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,110 @@
+#pragma once
+
+#include <QObject>
+#include <QSettings>
+#include <memory>
+
+#include "app/edits/selection.h"
+#include "app/records/records_file.h"
+#include "app/rounds/drafts.h"
+#include "app/rounds/record_writer.h"
+#include "app/rounds/round_under_way.h"
+#include "app/window/live_devices.h"
+#include "core/inspection/schedule.h"
+
+class QStackedWidget;
+class QWidget;
+
+namespace stopwalk::rounds {
+class CheckCard;
+class DuePage;
+class StartForm;
+}  // namespace stopwalk::rounds
+
+namespace stopwalk::window {
+
+class MenuMaker;
+
+// What is inspected.
+struct InspectSource {
+  std::shared_ptr<const layout::Layout> layout;
+  std::shared_ptr<const layout::DeviceKinds> kinds;
+  inspection::Schedule schedule;
+  QString path;      // of the layout's file; empty: it has none, and no records
+  std::string hash;  // of the file that holds this very layout; empty: it does not
+  bool operator==(const InspectSource&) const = default;
+};
+
+// What stands round the plan where devices are inspected: what is due, a round to start or to go on with, and
+// the card of one device after another. All that is recorded is in the records beside the layout.
+class InspectPlace : public QObject {
+  Q_OBJECT
+
+ public:
+  InspectPlace(edits::Selection& selection, QSettings& settings, QObject* parent = nullptr);
+  ~InspectPlace() override;
+
+  QWidget* side() const;                     // beside the plan
+  QWidget* under() const { return under_; }  // below it
+  rounds::DuePage& due() const { return *due_; }
+  rounds::StartForm& start() const { return *start_; }
+  rounds::CheckCard& card() const { return *card_; }
+  // The round that is walked, its devices in their order and the one that is at: for who shows it.
+  rounds::RoundUnderWay& round() { return round_; }
+  bool isWriting() const { return writer_.isWriting(); }
+
+  void follow(InspectSource source);
+  void setRecords(const records::ReadRecords& read);
+  void come();
+  void leave();
+  void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
+
+ signals:
+  void goTo(const QString& id);
+  void recorded();  // the records have grown
+  void said(const QString& sentence);
+  void saveWanted();
+  void cautionWanted();
+
+ private:
+  QWidget* below();
+  void connectPages();
+  void askDevices();
+  void refresh();
+  void fillDue();
+  void showDue();
+  void showStart();
+  void showCard();
+  void roundChanged();
+  void cardChanged();
+  void startRound();
+  void record();
+  void finish(const records::Appended& appended, const inspection::Record& record);
+  void roundWritten(const records::Appended& appended, const inspection::Round& round);
+  void checkWritten(const records::Appended& appended, const inspection::Check& check);
+  void selected();
+  std::string recordsFile() const;
+  QString whyNotYet() const;
+  rounds::CardKey keyNow() const;
+
+  edits::Selection& selection_;
+  QSettings& settings_;
+  rounds::Drafts drafts_;
+  rounds::RoundUnderWay round_;
+  rounds::RecordWriter writer_;
+  LiveDevices live_;
+  InspectSource source_;
+  std::shared_ptr<const LiveDevices::Answer> found_;
+  records::ReadRecords read_;
+  bool is_here_ = false;
+  std::optional<rounds::CardKey> shown_;    // the card that is on the screen
+  std::optional<rounds::CardKey> writing_;  // the card whose check is being written
+
+  QStackedWidget* side_;
+  QWidget* under_;
+  rounds::DuePage* due_;
+  rounds::StartForm* start_;
+  rounds::CheckCard* card_;
+};
+
+}  // namespace stopwalk::window

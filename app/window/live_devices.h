@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QObject>
+#include <memory>
+
+#include "app/window/newest_answered.h"
+#include "core/planning/inspected_devices.h"
+
+namespace stopwalk::window {
+
+// The devices of the newest layout as an inspection meets them, found on a thread of its own.
+class LiveDevices : public QObject {
+  Q_OBJECT
+
+ public:
+  struct Question {
+    std::shared_ptr<const layout::Layout> layout;
+    std::shared_ptr<const layout::DeviceKinds> kinds;
+    bool operator==(const Question&) const = default;
+  };
+  struct Answer {
+    Question of;
+    std::vector<planning::InspectedDevice> devices;
+  };
+
+  explicit LiveDevices(QObject* parent = nullptr);
+
+  void ask(Question question) { worker_.ask(std::move(question)); }
+
+ signals:
+  void answered(std::shared_ptr<const stopwalk::window::LiveDevices::Answer> answer);
+
+ private:
+  NewestAnswered<Question, Answer> worker_;
+};
+
+}  // namespace stopwalk::window

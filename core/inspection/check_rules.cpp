@@ -1,0 +1,25 @@
+#include "core/inspection/check_rules.h"
+
+#include "core/inspection/schedule.h"
+
+namespace stopwalk::inspection {
+
+std::optional<Tried> contradictsPass(const Check& check) {
+  if (check.result != Result::Pass) return std::nullopt;
+  for (const Tried test : {Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
+    if (testedFor(check, test) == false) return test;
+  return std::nullopt;
+}
+
+std::optional<CorrectionFault> correctionFault(const Records& records, std::size_t number,
+                                               const std::string& device) {
+  const Check* old = records.findCheck(number);
+  if (!old) return CorrectionFault{CannotCorrect::Unknown, {}, 0};
+  if (old->device != device) return CorrectionFault{CannotCorrect::OtherDevice, old->device, 0};
+  const auto place = static_cast<std::size_t>(old - records.checks.data());
+  if (const std::size_t by = correctedBy(records)[place])
+    return CorrectionFault{CannotCorrect::Corrected, old->device, by};
+  return std::nullopt;
+}
+
+}  // namespace stopwalk::inspection

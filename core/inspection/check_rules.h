@@ -1,0 +1,32 @@
+#pragma once
+
+#include <optional>
+
+#include "core/inspection/record.h"
+
+// What may be written down as a check, whoever asks for it.
+namespace stopwalk::inspection {
+
+// Of one run. House rule: longer than any machine runs on.
+inline constexpr double kMostRunDown_s = 3600;
+
+// What was tried and was not so, though the check says that it passed; none: they agree.
+std::optional<Tried> contradictsPass(const Check& check);
+
+// Why a check cannot take the place of another.
+enum class CannotCorrect {
+  Unknown,      // there is no check of that number
+  OtherDevice,  // it is of `old.device`
+  Corrected     // by the check `by` already
+};
+struct CorrectionFault {
+  CannotCorrect why = CannotCorrect::Unknown;
+  std::string device;  // that the old one is of
+  std::size_t by = 0;
+  bool operator==(const CorrectionFault&) const = default;
+};
+// None: a check of `device` may correct that of the number.
+std::optional<CorrectionFault> correctionFault(const Records& records, std::size_t number,
+                                               const std::string& device);
+
+}  // namespace stopwalk::inspection

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/inspection/record.h"
+
+// How far rounds have come. All of it is in the records, so that a round goes on where it was left.
+namespace stopwalk::inspection {
+
+// The last check of a device in a round, by number; none: nullptr.
+const Check* checkIn(const Records& records, std::size_t round, const std::string& device);
+// Of a round's devices those that have no check in it, in the order to be walked.
+std::vector<std::string> stillToCheck(const Round& round, const Records& records);
+// The rounds with a device still to check, the newest first.
+std::vector<const Round*> unfinishedRounds(const Records& records);
+// The checks whose action is open and was to be done on `day` or before.
+std::vector<const Check*> actionsDueOn(const Records& records, Date day);
+
+}  // namespace stopwalk::inspection

@@ -1,0 +1,71 @@
+#include "core/planning/round_plan.h"
+
+#include <algorithm>
+
+#include "core/planning/inspection_walk.h"
+
+namespace stopwalk::planning {
+
+std::string wordOf(const RoundScope& scope) {
+  if (scope.room.empty()) return scope.due ? "due" : "all";
+  return scope.due ? "due in " + scope.room : scope.room;
+}
+
+std::vector<std::string> dueAmong(std::span<const std::string> devices, const inspection::Records& records,
+                                  const inspection::Schedule& schedule, inspection::Date day) {
+  // In the order of the devices, all of one device together.
+  std::vector<std::string> ids;
+  for (const auto& due : inspection::dueOn(devices, inspection::statesOf(records, schedule), schedule, day))
+    if (ids.empty() || ids.back() != due.device) ids.push_back(due.device);
+  return ids;
+}
+
+std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
+                                   const inspection::Records& records, const inspection::Schedule& schedule,
+                                   inspection::Date day) {
+  std::vector<std::string> ids;
+  for (const InspectedDevice& d : devices)
+    if (scope.room.empty() || d.room == scope.room) ids.push_back(d.id);
+  return scope.due ? dueAmong(ids, records, schedule, day) : ids;
+}
+
+std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,
+                                  const layout::Layout& layout) {
+  std::vector<InspectedDevice> chosen;
+  for (const std::string& id : ids)
+    if (const InspectedDevice* device = findDevice(devices, id)) chosen.push_back(*device);
+  const floor::Plan plan = floor::buildPlan(layout, floor::Hours::Open);
+  const floor::Walks walks(plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly);
+  return inWalkingOrder(chosen, walks);
+}
+
+std::vector<std::string> idsOf(std::span<const InspectedDevice> devices) {
+  std::vector<std::string> ids;
+  for (const InspectedDevice& d : devices) ids.push_back(d.id);
+  return ids;
+}
+
+const InspectedDevice* findDevice(std::span<const InspectedDevice> devices, const std::string& id) {
+  const auto at = std::ranges::find(devices, id, &InspectedDevice::id);
+  return at == devices.end() ? nullptr : &*at;
+}
+
+inspection::LayoutThen layoutThen(const layout::Layout& layout, std::string sha256) {
+  const auto& revision = layout.revision;
+  return {revision ? std::optional(revision->number) : std::nullopt, std::move(sha256)};
+}
+
+inspection::Check beginCheck(const inspection::Round& round, const InspectedDevice& device,
+                             inspection::Moment at, inspection::LayoutThen layout) {
+  inspection::Check check;
+  check.round = round.number;
+  check.device = device.id;
+  check.machines = device.machines;
+  check.room = device.room;
+  check.at = at;
+  check.inspector = round.by;
+  check.layout = std::move(layout);
+  return check;
+}
+
+}  // namespace stopwalk::planning

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/inspection/record.h"
+#include "core/inspection/schedule.h"
+#include "core/planning/inspected_devices.h"
+
+// What rounds and checks are made of, for the command line and the window alike.
+namespace stopwalk::planning {
+
+// What a round goes over.
+struct RoundScope {
+  std::string room;  // id; empty: all rooms
+  bool due = false;  // only what is due
+  bool operator==(const RoundScope&) const = default;
+};
+// As a record says it: `all`, `due`, `metal`, `due in metal`.
+std::string wordOf(const RoundScope& scope);
+
+// The ids of those on which something is due on the day, in their order.
+std::vector<std::string> dueAmong(std::span<const std::string> devices, const inspection::Records& records,
+                                  const inspection::Schedule& schedule, inspection::Date day);
+// The ids in the scope, in the order of the file.
+std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
+                                   const inspection::Records& records, const inspection::Schedule& schedule,
+                                   inspection::Date day);
+// In the order of the shortest walk in opening hours. Of many devices it takes its time.
+std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,
+                                  const layout::Layout& layout);
+
+std::vector<std::string> idsOf(std::span<const InspectedDevice> devices);
+const InspectedDevice* findDevice(std::span<const InspectedDevice> devices, const std::string& id);
+
+// The layout as a record names it.
+inspection::LayoutThen layoutThen(const layout::Layout& layout, std::string sha256);
+// A check of the device in the round, with all but what was found.
+inspection::Check beginCheck(const inspection::Round& round, const InspectedDevice& device,
+                             inspection::Moment at, inspection::LayoutThen layout);
+
+}  // namespace stopwalk::planning

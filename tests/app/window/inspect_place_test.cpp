@@ -1,0 +1,68 @@
+// Rounds of inspection at the window, by keyboard.
+#include <sstream>
+
+#include "app/command_line/run.h"
+#include "tests/app/window/inspecting.h"
+
+namespace stopwalk::window {
+namespace {
+
+using inspection::Result;
+using inspection::Tried;
+
+TEST_F(Inspecting, WalksAWholeRoundByKeyboardAsTheCommandLineWouldRecordIt) {
+  openAndCome();
+  startRound();
+  const std::vector<std::string> order = round().order();
+  ASSERT_GT(order.size(), 10u);
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    ASSERT_EQ(round().device(), order[i]);
+    ASSERT_EQ(card().entered(), rounds::Entered()) << "nothing is chosen before";
+    type("12p");
+    enter();
+    ASSERT_EQ(onDisk().checks.size(), i + 1) << card().told().toStdString();
+  }
+  EXPECT_TRUE(round().isFinished());
+
+  const QString other = pathOf("other.layout.yaml");
+  QFile::copy(path, other);
+  const auto run = [&](std::vector<std::string> args) {
+    std::istringstream in;
+    std::ostringstream out, err;
+    ASSERT_EQ(app::run(std::move(args), app::Console{in, out, err}), 0) << err.str();
+  };
+  run({"round", "new", other.toStdString(), "--by", "Ada Example"});
+  for (const std::string& device : order)
+    run({"round", "record", other.toStdString(), "--round", "1", "--device", device, "--result", "pass",
+         "--check", "seen=yes", "--check", "pressed=yes"});
+  inspection::Records ours = onDisk(), theirs = records::readRecords(other.toStdString()).log.records;
+  for (inspection::Records* records : {&ours, &theirs}) {
+    for (auto& r : records->rounds) r.at = {};
+    for (auto& c : records->checks) c.at = {};
+  }
+  EXPECT_EQ(ours, theirs);
+}
+
+TEST_F(Inspecting, RecordsNothingWithoutAChosenResult) {
+  openAndCome();
+  startRound();
+  enter();
+  EXPECT_FALSE(card().told().isEmpty());
+  type("2");
+  enter();
+  EXPECT_FALSE(card().told().isEmpty());
+  EXPECT_TRUE(onDisk().checks.empty());
+  EXPECT_TRUE(card().tried().box(Tried::Pressed)->answer().value_or(false)) << "what was entered stays";
+}
+
+TEST_F(Inspecting, APassSaysWhatWasTried) {
+  openAndCome();
+  startRound();
+  type("p");
+  enter();
+  EXPECT_TRUE(onDisk().checks.empty());
+  EXPECT_TRUE(card().told().contains("Tick")) << card().told().toStdString();
+}
+
+}  // namespace
+}  // namespace stopwalk::window

@@ -1,0 +1,93 @@
+// How far rounds have come, and what may be written down.
+#include "core/inspection/round_progress.h"
+
+#include <gtest/gtest.h>
+
+#include "core/inspection/check_rules.h"
+
+namespace stopwalk::inspection {
+namespace {
+
+Round roundOf(std::size_t number, std::vector<std::string> devices) {
+  Round round;
+  round.number = number;
+  round.devices = std::move(devices);
+  return round;
+}
+
+Check checkOf(std::size_t number, std::size_t round, const std::string& device, Result result) {
+  Check check;
+  check.number = number;
+  check.round = round;
+  check.device = device;
+  check.result = result;
+  return check;
+}
+
+Records twoRounds() {
+  Records records;
+  records.rounds = {roundOf(1, {"a", "b"}), roundOf(4, {"c", "a"})};
+  records.checks = {checkOf(2, 1, "a", Result::Fail), checkOf(3, 1, "b", Result::Pass),
+                    checkOf(5, 4, "a", Result::Pass), checkOf(6, 1, "a", Result::Pass)};
+  return records;
+}
+
+TEST(RoundProgress, WhatHasNoCheckInTheRoundIsStillToCome) {
+  const Records records = twoRounds();
+  EXPECT_TRUE(stillToCheck(records.rounds[0], records).empty());
+  EXPECT_EQ(stillToCheck(records.rounds[1], records), std::vector<std::string>{"c"});
+}
+
+TEST(RoundProgress, TheLastCheckOfADeviceInARoundCounts) {
+  const Records records = twoRounds();
+  ASSERT_NE(checkIn(records, 1, "a"), nullptr);
+  EXPECT_EQ(checkIn(records, 1, "a")->number, 6u);
+  EXPECT_EQ(checkIn(records, 4, "c"), nullptr);
+}
+
+TEST(RoundProgress, UnfinishedRoundsComeNewestFirst) {
+  Records records = twoRounds();
+  records.rounds.push_back(roundOf(7, {"d"}));
+  const auto open = unfinishedRounds(records);
+  ASSERT_EQ(open.size(), 2u);
+  EXPECT_EQ(open[0]->number, 7u);
+  EXPECT_EQ(open[1]->number, 4u);
+}
+
+TEST(RoundProgress, ActionsAreDueOnTheirDayAndNotWithoutOne) {
+  Records records;
+  for (const char* day : {"2026-03-01", "2026-03-02", "2026-03-03", ""}) {
+    Check check = checkOf(records.checks.size() + 1, 1, std::string("d") + day, Result::Fail);
+    check.corrective = Corrective{"mend it", "Bo Example", parseDate(day)};
+    records.checks.push_back(check);
+  }
+  EXPECT_EQ(actionsDueOn(records, *parseDate("2026-03-02")).size(), 2u);
+}
+
+TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
+  for (const Tried test : kTried) {
+    Check check = checkOf(1, 1, "a", Result::Pass);
+    check.tested = {{test, false}};
+    const bool contradicts = test == Tried::StaysStoppedReleased || test == Tried::StaysStoppedPower;
+    EXPECT_EQ(contradictsPass(check), contradicts ? std::optional(test) : std::nullopt) << word(test);
+    check.result = Result::Fail;
+    EXPECT_EQ(contradictsPass(check), std::nullopt);
+    check = checkOf(1, 1, "a", Result::Pass);
+    check.tested = {{test, true}};
+    EXPECT_EQ(contradictsPass(check), std::nullopt);
+  }
+}
+
+TEST(CheckRules, ACorrectionIsOfAStandingCheckOfTheSameDevice) {
+  Records records = twoRounds();
+  EXPECT_EQ(correctionFault(records, 2, "a"), std::nullopt);
+  EXPECT_EQ(correctionFault(records, 1, "a"), (CorrectionFault{CannotCorrect::Unknown, "", 0}));
+  EXPECT_EQ(correctionFault(records, 2, "b"), (CorrectionFault{CannotCorrect::OtherDevice, "a", 0}));
+  records.checks.push_back(checkOf(8, 1, "a", Result::Fail));
+  records.checks.back().corrects = 2;
+  EXPECT_EQ(correctionFault(records, 2, "a"), (CorrectionFault{CannotCorrect::Corrected, "a", 8}));
+  EXPECT_EQ(correctionFault(records, 8, "a"), std::nullopt);
+}
+
+}  // namespace
+}  // namespace stopwalk::inspection
