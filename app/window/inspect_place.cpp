@@ -8,6 +8,7 @@
 
 #include "app/rounds/card_text.h"
 #include "app/rounds/due_page.h"
+#include "app/rounds/on_plan.h"
 #include "app/rounds/outcome.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
@@ -77,6 +78,7 @@ QWidget* InspectPlace::below() {
   caution->setTextInteractionFlags(Qt::TextBrowserInteraction);
   connect(caution, &QLabel::linkActivated, this, &InspectPlace::cautionWanted);
   column->addWidget(caution);
+  under->setMaximumHeight(2 * caution->fontMetrics().lineSpacing() + 16);  // two lines, and no more
   return under;
 }
 
@@ -109,7 +111,7 @@ void InspectPlace::follow(InspectSource source) {
 }
 
 void InspectPlace::askDevices() {
-  const LiveDevices::Question now{source_.layout, source_.kinds};
+  const LiveDevices::Question now{source_.layout, source_.kinds, round_.order()};
   if (source_.layout && (!found_ || found_->of != now)) live_.ask(now);
 }
 
@@ -118,6 +120,17 @@ void InspectPlace::refresh() {
     showCard();
   else
     fillDue();
+  showOnPlan();
+}
+
+// The plan shows what is due, or how far the round has come.
+void InspectPlace::showOnPlan() {
+  if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
+  if (!round_.round())
+    return emit onPlan(rounds::dueOnPlan(found_->devices, read_.log.records, source_.schedule, today()));
+  const bool walked = found_->of.order == round_.order();
+  emit onPlan(rounds::roundOnPlan(
+      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>()));
 }
 
 std::string InspectPlace::recordsFile() const {
@@ -128,6 +141,7 @@ void InspectPlace::setRecords(const records::ReadRecords& read) {
   read_ = read;
   round_.setRecords(read_.log.records);
   if (!round_.round()) fillDue();
+  showOnPlan();
 }
 
 // Why nothing can be recorded here yet; empty: it can.
@@ -141,7 +155,7 @@ QString InspectPlace::whyNotYet() const {
         "The layout is not in its file as it is here. Save it first (Ctrl+S): a check names the layout that "
         "it "
         "was made by.");
-  if (!found_ || found_->of != LiveDevices::Question{source_.layout, source_.kinds})
+  if (!found_ || found_->of.layout != source_.layout || found_->of.kinds != source_.kinds)
     return tr("The plan is just being read. Try again.");
   return {};
 }
@@ -222,6 +236,8 @@ rounds::CardKey InspectPlace::keyNow() const {
 }
 
 void InspectPlace::roundChanged() {
+  askDevices();
+  showOnPlan();
   if (!round_.round()) {
     shown_.reset();
     return showDue();
@@ -327,6 +343,7 @@ void InspectPlace::come() {
 
 void InspectPlace::leave() {
   is_here_ = false;
+  showOnPlan();
 }
 
 void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_here) {

@@ -5,6 +5,7 @@
 #include <memory>
 
 #include "app/edits/selection.h"
+#include "app/plan/inspection_layer.h"
 #include "app/records/records_file.h"
 #include "app/rounds/drafts.h"
 #include "app/rounds/record_writer.h"
@@ -61,6 +62,8 @@ class InspectPlace : public QObject {
 
  signals:
   void goTo(const QString& id);
+  // To be shown on the plan in the place of how stations stand; none: nothing.
+  void onPlan(const std::optional<stopwalk::plan::InspectedOnPlan>& inspected);
   void recorded();  // the records have grown
   void said(const QString& sentence);
   void saveWanted();
@@ -71,6 +74,7 @@ class InspectPlace : public QObject {
   void connectPages();
   void askDevices();
   void refresh();
+  void showOnPlan();
   void fillDue();
   void showDue();
   void showStart();

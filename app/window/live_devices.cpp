@@ -1,5 +1,7 @@
 #include "app/window/live_devices.h"
 
+#include "core/planning/round_plan.h"
+
 namespace stopwalk::window {
 
 LiveDevices::LiveDevices(QObject* parent)
@@ -8,7 +10,12 @@ LiveDevices::LiveDevices(QObject* parent)
           this,
           [](const Question& question) {
             const floor::Plan plan = floor::buildPlan(*question.layout, floor::Hours::Open);
-            return Answer{question, planning::inspectedDevices(*question.layout, *question.kinds, plan)};
+            Answer answer{question, planning::inspectedDevices(*question.layout, *question.kinds, plan), {}};
+            std::vector<const planning::InspectedDevice*> walked;
+            for (const std::string& id : question.order)
+              if (const auto* device = planning::findDevice(answer.devices, id)) walked.push_back(device);
+            if (!walked.empty()) answer.legs = planning::legsPast(walked, floor::Walks(plan));
+            return answer;
           },
           [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
 

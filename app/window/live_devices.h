@@ -4,11 +4,12 @@
 #include <memory>
 
 #include "app/window/newest_answered.h"
-#include "core/planning/inspected_devices.h"
+#include "core/planning/inspection_walk.h"
 
 namespace stopwalk::window {
 
-// The devices of the newest layout as an inspection meets them, found on a thread of its own.
+// The devices of the newest layout as an inspection meets them, and the walk past those of a round, found on
+// a thread of its own.
 class LiveDevices : public QObject {
   Q_OBJECT
 
@@ -16,11 +17,13 @@ class LiveDevices : public QObject {
   struct Question {
     std::shared_ptr<const layout::Layout> layout;
     std::shared_ptr<const layout::DeviceKinds> kinds;
+    std::vector<std::string> order = {};  // of the round; ids
     bool operator==(const Question&) const = default;
   };
   struct Answer {
     Question of;
     std::vector<planning::InspectedDevice> devices;
+    std::vector<planning::InspectionLeg> legs;  // in the order of the round
   };
 
   explicit LiveDevices(QObject* parent = nullptr);

@@ -113,6 +113,7 @@ void MainWindow::connectPanels() {
     selection_.set(id.toStdString());
     plan_->bringIntoSight(id.toStdString());
   });
+  connect(inspect_place_, &InspectPlace::onPlan, plan_, &plan::PlanView::showInspected);
   connect(inspect_place_, &InspectPlace::recorded, records_, &RecordsBeside::lookNow);
   connect(inspect_place_, &InspectPlace::said, sentence_, &QLabel::setText);
   connect(inspect_place_, &InspectPlace::saveWanted, files_.get(), &FileFlow::save);

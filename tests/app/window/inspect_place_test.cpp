@@ -43,6 +43,39 @@ TEST_F(Inspecting, WalksAWholeRoundByKeyboardAsTheCommandLineWouldRecordIt) {
   EXPECT_EQ(ours, theirs);
 }
 
+TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
+  std::optional<plan::InspectedOnPlan> shown;
+  QObject::connect(&place(), &InspectPlace::onPlan, &place(), [&](const auto& now) { shown = now; });
+  openAndCome();
+  ASSERT_TRUE(becomes([&] { return shown.has_value(); }));
+  const std::size_t devices = shown->devices.size();
+  for (const auto& [id, device] : shown->devices) {
+    EXPECT_EQ(device.state, plan::StationState::Warns) << id;
+    EXPECT_EQ(device.text, "never") << id;
+  }
+  EXPECT_TRUE(shown->walk.empty());
+
+  startRound();
+  const std::vector<std::string> order = round().order();
+  ASSERT_TRUE(becomes([&] { return shown && !shown->walk.empty(); }));
+  EXPECT_GT(shown->walk.size(), 30u);  // at one or two nobody can stand
+  EXPECT_EQ(shown->devices.size(), order.size());
+  EXPECT_EQ(shown->devices.at(order[2]).text, "3");
+  type("12p");
+  enter();
+  EXPECT_EQ(shown->devices.at(order[0]).state, plan::StationState::Meets);
+  EXPECT_EQ(shown->devices.at(order[1]).state, plan::StationState::NotAudited);
+  ASSERT_TRUE(becomes([&] { return shown && !shown->walk.empty() && shown->walk[0].is_next; }));
+  EXPECT_EQ(std::ranges::count(shown->walk, true, &plan::InspectedOnPlan::Leg::is_next), 1);
+
+  round().leave();
+  ASSERT_TRUE(becomes([&] { return shown && shown->walk.empty(); }));
+  EXPECT_EQ(shown->devices.size(), devices);
+  EXPECT_EQ(shown->devices.at(order[0]).text, "today");
+  key(Qt::Key_1, Qt::AltModifier);
+  EXPECT_FALSE(shown.has_value());
+}
+
 TEST_F(Inspecting, RecordsNothingWithoutAChosenResult) {
   openAndCome();
   startRound();
