@@ -78,7 +78,6 @@ QWidget* InspectPlace::below() {
   caution->setTextInteractionFlags(Qt::TextBrowserInteraction);
   connect(caution, &QLabel::linkActivated, this, &InspectPlace::cautionWanted);
   column->addWidget(caution);
-  under->setMaximumHeight(2 * caution->fontMetrics().lineSpacing() + 16);  // two lines, and no more
   return under;
 }
 

@@ -36,7 +36,6 @@ namespace {
 constexpr int kLeft_px = 240;
 constexpr int kRight_px = 340;
 constexpr int kUnder_px = 240;
-constexpr int kInspectUnder_px = 200;
 constexpr int kPosterUnder_px = 170;
 
 }  // namespace
@@ -99,10 +98,9 @@ void MainWindow::layOut() {
   auto* over = new QSplitter(Qt::Vertical);
   over->addWidget(plan_and_details_);
   over->addWidget(audit_place_->under());
-  over->addWidget(inspect_place_->under());
   over->addWidget(poster_place_->under());
   over->setStretchFactor(0, 1);
-  over->setSizes({500, kUnder_px, kInspectUnder_px, kPosterUnder_px});
+  over->setSizes({500, kUnder_px, kPosterUnder_px});
   split_ = new QSplitter(Qt::Horizontal);
   split_->addWidget(left_);
   split_->addWidget(over);
@@ -129,6 +127,7 @@ QWidget* MainWindow::middle() {
   page_or_plan_->addWidget(plan_);
   page_or_plan_->addWidget(poster_place_->middle());
   column->addWidget(page_or_plan_, 1);
+  column->addWidget(inspect_place_->under());
   return middle;
 }
 
