@@ -105,8 +105,8 @@ QWidget* CheckCard::body() {
   already_ = wrapped(body);
   for (QLabel* label : {where_, stops_, how_, already_}) column->addWidget(label);
   tried_ = new WhatWasTried(body);
-  timer_ = new RunDownTimer(body);
   failure_ = new FailureForm(body);
+  timer_ = new RunDownTimer(body);
   column->addWidget(tried_);
   column->addWidget(failure_);
   column->addWidget(timer_);
