@@ -112,12 +112,17 @@ QWidget* CheckCard::body() {
   column->addWidget(timer_);
   note_ = addLine(*column, tr("Note"), {}, body);
   second_ = addLine(*column, tr("Second person"), tr("where one must be there"), body);
+  on_paper_ = addLine(*column, tr("Done on paper on"), tr("empty: now; else as 2026-03-02 09:15"), body);
   column->addStretch(1);
   connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);
   connect(timer_, &RunDownTimer::changed, this, &CheckCard::enteredChanged);
   connect(failure_, &FailureForm::changed, this, &CheckCard::enteredChanged);
   connect(note_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
   connect(second_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
+  connect(on_paper_, &QLineEdit::textChanged, this, [this] {
+    setWriting(writing_);
+    tell({}, false);
+  });
   return body;
 }
 
@@ -193,7 +198,10 @@ void CheckCard::setWriting(bool writing) {
   const bool open = !writing && can_be_recorded_;
   for (QWidget* part : {scroll_->widget(), static_cast<QWidget*>(result_), static_cast<QWidget*>(record_)})
     part->setEnabled(open);
-  record_->setText(writing ? tr("Being written…") : tr("Record (Enter)"));
+  const QString paper = on_paper_->text().simplified();
+  record_->setText(writing           ? tr("Being written…")
+                   : paper.isEmpty() ? tr("Record (Enter)")
+                                     : tr("Record as of %1 (Enter)").arg(paper));
 }
 
 void CheckCard::tell(const QString& sentence, bool is_trouble) {

@@ -54,6 +54,8 @@ class CheckCard : public QWidget {
   FailureForm& failure() const { return *failure_; }
   QLineEdit* note() const { return note_; }
   QLineEdit* second() const { return second_; }
+  // Stays from card to card, as a paper has one for all.
+  QLineEdit* onPaper() const { return on_paper_; }
   QPushButton* recordButton() const { return record_; }
   QPushButton* previousButton() const { return previous_; }
   QPushButton* nextButton() const { return next_; }
@@ -83,7 +85,7 @@ class CheckCard : public QWidget {
   ResultChoice* result_;
   RunDownTimer* timer_;
   FailureForm* failure_;
-  QLineEdit *note_, *second_;
+  QLineEdit *note_, *second_, *on_paper_;
   bool writing_ = false;
   bool can_be_recorded_ = true;
 };

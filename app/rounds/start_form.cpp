@@ -31,6 +31,8 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   room_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   connect(room_, &QComboBox::activated, this, [this] { choose(Over::Room); });
   column->addWidget(room_);
+  on_paper_ = addLine(*column, tr("Walked on paper on"),
+                      tr("empty: it is walked now; else as 2026-03-02 09:15"), this);
   auto* order = new QLabel(tr("The devices come in the order of the shortest walk. What is entered is kept; "
                               "a round can be stopped and "
                               "continued at any time."),

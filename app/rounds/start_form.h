@@ -37,6 +37,7 @@ class StartForm : public QWidget {
   QString told() const { return told_->text(); }
 
   QLineEdit* name() const { return name_; }
+  QLineEdit* onPaper() const { return on_paper_; }
   BigButton* over(Over over) const { return over_[static_cast<int>(over)]; }
   QComboBox* room() const { return room_; }
   QPushButton* startButton() const { return start_; }
@@ -49,7 +50,7 @@ class StartForm : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  QLineEdit* name_;
+  QLineEdit *name_, *on_paper_;
   BigButton* over_[3] = {};
   QComboBox* room_;
   QLabel* told_;

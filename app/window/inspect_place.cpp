@@ -8,6 +8,7 @@
 
 #include "app/rounds/card_text.h"
 #include "app/rounds/due_page.h"
+#include "app/rounds/on_paper.h"
 #include "app/rounds/on_plan.h"
 #include "app/rounds/outcome.h"
 #include "app/rounds/start_form.h"
@@ -212,16 +213,20 @@ void InspectPlace::startRound() {
     start_->name()->setFocus();
     return start_->tell(tr("Type who walks the round: it stands on every check."));
   }
+  const inspection::Moment now = records::momentNow();
+  const rounds::OnPaper paper = rounds::onPaper(start_->onPaper()->text(), std::nullopt, now);
+  if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
-  const auto ids = planning::devicesIn(scope, found_->devices, read_.log.records, source_.schedule, today());
+  const auto ids = planning::devicesIn(scope, found_->devices, read_.log.records, source_.schedule,
+                                       paper.at.value_or(now).date);
   if (ids.empty()) return start_->tell(tr("There is no device that is due."));
   settings_.setValue(kByKey, by);
   start_->setWriting(true);
-  const auto make = [found = found_, ids, scope, by = by.toStdString(),
-                     hash = source_.hash]() -> inspection::Record {
+  const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,
+                     at = paper.at.value_or(now)]() -> inspection::Record {
     const layout::Layout& layout = *found->of.layout;
     return inspection::Round{0,
-                             records::momentNow(),
+                             at,
                              by,
                              planning::wordOf(scope),
                              planning::asWalked(ids, found->devices, layout),
@@ -239,12 +244,16 @@ void InspectPlace::roundChanged() {
   showOnPlan();
   if (!round_.round()) {
     shown_.reset();
+    card_->onPaper()->clear();
+    second_.clear();
     return showDue();
   }
   const bool other = shown_ != keyNow();
   if (other) {
     shown_ = keyNow();
-    card_->showEntered(drafts_.read(*shown_).value_or(rounds::Entered()));
+    rounds::Entered anew;
+    anew.second = second_;
+    card_->showEntered(drafts_.read(*shown_).value_or(anew));
   }
   showCard();
   if (!other) return;
@@ -271,8 +280,12 @@ void InspectPlace::record() {
   if (why.isEmpty()) why = rounds::whatIsMissing(entered);
   const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
   if (!device) return card_->tell(why.isEmpty() ? tr("The device is no longer on the plan.") : why, true);
-  inspection::Check check = planning::beginCheck(*round_.round(), *device, records::momentNow(),
+  const inspection::Moment now = records::momentNow();
+  const rounds::OnPaper paper = rounds::onPaper(card_->onPaper()->text(), round_.round()->at, now);
+  if (!paper.why.isEmpty()) return card_->tell(paper.why, true);
+  inspection::Check check = planning::beginCheck(*round_.round(), *device, paper.at.value_or(now),
                                                  planning::layoutThen(*source_.layout, source_.hash));
+  if (paper.at) check.entered = now;
   put(entered, check);
   drafts_.keep(*shown_, entered);
   writing_ = shown_;
@@ -291,6 +304,8 @@ void InspectPlace::roundWritten(const records::Appended& appended, const inspect
   if (appended.written != records::Written::Yes)
     return start_->tell(rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile())));
   emit recorded();
+  card_->onPaper()->setText(start_->onPaper()->text());
+  start_->onPaper()->clear();
   round_.walk(round.number);
 }
 
@@ -307,6 +322,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
     return emit said(why);
   }
   drafts_.forget(*written);
+  second_ = QString::fromStdString(check.second);
   if (is_shown) card_->showEntered({});
   emit recorded();
   const auto* device = planning::findDevice(found_->devices, check.device);

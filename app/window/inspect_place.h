@@ -102,6 +102,7 @@ class InspectPlace : public QObject {
   records::ReadRecords read_;
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen
+  QString second_;                          // person, of the last check of the round
   std::optional<rounds::CardKey> writing_;  // the card whose check is being written
 
   QStackedWidget* side_;

@@ -4588,6 +4588,21 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Wird geschrieben…</translation>
     </message>
+    <message>
+        <source>Done on paper on</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf Papier erledigt am</translation>
+    </message>
+    <message>
+        <source>empty: now; else as 2026-03-02 09:15</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>leer: jetzt; sonst wie 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>Record as of %1 (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eintragen zum %1 (Eingabe)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DuePage</name>
@@ -4668,6 +4683,34 @@
         <source>a day, as 2026-03-02</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>ein Tag wie 2026-03-02</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::OnPaper</name>
+    <message>
+        <source>Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf Papier erledigt am %1: Tag und Uhrzeit werden wie 2026-03-02 09:15 erwartet.</translation>
+    </message>
+    <message>
+        <source>The clocks here were put forward over that time: type it with its zone, as +01:00.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Über diese Zeit wurden hier die Uhren vorgestellt: mit Zeitzone angeben, wie +01:00.</translation>
+    </message>
+    <message>
+        <source>The clocks here showed that time twice: type it as %1 or as %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Zeit zeigten die Uhren hier zweimal: als %1 oder als %2 angeben.</translation>
+    </message>
+    <message>
+        <source>Done on paper on %1: that is still to come.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf Papier erledigt am %1: das kommt erst noch.</translation>
+    </message>
+    <message>
+        <source>That is before the round was begun, %1. A round that was walked on paper earlier is started with its own day and time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das ist vor dem Beginn des Kontrollgangs, %1. Ein früher auf Papier gegangener Kontrollgang wird mit seinem eigenen Tag und seiner Uhrzeit begonnen.</translation>
     </message>
 </context>
 <context>
@@ -4817,6 +4860,16 @@
         <source>Start the round (Enter)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Kontrollgang beginnen (Enter)</translation>
+    </message>
+    <message>
+        <source>Walked on paper on</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf Papier gegangen am</translation>
+    </message>
+    <message>
+        <source>empty: it is walked now; else as 2026-03-02 09:15</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>leer: wird jetzt gegangen; sonst wie 2026-03-02 09:15</translation>
     </message>
 </context>
 <context>

@@ -4588,6 +4588,21 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escribiendo…</translation>
     </message>
+    <message>
+        <source>Done on paper on</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hecho en papel el</translation>
+    </message>
+    <message>
+        <source>empty: now; else as 2026-03-02 09:15</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>vacío: ahora; si no, como 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>Record as of %1 (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Registrar con fecha %1 (Intro)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DuePage</name>
@@ -4668,6 +4683,34 @@
         <source>a day, as 2026-03-02</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>un día, como 2026-03-02</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::OnPaper</name>
+    <message>
+        <source>Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hecho en papel el %1: se espera un día y una hora como 2026-03-02 09:15.</translation>
+    </message>
+    <message>
+        <source>The clocks here were put forward over that time: type it with its zone, as +01:00.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A esa hora se adelantaron aquí los relojes: escríbala con su huso, como +01:00.</translation>
+    </message>
+    <message>
+        <source>The clocks here showed that time twice: type it as %1 or as %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los relojes de aquí marcaron esa hora dos veces: escríbala como %1 o como %2.</translation>
+    </message>
+    <message>
+        <source>Done on paper on %1: that is still to come.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hecho en papel el %1: eso aún no ha llegado.</translation>
+    </message>
+    <message>
+        <source>That is before the round was begun, %1. A round that was walked on paper earlier is started with its own day and time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eso es antes de que empezara la ronda, %1. Una ronda hecha antes en papel se empieza con su propio día y hora.</translation>
     </message>
 </context>
 <context>
@@ -4817,6 +4860,16 @@
         <source>Start the round (Enter)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Empezar la ronda (Intro)</translation>
+    </message>
+    <message>
+        <source>Walked on paper on</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Recorrida en papel el</translation>
+    </message>
+    <message>
+        <source>empty: it is walked now; else as 2026-03-02 09:15</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>vacío: se recorre ahora; si no, como 2026-03-02 09:15</translation>
     </message>
 </context>
 <context>

@@ -76,6 +76,48 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   EXPECT_FALSE(shown.has_value());
 }
 
+TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
+  openAndCome();
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  type(inspector());
+  place().start().onPaper()->setFocus();
+  type("yesterday");
+  key(Qt::Key_Return);
+  EXPECT_TRUE(place().start().told().contains("2026-03-02 09:15")) << place().start().told().toStdString();
+  place().start().onPaper()->clear();
+  type("2026-03-02 09:15+01:00");
+  key(Qt::Key_Return);
+  ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
+  const auto walked = inspection::parseMoment("2026-03-02T09:15:00+01:00");
+  EXPECT_EQ(round().round()->at, *walked);
+  card().second()->setText("Bo Example");
+  for (int i = 1; i <= 3; ++i) {
+    EXPECT_TRUE(card().recordButton()->text().contains("2026-03-02"));
+    type("12p");
+    enter();
+    const auto checks = onDisk().checks;
+    ASSERT_EQ(checks.size(), static_cast<std::size_t>(i)) << card().told().toStdString();
+    EXPECT_EQ(checks.back().at, *walked);
+    ASSERT_TRUE(checks.back().entered.has_value());
+    EXPECT_GT(instantOf(*checks.back().entered), instantOf(*walked));
+    EXPECT_EQ(checks.back().second, "Bo Example");
+  }
+  type("12p");
+  // Before the round there was no walk; and nothing was done tomorrow.
+  for (const char* wrong : {"2026-03-01 09:15+01:00", "2999-03-02 09:15"}) {
+    card().onPaper()->setText(wrong);
+    enter();
+    EXPECT_FALSE(card().told().isEmpty());
+    EXPECT_EQ(onDisk().checks.size(), 3u);
+  }
+  card().onPaper()->clear();
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 4u);
+  EXPECT_FALSE(onDisk().checks.back().entered.has_value());
+  round().leave();
+  EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the next round is walked now";
+}
+
 TEST_F(Inspecting, RecordsNothingWithoutAChosenResult) {
   openAndCome();
   startRound();

@@ -1,0 +1,53 @@
+#include "app/rounds/on_paper.h"
+
+#include <QCoreApplication>
+
+#include "app/records/local_time.h"
+#include "app/rounds/words.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::OnPaper)
+};
+
+QString asTyped(const inspection::Moment& moment) {
+  return QString::fromStdString(inspection::momentText(moment));
+}
+
+OnPaper read(const QString& text) {
+  const auto typed = inspection::parseTyped(text.toStdString());
+  if (!typed)
+    return {{},
+            Words::tr("Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.").arg(text)};
+  if (typed->zone_min) return {inspection::Moment{typed->date, typed->second, *typed->zone_min}, {}};
+  const auto here = records::momentsAt(typed->date, typed->second);
+  if (here.size() == 1) return {here.front(), {}};
+  if (here.empty())
+    return {{},
+            Words::tr("The clocks here were put forward over that time: type it with its zone, as +01:00.")};
+  return {{},
+          Words::tr("The clocks here showed that time twice: type it as %1 or as %2.")
+              .arg(asTyped(here.front()), asTyped(here.back()))};
+}
+
+}  // namespace
+
+OnPaper onPaper(const QString& typed, const std::optional<inspection::Moment>& earliest,
+                const inspection::Moment& now) {
+  const QString text = typed.simplified();
+  if (text.isEmpty()) return {};
+  const OnPaper found = read(text);
+  if (!found.at) return found;
+  if (instantOf(*found.at) > instantOf(now))
+    return {{}, Words::tr("Done on paper on %1: that is still to come.").arg(text)};
+  if (earliest && instantOf(*found.at) < instantOf(*earliest))
+    return {{},
+            Words::tr("That is before the round was begun, %1. A round that was walked on paper earlier is "
+                      "started with its own day and time.")
+                .arg(rounds::momentText(*earliest))};
+  return found;
+}
+
+}  // namespace stopwalk::rounds
