@@ -93,7 +93,8 @@ class Html {
     const files::LogVerdict verdict = files::verifyLog(m_.log);
     QString text = "<h2>The log</h2><p>" +
                    (m_.report.records ? escaped(m_.report.records->file) : QString()) + ": " +
-                   numbered(m_.log.lines) + " records, head hash " + escaped(m_.log.head()) + "<br>";
+                   numbered(m_.log.lines) + (m_.log.lines == 1 ? " record" : " records") + ", head hash " +
+                   escaped(m_.log.head()) + "<br>";
     text += verdict.line == 0 ? QString("Each record is as it was written, in order.")
                               : "<b>Line " + numbered(verdict.line) +
                                     " is not as it was written: " + escaped(verdict.why) + ".</b>";

@@ -1,12 +1,14 @@
 // What is printed of inspections, saved from the window.
 #include "app/window/round_papers.h"
 
+#include <QAction>
 #include <QFile>
 
 #include "app/poster/lettering.h"
 #include "app/records/append_record.h"
 #include "tests/app/poster/pdf_words.h"
 #include "tests/app/window/files.h"
+#include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
 namespace {
@@ -125,6 +127,31 @@ TEST_F(OnPaper, WhereItCannotBeWrittenItIsToldAndNothingIsLost) {
   papers.saveSheet();
   EXPECT_EQ(asker.asked.last(), "old.pdf was not written");
   EXPECT_EQ(textOf(pathOf("old.pdf")), "the old sheet");
+}
+
+class FromTheMenu : public Inspecting {
+ protected:
+  void choose(const QString& words) {
+    for (auto* action : window->findChildren<QAction*>())
+      if (action->text() == words) return action->trigger();
+    FAIL() << "no action " << words.toStdString();
+  }
+  QString text(const QString& name) { return poster::textOfPdf(pathOf(name)).simplified(); }
+};
+
+TEST_F(FromTheMenu, TheSheetIsOfTheRoundUnderWayAndTheBundleOfItsRecords) {
+  openAndCome();
+  startRound();
+  asker.file = pathOf("round.pdf");
+  choose("Save the sheet of this round as P&DF…");
+  EXPECT_EQ(asker.asked, QStringList());
+  EXPECT_TRUE(text("round.pdf").contains("Round 1, opened")) << text("round.pdf").left(400).toStdString();
+  asker.answers = {"All there is"};
+  asker.file = pathOf("records.pdf");
+  choose("Save the &bundle of a period…");
+  EXPECT_TRUE(text("records.pdf").contains("1 record, head hash"))
+      << text("records.pdf").left(900).toStdString();
+  EXPECT_EQ(window->sentence(), "Written: " + pathOf("records.pdf"));
 }
 
 }  // namespace
