@@ -23,7 +23,7 @@ std::vector<DoorBounds::End> endsOf(std::span<const Place> places, const DoorBou
   std::vector<DoorBounds::End> ends;
   for (const Place& place : places) {
     for (const Point p : place.points) ends.push_back(doors.end(p));
-    for (const Segment& s : place.lines) ends.push_back(doors.end(geometry::boxOf(s)));
+    for (const Segment& s : place.lines) ends.push_back(doors.end(s));
   }
   return ends;
 }

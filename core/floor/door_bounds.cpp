@@ -93,7 +93,13 @@ DoorBounds::End DoorBounds::ended(End end) const {
 }
 
 DoorBounds::End DoorBounds::end(Point p) const {
-  return end(geometry::boxOf(p));
+  return end(Segment{p, p});
+}
+
+DoorBounds::End DoorBounds::end(const Segment& line) const {
+  End end = this->end(geometry::boxOf(line));
+  end.line = line;
+  return end;
 }
 
 DoorBounds::End DoorBounds::end(const geometry::Box& box) const {
@@ -105,7 +111,7 @@ DoorBounds::End DoorBounds::place(const geometry::Box& box) const {
   // What is on a wall may be on both its sides.
   const bool whole = room && !doors_of_room_.empty() &&
                      !rooms_[*room].anyEdge(box.grown(kAtRoom_mm), [](std::size_t) { return true; });
-  return {box, whole, room.value_or(0), {}};
+  return {box, whole, room.value_or(0), {}, {}};
 }
 
 double DoorBounds::between(const End& a, const End& b) const {

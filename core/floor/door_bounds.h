@@ -22,8 +22,10 @@ class DoorBounds {
     bool in_room = false;  // else nothing is known but the straight line
     std::size_t room = 0;
     std::vector<double> to_door;  // the least way to each door
+    Segment line = {};            // what is in the box, if that is one place of a walk
   };
   End end(Point p) const;
+  End end(const Segment& line) const;
   End end(const geometry::Box& box) const;
 
   // As an end, but only to be the second of two: without the ways to the doors.

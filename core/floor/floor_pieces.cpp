@@ -8,6 +8,7 @@
 
 #include "core/floor/corridor.h"
 #include "core/floor/near_places.h"
+#include "core/floor/thinned.h"
 #include "core/floor/walk_change.h"
 #include "core/geometry/polygon.h"
 
@@ -80,6 +81,24 @@ bool meets(const Polygon& convex, const Box& box) {
   return true;
 }
 
+// Lines of the piece that its edge cuts. An upright or level one stays where it is, for all of it has the one
+// coordinate.
+std::vector<Segment> linesCut(const Plan& piece, const Polygon& shape) {
+  constexpr double kOnEdge_mm = 1e-3;
+  std::vector<Segment> cut;
+  const auto add = [&](const Segment& line) {
+    if (line.a.x == line.b.x || line.a.y == line.b.y) return;
+    for (std::size_t i = 0; i < shape.size(); ++i)
+      if (distance(geometry::edgeOf(shape, i), line) < kOnEdge_mm) return cut.push_back(line);
+  };
+  const std::size_t walls = piece.walls.size() - shape.size();  // the rest is the edge itself
+  std::for_each(piece.walls.begin(), piece.walls.begin() + static_cast<std::ptrdiff_t>(walls), add);
+  for (const Passage& p : piece.passages) add(p.first), add(p.second);
+  for (const Solid& s : piece.solids)
+    for (std::size_t i = 0; i < s.outline.size(); ++i) add(geometry::edgeOf(s.outline, i));
+  return cut;
+}
+
 }  // namespace
 
 Polygon shapeAbout(Point from, std::span<const Place> to, const std::vector<std::size_t>& which,
@@ -117,8 +136,12 @@ Plan pieceOf(const Plan& plan, const Polygon& shape) {
   return part;
 }
 
+Guess guessBy(const Walk& like, Point from) {
+  return {like.length_mm + (like.path.empty() ? 0 : distance(like.path.front(), from)), like.path};
+}
+
 FloorPieces::FloorPieces(const Plan& plan, double clearance, Paths paths, const DoorBounds& doors,
-                         const KnownEnds& ends)
+                         EndsAfter ends)
     : plan_(plan), doors_(doors), ends_(ends), origin_(originOf(plan)), clearance_(clearance), paths_(paths) {
   for (const Polygon& room : plan.rooms) whole_.add(geometry::boxOf(room));
 }
@@ -128,8 +151,9 @@ WalkFinder* FloorPieces::about(const Polygon& shape) {
     if (std::ranges::all_of(shape, [&](Point p) { return floor::holds(piece.shape, p); }))
       return piece.finder.get();
   if (areaOf(geometry::boxOf(shape)) > kMostOfFloor * areaOf(whole_)) return nullptr;
-  pieces_.push_back({shape, std::make_unique<WalkFinder>(pieceOf(plan_, shape), origin_, clearance_, paths_,
-                                                         Extent{shape})});
+  const Plan piece = pieceOf(plan_, shape);
+  pieces_.push_back({shape, std::make_unique<WalkFinder>(piece, origin_, clearance_, paths_,
+                                                         Extent{shape, nullptr, linesCut(piece, shape)})});
   return pieces_.back().finder.get();
 }
 
@@ -150,47 +174,68 @@ std::optional<Nearest> FloorPieces::within(double most, Point from, std::span<co
   return told ? std::optional(std::move(found)) : std::nullopt;
 }
 
+// Those of a corridor's solids that stand by the guessed paths or the ends are tried first. A walk found so
+// that keeps clear of the others is the shortest, for these only take floor away; those that it meets are put
+// back, and it is sought again.
 std::vector<std::size_t> FloorPieces::tell(const std::vector<std::size_t>& who, std::span<const Point> from,
-                                           std::span<const Place> to, std::span<const double> most,
+                                           std::span<const Place> to, std::span<const Guess> most,
                                            const Give& give) {
   const NearPlaces near(to);
   std::vector<Span> spans;
-  std::vector<Point> points;
   std::set<std::size_t> wanted;
   for (const std::size_t i : who) {
-    points.push_back(from[i]);
     const DoorBounds::End begin = doors_.end(from[i]);
-    for (const std::size_t k : near.within(from[i], most[i]))
+    for (const std::size_t k : near.within(from[i], most[i].length))
       for (DoorBounds::End& end : endsOf({&to[k], 1}, doors_))
-        if (doors_.between(begin, end) <= most[i]) {
-          spans.push_back({begin, std::move(end), most[i]});
+        if (doors_.between(begin, end) <= most[i].length) {
+          spans.push_back({begin, std::move(end), most[i].length});
           wanted.insert(k);
         }
   }
   std::vector<Place> places;
   for (const std::size_t k : wanted) places.push_back(to[k]);
   const std::vector<std::size_t> index(wanted.begin(), wanted.end());
-  WalkFinder finder(corridorOf(plan_, doors_, spans, clearance_ + kMore_mm), origin_, clearance_, paths_,
-                    Extent{{}, &ends_});
-  std::vector<std::size_t> untold;
-  finder.forAll(points, places, [&](std::size_t n, Nearest nearest) {
-    const std::size_t i = who[n];
-    if (nearest.index) nearest.index = index[*nearest.index];
-    const bool told = nearest.index && !finder.unsure() && !nearest.walk.tied &&
-                      nearest.walk.length_mm < most[i] - kLengthMargin_mm;
-    told ? give(i, std::move(nearest)) : untold.push_back(i);
-  });
+  Thinned corridor(corridorOf(plan_, doors_, spans, clearance_ + kMore_mm), clearance_);
+  for (const Span& span : spans) corridor.putBackAt(span.from.box), corridor.putBackAt(span.to.box);
+  for (const std::size_t i : who) corridor.putBackAlong(most[i].path);
+
+  std::vector<std::size_t> open = who, untold;
+  while (!open.empty()) {
+    std::vector<Point> points;
+    for (const std::size_t i : open) points.push_back(from[i]);
+    WalkFinder finder(corridor.plan(), origin_, clearance_, paths_, Extent{{}, &ends_, {}});
+    std::vector<std::size_t> again;
+    std::vector<std::vector<Point>> meeting;
+    finder.forAll(
+        points, places,
+        [&](std::size_t n, Nearest nearest) {
+          const std::size_t i = open[n];
+          const bool found =
+              nearest.index && !finder.unsure() && nearest.walk.length_mm < most[i].length - kLengthMargin_mm;
+          // One of two may be in the way of what is left out.
+          if (found && !corridor.keepsClear(nearest.walk.path)) {
+            meeting.push_back(std::move(nearest.walk.path));
+            return again.push_back(i);
+          }
+          if (nearest.index) nearest.index = index[*nearest.index];
+          found && !nearest.walk.tied ? give(i, std::move(nearest)) : untold.push_back(i);
+        },
+        open.size() <= kFewWalks ? Pass::OneEach : Pass::OneForAll);
+    for (const std::vector<Point>& path : meeting) corridor.putBackAlong(path);
+    open = std::move(again);
+  }
+  std::ranges::sort(untold);
   return untold;
 }
 
 void FloorPieces::forAll(std::span<const Point> from, std::span<const Place> to,
-                         std::span<const double> likely, const Give& give) {
+                         std::span<const Guess> likely, const Give& give) {
   std::vector<std::size_t> who(from.size());
   std::iota(who.begin(), who.end(), std::size_t{0});
-  std::vector<double> most(likely.begin(), likely.end());
-  for (double& m : most) m += kFirstMore_mm;
+  std::vector<Guess> most(likely.begin(), likely.end());
+  for (Guess& m : most) m.length += kFirstMore_mm;
   who = tell(who, from, to, most, give);
-  for (double& m : most) m *= kSecondMore;
+  for (Guess& m : most) m.length *= kSecondMore;
   if (!who.empty()) tell(who, from, to, most, give);
 }
 

@@ -16,21 +16,27 @@
 
 namespace stopwalk::floor {
 
+// About how a walk may be, by one that was found before; a wrong guess costs time only.
+struct Guess {
+  double length = 0;
+  std::vector<Point> path = {};  // empty: none is known
+};
+Guess guessBy(const Walk& like, Point from);
+
 // Finds a walk in a piece of the floor: no walk of length L from one point to another leaves the ellipse
 // about the two, so what lies beyond need not be built. Short walks are sought in all there is near them,
 // long ones in the corridor that the doors leave. The answers are those of the whole floor, to the last bit;
 // where a piece cannot tell, there is none. What it is made of must outlive it.
 class FloorPieces {
  public:
-  FloorPieces(const Plan& plan, double clearance, Paths paths, const DoorBounds& doors,
-              const KnownEnds& ends);
+  FloorPieces(const Plan& plan, double clearance, Paths paths, const DoorBounds& doors, EndsAfter ends);
 
   using Give = std::function<void(std::size_t, Nearest)>;
 
-  // As Walks::nearest. `likely` is about how long it may be; a wrong guess costs time only.
+  // As Walks::nearest, with about how long it may be.
   std::optional<Nearest> nearest(Point from, std::span<const Place> to, double at_most, double likely);
   // As Walks::nearestForAll: gives those that a piece can tell.
-  void forAll(std::span<const Point> from, std::span<const Place> to, std::span<const double> likely,
+  void forAll(std::span<const Point> from, std::span<const Place> to, std::span<const Guess> likely,
               const Give& give);
   std::optional<bool> onFloor(Point p);
 
@@ -43,11 +49,11 @@ class FloorPieces {
   std::optional<Nearest> within(double most, Point from, std::span<const Place> to, double at_most);
   // Gives those that walks of at most so much tell, and returns the rest.
   std::vector<std::size_t> tell(const std::vector<std::size_t>& who, std::span<const Point> from,
-                                std::span<const Place> to, std::span<const double> most, const Give& give);
+                                std::span<const Place> to, std::span<const Guess> most, const Give& give);
 
   const Plan& plan_;
   const DoorBounds& doors_;
-  const KnownEnds& ends_;
+  EndsAfter ends_;
   Point origin_;
   double clearance_;
   Paths paths_;

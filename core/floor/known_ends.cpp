@@ -40,8 +40,13 @@ void KnownEnds::add(EndsTable fresh) {
 void KnownEnds::forgetNear(const WalkChange& change, Point origin) {
   std::erase_if(ends_, [&](const auto& known) {
     const Segment& s = known.first;
-    return change.isNear(geometry::boxOf(Segment{s.a + origin, s.b + origin}));
+    return !change.leavesSteps({s.a + origin, s.b + origin});
   });
+}
+
+const Ends* EndsAfter::find(const Segment& local) const {
+  const Ends* ends = known->find(local);
+  return ends && (!change || change->leavesSteps({local.a + origin, local.b + origin})) ? ends : nullptr;
 }
 
 }  // namespace stopwalk::floor

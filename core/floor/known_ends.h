@@ -22,4 +22,12 @@ class KnownEnds {
   Mesh::Index next_part_ = 0;
 };
 
+// Those of them that still hold after a change (none: null).
+struct EndsAfter {
+  const KnownEnds* known = nullptr;
+  const WalkChange* change = nullptr;
+  Point origin;
+  const Ends* find(const Segment& local) const;
+};
+
 }  // namespace stopwalk::floor

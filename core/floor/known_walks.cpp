@@ -136,27 +136,36 @@ void KnownWalks::note(Group& group, Point from, Known known) {
   }
 }
 
-// As it was before a change, or as it is from a place near by; else by the straight line.
-double KnownWalks::likely(const Group& group, Point from) const {
+const Walk* KnownWalks::nearBy(const Group& group, Point from) {
   constexpr double kNear_mm = 1500;
   if (const auto found = group.of.find(from); found != group.of.end() && found->second.known.nearest.index)
-    return found->second.known.nearest.walk.length_mm;
+    return &found->second.known.nearest.walk;
+  const Walk* best = nullptr;
+  double least = kNear_mm;
+  for (const auto& [point, remembered] : group.of)
+    if (const double apart = distance(point, from); apart < least && remembered.known.nearest.index)
+      least = apart, best = &remembered.known.nearest.walk;
+  return best;
+}
+
+const Walk* KnownWalks::nearBy(std::span<const Place> places, Asked asked, Point from) const {
+  const auto found = groups_.find(numbersOf(places, asked));
+  return found == groups_.end() ? nullptr : nearBy(found->second, from);
+}
+
+// As it was before a change, or as it is from a place near by; else by the straight line.
+Guess KnownWalks::likely(const Group& group, Point from) const {
+  if (const Walk* known = nearBy(group, from)) return guessBy(*known, from);
   double least = kInfinite;
-  for (const auto& [point, remembered] : group.of) {
-    const double apart = distance(point, from);
-    if (apart < kNear_mm && remembered.known.nearest.index)
-      least = std::min(least, remembered.known.nearest.walk.length_mm + apart);
-  }
-  if (least < kInfinite) return least;
   for (const Place& place : group.places) least = std::min(least, straightLineTo(from, place));
-  return 1.2 * least + 1500;
+  return {1.2 * least + 1500, {}};
 }
 
 std::optional<bool> KnownWalks::keptOnFloor(Point p) const {
   const auto found = on_floor_.find(p);
   if (found == on_floor_.end() || found->second.as_of < first_) return std::nullopt;
   for (std::size_t n = found->second.as_of; n < now(); ++n)
-    if (changes_[n - first_]->isNear(geometry::boxOf(p))) return std::nullopt;
+    if (changes_[n - first_]->isAt(p)) return std::nullopt;
   return found->second.on;
 }
 

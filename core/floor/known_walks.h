@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/floor/door_bounds.h"
+#include "core/floor/floor_pieces.h"
 #include "core/floor/known_ends.h"
 #include "core/floor/walk_change.h"
 #include "core/floor/walk_finder.h"
@@ -67,9 +68,12 @@ class KnownWalks {
   // Whether the steps of places may be known from before a change.
   bool follows() const { return follows_; }
   const DoorBounds& doors() const { return *doors_; }
+  const std::shared_ptr<const DoorBounds>& sharedDoors() const { return doors_; }
   const KnownEnds& ends() const { return ends_; }
   // About how long the walk may be.
-  double likely(const Group& group, Point from) const;
+  Guess likely(const Group& group, Point from) const;
+  // The walk from there, or from near there, if that was asked and there is one; null: else.
+  const Walk* nearBy(std::span<const Place> places, Asked asked, Point from) const;
 
   std::optional<bool> keptOnFloor(Point p) const;
   void noteOnFloor(Point p, bool on) { on_floor_[p] = {on, now()}; }
@@ -85,6 +89,7 @@ class KnownWalks {
   std::size_t now() const { return first_ + changes_.size(); }
   bool holds(Group& group, Point from, Remembered& remembered);
   void forget();
+  static const Walk* nearBy(const Group& group, Point from);
 
   Groups groups_, former_groups_;
   std::unordered_map<Point, OnFloor, geometry::NumbersHash> on_floor_;

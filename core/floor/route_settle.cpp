@@ -11,6 +11,8 @@ namespace {
 
 // A turn by less may be none: the corner is held against the straight line.
 constexpr double kHardlyTurned = 1e-6;
+// A way from a place to the same turns at nothing.
+constexpr double kSamePlace_mm = 1e-4;
 
 // Where in [0, 1] a function with one valley is least, by golden section; an end where that is as low.
 template <class Cost>
@@ -57,6 +59,7 @@ Disk RouteSearch::diskOf(const Turn& turn) const {
 
 // Leaves out the corners that are only touched: of a row of them, now these are in the way found, now those.
 void RouteSearch::straighten(Route& route) const {
+  if (distance(route.start, route.end) < kSamePlace_mm) route.turns.clear();
   const auto disk = [&](std::ptrdiff_t i) {
     if (i < 0) return Disk{route.start, 0};
     return i < std::ssize(route.turns) ? diskOf(route.turns[i]) : Disk{route.end, 0};

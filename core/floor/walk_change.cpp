@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/floor/thinned.h"
 #include "core/floor/touched_lines.h"
+#include "core/geometry/indexed_polygon.h"
 #include "core/geometry/polygon.h"
 
 namespace stopwalk::floor {
@@ -13,24 +15,17 @@ using geometry::Box;
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
-// Whether the polyline keeps the distance from the outline's edges.
-bool keepsFrom(const std::vector<Point>& path, const Polygon& outline, double least) {
-  const geometry::Box near = geometry::boxOf(outline).grown(least);
-  for (std::size_t i = 0; i + 1 < path.size(); ++i) {
-    const Segment leg{path[i], path[i + 1]};
-    if (!geometry::overlap(geometry::boxOf(leg), near)) continue;
-    for (std::size_t k = 0; k < outline.size(); ++k) {
-      const Segment edge{outline[k], outline[(k + 1) % outline.size()]};
-      // Two that do not cross are nearest at an end; those that cross come to nought at some depth.
-      if (std::min({distance(leg, edge.a), distance(leg, edge.b), distance(edge, leg.a),
-                    distance(edge, leg.b)}) < least)
-        return false;
-      const double a = cross(leg.b - leg.a, edge.a - leg.a), b = cross(leg.b - leg.a, edge.b - leg.a);
-      const double c = cross(edge.b - edge.a, leg.a - edge.a), d = cross(edge.b - edge.a, leg.b - edge.a);
-      if (a * b <= 0 && c * d <= 0) return false;
-    }
-  }
-  return true;
+// Lines of the plan that stand within the box.
+std::vector<Segment> linesIn(const Plan& plan, const Box& box) {
+  std::vector<Segment> lines;
+  const auto add = [&](const Segment& line) {
+    if (overlap(geometry::boxOf(line), box)) lines.push_back(line);
+  };
+  std::ranges::for_each(plan.walls, add);
+  for (const Solid& solid : plan.solids)
+    if (overlap(geometry::boxOf(solid.outline), box))
+      for (std::size_t i = 0; i < solid.outline.size(); ++i) add(geometry::edgeOf(solid.outline, i));
+  return lines;
 }
 
 bool isWithin(const Box& box, const Segment& line, double reach) {
@@ -53,6 +48,12 @@ WalkChange::WalkChange(PlanChange change, const Plan& before, const Plan& now, d
   if (!touched) return;  // nothing stays for sure
   touched_ = *std::move(touched);
   parts_stay_ = change_.comparable && parts_.stay(clearance) && parts_.stay(kBodyHalfWidth_mm);
+  Box about;
+  for (const Polygon& outline : outlines) about.add(geometry::boxOf(outline));
+  for (const Segment& line : touched_) about.add(geometry::boxOf(line));
+  lines_ = linesIn(now, about.grown(kRoundEnds_mm + clearance_ + kLengthMargin_mm));
+  for (const Polygon& outline : change_.gone)
+    for (std::size_t i = 0; i < outline.size(); ++i) lines_.push_back(geometry::edgeOf(outline, i));
   for (const Polygon& outline : change_.gone)
     gone_ends_.push_back(doors_->end(geometry::boxOf(outline).grown(clearance)));
 }
@@ -60,6 +61,24 @@ WalkChange::WalkChange(PlanChange change, const Plan& before, const Plan& now, d
 bool WalkChange::isNear(const geometry::Box& place) const {
   const auto isBy = [&](const Segment& line) { return isWithin(place, line, kRoundEnds_mm); };
   return change_.away(place) < kRoundEnds_mm || std::ranges::any_of(touched_, isBy);
+}
+
+// It has the clearance on all sides, whether what changed is there or not.
+bool WalkChange::takesNoStep(const Segment& place) const {
+  const double least = clearance_ + kLengthMargin_mm;
+  const Box near = geometry::boxOf(place).grown(least);
+  for (const Segment& line : lines_)
+    if (overlap(near, geometry::boxOf(line)) && distance(line, place) < least) return false;
+  for (const auto* outlines : {&change_.gone, &change_.come})
+    for (const Polygon& outline : *outlines)
+      if (geometry::IndexedPolygon(outline).holds(place.a)) return false;
+  return true;
+}
+
+bool WalkChange::isAt(Point p) const {
+  const Box here = geometry::boxOf(p);
+  const auto isBy = [&](const Segment& line) { return distance(line, p) < kLengthMargin_mm; };
+  return change_.away(here) < kLengthMargin_mm || std::ranges::any_of(touched_, isBy);
 }
 
 bool WalkChange::narrowPartsStay() const {
@@ -76,16 +95,16 @@ bool WalkChange::narrowPartsStay() const {
 bool WalkChange::leaves(const Walk& walk, double reach, Point from,
                         std::span<const DoorBounds::End> ends) const {
   if (change_.none()) return true;
-  if (reach == kInfinite || isNear(geometry::boxOf(from))) return false;
+  if (reach == kInfinite || !leavesSteps({from, from})) return false;
   for (const Polygon& outline : change_.come)
     if (!keepsFrom(walk.path, outline, clearance_ + kLengthMargin_mm)) return false;
   for (const Segment& line : touched_)
-    if (!keepsFrom(walk.path, {line.a, line.b}, clearance_ + kLengthMargin_mm)) return false;
+    if (!keepsFrom(walk.path, Polygon{line.a, line.b}, clearance_ + kLengthMargin_mm)) return false;
   reach += kLengthMargin_mm;
   std::optional<DoorBounds::End> begin;
   for (const DoorBounds::End& end : ends) {
     if (distance(end.box, from) > reach) continue;
-    if (isNear(end.box)) return false;
+    if (!leavesSteps(end.line)) return false;
     for (std::size_t i = 0; i < change_.gone.size(); ++i) {
       const Box& gone = gone_ends_[i].box;
       if (distance(gone, from) + distance(gone, end.box) >= reach) continue;

@@ -31,6 +31,13 @@ class WalkChange {
   const std::vector<Segment>& touched() const { return touched_; }
   // Whether the steps of a place may be otherwise, for what stands near it or for a line that is touched.
   bool isNear(const geometry::Box& place) const;
+  // Whether it takes no step, before or after.
+  bool takesNoStep(const Segment& place) const;
+  bool leavesSteps(const Segment& place) const {
+    return !isNear(geometry::boxOf(place)) || takesNoStep(place);
+  }
+  // Whether the point may have come to be on the floor, or off it.
+  bool isAt(Point p) const;
   // Whether the walk is still the nearest: from a point to the nearest of some ends, none longer than `reach`
   // being of any matter.
   bool leaves(const Walk& walk, double reach, Point from, std::span<const DoorBounds::End> ends) const;
@@ -48,6 +55,7 @@ class WalkChange {
   bool parts_stay_ = false;
   mutable std::optional<bool> narrow_parts_stay_;
   std::vector<DoorBounds::End> gone_ends_;  // grown by the clearance
+  std::vector<Segment> lines_;              // all that stands about the change, before and after
 };
 
 }  // namespace stopwalk::floor

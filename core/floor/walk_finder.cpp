@@ -43,22 +43,15 @@ const Ends& WalkFinder::endsOf(Layer& l, const Segment& part) {
 }
 
 // Whether the steps are those of the whole floor. Two parts of a piece may be one part of the floor, and then
-// only the nearer is stepped to; a wall that the edge cuts has a corner there, off its line by rounding.
+// only the nearer is stepped to; a line that the edge cuts has a corner there, off the line by rounding.
 bool WalkFinder::isSure(const Ends& ends, const Segment& part) const {
-  constexpr double kOnEdge_mm = 1e-3;
   if (ends.takesNoStep()) return true;
   if (extent_.known || !ends.ofOnePart()) return false;
-  bool cut = false;
-  const auto onEdge = [&](Point p) {
-    for (std::size_t i = 0; i < extent_.edge.size(); ++i)
-      if (distance(geometry::edgeOf(extent_.edge, i), mesh_.plan(p)) < kOnEdge_mm) return true;
-    return false;
+  const Segment place{mesh_.plan(part.a), mesh_.plan(part.b)};
+  const auto isNear = [&](const Segment& line) {
+    return distance(line, place) < kLongestStep_mm + clearance_;
   };
-  grid_.wallsNear(part.a, part.b, kLongestStep_mm + clearance_, [&](Mesh::Index w) {
-    const Mesh::Wall& wall = mesh_.walls()[w];
-    cut = cut || onEdge(mesh_.corners()[wall.a]) || onEdge(mesh_.corners()[wall.b]);
-  });
-  return !cut;
+  return std::ranges::none_of(extent_.cut, isNear);
 }
 
 bool WalkFinder::joined(Layer& l, const std::vector<Segment>& from, const std::vector<Segment>& to) {
@@ -167,14 +160,19 @@ Nearest WalkFinder::nearestOutwards(Point from, std::span<const Place> to, const
 }
 
 void WalkFinder::forAll(std::span<const Point> from, std::span<const Place> to,
-                        const std::function<void(std::size_t, Nearest)>& give) {
+                        const std::function<void(std::size_t, Nearest)>& give, Pass pass) {
   const NearPlaces near(to);
   if (std::any_of(to.begin(), to.end(), [](const Place& p) { return !p.lines.empty(); })) {
     for (std::size_t i = 0; i < from.size(); ++i) give(i, nearestOutwards(from[i], to, near));
     return;
   }
   std::vector<char> unsure(from.size(), 0);
-  std::vector<Nearest> answers = allAtTheClearance(from, to, unsure);
+  std::vector<Nearest> answers(from.size());
+  if (pass == Pass::OneForAll) {
+    answers = allAtTheClearance(from, to, unsure);
+  } else {
+    for (std::size_t i = 0; i < from.size(); ++i) answers[i] = oneAtTheClearance(from[i], to, unsure[i]);
+  }
   for (std::size_t i = 0; i < from.size(); ++i) {
     begin();
     unsure_ = unsure[i] != 0;
@@ -228,6 +226,37 @@ std::vector<Nearest> WalkFinder::allAtTheClearance(std::span<const Point> from, 
     answers[i] = {place, std::move(walk)};
   });
   return answers;
+}
+
+// The same for one point, sought straight ahead: what of equals is found may be another then.
+Nearest WalkFinder::oneAtTheClearance(Point from, std::span<const Place> to, char& unsure) {
+  const auto inOnePass = [&] {
+    std::vector<char> one_unsure(1, 0);
+    Nearest found = allAtTheClearance({&from, 1}, to, one_unsure).front();
+    unsure = one_unsure.front();
+    return found;
+  };
+  const Point p = local(from);
+  Layer& l = layer(clearance_);
+  begin();
+  if (!onFloor(p) || endsOf(l, {p, p}).exits.size() != 1) return inOnePass();
+  RouteSearch& search = l.search();
+  from_ends_.clear();
+  to_ends_.clear();
+  const Ends& ends = endsOf(l, {p, p});
+  for (std::size_t i = 0; i < to.size(); ++i)
+    for (const Segment& part : localParts(to[i]))
+      if (extent_.known || ends.joins(endsOf(l, part))) addSources(l, search, {part}, i);
+  addTargets(l, search, {{p, p}}, 0);
+  unsure = unsure_;
+  Nearest found;
+  if (from_ends_.empty()) return found;
+  const auto route = search.nearest();
+  if (!route) return found;
+  if (route->tied) return inOnePass();
+  found = {from_ends_[route->source].place, measured(l, *route)};
+  std::reverse(found.walk.path.begin(), found.walk.path.end());
+  return found;
 }
 
 // The search labels sources by place and targets by sample.

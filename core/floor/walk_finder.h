@@ -20,9 +20,16 @@ struct Extent {
   Polygon edge = {};
   // A piece with holes: things are left out that no walk in question comes near. Of places, the steps and
   // what they are joined to are those known of the whole floor.
-  const KnownEnds* known = nullptr;
+  const EndsAfter* known = nullptr;
+  // Lines that the edge cuts, and that lie a millionth of a millimetre off for it.
+  std::vector<Segment> cut = {};
   bool whole() const { return edge.empty() && !known; }
 };
+
+// Whether many walks are sought by growing from the places over all the floor, or each straight ahead, which
+// is faster for few.
+enum class Pass { OneForAll, OneEach };
+inline constexpr std::size_t kFewWalks = 16;
 
 // Finds walks over one floor anew, and remembers nothing but what it has built. Points are in the plan unless
 // they are called local. What is found on a piece is so on the whole floor, if the piece holds all that a
@@ -54,7 +61,7 @@ class WalkFinder {
   Nearest nearestOutwards(Point from, std::span<const Place> to, const NearPlaces& near);
   // Gives, one by one, the nearest of `to` for each of `from`.
   void forAll(std::span<const Point> from, std::span<const Place> to,
-              const std::function<void(std::size_t, Nearest)>& give);
+              const std::function<void(std::size_t, Nearest)>& give, Pass pass = Pass::OneForAll);
   std::vector<Reach> reach(std::span<const Point> from, std::span<const Place> to);
 
   // Of the answer given last, of a piece: whether it hangs on what is joined beyond the piece.
@@ -86,6 +93,7 @@ class WalkFinder {
   void addTargets(Layer& l, RouteSearch& search, const std::vector<Segment>& parts, std::size_t place);
   // The route found at the region's radius, measured at the clearance asked for.
   Walk measured(const Layer& l, const Route& route);
+  Nearest oneAtTheClearance(Point from, std::span<const Place> to, char& unsure);
   std::vector<Nearest> allAtTheClearance(std::span<const Point> from, std::span<const Place> to,
                                          std::vector<char>& unsure);
 

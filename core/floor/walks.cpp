@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/floor/floor_pieces.h"
-#include "core/floor/known_walks.h"
 #include "core/floor/walk_finder.h"
+#include "core/floor/walks_memory.h"
 
 namespace stopwalk::floor {
 
@@ -15,74 +14,8 @@ constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
 }  // namespace
 
-// What walks are made of, and what is known of them.
-struct Walks::Memory {
-  Plan plan;
-  double clearance;
-  Paths paths;
-  bool remembers = false;
-  KnownWalks known;
-  std::size_t found = 0;
-  std::size_t sought = 0;  // in pieces
-  std::unique_ptr<WalkFinder> finder;
-  std::unique_ptr<FloorPieces> pieces;
-
-  // In a piece of the floor is sought what a change has taken away: few walks, near the change.
-  FloorPieces* usePieces(std::size_t walks) {
-    constexpr std::size_t kMost = 200;
-    if (finder || !known.follows() || (sought += walks) > kMost) return nullptr;
-    if (!pieces) pieces = std::make_unique<FloorPieces>(plan, clearance, paths, known.doors(), known.ends());
-    return pieces.get();
-  }
-  void note(KnownWalks::Group& group, Point from, const Nearest& nearest, double at_most) {
-    ++found;
-    known.note(group, from, {nearest, at_most});
-  }
-};
-
 Walks::Walks(const Plan& plan, double clearance_mm, Paths paths)
-    : memory_(std::make_unique<Memory>(Memory{plan, std::max(clearance_mm, 0.0), paths, false,
-                                              KnownWalks(std::max(clearance_mm, 0.0)), 0, 0, nullptr,
-                                              nullptr})) {}
-
-Walks Walks::following(const Walks* former, const Plan& plan) {
-  Walks walks(plan);
-  Memory& now = *walks.memory_;
-  now.remembers = true;
-  if (!former) return walks;
-  Memory& before = *former->memory_;
-  if (before.paths == now.paths)
-    now.known.follow(std::move(before.known), before.finder.get(), before.plan, plan);
-  before.pieces.reset();
-  before.finder.reset();
-  return walks;
-}
-
-bool Walks::moveSolids(std::span<const SolidMoved> moved) {
-  Memory& m = *memory_;
-  const Point origin = originOf(m.plan);
-  PlanChange change;
-  geometry::Box box;
-  for (const SolidMoved& s : moved) {
-    change.gone.push_back(m.plan.solids[s.solid].outline);
-    change.come.push_back(s.outline);
-    box.add(geometry::boxOf(change.gone.back()));
-  }
-  const Plan before = planAbout(m.plan, box);
-  for (const SolidMoved& s : moved) m.plan.solids[s.solid].outline = s.outline;
-  change.comparable = originOf(m.plan) == origin;
-  m.pieces.reset();
-  m.sought = 0;
-  const bool known = change.comparable && m.known.change(std::move(change), m.finder.get(), before, m.plan);
-  if (!known) m.known = KnownWalks(m.clearance);
-  m.finder.reset();
-  return known;
-}
-
-const std::vector<Segment>& Walks::linesTouched() const {
-  return memory_->known.lastChange().touched();
-}
-
+    : memory_(std::make_unique<Memory>(plan, std::max(clearance_mm, 0.0), paths)) {}
 Walks::~Walks() = default;
 Walks::Walks(Walks&&) noexcept = default;
 Walks& Walks::operator=(Walks&&) noexcept = default;
@@ -94,12 +27,16 @@ WalkFinder& Walks::finder() const {
 }
 
 Walks::Count Walks::count() const {
-  return {memory_->known.countKept(), memory_->found};
+  const Memory& m = *memory_;
+  Count count{m.known.countKept(), m.found};
+  if (m.lifted) count.kept += m.lifted->count.kept, count.found += m.lifted->count.found;
+  return count;
 }
 
 bool Walks::onFloor(Point p) const {
   Memory& m = *memory_;
   std::optional<bool> on = m.known.keptOnFloor(p);
+  if (!on && m.lifted && !m.lifted->back->isAt(p)) on = m.lifted->floor.onFloor(p);
   if (!on)
     if (FloorPieces* pieces = m.usePieces(1)) on = pieces->onFloor(p);
   if (!on) on = finder().onFloor(finder().local(p));
@@ -141,8 +78,10 @@ Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm)
   KnownWalks::Group* group = m.remembers ? &m.known.about(to, Asked::Singly) : nullptr;
   if (group)
     if (auto known = m.known.kept(*group, from, at_most_mm)) return *std::move(known);
+  if (group && m.lifted)
+    if (auto found = m.lifted->nearest(from, to, at_most_mm)) return *std::move(found);
   if (FloorPieces* pieces = m.usePieces(1))
-    if (auto found = pieces->nearest(from, to, at_most_mm, m.known.likely(*group, from))) {
+    if (auto found = pieces->nearest(from, to, at_most_mm, m.likely(*group, from, Asked::Singly).length)) {
       m.note(*group, from, *found, at_most_mm);
       return *std::move(found);
     }
@@ -223,26 +162,42 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
       who.push_back(i);
     }
   }
+  // Takes out those that are told.
+  const auto sift = [&](const std::vector<char>& told) {
+    std::size_t left = 0;
+    for (std::size_t i = 0; i < rest.size(); ++i)
+      if (!told[i]) rest[left] = rest[i], who[left++] = who[i];
+    rest.resize(left);
+  };
+  if (!rest.empty() && m.lifted) {
+    std::vector<char> told(rest.size(), 0);
+    m.lifted->nearestForAll(rest, to, [&](std::size_t i, Nearest nearest) {
+      answers[who[i]] = std::move(nearest);
+      told[i] = 1;
+    });
+    sift(told);
+  }
   if (rest.empty()) return answers;
   if (FloorPieces* pieces = m.usePieces(rest.size())) {
-    std::vector<double> likely;
-    for (const Point p : rest) likely.push_back(m.known.likely(group, p));
+    std::vector<Guess> likely;
+    for (const Point p : rest) likely.push_back(m.likely(group, p, Asked::Together));
     std::vector<char> told(rest.size(), 0);
     pieces->forAll(rest, to, likely, [&](std::size_t i, Nearest nearest) {
       m.note(group, rest[i], nearest, kInfinite);
       answers[who[i]] = std::move(nearest);
       told[i] = 1;
     });
-    std::size_t left = 0;
-    for (std::size_t i = 0; i < rest.size(); ++i)
-      if (!told[i]) rest[left] = rest[i], who[left++] = who[i];
-    rest.resize(left);
+    sift(told);
   }
   if (rest.empty()) return answers;
-  finder().forAll(rest, to, [&](std::size_t i, Nearest nearest) {
-    m.note(group, rest[i], nearest, kInfinite);
-    answers[who[i]] = std::move(nearest);
-  });
+  const Pass pass = rest.size() <= kFewWalks && m.known.follows() ? Pass::OneEach : Pass::OneForAll;
+  finder().forAll(
+      rest, to,
+      [&](std::size_t i, Nearest nearest) {
+        m.note(group, rest[i], nearest, kInfinite);
+        answers[who[i]] = std::move(nearest);
+      },
+      pass);
   return answers;
 }
 

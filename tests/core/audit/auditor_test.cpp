@@ -189,7 +189,7 @@ TEST(Auditor, ReportsOfShopsDrawnWithARulerAsFromNothing) {
 }
 
 TEST(Auditor, ReportsOfABigShopAsFromNothing) {
-  followAll([](std::uint64_t) { return support::shopLayout(support::kShopSizes[1]); }, 1, 40, 0.5);
+  followAll([](std::uint64_t) { return support::shopLayout(support::kShopSizes[1]); }, 1, 40, 0.3);
 }
 
 TEST(Auditor, FollowsDragsInRandomShops) {
