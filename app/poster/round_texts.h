@@ -23,10 +23,11 @@ inline constexpr const char* kHowToFill = QT_TRANSLATE_NOOP(
     "poster",
     "Tick what was tried and was so. Where it was tried and was not so, write NO into the box. What was not "
     "tried stays empty. One result for each device, and the time where it failed.");
-inline constexpr const char* kHowToEnter = QT_TRANSLATE_NOOP(
-    "poster",
-    "Enter it afterwards with the time of each check: %1 (a round that was not opened before: %2). Keep this "
-    "sheet.");
+inline constexpr const char* kHowToEnter =
+    QT_TRANSLATE_NOOP("poster",
+                      "Enter it afterwards with its time: in the window in the place Inspect, under \"Done "
+                      "on paper on\"; or %1 (a "
+                      "round that was not opened before: %2). Keep this sheet.");
 inline constexpr const char* kRouteOnPlan =
     QT_TRANSLATE_NOOP("poster", "The walk, in the order of the numbers. 1 : %1");
 

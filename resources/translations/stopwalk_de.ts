@@ -2819,11 +2819,6 @@
         <translation>Ankreuzen, was geprobt wurde und so war. Was geprobt wurde und nicht so war: NEIN in das Kästchen schreiben. Was nicht geprobt wurde, bleibt leer. Für jedes Gerät ein Ergebnis, und die Uhrzeit, wo es nicht bestanden hat.</translation>
     </message>
     <message>
-        <source>Enter it afterwards with the time of each check: %1 (a round that was not opened before: %2). Keep this sheet.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Danach mit der Uhrzeit jeder Kontrolle eintragen: %1 (ein Kontrollgang, der vorher nicht begonnen wurde: %2). Dieses Blatt aufheben.</translation>
-    </message>
-    <message>
         <source>The walk, in the order of the numbers. 1 : %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Der Weg, in der Reihenfolge der Nummern. 1 : %1</translation>
@@ -3002,6 +2997,11 @@
         <source>The list goes on: see page %1 of %2.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Liste geht weiter: siehe Seite %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Enter it afterwards with its time: in the window in the place Inspect, under &quot;Done on paper on&quot;; or %1 (a round that was not opened before: %2). Keep this sheet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Danach mit der Uhrzeit eintragen: im Fenster im Bereich Kontrollieren unter „Auf Papier erledigt am“; oder %1 (ein vorher nicht eröffneter Kontrollgang: %2). Dieses Blatt aufbewahren.</translation>
     </message>
 </context>
 <context>

@@ -2819,11 +2819,6 @@
         <translation>Marque lo que se probó y era así. Donde se probó y no era así, escriba NO en la casilla. Lo que no se probó queda vacío. Un resultado por dispositivo, y la hora donde falló.</translation>
     </message>
     <message>
-        <source>Enter it afterwards with the time of each check: %1 (a round that was not opened before: %2). Keep this sheet.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Anótelo después con la hora de cada comprobación: %1 (una ronda que no se abrió antes: %2). Guarde esta hoja.</translation>
-    </message>
-    <message>
         <source>The walk, in the order of the numbers. 1 : %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>El camino, en el orden de los números. 1 : %1</translation>
@@ -3002,6 +2997,11 @@
         <source>The list goes on: see page %1 of %2.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>La lista continúa: vea la página %1 de %2.</translation>
+    </message>
+    <message>
+        <source>Enter it afterwards with its time: in the window in the place Inspect, under &quot;Done on paper on&quot;; or %1 (a round that was not opened before: %2). Keep this sheet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Regístrelo después con su hora: en la ventana, en el área Inspeccionar, bajo «Hecho en papel el»; o %1 (una ronda que no se abrió antes: %2). Guarde esta hoja.</translation>
     </message>
 </context>
 <context>
