@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/rounds/card_text.h"
+#include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
 #include "app/rounds/on_paper.h"
 #include "app/rounds/on_plan.h"
@@ -14,6 +15,7 @@
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
 #include "app/window/commands.h"
+#include "core/inspection/check_rules.h"
 #include "core/inspection/round_progress.h"
 #include "core/planning/round_plan.h"
 
@@ -71,6 +73,10 @@ QWidget* InspectPlace::below() {
   auto* under = new QWidget;
   auto* column = new QVBoxLayout(under);
   column->setContentsMargins(0, 0, 0, 0);
+  history_ = new rounds::DeviceHistory;
+  history_->hide();
+  column->addWidget(history_);
+  connect(history_, &rounds::DeviceHistory::correctWanted, this, &InspectPlace::correct);
   auto* caution = new QLabel(tr(
       "Test a stop only as its maker and the shop's procedure say, with the work clear. A record certifies "
       "nothing. Local codes, the maker and licensed people come first. <a href=\"#\">More</a>"));
@@ -121,6 +127,37 @@ void InspectPlace::refresh() {
   else
     fillDue();
   showOnPlan();
+  showHistory();
+}
+
+// Of the device that is picked.
+void InspectPlace::showHistory() {
+  const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
+  const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
+  history_->setVisible(device && !source_.path.isEmpty());
+  if (device) history_->show(id, rounds::nameOf(*found_->of.layout, *device), read_.log.records);
+}
+
+bool InspectPlace::isCorrecting() const {
+  return correcting_ && round_.round() && correcting_->round == round_.round()->number &&
+         correcting_->device == round_.device();
+}
+
+// Its card once more, with what it says but for the result.
+void InspectPlace::correct(std::size_t number) {
+  const inspection::Check* check = read_.log.records.findCheck(number);
+  if (!check || writer_.isWriting()) return;
+  const inspection::Round* round = read_.log.records.findRound(check->round);
+  if (!round || std::ranges::find(round->devices, check->device) == round->devices.end())
+    return emit said(tr("That check is of no round that lists its device: correct it on the command line."));
+  const inspection::Check old = *check;
+  round_.walk(old.round);
+  round_.goTo(old.device);
+  correcting_ = Correcting{number, old.round, old.device};
+  shown_ = keyNow();
+  card_->showEntered(drafts_.read(*shown_).value_or(rounds::enteredOf(old)));
+  showCard();
+  card_->setFocus();
 }
 
 // The plan shows what is due, or how far the round has come.
@@ -142,6 +179,7 @@ void InspectPlace::setRecords(const records::ReadRecords& read) {
   round_.setRecords(read_.log.records);
   if (!round_.round()) fillDue();
   showOnPlan();
+  showHistory();
 }
 
 // Why nothing can be recorded here yet; empty: it can.
@@ -236,10 +274,11 @@ void InspectPlace::startRound() {
 }
 
 rounds::CardKey InspectPlace::keyNow() const {
-  return {recordsFile(), round_.round()->number, round_.device(), 0};
+  return {recordsFile(), round_.round()->number, round_.device(), isCorrecting() ? correcting_->check : 0};
 }
 
 void InspectPlace::roundChanged() {
+  if (!isCorrecting()) correcting_.reset();
   askDevices();
   showOnPlan();
   if (!round_.round()) {
@@ -262,9 +301,14 @@ void InspectPlace::roundChanged() {
 }
 
 void InspectPlace::showCard() {
-  if (found_)
-    card_->showText(rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
-                                     plan::Theme::of(card_->palette())));
+  if (found_) {
+    rounds::CardText text = rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
+                                             plan::Theme::of(card_->palette()));
+    if (isCorrecting())
+      text.already =
+          tr("Corrects check %1. That one stays in the records as it was written.").arg(correcting_->check);
+    card_->showText(text);
+  }
   card_->setWriting(writing_ && writing_ == shown_);
   side_->setCurrentWidget(card_);
 }
@@ -287,6 +331,11 @@ void InspectPlace::record() {
                                                  planning::layoutThen(*source_.layout, source_.hash));
   if (paper.at) check.entered = now;
   put(entered, check);
+  if (isCorrecting()) {
+    if (inspection::correctionFault(read_.log.records, correcting_->check, check.device))
+      return card_->tell(tr("That check was corrected already, by another record: correct that one."), true);
+    check.corrects = correcting_->check;
+  }
   drafts_.keep(*shown_, entered);
   writing_ = shown_;
   card_->setWriting(true);
@@ -323,6 +372,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   }
   drafts_.forget(*written);
   second_ = QString::fromStdString(check.second);
+  correcting_.reset();
   if (is_shown) card_->showEntered({});
   emit recorded();
   const auto* device = planning::findDevice(found_->devices, check.device);
@@ -338,6 +388,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
 }
 
 void InspectPlace::selected() {
+  showHistory();
   if (selection_.ids().size() != 1 || !is_here_) return;
   const std::string id = selection_.ids().front();
   if (round_.round())

@@ -18,6 +18,7 @@ class QWidget;
 
 namespace stopwalk::rounds {
 class CheckCard;
+class DeviceHistory;
 class DuePage;
 class StartForm;
 }  // namespace stopwalk::rounds
@@ -50,6 +51,7 @@ class InspectPlace : public QObject {
   rounds::DuePage& due() const { return *due_; }
   rounds::StartForm& start() const { return *start_; }
   rounds::CheckCard& card() const { return *card_; }
+  rounds::DeviceHistory& history() const { return *history_; }
   // The round that is walked, its devices in their order and the one that is at: for who shows it.
   rounds::RoundUnderWay& round() { return round_; }
   bool isWriting() const { return writer_.isWriting(); }
@@ -81,6 +83,9 @@ class InspectPlace : public QObject {
   void showCard();
   void roundChanged();
   void cardChanged();
+  void showHistory();
+  void correct(std::size_t check);
+  bool isCorrecting() const;
   void startRound();
   void record();
   void finish(const records::Appended& appended, const inspection::Record& record);
@@ -105,11 +110,19 @@ class InspectPlace : public QObject {
   QString second_;                          // person, of the last check of the round
   std::optional<rounds::CardKey> writing_;  // the card whose check is being written
 
+  // The check that is corrected, as long as its card is on the screen.
+  struct Correcting {
+    std::size_t check = 0, round = 0;
+    std::string device;
+  };
+  std::optional<Correcting> correcting_;
+
   QStackedWidget* side_;
   QWidget* under_;
   rounds::DuePage* due_;
   rounds::StartForm* start_;
   rounds::CheckCard* card_;
+  rounds::DeviceHistory* history_;
 };
 
 }  // namespace stopwalk::window

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTreeWidget>
+#include <QWidget>
+
+#include "core/inspection/record.h"
+
+namespace stopwalk::rounds {
+
+// All checks of one device, the newest first; what was corrected is marked as such.
+class DeviceHistory : public QWidget {
+  Q_OBJECT
+
+ public:
+  enum Column { What, When, By, RunDown, Found };
+
+  explicit DeviceHistory(QWidget* parent = nullptr);
+
+  // `name`: of the device, as people call it.
+  void show(const std::string& device, const QString& name, const inspection::Records& records);
+  std::size_t current() const;  // the number of the check that is picked; 0: none
+
+  QTreeWidget* list() const { return list_; }
+  QPushButton* correctButton() const { return correct_; }
+  QString title() const { return title_->text(); }
+
+ signals:
+  void correctWanted(std::size_t check);
+
+ private:
+  void add(const inspection::Check& check, std::size_t corrected_by);
+
+  QLabel* title_;
+  QTreeWidget* list_;
+  QPushButton* correct_;
+};
+
+// What was tried, noted, done and is still to be done, in one line.
+QString foundText(const inspection::Check& check);
+
+}  // namespace stopwalk::rounds
