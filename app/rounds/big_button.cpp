@@ -131,6 +131,12 @@ void BigButton::paintEvent(QPaintEvent*) {
   painter.drawText(key, Qt::AlignCenter, key_);
 }
 
+// Layouts squeeze what only hints at its height.
+void BigButton::resizeEvent(QResizeEvent* event) {
+  QAbstractButton::resizeEvent(event);
+  setMinimumHeight(heightForWidth(width()));
+}
+
 void BigButton::enterEvent(QEnterEvent* event) {
   QAbstractButton::enterEvent(event);
   update();

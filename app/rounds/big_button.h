@@ -34,6 +34,7 @@ class BigButton : public QAbstractButton {
  protected:
   void nextCheckState() override;
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void enterEvent(QEnterEvent* event) override;
   void leaveEvent(QEvent* event) override;
 

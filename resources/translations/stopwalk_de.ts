@@ -4605,6 +4605,94 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::DeviceHistory</name>
+    <message>
+        <source>%1 (%2 runs)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2 Läufe)</translation>
+    </message>
+    <message>
+        <source>not so: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht so: %1</translation>
+    </message>
+    <message>
+        <source>to be done: %1, by %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>zu tun: %1, durch %2</translation>
+    </message>
+    <message>
+        <source>Correct this check…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Kontrolle berichtigen…</translation>
+    </message>
+    <message>
+        <source>A correction is a record of its own; the old one stays as it was written.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Berichtigung ist ein eigener Eintrag; der alte bleibt, wie er geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>Checks of the device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollen des Geräts</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Run-down</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nachlaufzeit</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was festgestellt wurde</translation>
+    </message>
+    <message>
+        <source>%1: no check is recorded yet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: noch ist keine Kontrolle eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1: 1 check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: 1 Kontrolle</translation>
+    </message>
+    <message>
+        <source>%1: %2 checks</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 Kontrollen</translation>
+    </message>
+    <message>
+        <source>%1 (corrected by %2)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (berichtigt durch %2)</translation>
+    </message>
+    <message>
+        <source>%1 (in place of %2)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (anstelle von %2)</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::DuePage</name>
     <message>
         <source>What is due</source>
@@ -5360,6 +5448,21 @@
         <source>Ctrl+Return</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ctrl+Return</translation>
+    </message>
+    <message>
+        <source>That check is of no round that lists its device: correct it on the command line.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Kontrolle gehört zu keinem Kontrollgang, der ihr Gerät nennt: auf der Befehlszeile berichtigen.</translation>
+    </message>
+    <message>
+        <source>Corrects check %1. That one stays in the records as it was written.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Berichtigt Kontrolle %1. Jene bleibt in den Einträgen, wie sie geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>That check was corrected already, by another record: correct that one.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Kontrolle wurde schon durch einen anderen Eintrag berichtigt: jenen berichtigen.</translation>
     </message>
 </context>
 <context>

@@ -4605,6 +4605,94 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::DeviceHistory</name>
+    <message>
+        <source>%1 (%2 runs)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (%2 ensayos)</translation>
+    </message>
+    <message>
+        <source>not so: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no fue así: %1</translation>
+    </message>
+    <message>
+        <source>to be done: %1, by %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>por hacer: %1, por %2</translation>
+    </message>
+    <message>
+        <source>Correct this check…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Corregir esta comprobación…</translation>
+    </message>
+    <message>
+        <source>A correction is a record of its own; the old one stays as it was written.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Una corrección es un registro propio; el anterior queda como se escribió.</translation>
+    </message>
+    <message>
+        <source>Checks of the device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Comprobaciones del dispositivo</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Run-down</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Tiempo de parada</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Qué se encontró</translation>
+    </message>
+    <message>
+        <source>%1: no check is recorded yet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: aún no hay ninguna comprobación registrada.</translation>
+    </message>
+    <message>
+        <source>%1: 1 check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: 1 comprobación</translation>
+    </message>
+    <message>
+        <source>%1: %2 checks</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 comprobaciones</translation>
+    </message>
+    <message>
+        <source>%1 (corrected by %2)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (corregido por %2)</translation>
+    </message>
+    <message>
+        <source>%1 (in place of %2)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (en lugar de %2)</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::DuePage</name>
     <message>
         <source>What is due</source>
@@ -5360,6 +5448,21 @@
         <source>Ctrl+Return</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ctrl+Return</translation>
+    </message>
+    <message>
+        <source>That check is of no round that lists its device: correct it on the command line.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esa comprobación no es de una ronda que liste su dispositivo: corríjala en la línea de comandos.</translation>
+    </message>
+    <message>
+        <source>Corrects check %1. That one stays in the records as it was written.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Corrige la comprobación %1. Aquella queda en los registros como se escribió.</translation>
+    </message>
+    <message>
+        <source>That check was corrected already, by another record: correct that one.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Esa comprobación ya fue corregida por otro registro: corrija ese.</translation>
     </message>
 </context>
 <context>
