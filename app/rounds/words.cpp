@@ -5,12 +5,19 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "app/poster/round_texts.h"
+
 namespace stopwalk::rounds {
 namespace {
 
 class Words {
   Q_DECLARE_TR_FUNCTIONS(rounds)
 };
+
+// The sheet of a round and the card say the same.
+QString asOnPaper(const char* english) {
+  return QCoreApplication::translate("poster", english);
+}
 
 constexpr int kSecondsAMinute = 60, kMinutesAnHour = 60;
 
@@ -23,13 +30,13 @@ QString named(const std::string& name, const std::string& id) {
 QString wordOf(inspection::Result result) {
   switch (result) {
     case inspection::Result::Pass:
-      return Words::tr("Pass");
+      return asOnPaper(poster::texts::kPass);
     case inspection::Result::Fail:
-      return Words::tr("Fail");
+      return asOnPaper(poster::texts::kFail);
     case inspection::Result::NotTested:
-      return Words::tr("Not tested");
+      return asOnPaper(poster::texts::kNotTested);
     case inspection::Result::NotAccessible:
-      return Words::tr("Could not reach");
+      return asOnPaper(poster::texts::kCouldNotReach);
   }
   return {};
 }
@@ -37,17 +44,17 @@ QString wordOf(inspection::Result result) {
 QString wordOf(inspection::Tried test) {
   switch (test) {
     case inspection::Tried::Seen:
-      return Words::tr("Nothing in its way, marking legible");
+      return asOnPaper(poster::texts::kSeen);
     case inspection::Tried::Pressed:
-      return Words::tr("Pressed, and it works");
+      return asOnPaper(poster::texts::kPressed);
     case inspection::Tried::PressedRunning:
-      return Words::tr("Pressed running at no load: it stopped");
+      return asOnPaper(poster::texts::kPressedRunning);
     case inspection::Tried::Latches:
-      return Words::tr("Latches: stays pressed");
+      return asOnPaper(poster::texts::kLatches);
     case inspection::Tried::StaysStoppedReleased:
-      return Words::tr("Stays stopped when released");
+      return asOnPaper(poster::texts::kStaysReleased);
     case inspection::Tried::StaysStoppedPower:
-      return Words::tr("Stays stopped when power returns");
+      return asOnPaper(poster::texts::kStaysPower);
   }
   return {};
 }

@@ -3355,36 +3355,6 @@
         <translation>Ein nie beendeter Eintrag ist in %1 aufgehoben.</translation>
     </message>
     <message>
-        <source>Pass</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bestanden</translation>
-    </message>
-    <message>
-        <source>Fail</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Durchgefallen</translation>
-    </message>
-    <message>
-        <source>Not tested</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nicht geprüft</translation>
-    </message>
-    <message>
-        <source>Could not reach</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Kein Zugang</translation>
-    </message>
-    <message>
-        <source>Nothing in its way, marking legible</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nichts im Weg, Kennzeichnung lesbar</translation>
-    </message>
-    <message>
-        <source>Stays stopped when power returns</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bleibt gestoppt, wenn der Strom wiederkommt</translation>
-    </message>
-    <message>
         <source>retest</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Nachkontrolle</translation>
@@ -3429,26 +3399,6 @@
         <source>never passed a check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>hat noch keine Kontrolle bestanden</translation>
-    </message>
-    <message>
-        <source>Pressed, and it works</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Gedrückt, und es wirkt</translation>
-    </message>
-    <message>
-        <source>Pressed running at no load: it stopped</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Im Leerlauf gedrückt: sie stoppte</translation>
-    </message>
-    <message>
-        <source>Latches: stays pressed</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Rastet ein: bleibt gedrückt</translation>
-    </message>
-    <message>
-        <source>Stays stopped when released</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bleibt beim Lösen gestoppt</translation>
     </message>
 </context>
 <context>
@@ -4839,19 +4789,19 @@
         <source>F</source>
         <comment>the key for: fail</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>D</translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>N</source>
         <comment>the key for: not tested</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>N</translation>
+        <translation>G</translation>
     </message>
     <message>
         <source>R</source>
         <comment>the key for: could not reach</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>K</translation>
+        <translation>E</translation>
     </message>
 </context>
 <context>

@@ -3355,36 +3355,6 @@
         <translation>Un registro que nunca se terminó se guarda en %1.</translation>
     </message>
     <message>
-        <source>Pass</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Pasa</translation>
-    </message>
-    <message>
-        <source>Fail</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Falla</translation>
-    </message>
-    <message>
-        <source>Not tested</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No probado</translation>
-    </message>
-    <message>
-        <source>Could not reach</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sin acceso</translation>
-    </message>
-    <message>
-        <source>Nothing in its way, marking legible</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nada estorba, marca legible</translation>
-    </message>
-    <message>
-        <source>Stays stopped when power returns</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue detenida al volver la corriente</translation>
-    </message>
-    <message>
         <source>retest</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>repetición</translation>
@@ -3429,26 +3399,6 @@
         <source>never passed a check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>nunca pasó una comprobación</translation>
-    </message>
-    <message>
-        <source>Pressed, and it works</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Pulsado, y funciona</translation>
-    </message>
-    <message>
-        <source>Pressed running at no load: it stopped</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Pulsado en marcha sin carga: se detuvo</translation>
-    </message>
-    <message>
-        <source>Latches: stays pressed</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Se enclava: queda pulsado</translation>
-    </message>
-    <message>
-        <source>Stays stopped when released</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue detenida al soltarlo</translation>
     </message>
 </context>
 <context>
@@ -4833,7 +4783,7 @@
         <source>P</source>
         <comment>the key for: pass</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>P</translation>
+        <translation>A</translation>
     </message>
     <message>
         <source>F</source>
@@ -4851,7 +4801,7 @@
         <source>R</source>
         <comment>the key for: could not reach</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>S</translation>
+        <translation>L</translation>
     </message>
 </context>
 <context>
