@@ -21,6 +21,14 @@ QString asOnPaper(const char* english) {
 
 constexpr int kSecondsAMinute = 60, kMinutesAnHour = 60;
 
+// Whether the machine has another device of that kind.
+bool isOneOfSeveral(const layout::Layout& layout, const std::string& machine, const std::string& device) {
+  const auto m = std::ranges::find(layout.machines, machine, &layout::Machine::id);
+  if (m == layout.machines.end()) return false;
+  const auto d = std::ranges::find(m->devices, device, &layout::Device::id);
+  return d != m->devices.end() && std::ranges::count(m->devices, d->kind, &layout::Device::kind) > 1;
+}
+
 QString named(const std::string& name, const std::string& id) {
   return QString::fromStdString(name.empty() ? id : name);
 }
@@ -104,7 +112,11 @@ QString nameOf(const layout::Layout& layout, const planning::InspectedDevice& de
   const QString kind = QString::fromStdString(device.kind);
   const std::size_t slash = device.id.find('/');
   if (slash != std::string::npos)
-    return Words::tr("%1: %2").arg(machineName(layout, device.id.substr(0, slash)), kind.toLower());
+    return isOneOfSeveral(layout, device.id.substr(0, slash), device.id.substr(slash + 1))
+               ? Words::tr("%1: %2 (%3)")
+                     .arg(machineName(layout, device.id.substr(0, slash)), kind.toLower(),
+                          QString::fromStdString(device.id.substr(slash + 1)))
+               : Words::tr("%1: %2").arg(machineName(layout, device.id.substr(0, slash)), kind.toLower());
   return Words::tr("%1 (%2)").arg(kind, QString::fromStdString(device.id));
 }
 

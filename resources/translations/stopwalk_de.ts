@@ -3400,6 +3400,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>hat noch keine Kontrolle bestanden</translation>
     </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2 (%3)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>

@@ -139,5 +139,16 @@ TEST_F(Inspecting, APassSaysWhatWasTried) {
   EXPECT_TRUE(card().told().contains("Tick")) << card().told().toStdString();
 }
 
+TEST_F(Inspecting, NoTwoDevicesAreCalledTheSame) {
+  openAndCome();
+  QStringList rows;
+  const QTreeWidget& tree = *place().due().tree();
+  for (int g = 0; g < tree.topLevelItemCount(); ++g)
+    for (int i = 0; i < tree.topLevelItem(g)->childCount(); ++i)
+      rows << tree.topLevelItem(g)->child(i)->text(0);
+  EXPECT_GT(rows.size(), 30);
+  EXPECT_EQ(rows.removeDuplicates(), 0);
+}
+
 }  // namespace
 }  // namespace stopwalk::window
