@@ -1,0 +1,68 @@
+// What is entered on a card: kept as it is, and recorded only where it says something.
+#include "app/rounds/entered.h"
+
+#include <gtest/gtest.h>
+
+#include <QTemporaryDir>
+#include <random>
+
+#include "app/rounds/drafts.h"
+#include "core/inspection/schedule.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+using inspection::Result;
+using inspection::Tried;
+
+Entered someEntered(std::mt19937& random) {
+  const auto one_of = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+  Entered e;
+  for (const Tried test : inspection::kTried)
+    if (one_of(2)) e.tested.emplace_back(test, one_of(2) == 1);
+  if (const int r = one_of(5); r < 4) e.result = inspection::kResults[static_cast<std::size_t>(r)];
+  for (int i = one_of(11); i > 0; --i) e.run_down_s.push_back(one_of(500) / 100.0);
+  for (QString* text : {&e.note, &e.second, &e.action, &e.tagged_by, &e.todo, &e.owner, &e.until})
+    if (one_of(2)) *text = QString::fromUtf8("Ä \"quoted\" \\ %1").arg(one_of(100));
+  return e;
+}
+
+TEST(Entered, IsReadBackAsItWasKept) {
+  QTemporaryDir folder;
+  std::mt19937 random(7);
+  for (int i = 0; i < 200; ++i) {
+    const Entered entered = someEntered(random);
+    EXPECT_EQ(enteredIn(asText(entered)), entered) << i;
+    const CardKey key{"shop.inspections.jsonl", 3, "lathe-1/bar", static_cast<std::size_t>(i)};
+    {
+      QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
+      Drafts(settings).keep(key, entered);
+    }
+    QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
+    EXPECT_EQ(Drafts(settings).read(key).value_or(Entered()), entered) << i;
+    EXPECT_FALSE(Drafts(settings).read({"other.inspections.jsonl", 3, "lathe-1/bar", key.corrects}));
+  }
+  EXPECT_EQ(enteredIn("no JSON {"), Entered());
+}
+
+TEST(Entered, NoPassIsRecordedThatDoesNotSayWhatWasTried) {
+  std::mt19937 random(11);
+  for (int i = 0; i < 500; ++i) {
+    const Entered entered = someEntered(random);
+    if (!whatIsMissing(entered).isEmpty()) continue;
+    ASSERT_TRUE(entered.result);
+    inspection::Check check;
+    put(entered, check);
+    EXPECT_EQ(check.result, *entered.result);
+    if (check.result == Result::Pass) {
+      EXPECT_FALSE(check.tested.empty());
+      const bool pressed = inspection::testedFor(check, Tried::Pressed).value_or(false) ||
+                           inspection::testedFor(check, Tried::PressedRunning).value_or(false);
+      EXPECT_EQ(inspection::passedPressed(check), pressed) << "only what was ticked is claimed";
+    }
+    EXPECT_TRUE(check.result == Result::Fail || (check.action.empty() && !check.corrective));
+  }
+}
+
+}  // namespace
+}  // namespace stopwalk::rounds
