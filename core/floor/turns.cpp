@@ -70,7 +70,7 @@ void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
       if (std::abs(height) >= r) continue;
       double ahead = std::fmod(std::atan2(out.y, out.x) - std::acos(height / r) - at, 2 * pi);
       if (ahead < 0) ahead += 2 * pi;
-      if (ahead > 2 * pi - 1e-9) ahead = 0;
+      if (ahead > 2 * pi - kRounding_mm / r) ahead = 0;  // it began beyond the edge, by rounding
       if (at + ahead < leave) {
         leave = at + ahead;
         through = e;

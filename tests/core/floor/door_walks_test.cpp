@@ -3,6 +3,7 @@
 #include "core/floor/plan.h"
 #include "core/floor/walks.h"
 #include "tests/support/draw.h"
+#include "tests/support/random.h"
 
 // Plans built from drawn doors, walked through: what is open is open for a walk, what is shut is shut.
 namespace stopwalk::floor {
@@ -48,7 +49,8 @@ TEST(DoorWalks, WallOfNoThicknessAndRoomsThatOverlapALittle) {
   // Round one point at clearance 0: straight to it and on.
   const double expected = (std::hypot(3000, 2000) + std::hypot(4000, 2000)) / 1000;
   EXPECT_NEAR(walked(twoRooms(0), {-3000, -2000}, {4000, -2000}, 0), expected, 1e-9);
-  for (double overlap : {0.3, 1.0}) EXPECT_NEAR(walked(twoRooms(-overlap), {-3000, -2000}, {4000, -2000}, 0), expected, 0.002);
+  for (double overlap : {0.3, 1.0})
+    EXPECT_NEAR(walked(twoRooms(-overlap), {-3000, -2000}, {4000, -2000}, 0), expected, 0.002);
   EXPECT_EQ(walked(twoRooms(1), {-3000, -2000}, {4000, -2000}, 451), 0);
 }
 
@@ -59,6 +61,29 @@ TEST(DoorWalks, WidthIsClearToTheLastMillimetre) {
     EXPECT_GT(walked(l, {-3000, 450}, {4000, 450}, 305), 6.99) << wall;
     l.doors[0].width = 609.99;
     EXPECT_EQ(walked(l, {-3000, 450}, {4000, 450}, 305), 0) << wall;
+  }
+}
+
+// An arc that begins on the very edge of the mesh that runs out from its corner was followed on the wrong
+// side of that edge, if rounding put its beginning there, and was then never met where it is: no way, or one
+// round.
+TEST(DoorWalks, RoundBothPostsIsFoundInEveryViewAndAtEveryClearanceThatTheDoorLeaves) {
+  support::Random random(20);
+  for (int i = 0; i < 60; ++i) {
+    Layout l = twoRooms(random.between(60, 400));
+    l.doors[0].width = random.between(590, 1000);
+    const View view{random.between(0, 360), {random.between(-1e5, 1e5), random.between(-1e5, 1e5)}};
+    const Plan turned = buildPlan(carried(l, view.turn, view.by), Hours::Open);
+    const Point from{-3000, -1500}, to{4000, 2500};
+    double last = 0;
+    for (double clearance = 150; clearance < l.doors[0].width / 2; clearance += random.between(1, 9)) {
+      const Walk walk = Walks(turned, clearance).between(view(from), view(to));
+      const double steady = Walks(buildPlan(l, Hours::Open), clearance).between(from, to).length_mm;
+      ASSERT_EQ(walk.status, WalkStatus::Walk) << i << " at " << clearance;
+      ASSERT_NEAR(walk.length_mm, steady, 0.002) << i << " at " << clearance;
+      ASSERT_GE(walk.length_mm, last - 0.001) << i << " at " << clearance;
+      last = walk.length_mm;
+    }
   }
 }
 
@@ -78,7 +103,8 @@ TEST(DoorWalks, ObliqueAndBentWallsAreOpenWhereTheyAreMet) {
   Layout l = twoRooms(0);
   l.rooms[1].outline = {{100, -4000}, {6000, -4000}, {6000, 4000}, {900, 4000}};
   EXPECT_NEAR(walked(l, {-3000, 450}, {4000, 450}, 305), 7, 1e-9);
-  l.rooms[1].outline = {{100, -4000}, {6000, -4000}, {6000, 4000}, {700, 4000}, {700, 700}, {400, 700}, {250, 200}, {100, 200}};
+  l.rooms[1].outline = {{100, -4000}, {6000, -4000}, {6000, 4000}, {700, 4000},
+                        {700, 700},   {400, 700},    {250, 200},   {100, 200}};
   // Its steps stand, their ends (0.25, 0.2) and (0.4, 0.7) being 0.522 m apart.
   EXPECT_NEAR(walked(l, {-3000, 450}, {4000, 450}, 250), 7, 1e-9);
   EXPECT_EQ(walked(l, {-3000, 450}, {4000, 450}, 262), 0);
