@@ -227,6 +227,12 @@ void CheckCard::keyPressEvent(QKeyEvent* event) {
     if (!event->isAutoRepeat()) emit recordWanted();
   } else if (event->key() == Qt::Key_Space && can_be_recorded_) {
     if (!event->isAutoRepeat()) timer_->startOrStop();
+  } else if (event->key() == Qt::Key_Escape) {
+    if (hasFocus()) return emit escaped();
+    setFocus();
+  } else if (event->text().compare(tr("H", "the key for: all checks of this device"), Qt::CaseInsensitive) ==
+             0) {
+    emit historyWanted();
   } else if (event->text().isEmpty() || !chooseByKey(event->text())) {
     QWidget::keyPressEvent(event);
   }

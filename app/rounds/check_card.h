@@ -32,7 +32,7 @@ struct CardText {
 };
 
 // One device of a round, large: what it is and where, what was tried, what came of it. By touch, or by keys:
-// digits tick, letters choose the result, Space times, Enter records.
+// digits tick, letters choose the result, Space times, Enter records, Escape leaves a line.
 class CheckCard : public QWidget {
   Q_OBJECT
 
@@ -66,6 +66,8 @@ class CheckCard : public QWidget {
   void recordWanted();
   void moveWanted(int steps);
   void leaveWanted();
+  void historyWanted();
+  void escaped();  // from the card itself
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;

@@ -2,12 +2,15 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QStyle>
+#include <QKeyEvent>
+#include <QPainter>
+#include <algorithm>
 
 #include "app/panels/rows.h"
+#include "app/plan/items/station_sign.h"
+#include "app/plan/theme.h"
 #include "app/rounds/big_button.h"
 #include "app/rounds/words.h"
-#include "core/inspection/schedule.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -16,20 +19,36 @@ using inspection::Check;
 using inspection::Result;
 
 constexpr int kNumberRole = Qt::UserRole;
-constexpr int kHighest_px = 150;
+constexpr int kHighest_px = 150, kSign_px = 24;
 
-// Told apart by shape.
+// The signs of the plan: a tick, a cross, and a triangle where it came to neither.
 QIcon iconOf(Result result, const QWidget& on) {
-  switch (result) {
-    case Result::Pass:
-      return on.style()->standardIcon(QStyle::SP_DialogApplyButton);
-    case Result::Fail:
-      return on.style()->standardIcon(QStyle::SP_MessageBoxCritical);
-    case Result::NotTested:
-    case Result::NotAccessible:
-      return on.style()->standardIcon(QStyle::SP_MessageBoxWarning);
-  }
-  return {};
+  QPixmap sign(kSign_px, kSign_px);
+  sign.fill(Qt::transparent);
+  QPainter painter(&sign);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.scale(2, 2);  // a small one is the bare shape
+  const auto state = result == Result::Pass   ? plan::StationState::Meets
+                     : result == Result::Fail ? plan::StationState::Fails
+                                              : plan::StationState::Warns;
+  constexpr double kMiddle = kSign_px / 4.0;
+  plan::paintStationRing(painter, plan::Theme::of(on.palette()), state, {kMiddle, kMiddle}, kMiddle - 1);
+  return sign;
+}
+
+QString whenText(const Check& check) {
+  const QString at = rounds::momentText(check.at);
+  return check.entered ? DeviceHistory::tr("%1, entered %2").arg(at, rounds::momentText(*check.entered)) : at;
+}
+
+// The places of its checks in the records, the newest first.
+std::vector<std::size_t> checksOf(const std::string& device, const inspection::Records& records) {
+  std::vector<std::size_t> places;
+  for (std::size_t i = records.checks.size(); i-- > 0;)
+    if (records.checks[i].device == device) places.push_back(i);
+  std::ranges::stable_sort(places, std::ranges::greater(),
+                           [&](std::size_t i) { return inspection::instantOf(records.checks[i].at); });
+  return places;
 }
 
 QString runDownText(const Check& check) {
@@ -46,10 +65,22 @@ QString foundText(const Check& check) {
     parts << (yes ? wordOf(test) : DeviceHistory::tr("not so: %1").arg(wordOf(test)));
   for (const std::string& text : {check.note, check.action})
     if (!text.empty()) parts << QString::fromStdString(text);
-  if (const auto& todo = check.corrective)
+  if (const auto& todo = check.corrective) {
     parts << DeviceHistory::tr("to be done: %1, by %2")
                  .arg(QString::fromStdString(todo->what), QString::fromStdString(todo->owner));
+    if (todo->due) parts.back() = DeviceHistory::tr("%1, until %2").arg(parts.back(), dayText(*todo->due));
+  }
   return parts.join("; ");
+}
+
+QString failedText(const std::string& device, const inspection::Records& records,
+                   const inspection::Schedule& schedule) {
+  const auto states = inspection::statesOf(records, schedule);
+  const inspection::DeviceState* state = inspection::findState(states, device);
+  if (!state || !state->failed) return {};
+  return DeviceHistory::tr("Failed since %1 (check %2), until it passes a check of its own.")
+      .arg(dayText(state->failed->on))
+      .arg(state->failed->check);
 }
 
 DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
@@ -60,7 +91,7 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
   title_ = new QLabel(this);
   title_->setWordWrap(true);
   title_->setTextFormat(Qt::PlainText);
-  correct_ = new QPushButton(tr("Correct this check…"), this);
+  correct_ = new QPushButton(tr("Correct this check… (Enter)"), this);
   correct_->setAutoDefault(false);
   correct_->setMinimumHeight(kTouch_px);
   correct_->setToolTip(tr("A correction is a record of its own; the old one stays as it was written."));
@@ -70,6 +101,7 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
   list_->setAccessibleName(tr("Checks of the device"));
   list_->setHeaderLabels({tr("Result"), tr("When"), tr("By"), tr("Run-down"), tr("What was found")});
   list_->setRootIsDecorated(false);
+  list_->setIconSize({kSign_px, kSign_px});
   list_->setMaximumHeight(kHighest_px);
   list_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
   panels::Rows::give(*list_, kTouch_px);
@@ -79,21 +111,25 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
   connect(list_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
     correct_->setEnabled(item && !item->font(What).strikeOut());
   });
-  connect(correct_, &QPushButton::clicked, this, [this] {
-    if (const std::size_t check = current()) emit correctWanted(check);
-  });
+  const auto correct = [this] {
+    if (correct_->isEnabled()) emit correctWanted(current());
+  };
+  connect(correct_, &QPushButton::clicked, this, correct);
+  connect(list_, &QTreeWidget::itemActivated, this, correct);
 }
 
-void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records) {
+void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
+                         const inspection::Schedule& schedule) {
   const std::size_t was = current();
   list_->clear();
   const std::vector<std::size_t> by = inspection::correctedBy(records);
-  for (std::size_t i = records.checks.size(); i-- > 0;)
-    if (records.checks[i].device == device) add(records.checks[i], by[i]);
+  for (const std::size_t i : checksOf(device, records)) add(records.checks[i], by[i]);
   const int count = list_->topLevelItemCount();
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)
                                : tr("%1: %2 checks").arg(name).arg(count));
+  if (const QString failed = failedText(device, records, schedule); !failed.isEmpty())
+    title_->setText(tr("%1. %2").arg(title_->text(), failed));
   list_->setVisible(count > 0);
   correct_->setVisible(count > 0);
   correct_->setEnabled(false);
@@ -108,15 +144,26 @@ void DeviceHistory::add(const Check& check, std::size_t corrected_by) {
   if (check.corrects) word = tr("%1 (in place of %2)").arg(word).arg(*check.corrects);
   QString by = QString::fromStdString(check.inspector);
   if (!check.second.empty()) by += ", " + QString::fromStdString(check.second);
-  auto* item =
-      new QTreeWidgetItem(list_, {tr("%1. %2").arg(check.number).arg(word), rounds::momentText(check.at), by,
-                                  runDownText(check), foundText(check)});
+  auto* item = new QTreeWidgetItem(list_, {tr("%1. %2").arg(check.number).arg(word), whenText(check), by,
+                                           runDownText(check), foundText(check)});
   item->setIcon(What, iconOf(check.result, *this));
   item->setToolTip(Found, foundText(check));
   item->setData(0, kNumberRole, static_cast<qulonglong>(check.number));
   QFont font = list_->font();
   font.setStrikeOut(corrected_by != 0);
   for (int column = What; column <= Found; ++column) item->setFont(column, font);
+}
+
+bool DeviceHistory::come() {
+  if (!isVisible() || list_->topLevelItemCount() == 0) return false;
+  if (!list_->currentItem()) list_->setCurrentItem(list_->topLevelItem(0));
+  list_->setFocus();
+  return true;
+}
+
+void DeviceHistory::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) return emit left();
+  QWidget::keyPressEvent(event);
 }
 
 std::size_t DeviceHistory::current() const {

@@ -6,10 +6,12 @@
 #include <QWidget>
 
 #include "core/inspection/record.h"
+#include "core/inspection/schedule.h"
 
 namespace stopwalk::rounds {
 
-// All checks of one device, the newest first; what was corrected is marked as such.
+// All checks of one device by the time that each gives, the newest first; what was corrected is marked as
+// such. Enter corrects the one picked, Escape goes back to where one was.
 class DeviceHistory : public QWidget {
   Q_OBJECT
 
@@ -19,7 +21,10 @@ class DeviceHistory : public QWidget {
   explicit DeviceHistory(QWidget* parent = nullptr);
 
   // `name`: of the device, as people call it.
-  void show(const std::string& device, const QString& name, const inspection::Records& records);
+  void show(const std::string& device, const QString& name, const inspection::Records& records,
+            const inspection::Schedule& schedule);
+  // By keyboard, at the check that is picked, or at the newest; false: there is none.
+  bool come();
   std::size_t current() const;  // the number of the check that is picked; 0: none
 
   QTreeWidget* list() const { return list_; }
@@ -28,6 +33,10 @@ class DeviceHistory : public QWidget {
 
  signals:
   void correctWanted(std::size_t check);
+  void left();  // by Escape
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   void add(const inspection::Check& check, std::size_t corrected_by);
@@ -37,6 +46,9 @@ class DeviceHistory : public QWidget {
   QPushButton* correct_;
 };
 
+// That it failed and since when; empty: it did not, or it passed since.
+QString failedText(const std::string& device, const inspection::Records& records,
+                   const inspection::Schedule& schedule);
 // What was tried, noted, done and is still to be done, in one line.
 QString foundText(const inspection::Check& check);
 

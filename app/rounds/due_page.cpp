@@ -69,6 +69,11 @@ DuePage::DuePage(QWidget* parent) : QWidget(parent) {
   connect(tree_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
     if (!filling_ && item && item->parent()) emit picked(item->data(0, kDeviceRole).toString());
   });
+  connect(tree_, &QTreeWidget::itemActivated, this, [this](const QTreeWidgetItem* item) {
+    if (!item->parent()) return;
+    emit picked(item->data(0, kDeviceRole).toString());
+    emit historyWanted();
+  });
   connect(start_, &QPushButton::clicked, this, &DuePage::startWanted);
   connect(save_, &QPushButton::clicked, this, &DuePage::saveWanted);
   const auto go_on = [this] {
@@ -92,25 +97,27 @@ void DuePage::showNothing(const QString& why, bool save) {
   start_->setEnabled(false);
 }
 
-// Keeps the device that is picked.
+// Keeps the device that is picked, or the heading.
 void DuePage::fillTree(const DueView& view) {
-  const QTreeWidgetItem* was = tree_->currentItem();
+  QTreeWidgetItem* was = tree_->currentItem();
   const std::string device = was ? was->data(0, kDeviceRole).toString().toStdString() : "";
+  const int heading = tree_->indexOfTopLevelItem(was);
   filling_ = true;
   tree_->clear();
   QFont bold = tree_->font();
   bold.setBold(true);
   for (const DueGroup& group : view.groups) {
-    auto* heading = new QTreeWidgetItem(tree_, {group.title});
-    heading->setFont(0, bold);
+    auto* title = new QTreeWidgetItem(tree_, {group.title});
+    title->setFont(0, bold);
     for (const DueRow& row : group.rows) {
-      auto* item = new QTreeWidgetItem(heading, {row.text});
+      auto* item = new QTreeWidgetItem(title, {row.text});
       item->setIcon(0, iconOf(row.urgency, *this));
       item->setData(0, Qt::AccessibleTextRole, tr("%1: %2").arg(wordOf(row.urgency), row.text));
       item->setData(0, kDeviceRole, QString::fromStdString(row.device));
     }
-    heading->setExpanded(true);
+    title->setExpanded(true);
   }
+  if (heading >= 0 && device.empty()) tree_->setCurrentItem(tree_->topLevelItem(heading));
   filling_ = false;
   pick(device);
 }

@@ -38,6 +38,7 @@ class DuePage : public QWidget {
 
  signals:
   void picked(const QString& device);
+  void historyWanted();  // of the device picked
   void startWanted();
   void continueWanted(std::size_t round);
   void saveWanted();

@@ -77,6 +77,7 @@ QWidget* InspectPlace::below() {
   history_->hide();
   column->addWidget(history_);
   connect(history_, &rounds::DeviceHistory::correctWanted, this, &InspectPlace::correct);
+  connect(history_, &rounds::DeviceHistory::left, this, &InspectPlace::takeKeyboard);
   auto* caution = new QLabel(tr(
       "Test a stop only as its maker and the shop's procedure say, with the work clear. A record certifies "
       "nothing. Local codes, the maker and licensed people come first. <a href=\"#\">More</a>"));
@@ -90,6 +91,9 @@ QWidget* InspectPlace::below() {
 
 void InspectPlace::connectPages() {
   connect(due_, &rounds::DuePage::picked, this, &InspectPlace::goTo);
+  connect(due_, &rounds::DuePage::historyWanted, this, &InspectPlace::goToHistory);
+  connect(card_, &rounds::CheckCard::historyWanted, this, &InspectPlace::goToHistory);
+  connect(card_, &rounds::CheckCard::escaped, this, &InspectPlace::stopCorrecting);
   connect(due_, &rounds::DuePage::startWanted, this, &InspectPlace::showStart);
   connect(due_, &rounds::DuePage::continueWanted, &round_, &rounds::RoundUnderWay::walk);
   connect(due_, &rounds::DuePage::saveWanted, this, &InspectPlace::saveWanted);
@@ -135,7 +139,21 @@ void InspectPlace::showHistory() {
   const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
-  if (device) history_->show(id, rounds::nameOf(*found_->of.layout, *device), read_.log.records);
+  if (device)
+    history_->show(id, rounds::nameOf(*found_->of.layout, *device), read_.log.records, source_.schedule);
+}
+
+void InspectPlace::goToHistory() {
+  if (round_.round()) emit goTo(QString::fromStdString(round_.device()));
+  if (!history_->come())
+    emit said(tr("Pick a stop device that was checked: its checks stand below the plan."));
+}
+
+// Back to the card that the round has for the device.
+void InspectPlace::stopCorrecting() {
+  if (!isCorrecting() || writer_.isWriting()) return;
+  correcting_.reset();
+  roundChanged();
 }
 
 bool InspectPlace::isCorrecting() const {
@@ -300,13 +318,20 @@ void InspectPlace::roundChanged() {
   card_->setFocus();
 }
 
+QString InspectPlace::correctsText() const {
+  const QString text =
+      tr("Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.")
+          .arg(correcting_->check);
+  const inspection::Check* check = read_.log.records.findCheck(correcting_->check);
+  if (!check || check->result != inspection::Result::Fail) return text;
+  return tr("%1 A correction undoes no failure: only a check of its own that passes does.").arg(text);
+}
+
 void InspectPlace::showCard() {
   if (found_) {
     rounds::CardText text = rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
                                              plan::Theme::of(card_->palette()));
-    if (isCorrecting())
-      text.already =
-          tr("Corrects check %1. That one stays in the records as it was written.").arg(correcting_->check);
+    if (isCorrecting()) text.already = correctsText();
     card_->showText(text);
   }
   card_->setWriting(writing_ && writing_ == shown_);
@@ -401,6 +426,10 @@ void InspectPlace::come() {
   is_here_ = true;
   askDevices();
   refresh();
+  takeKeyboard();
+}
+
+void InspectPlace::takeKeyboard() {
   if (round_.round())
     card_->setFocus();
   else
@@ -430,6 +459,7 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
   add(tr("&Continue the round"), QKeySequence(tr("Ctrl+Shift+C")), [this] {
     if (!round_.round()) round_.walk(due_->openRound());
   });
+  add(tr("C&hecks of the device"), QKeySequence(tr("Ctrl+Shift+H")), [this] { goToHistory(); });
   menu.addSeparator();
   add(tr("&Next device"), QKeySequence(tr("Ctrl+PgDown")), [this] { round_.goBy(1); });
   add(tr("&Previous device"), QKeySequence(tr("Ctrl+PgUp")), [this] { round_.goBy(-1); });

@@ -84,6 +84,10 @@ class InspectPlace : public QObject {
   void roundChanged();
   void cardChanged();
   void showHistory();
+  void goToHistory();
+  void takeKeyboard();
+  void stopCorrecting();
+  QString correctsText() const;
   void correct(std::size_t check);
   bool isCorrecting() const;
   void startRound();

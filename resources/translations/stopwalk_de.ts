@@ -4558,6 +4558,12 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Eintragen zum %1 (Eingabe)</translation>
     </message>
+    <message>
+        <source>H</source>
+        <comment>the key for: all checks of this device</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>H</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -4575,11 +4581,6 @@
         <source>to be done: %1, by %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>zu tun: %1, durch %2</translation>
-    </message>
-    <message>
-        <source>Correct this check…</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Diese Kontrolle berichtigen…</translation>
     </message>
     <message>
         <source>A correction is a record of its own; the old one stays as it was written.</source>
@@ -4645,6 +4646,26 @@
         <source>%1. %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1, entered %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, eingetragen %2</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>Failed since %1 (check %2), until it passes a check of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden seit %1 (Kontrolle %2), bis es eine eigene Kontrolle besteht.</translation>
+    </message>
+    <message>
+        <source>Correct this check… (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Kontrolle berichtigen… (Enter)</translation>
     </message>
 </context>
 <context>
@@ -5410,14 +5431,34 @@
         <translation>Diese Kontrolle gehört zu keinem Kontrollgang, der ihr Gerät nennt: auf der Befehlszeile berichtigen.</translation>
     </message>
     <message>
-        <source>Corrects check %1. That one stays in the records as it was written.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Berichtigt Kontrolle %1. Jene bleibt in den Einträgen, wie sie geschrieben wurde.</translation>
-    </message>
-    <message>
         <source>That check was corrected already, by another record: correct that one.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Diese Kontrolle wurde schon durch einen anderen Eintrag berichtigt: jenen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Pick a stop device that was checked: its checks stand below the plan.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ein Gerät wählen, das schon kontrolliert wurde: seine Kontrollen stehen unter dem Plan.</translation>
+    </message>
+    <message>
+        <source>Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Berichtigt Kontrolle %1. Jene bleibt in den Aufzeichnungen, wie sie geschrieben wurde. Escape lässt sie unberichtigt.</translation>
+    </message>
+    <message>
+        <source>%1 A correction undoes no failure: only a check of its own that passes does.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Eine Berichtigung hebt keinen Mangel auf: das tut nur eine eigene bestandene Kontrolle.</translation>
+    </message>
+    <message>
+        <source>C&amp;hecks of the device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollen des &amp;Geräts</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+H</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+H</translation>
     </message>
 </context>
 <context>

@@ -4558,6 +4558,12 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Registrar con fecha %1 (Intro)</translation>
     </message>
+    <message>
+        <source>H</source>
+        <comment>the key for: all checks of this device</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>H</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -4575,11 +4581,6 @@
         <source>to be done: %1, by %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>por hacer: %1, por %2</translation>
-    </message>
-    <message>
-        <source>Correct this check…</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Corregir esta comprobación…</translation>
     </message>
     <message>
         <source>A correction is a record of its own; the old one stays as it was written.</source>
@@ -4645,6 +4646,26 @@
         <source>%1. %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1, entered %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, registrada %2</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, hasta %2</translation>
+    </message>
+    <message>
+        <source>Failed since %1 (check %2), until it passes a check of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No superado desde el %1 (comprobación %2), hasta que supere una comprobación propia.</translation>
+    </message>
+    <message>
+        <source>Correct this check… (Enter)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Corregir esta comprobación… (Intro)</translation>
     </message>
 </context>
 <context>
@@ -5410,14 +5431,34 @@
         <translation>Esa comprobación no es de una ronda que liste su dispositivo: corríjala en la línea de comandos.</translation>
     </message>
     <message>
-        <source>Corrects check %1. That one stays in the records as it was written.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Corrige la comprobación %1. Aquella queda en los registros como se escribió.</translation>
-    </message>
-    <message>
         <source>That check was corrected already, by another record: correct that one.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Esa comprobación ya fue corregida por otro registro: corrija ese.</translation>
+    </message>
+    <message>
+        <source>Pick a stop device that was checked: its checks stand below the plan.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elija un dispositivo ya comprobado: sus comprobaciones están bajo el plano.</translation>
+    </message>
+    <message>
+        <source>Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Corrige la comprobación %1. Esa queda en los registros como se escribió. Escape la deja sin corregir.</translation>
+    </message>
+    <message>
+        <source>%1 A correction undoes no failure: only a check of its own that passes does.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Una corrección no anula ningún fallo: solo lo hace una comprobación propia superada.</translation>
+    </message>
+    <message>
+        <source>C&amp;hecks of the device</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>C&amp;omprobaciones del dispositivo</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+H</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ctrl+Shift+H</translation>
     </message>
 </context>
 <context>

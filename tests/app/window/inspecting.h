@@ -4,6 +4,7 @@
 #include <QTreeWidget>
 #include <functional>
 
+#include "app/records/append_record.h"
 #include "app/records/records_file.h"
 #include "app/rounds/check_card.h"
 #include "app/rounds/due_page.h"
@@ -61,6 +62,26 @@ class Inspecting : public AtTheWindow {
     key(Qt::Key_Return);
     EXPECT_TRUE(becomes([&] { return !place().isWriting(); }));
     settle();
+  }
+  // By the Tab key alone, as one without a mouse.
+  void tabTo(QWidget* widget) {
+    for (int i = 0; i < 80 && QApplication::focusWidget() != widget; ++i) key(Qt::Key_Tab);
+    ASSERT_EQ(QApplication::focusWidget(), widget);
+  }
+  void typeInto(QLineEdit* line, const QString& text) {
+    tabTo(line);
+    type(text);
+  }
+  // As if another program wrote: nothing of this window knows.
+  void recordElsewhere(const std::string& device, inspection::Result result) {
+    inspection::Check check;
+    check.round = onDisk().rounds.back().number;
+    check.device = device;
+    check.at = records::momentNow();
+    check.inspector = "Grace Example";
+    check.result = result;
+    check.layout = onDisk().rounds.back().layout;
+    ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
   }
   inspection::Records onDisk() { return records::readRecords(path.toStdString()).log.records; }
 

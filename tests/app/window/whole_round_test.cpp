@@ -4,7 +4,6 @@
 #include <csignal>
 #include <filesystem>
 
-#include "app/records/append_record.h"
 #include "app/rounds/failure_form.h"
 #include "app/rounds/run_down_timer.h"
 #include "tests/app/panels/accessible.h"
@@ -40,15 +39,6 @@ class FullDisk {
 
 class WholeRound : public Inspecting {
  protected:
-  // By the Tab key alone, as one without a mouse.
-  void tabTo(QWidget* widget) {
-    for (int i = 0; i < 80 && QApplication::focusWidget() != widget; ++i) key(Qt::Key_Tab);
-    ASSERT_EQ(QApplication::focusWidget(), widget);
-  }
-  void typeInto(QLineEdit* line, const QString& text) {
-    tabTo(line);
-    type(text);
-  }
   void timeRuns(int runs) {
     for (int i = 0; i < runs; ++i) {
       key(Qt::Key_Space);
@@ -56,17 +46,6 @@ class WholeRound : public Inspecting {
       QTest::qWait(20 + 5 * i);
       key(Qt::Key_Space);
     }
-  }
-  // As if another program wrote: nothing of this window knows.
-  void recordElsewhere(const std::string& device, Result result) {
-    Check check;
-    check.round = onDisk().rounds.back().number;
-    check.device = device;
-    check.at = records::momentNow();
-    check.inspector = "Grace Example";
-    check.result = result;
-    check.layout = onDisk().rounds.back().layout;
-    ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
   }
 };
 
