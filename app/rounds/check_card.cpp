@@ -103,6 +103,7 @@ QWidget* CheckCard::body() {
   how_ = wrapped(body);
   how_->setFont(bold(*this));
   already_ = wrapped(body);
+  already_->setFont(bold(*this));
   for (QLabel* label : {where_, stops_, how_, already_}) column->addWidget(label);
   tried_ = new WhatWasTried(body);
   failure_ = new FailureForm(body);

@@ -61,8 +61,6 @@ QString runDownText(const Check& check) {
 
 QString foundText(const Check& check) {
   QStringList parts;
-  for (const auto& [test, yes] : check.tested)
-    parts << (yes ? wordOf(test) : DeviceHistory::tr("not so: %1").arg(wordOf(test)));
   for (const std::string& text : {check.note, check.action})
     if (!text.empty()) parts << QString::fromStdString(text);
   if (const auto& todo = check.corrective) {
@@ -70,6 +68,8 @@ QString foundText(const Check& check) {
                  .arg(QString::fromStdString(todo->what), QString::fromStdString(todo->owner));
     if (todo->due) parts.back() = DeviceHistory::tr("%1, until %2").arg(parts.back(), dayText(*todo->due));
   }
+  for (const auto& [test, yes] : check.tested)
+    parts << (yes ? wordOf(test) : DeviceHistory::tr("not so: %1").arg(wordOf(test)));
   return parts.join("; ");
 }
 
@@ -105,7 +105,7 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
   list_->setMaximumHeight(kHighest_px);
   list_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
   panels::Rows::give(*list_, kTouch_px);
-  list_->setWordWrap(false);
+  list_->header()->setSectionResizeMode(Found, QHeaderView::Stretch);
   column->addLayout(row);
   column->addWidget(list_);
   connect(list_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
@@ -128,8 +128,11 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)
                                : tr("%1: %2 checks").arg(name).arg(count));
-  if (const QString failed = failedText(device, records, schedule); !failed.isEmpty())
-    title_->setText(tr("%1. %2").arg(title_->text(), failed));
+  const QString failed = failedText(device, records, schedule);
+  if (!failed.isEmpty()) title_->setText(tr("%1. %2").arg(title_->text(), failed));
+  QFont font = title_->font();
+  font.setBold(!failed.isEmpty());
+  title_->setFont(font);
   list_->setVisible(count > 0);
   correct_->setVisible(count > 0);
   correct_->setEnabled(false);

@@ -49,7 +49,7 @@ class DeviceHistory : public QWidget {
 // That it failed and since when; empty: it did not, or it passed since.
 QString failedText(const std::string& device, const inspection::Records& records,
                    const inspection::Schedule& schedule);
-// What was tried, noted, done and is still to be done, in one line.
+// What was noted, done, is still to be done, and was tried: what people wrote comes first.
 QString foundText(const inspection::Check& check);
 
 }  // namespace stopwalk::rounds

@@ -14,6 +14,7 @@
 #include "app/panels/reach/reach_chooser.h"
 #include "app/plan/plan_view.h"
 #include "app/rounds/check_card.h"
+#include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/start_form.h"
@@ -100,6 +101,21 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   pictures.take(window, "inspect-ticked");
   QTest::keyClicks(&card, "f");
   pictures.take(window, "inspect-fail");
+  const auto record = [&] {
+    QTest::keyClick(&card, Qt::Key_Return);
+    if (!QTest::qWaitFor(settled, 10000)) std::fprintf(stderr, "a check was not written\n");
+  };
+  record();
+  QTest::keyClick(&card, Qt::Key_PageUp, Qt::ControlModifier);
+  QTest::keyClicks(&card, "1245p");
+  card.timer().show({2.31, 2.36});
+  card.note()->setText("Latch replaced");
+  record();
+  QTest::keyClick(&card, Qt::Key_PageUp, Qt::ControlModifier);
+  QTest::keyClicks(&card, "h");
+  pictures.take(window, "inspect-checks");
+  place.history().correctButton()->click();
+  pictures.take(window, "inspect-correct");
 }
 
 void takeAll(Pictures& pictures) {
