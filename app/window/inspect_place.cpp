@@ -12,6 +12,7 @@
 #include "app/rounds/on_paper.h"
 #include "app/rounds/on_plan.h"
 #include "app/rounds/outcome.h"
+#include "app/rounds/run_down_timer.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
 #include "app/window/commands.h"
@@ -308,6 +309,7 @@ void InspectPlace::roundChanged() {
   const bool other = shown_ != keyNow();
   if (other) {
     shown_ = keyNow();
+    if (card_->timer().isRunning()) emit said(tr("The clock was still running: that run is not kept."));
     rounds::Entered anew;
     anew.second = second_;
     card_->showEntered(drafts_.read(*shown_).value_or(anew));
@@ -346,6 +348,8 @@ void InspectPlace::record() {
   if (!round_.round() || writer_.isWriting()) return;
   const rounds::Entered entered = card_->entered();
   QString why = whyNotYet();
+  if (why.isEmpty() && card_->timer().isRunning())
+    why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
   if (why.isEmpty()) why = rounds::whatIsMissing(entered);
   const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
   if (!device) return card_->tell(why.isEmpty() ? tr("The device is no longer on the plan.") : why, true);

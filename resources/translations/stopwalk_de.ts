@@ -5460,6 +5460,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ctrl+Shift+H</translation>
     </message>
+    <message>
+        <source>The clock was still running: that run is not kept.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Uhr lief noch: dieser Lauf wird nicht behalten.</translation>
+    </message>
+    <message>
+        <source>The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Uhr läuft noch: anhalten (Leertaste), sobald alles stillsteht. Ein falscher Lauf lässt sich streichen.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>

@@ -5460,6 +5460,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ctrl+Shift+H</translation>
     </message>
+    <message>
+        <source>The clock was still running: that run is not kept.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El reloj aún corría: esa medida no se guarda.</translation>
+    </message>
+    <message>
+        <source>The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El reloj aún corre: párelo (Espacio) cuando todo esté parado. Una medida errónea se puede quitar.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>

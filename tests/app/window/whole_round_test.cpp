@@ -234,6 +234,21 @@ TEST_F(WholeRound, TheMeanIsOfTenRunsAndThereIsNoEleventh) {
   EXPECT_EQ(onDisk().checks[0].run_down_s, runs);
 }
 
+TEST_F(WholeRound, NothingIsRecordedWhileTheClockRuns) {
+  openAndCome();
+  startRound();
+  type("123p");
+  key(Qt::Key_Space);
+  enter();
+  EXPECT_TRUE(onDisk().checks.empty());
+  EXPECT_TRUE(card().timer().isRunning());
+  EXPECT_TRUE(card().told().contains("clock")) << card().told().toStdString();
+  key(Qt::Key_Space);
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_EQ(onDisk().checks[0].run_down_s.size(), 1u);
+}
+
 TEST_F(WholeRound, KeysTypedInALineGoIntoTheLine) {
   openAndCome();
   startRound();
