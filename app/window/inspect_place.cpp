@@ -9,14 +9,11 @@
 #include "app/rounds/card_text.h"
 #include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
-#include "app/rounds/on_paper.h"
 #include "app/rounds/on_plan.h"
-#include "app/rounds/outcome.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
 #include "app/window/commands.h"
-#include "core/inspection/check_rules.h"
 #include "core/inspection/round_progress.h"
 #include "core/planning/round_plan.h"
 
@@ -24,7 +21,6 @@ namespace stopwalk::window {
 namespace {
 
 constexpr int kSide_px = 430;
-constexpr const char* kByKey = "inspect/by";
 
 // Asks for its width only while it is seen.
 class Side : public QStackedWidget {
@@ -135,50 +131,6 @@ void InspectPlace::refresh() {
   showHistory();
 }
 
-// Of the device that is picked.
-void InspectPlace::showHistory() {
-  const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
-  const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
-  history_->setVisible(device && !source_.path.isEmpty());
-  if (device)
-    history_->show(id, rounds::nameOf(*found_->of.layout, *device), read_.log.records, source_.schedule);
-}
-
-void InspectPlace::goToHistory() {
-  if (round_.round()) emit goTo(QString::fromStdString(round_.device()));
-  if (!history_->come())
-    emit said(tr("Pick a stop device that was checked: its checks stand below the plan."));
-}
-
-// Back to the card that the round has for the device.
-void InspectPlace::stopCorrecting() {
-  if (!isCorrecting() || writer_.isWriting()) return;
-  correcting_.reset();
-  roundChanged();
-}
-
-bool InspectPlace::isCorrecting() const {
-  return correcting_ && round_.round() && correcting_->round == round_.round()->number &&
-         correcting_->device == round_.device();
-}
-
-// Its card once more, with what it says but for the result.
-void InspectPlace::correct(std::size_t number) {
-  const inspection::Check* check = read_.log.records.findCheck(number);
-  if (!check || writer_.isWriting()) return;
-  const inspection::Round* round = read_.log.records.findRound(check->round);
-  if (!round || std::ranges::find(round->devices, check->device) == round->devices.end())
-    return emit said(tr("That check is of no round that lists its device: correct it on the command line."));
-  const inspection::Check old = *check;
-  round_.walk(old.round);
-  round_.goTo(old.device);
-  correcting_ = Correcting{number, old.round, old.device};
-  shown_ = keyNow();
-  card_->showEntered(drafts_.read(*shown_).value_or(rounds::enteredOf(old)));
-  showCard();
-  card_->setFocus();
-}
-
 // The plan shows what is due, or how far the round has come.
 void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
@@ -262,36 +214,6 @@ void InspectPlace::showStart() {
   start_->name()->selectAll();
 }
 
-void InspectPlace::startRound() {
-  if (const QString why = whyNotYet(); !why.isEmpty()) return start_->tell(why);
-  if (writer_.isWriting()) return;
-  const QString by = start_->by();
-  if (by.isEmpty()) {
-    start_->name()->setFocus();
-    return start_->tell(tr("Type who walks the round: it stands on every check."));
-  }
-  const inspection::Moment now = records::momentNow();
-  const rounds::OnPaper paper = rounds::onPaper(start_->onPaper()->text(), std::nullopt, now);
-  if (!paper.why.isEmpty()) return start_->tell(paper.why);
-  const planning::RoundScope scope = start_->scope();
-  const auto ids = planning::devicesIn(scope, found_->devices, read_.log.records, source_.schedule,
-                                       paper.at.value_or(now).date);
-  if (ids.empty()) return start_->tell(tr("There is no device that is due."));
-  settings_.setValue(kByKey, by);
-  start_->setWriting(true);
-  const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,
-                     at = paper.at.value_or(now)]() -> inspection::Record {
-    const layout::Layout& layout = *found->of.layout;
-    return inspection::Round{0,
-                             at,
-                             by,
-                             planning::wordOf(scope),
-                             planning::asWalked(ids, found->devices, layout),
-                             planning::layoutThen(layout, hash)};
-  };
-  writer_.write(recordsFile(), make);
-}
-
 rounds::CardKey InspectPlace::keyNow() const {
   return {recordsFile(), round_.round()->number, round_.device(), isCorrecting() ? correcting_->check : 0};
 }
@@ -320,15 +242,6 @@ void InspectPlace::roundChanged() {
   card_->setFocus();
 }
 
-QString InspectPlace::correctsText() const {
-  const QString text =
-      tr("Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.")
-          .arg(correcting_->check);
-  const inspection::Check* check = read_.log.records.findCheck(correcting_->check);
-  if (!check || check->result != inspection::Result::Fail) return text;
-  return tr("%1 A correction undoes no failure: only a check of its own that passes does.").arg(text);
-}
-
 void InspectPlace::showCard() {
   if (found_) {
     rounds::CardText text = rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
@@ -342,78 +255,6 @@ void InspectPlace::showCard() {
 
 void InspectPlace::cardChanged() {
   if (shown_) drafts_.keep(*shown_, card_->entered());
-}
-
-void InspectPlace::record() {
-  if (!round_.round() || writer_.isWriting()) return;
-  const rounds::Entered entered = card_->entered();
-  QString why = whyNotYet();
-  if (why.isEmpty() && card_->timer().isRunning())
-    why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
-  if (why.isEmpty()) why = rounds::whatIsMissing(entered);
-  const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
-  if (!device) return card_->tell(why.isEmpty() ? tr("The device is no longer on the plan.") : why, true);
-  const inspection::Moment now = records::momentNow();
-  const rounds::OnPaper paper = rounds::onPaper(card_->onPaper()->text(), round_.round()->at, now);
-  if (!paper.why.isEmpty()) return card_->tell(paper.why, true);
-  inspection::Check check = planning::beginCheck(*round_.round(), *device, paper.at.value_or(now),
-                                                 planning::layoutThen(*source_.layout, source_.hash));
-  if (paper.at) check.entered = now;
-  put(entered, check);
-  if (isCorrecting()) {
-    if (inspection::correctionFault(read_.log.records, correcting_->check, check.device))
-      return card_->tell(tr("That check was corrected already, by another record: correct that one."), true);
-    check.corrects = correcting_->check;
-  }
-  drafts_.keep(*shown_, entered);
-  writing_ = shown_;
-  card_->setWriting(true);
-  writer_.write(recordsFile(), [check]() -> inspection::Record { return check; });
-}
-
-void InspectPlace::finish(const records::Appended& appended, const inspection::Record& record) {
-  if (const QString aside = rounds::setAside(appended); !aside.isEmpty()) emit said(aside);
-  if (const auto* round = std::get_if<inspection::Round>(&record)) return roundWritten(appended, *round);
-  checkWritten(appended, std::get<inspection::Check>(record));
-}
-
-void InspectPlace::roundWritten(const records::Appended& appended, const inspection::Round& round) {
-  start_->setWriting(false);
-  if (appended.written != records::Written::Yes)
-    return start_->tell(rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile())));
-  emit recorded();
-  card_->onPaper()->setText(start_->onPaper()->text());
-  start_->onPaper()->clear();
-  round_.walk(round.number);
-}
-
-// Only what is on the disk is called recorded; all else stays on its card.
-void InspectPlace::checkWritten(const records::Appended& appended, const inspection::Check& check) {
-  const auto written = std::exchange(writing_, std::nullopt);
-  const bool is_shown = written && shown_ == written;
-  card_->setWriting(false);
-  if (appended.written != records::Written::Yes) {
-    const QString why = rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile()));
-    card_->setFocus();
-    if (appended.written == records::Written::Unsure) emit recorded();
-    if (is_shown) card_->tell(why, true);
-    return emit said(why);
-  }
-  drafts_.forget(*written);
-  second_ = QString::fromStdString(check.second);
-  correcting_.reset();
-  if (is_shown) card_->showEntered({});
-  emit recorded();
-  const auto* device = planning::findDevice(found_->devices, check.device);
-  const QString name =
-      device ? rounds::nameOf(*found_->of.layout, *device) : QString::fromStdString(check.device);
-  const QString done =
-      tr("Recorded as %1: %2, %3.").arg(check.number).arg(name, rounds::wordOf(check.result).toLower());
-  emit said(done);
-  if (!is_shown) return;
-  round_.goOn();
-  card_->setFocus();
-  card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done, false);
 }
 
 void InspectPlace::selected() {

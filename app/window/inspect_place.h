@@ -100,6 +100,8 @@ class InspectPlace : public QObject {
   QString whyNotYet() const;
   rounds::CardKey keyNow() const;
 
+  static constexpr const char* kByKey = "inspect/by";  // who walked last, in the settings
+
   edits::Selection& selection_;
   QSettings& settings_;
   rounds::Drafts drafts_;

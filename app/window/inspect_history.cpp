@@ -1,0 +1,65 @@
+// The part of the place that shows the checks of a device and corrects them.
+#include <algorithm>
+
+#include "app/rounds/check_card.h"
+#include "app/rounds/device_history.h"
+#include "app/rounds/words.h"
+#include "app/window/inspect_place.h"
+#include "core/planning/round_plan.h"
+
+namespace stopwalk::window {
+
+// Of the device that is picked.
+void InspectPlace::showHistory() {
+  const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
+  const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
+  history_->setVisible(device && !source_.path.isEmpty());
+  if (device)
+    history_->show(id, rounds::nameOf(*found_->of.layout, *device), read_.log.records, source_.schedule);
+}
+
+void InspectPlace::goToHistory() {
+  if (round_.round()) emit goTo(QString::fromStdString(round_.device()));
+  if (!history_->come())
+    emit said(tr("Pick a stop device that was checked: its checks stand below the plan."));
+}
+
+bool InspectPlace::isCorrecting() const {
+  return correcting_ && round_.round() && correcting_->round == round_.round()->number &&
+         correcting_->device == round_.device();
+}
+
+// Its card once more, with what it says but for the result.
+void InspectPlace::correct(std::size_t number) {
+  const inspection::Check* check = read_.log.records.findCheck(number);
+  if (!check || writer_.isWriting()) return;
+  const inspection::Round* round = read_.log.records.findRound(check->round);
+  if (!round || std::ranges::find(round->devices, check->device) == round->devices.end())
+    return emit said(tr("That check is of no round that lists its device: correct it on the command line."));
+  const inspection::Check old = *check;
+  round_.walk(old.round);
+  round_.goTo(old.device);
+  correcting_ = Correcting{number, old.round, old.device};
+  shown_ = keyNow();
+  card_->showEntered(drafts_.read(*shown_).value_or(rounds::enteredOf(old)));
+  showCard();
+  card_->setFocus();
+}
+
+// Back to the card that the round has for the device.
+void InspectPlace::stopCorrecting() {
+  if (!isCorrecting() || writer_.isWriting()) return;
+  correcting_.reset();
+  roundChanged();
+}
+
+QString InspectPlace::correctsText() const {
+  const QString text =
+      tr("Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.")
+          .arg(correcting_->check);
+  const inspection::Check* check = read_.log.records.findCheck(correcting_->check);
+  if (!check || check->result != inspection::Result::Fail) return text;
+  return tr("%1 A correction undoes no failure: only a check of its own that passes does.").arg(text);
+}
+
+}  // namespace stopwalk::window

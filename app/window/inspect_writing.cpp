@@ -1,0 +1,116 @@
+// The part of the place that writes rounds and checks.
+#include "app/rounds/check_card.h"
+#include "app/rounds/on_paper.h"
+#include "app/rounds/outcome.h"
+#include "app/rounds/run_down_timer.h"
+#include "app/rounds/start_form.h"
+#include "app/rounds/words.h"
+#include "app/window/inspect_place.h"
+#include "core/inspection/check_rules.h"
+#include "core/planning/round_plan.h"
+
+namespace stopwalk::window {
+
+void InspectPlace::startRound() {
+  if (const QString why = whyNotYet(); !why.isEmpty()) return start_->tell(why);
+  if (writer_.isWriting()) return;
+  const QString by = start_->by();
+  if (by.isEmpty()) {
+    start_->name()->setFocus();
+    return start_->tell(tr("Type who walks the round: it stands on every check."));
+  }
+  const inspection::Moment now = records::momentNow();
+  const rounds::OnPaper paper = rounds::onPaper(start_->onPaper()->text(), std::nullopt, now);
+  if (!paper.why.isEmpty()) return start_->tell(paper.why);
+  const planning::RoundScope scope = start_->scope();
+  const auto ids = planning::devicesIn(scope, found_->devices, read_.log.records, source_.schedule,
+                                       paper.at.value_or(now).date);
+  if (ids.empty()) return start_->tell(tr("There is no device that is due."));
+  settings_.setValue(kByKey, by);
+  start_->setWriting(true);
+  const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,
+                     at = paper.at.value_or(now)]() -> inspection::Record {
+    const layout::Layout& layout = *found->of.layout;
+    return inspection::Round{0,
+                             at,
+                             by,
+                             planning::wordOf(scope),
+                             planning::asWalked(ids, found->devices, layout),
+                             planning::layoutThen(layout, hash)};
+  };
+  writer_.write(recordsFile(), make);
+}
+
+void InspectPlace::record() {
+  if (!round_.round() || writer_.isWriting()) return;
+  const rounds::Entered entered = card_->entered();
+  QString why = whyNotYet();
+  if (why.isEmpty() && card_->timer().isRunning())
+    why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
+  if (why.isEmpty()) why = rounds::whatIsMissing(entered);
+  const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
+  if (!device) return card_->tell(why.isEmpty() ? tr("The device is no longer on the plan.") : why, true);
+  const inspection::Moment now = records::momentNow();
+  const rounds::OnPaper paper = rounds::onPaper(card_->onPaper()->text(), round_.round()->at, now);
+  if (!paper.why.isEmpty()) return card_->tell(paper.why, true);
+  inspection::Check check = planning::beginCheck(*round_.round(), *device, paper.at.value_or(now),
+                                                 planning::layoutThen(*source_.layout, source_.hash));
+  if (paper.at) check.entered = now;
+  put(entered, check);
+  if (isCorrecting()) {
+    if (inspection::correctionFault(read_.log.records, correcting_->check, check.device))
+      return card_->tell(tr("That check was corrected already, by another record: correct that one."), true);
+    check.corrects = correcting_->check;
+  }
+  drafts_.keep(*shown_, entered);
+  writing_ = shown_;
+  card_->setWriting(true);
+  writer_.write(recordsFile(), [check]() -> inspection::Record { return check; });
+}
+
+void InspectPlace::finish(const records::Appended& appended, const inspection::Record& record) {
+  if (const QString aside = rounds::setAside(appended); !aside.isEmpty()) emit said(aside);
+  if (const auto* round = std::get_if<inspection::Round>(&record)) return roundWritten(appended, *round);
+  checkWritten(appended, std::get<inspection::Check>(record));
+}
+
+void InspectPlace::roundWritten(const records::Appended& appended, const inspection::Round& round) {
+  start_->setWriting(false);
+  if (appended.written != records::Written::Yes)
+    return start_->tell(rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile())));
+  emit recorded();
+  card_->onPaper()->setText(start_->onPaper()->text());
+  start_->onPaper()->clear();
+  round_.walk(round.number);
+}
+
+// Only what is on the disk is called recorded; all else stays on its card.
+void InspectPlace::checkWritten(const records::Appended& appended, const inspection::Check& check) {
+  const auto written = std::exchange(writing_, std::nullopt);
+  const bool is_shown = written && shown_ == written;
+  card_->setWriting(false);
+  if (appended.written != records::Written::Yes) {
+    const QString why = rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile()));
+    card_->setFocus();
+    if (appended.written == records::Written::Unsure) emit recorded();
+    if (is_shown) card_->tell(why, true);
+    return emit said(why);
+  }
+  drafts_.forget(*written);
+  second_ = QString::fromStdString(check.second);
+  correcting_.reset();
+  if (is_shown) card_->showEntered({});
+  emit recorded();
+  const auto* device = planning::findDevice(found_->devices, check.device);
+  const QString name =
+      device ? rounds::nameOf(*found_->of.layout, *device) : QString::fromStdString(check.device);
+  const QString done =
+      tr("Recorded as %1: %2, %3.").arg(check.number).arg(name, rounds::wordOf(check.result).toLower());
+  emit said(done);
+  if (!is_shown) return;
+  round_.goOn();
+  card_->setFocus();
+  card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done, false);
+}
+
+}  // namespace stopwalk::window
