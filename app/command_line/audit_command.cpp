@@ -13,6 +13,7 @@
 #include "app/command_line/layout_files.h"
 #include "app/command_line/output.h"
 #include "app/command_line/progress.h"
+#include "app/records/records_file.h"
 
 namespace stopwalk::app {
 namespace {
@@ -31,6 +32,9 @@ bool wouldReplaceInput(const std::vector<std::string>& layouts, const AuditOptio
   };
   for (const std::string& file : layouts) {
     if (replaces("layout", file)) return true;
+    const std::string records = records::recordsFileOf(file);
+    for (const std::string& name : {records, records + ".lock", records::tornFileOf(records)})
+      if (replaces("file of inspection records", name)) return true;
     for (const char* name : {kKindsFile, kTemplatesFile})
       if (replaces("shop's own file", fileBesideLayout(file, name))) return true;
   }

@@ -9,6 +9,8 @@
 #include <cstring>
 #include <utility>
 
+#include "app/records/records_file.h"
+
 namespace stopwalk::app {
 namespace {
 
@@ -111,9 +113,18 @@ void Output::discard() {
 }
 
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session) {
-  std::error_code none;
-  if (input == "-" || !std::filesystem::equivalent(input, out, none)) return false;
-  session.console.err << "stopwalk: --out " << out << " is the layout itself; name another file\n";
+  if (input == "-") return false;
+  const auto same = [&](const std::string& file) {
+    std::error_code none;
+    return std::filesystem::equivalent(file, out, none) ||
+           std::filesystem::path(file).lexically_normal() == std::filesystem::path(out).lexically_normal();
+  };
+  const std::string records = records::recordsFileOf(input);
+  const char* what = same(input) ? "the layout itself" : nullptr;
+  for (const std::string& file : {records, records + ".lock", records::tornFileOf(records)})
+    if (same(file)) what = "of the inspection records of the layout";
+  if (!what) return false;
+  session.console.err << "stopwalk: --out " << out << " is " << what << "; name another file\n";
   return true;
 }
 

@@ -36,7 +36,7 @@ class Output {
   std::size_t bytes_ = 0;
 };
 
-// Whether `--out` is this very file, which would be lost; tells the person.
+// Whether `--out` is this layout, or of the records beside it, which would be lost; tells the person.
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session);
 
 Exit writeResult(const std::string& text, const std::string& file, Session& session);

@@ -62,6 +62,7 @@ Exit bundle(const Options& options, Session& session) {
     err << "stopwalk: --out " << options.out << ": a name that ends in .pdf or .csv is expected\n";
     return Exit::Wrong;
   }
+  if (wouldReplaceInput(options.layout, options.out, session)) return Exit::Wrong;
   const Inspected all = readInspected({options.layout, options.kinds, "text"}, session);
   if (all.exit) return *all.exit;
   if (!all.read.there) {

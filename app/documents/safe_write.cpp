@@ -14,6 +14,8 @@
 #include <unistd.h>
 #endif
 
+#include "app/documents/words.h"
+
 namespace stopwalk::documents {
 namespace {
 
@@ -74,6 +76,20 @@ WriteResult writeWhole(const QString& target, std::string_view bytes,
 
   const QString why = syncFolder(QFileInfo(target).absolutePath());
   return why.isEmpty() ? WriteResult{Written::Yes, {}} : WriteResult{Written::Unsure, why};
+}
+
+WriteResult writeExport(const QString& target, std::string_view bytes) {
+  static const QStringList kEndings{"csv", "html", "pdf", "png", "svg"};
+  const QString behind = QFileInfo(target).canonicalFilePath();  // empty if there is none yet
+  for (const QString& name : {target, behind.isEmpty() ? target : behind})
+    if (!kEndings.contains(QFileInfo(name).suffix().toLower()))
+      return {Written::No,
+              Words::tr("Its name must end in one of .%1, so that no layout, profile or record is "
+                        "written over.")
+                  .arg(kEndings.join(", ."))};
+  if (isWriteProtected(target))
+    return {Written::No, Words::tr("It is write-protected, and is left as it is.")};
+  return writeWhole(target, bytes);
 }
 
 bool isWriteProtected(const QString& target) {

@@ -24,6 +24,10 @@ WriteResult writeWhole(
     const QString& target, std::string_view bytes,
     const std::function<bool()>& last_look = [] { return true; });
 
+// What is made from a layout, put down as writeWhole() does. Only under a name that ends as such files do,
+// and never through a link onto another: no layout, profile or record is written over with a picture of it.
+WriteResult writeExport(const QString& target, std::string_view bytes);
+
 // A file that nobody may write to is one that somebody wanted kept as it is, though it could be replaced:
 // `writeWhole` does not ask.
 bool isWriteProtected(const QString& target);

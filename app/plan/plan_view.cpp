@@ -74,6 +74,7 @@ void PlanView::choose(const Choice& choice) {
 void PlanView::setSources(Catalogue catalogue, const QString& folder) {
   catalogue_ = std::move(catalogue);
   pictures_ = picturesIn(folder);
+  preview(std::nullopt);  // told, so that nothing goes on showing what was never put down
   layoutChanged();
 }
 

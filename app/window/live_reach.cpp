@@ -28,7 +28,7 @@ void LiveReach::answer(int number, const Question& question, std::size_t samples
   QMetaObject::invokeMethod(
       this,
       [this, reach, number] {
-        if (number < answered_ || number > asked_) return;
+        if (number < answered_ || number <= left_) return;
         answered_ = number;
         emit answered(reach);
       },

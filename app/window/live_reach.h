@@ -34,7 +34,7 @@ class LiveReach : public QObject {
 
   void ask(Question question);
   // Nothing is wanted any more: answers on their way are dropped.
-  void leave() { ++asked_; }
+  void leave() { left_ = answered_ = ++asked_; }
   // Whether the last map was of what was asked for last.
   bool isCurrent() const { return asked_ == answered_; }
 
@@ -49,6 +49,7 @@ class LiveReach : public QObject {
   Newest<std::pair<int, Question>> next_;
   int asked_ = 0;
   int answered_ = 0;
+  int left_ = 0;  // nothing up to here is wanted
   std::thread worker_;
 };
 

@@ -108,17 +108,19 @@ void MainWindow::findAction() {
 }
 
 // As the command line writes it, of the file as it is now.
+// As the layout is, whatever is supposed.
 void MainWindow::exportStations() {
-  if (!answer_) return;
+  if (!answer_ || !live_audit_.isCurrent() || answer_->layout != document_->edited().snapshot())
+    return sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));
   const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
   const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(stem + ".csv"));
   if (path.isEmpty()) return;
-  const files::FiledReport filed{document_->name().toStdString(), "", *answer_->shown()};
-  const auto written = documents::writeWhole(path, files::csvHead() + files::reportCsv(filed));
+  const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
+  const auto written = documents::writeExport(path, files::csvHead() + files::reportCsv(filed));
   if (written.written == documents::Written::No)
     asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
   else
-    sentence_->setText(tr("All stations are in %1.").arg(path));
+    sentence_->setText(tr("All stations, as the layout is, are in %1.").arg(path));
 }
 
 void MainWindow::showCaution() {

@@ -71,6 +71,10 @@ void MainWindow::recordsChanged() {
   inspect_place_->setRecords(records_->read());
   if (!shown_) return;
   audit();
+  showFailed();
+}
+
+void MainWindow::showFailed() {
   QStringList failed;
   for (const auto& device : records_->failed(profile_.inspection))
     if (edits::findThing(*shown_, device.device)) failed << QString::fromStdString(device.device);

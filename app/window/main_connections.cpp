@@ -43,6 +43,10 @@ void MainWindow::connectParts() {
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {
     selection_.clear();  // what is called the same is another thing
+    answer_.reset();
+    plan_->setReport(nullptr, false);
+    suppose({});  // what was supposed was so of another workshop
+    showFailed();
     plan_->choose({});
     plan_->fit();
   });

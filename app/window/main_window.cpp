@@ -233,6 +233,7 @@ QString MainWindow::sentence() const {
 void MainWindow::sourcesChanged() {
   kinds_ = std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds);
   profile_of_.reset();
+  if (shown_) showFailed();
   plan_->setSources(document_->catalogue(), document_->folder());
   gallery_->setCatalogue(document_->catalogue());
   details_->rebuild();

@@ -105,6 +105,7 @@ class MainWindow : public QMainWindow {
   PosterSource posterSource() const;
   void showPoster();
   void recordsChanged();
+  void showFailed();
   void showFirstMinutes();
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   void exportStations();

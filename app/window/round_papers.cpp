@@ -99,7 +99,7 @@ void RoundPapers::write(const QString& path, const QByteArray& pdf, const QStrin
     return refuse(tr("It is write-protected, and is left as it is. Save under another name."));
   documents::WriteResult result;
   aside([&] {
-    result = documents::writeWhole(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())});
+    result = documents::writeExport(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())});
   });
   if (result.written == documents::Written::No) return refuse(result.why);
   emit said(tr("Written: %1").arg(path));

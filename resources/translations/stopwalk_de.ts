@@ -2003,6 +2003,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Unter anderem Namen speichern, oder erst den Schreibschutz entfernen.</translation>
     </message>
+    <message>
+        <source>Its name must end in one of .%1, so that no layout, profile or record is written over.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Name muss auf eines von .%1 enden, damit kein Layout, Profil oder Protokoll überschrieben wird.</translation>
+    </message>
+    <message>
+        <source>It is write-protected, and is left as it is.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist.</translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -5524,11 +5534,6 @@
         <translation>%1 wurde nicht geschrieben</translation>
     </message>
     <message>
-        <source>All stations are in %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Alle Arbeitsplätze sind in %1.</translation>
-    </message>
-    <message>
         <source>What Stopwalk does not do</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Was Stopwalk nicht macht</translation>
@@ -6158,6 +6163,16 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Save the &amp;bundle of a period…</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>&amp;Zusammenstellung eines Zeitraums sichern…</translation>
+    </message>
+    <message>
+        <source>The audit is still being computed. Export the table when it is there.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfung wird noch berechnet. Die Tabelle ausführen, wenn sie da ist.</translation>
+    </message>
+    <message>
+        <source>All stations, as the layout is, are in %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Alle Arbeitsplätze, wie das Layout ist, stehen in %1.</translation>
     </message>
 </context>
 <context>

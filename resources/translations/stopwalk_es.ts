@@ -2003,6 +2003,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Guarde con otro nombre, o quite antes la protección.</translation>
     </message>
+    <message>
+        <source>Its name must end in one of .%1, so that no layout, profile or record is written over.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Su nombre debe terminar en uno de .%1, para que no se sobrescriba ningún plano, perfil ni registro.</translation>
+    </message>
+    <message>
+        <source>It is write-protected, and is left as it is.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Está protegido contra escritura y se deja como está.</translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -5524,11 +5534,6 @@
         <translation>%1 no se escribió</translation>
     </message>
     <message>
-        <source>All stations are in %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Todos los puestos están en %1.</translation>
-    </message>
-    <message>
         <source>What Stopwalk does not do</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Lo que Stopwalk no hace</translation>
@@ -6158,6 +6163,16 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Save the &amp;bundle of a period…</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Guardar el con&amp;junto de un período…</translation>
+    </message>
+    <message>
+        <source>The audit is still being computed. Export the table when it is there.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La auditoría aún se está calculando. Exporte la tabla cuando esté lista.</translation>
+    </message>
+    <message>
+        <source>All stations, as the layout is, are in %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todos los puestos, tal como está el plano, están en %1.</translation>
     </message>
 </context>
 <context>

@@ -176,7 +176,7 @@ void PosterFiles::write(const std::vector<File>& files, const Made& made) {
   std::vector<documents::WriteResult> results;
   aside([&] {
     for (const File& file : files) {
-      results.push_back(documents::writeWhole(
+      results.push_back(documents::writeExport(
           file.path, {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())}));
       if (results.back().written == documents::Written::No) break;
     }

@@ -1,6 +1,7 @@
 // The bundle for an insurer, as it is in the finished PDF.
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "core/files/inspection_log.h"
 #include "tests/app/command_line/many_devices.h"
@@ -27,6 +28,28 @@ class RoundBundle : public RoundCommand {
 
   const std::string out = path("records.pdf");
 };
+
+TEST_F(RoundBundle, NothingThatIsWrittenTakesThePlaceOfTheRecords) {
+  open();
+  ASSERT_EQ(record("saw/stop", "fail").exit, kDone);
+  const std::string before = log(), plan = textOf(layout), records = path("shop.inspections.jsonl");
+  const std::string to_log = path("log.pdf"), to_layout = path("layout.csv");
+  std::filesystem::create_symlink(records, to_log);
+  std::filesystem::create_symlink(layout, to_layout);
+  const auto program = [&](std::vector<std::string> args) {
+    std::istringstream in;
+    std::ostringstream said, err;
+    return run(std::move(args), Console{in, said, err});
+  };
+  EXPECT_EQ(round({"sheet", "--out", records}).exit, kWrong);
+  EXPECT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", to_log}).exit, kWrong);
+  EXPECT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", to_layout}).exit, kWrong);
+  EXPECT_EQ(program({"report", layout, "--out", records}), kWrong);
+  EXPECT_EQ(program({"poster", layout, "--room", "shop", "--out", records}), kWrong);
+  EXPECT_EQ(program({"audit", layout, "--out", records}), kWrong);
+  EXPECT_EQ(log(), before);
+  EXPECT_EQ(textOf(layout), plan);
+}
 
 TEST_F(RoundBundle, HasTheFourFieldsOfEveryCheckAndSaysWhatTheHashProves) {
   open();

@@ -130,6 +130,43 @@ TEST_F(InTheAuditPlace, TheTableGoesOutAsTheCommandLineWritesIt) {
   EXPECT_TRUE(csv.contains("table-saw/operator"));
 }
 
+TEST_F(InTheAuditPlace, TheTableIsOfTheLayoutAsItIsWhateverIsSupposed) {
+  const auto exported = [&] {
+    asker.file = pathOf("stations.csv");
+    emit window->auditPlace().exportWanted();
+    QFile file(pathOf("stations.csv"));
+    return file.open(QFile::ReadOnly) ? file.readAll() : QByteArray();
+  };
+  const QByteArray as_it_is = exported();
+  planning::Suppositions suppositions;
+  suppositions.hours = floor::Hours::After;
+  window->suppose(suppositions);
+  QTest::qWait(1000);
+  EXPECT_EQ(exported(), as_it_is);
+}
+
+TEST_F(InTheAuditPlace, TheTableTakesThePlaceOfNoLayoutAndNoRecords) {
+  const QByteArray before = bytes();
+  ASSERT_TRUE(QFile::link(path, pathOf("link.csv")));
+  for (const QString& target : {path, pathOf("shop.inspections.jsonl"), pathOf("link.csv")}) {
+    asker.file = target;
+    emit window->auditPlace().exportWanted();
+    EXPECT_TRUE(asker.said.last().contains(".csv")) << target.toStdString();
+  }
+  EXPECT_EQ(bytes(), before);
+  EXPECT_FALSE(QFile::exists(pathOf("shop.inspections.jsonl")));
+}
+
+TEST_F(InTheAuditPlace, WhatIsSupposedOfOneWorkshopIsNotOfTheNext) {
+  planning::Suppositions suppositions;
+  suppositions.hours = floor::Hours::After;
+  window->suppose(suppositions);
+  EXPECT_TRUE(window->notices().text().contains("What if"));
+  QFile::copy(":/sample-layouts/scene-shop.layout.yaml", pathOf("other.layout.yaml"));
+  window->openPath(pathOf("other.layout.yaml"));
+  EXPECT_FALSE(window->notices().text().contains("What if"));
+}
+
 TEST_F(InTheAuditPlace, AFindingLookedAtIsPickedOnThePlan) {
   auto* tree = window->auditPlace().findings().tree();
   tree->setFocus();

@@ -60,6 +60,20 @@ TEST(LiveReach, TheLastAnswerIsToTheLastQuestion) {
   EXPECT_EQ(last->reach()->target.what, What::CutOff);
 }
 
+TEST(LiveReach, WhatWasLeftIsNotAnsweredAnyMore) {
+  LiveReach live;
+  int answers = 0;
+  QObject::connect(&live, &LiveReach::answered, &live, [&] { ++answers; });
+  live.ask(questionOf(What::Phone));
+  live.leave();
+  EXPECT_TRUE(live.isCurrent());
+  QTest::qWait(500);
+  EXPECT_EQ(answers, 0);
+  live.ask(questionOf(What::CutOff));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return answers == 2; }, 10000));
+  EXPECT_TRUE(live.isCurrent());
+}
+
 TEST(LiveReach, GoesAwayWhileItIsAtWork) {
   for (int i = 0; i < 5; ++i) LiveReach().ask(questionOf(What::AnyStop));
 }
