@@ -11,6 +11,7 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr double kSame_m = 0.01;
+constexpr double kSame_s = 0.1;
 
 // Farther than any walk where there is no way at all.
 double farness(const audit::Nearest& nearest) {
@@ -19,29 +20,47 @@ double farness(const audit::Nearest& nearest) {
 
 bool same(const audit::Nearest& a, const audit::Nearest& b) {
   if (a.status != b.status || a.device != b.device) return false;
+  if (std::abs(a.seconds.value_or(0) - b.seconds.value_or(0)) >= kSame_s) return false;
   return farness(a) == farness(b) || std::abs(farness(a) - farness(b)) < kSame_m;
 }
 
 QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
   if (nearest.status == audit::Status::AtHand) return Words::tr("at hand");
+  if (nearest.status == audit::Status::Unmeasured) return Words::tr("not measured");
   if (nearest.walk_m) return QString::fromStdString(audit::lengthText(*nearest.walk_m, unit));
   return Words::tr("no way");
 }
 
+// A way lost, or the verdict, outweighs all; what is nearer here and farther there is neither.
 Turn turnOf(const audit::StationReport& before, const audit::StationReport& after) {
   if (before.verdict != after.verdict) return after.verdict < before.verdict ? Turn::Better : Turn::Worse;
+  bool nearer = false, farther = false;
   for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
     const double was = farness(before.*nearest), is = farness(after.*nearest);
-    if (was != is && !(std::abs(was - is) < kSame_m)) return is < was ? Turn::Better : Turn::Worse;
+    if (std::isinf(is) && !std::isinf(was)) return Turn::Worse;
+    if (was != is && !(std::abs(was - is) < kSame_m)) (is < was ? nearer : farther) = true;
   }
-  return Turn::Other;
+  const double was_s = before.stop.seconds.value_or(0), is_s = after.stop.seconds.value_or(0);
+  if (!nearer && !farther && std::abs(was_s - is_s) >= kSame_s)
+    return is_s < was_s ? Turn::Better : Turn::Worse;
+  if (nearer == farther) return Turn::Other;
+  return nearer ? Turn::Better : Turn::Worse;
+}
+
+QString secondsText(double seconds) {
+  return Words::tr("%1 s").arg(seconds, 0, 'f', 1);
 }
 
 QString textOf(const audit::StationReport& before, const audit::StationReport& after,
                layout::LengthUnit unit) {
   QStringList parts;
   const auto add = [&](const QString& what, const audit::Nearest& was, const audit::Nearest& is) {
-    if (!same(was, is)) parts << what.arg(words(was, unit), words(is, unit));
+    if (same(was, is)) return;
+    const QString before_words = words(was, unit), after_words = words(is, unit);
+    if (before_words != after_words || !was.seconds || !is.seconds)
+      parts << what.arg(before_words, after_words);
+    else
+      parts << what.arg(secondsText(*was.seconds), secondsText(*is.seconds));
   };
   add(Words::tr("stop %1 → %2"), before.stop, after.stop);
   add(Words::tr("phone %1 → %2"), before.phone, after.phone);

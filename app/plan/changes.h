@@ -17,9 +17,10 @@ struct StationChange {
   QString text;  // "Table saw, helper: stop 3.31 m → 4.2 m, now warns"
 };
 
-// The stations that are in both reports and whose verdict, stop, phone or walks differ by a centimetre or
-// more, in the order of `after`. By the verdict first, then the walk to the stop, then to the phone, it has
-// become better or worse.
+// The stations that are in both reports and whose verdict, stop or phone differs, a walk by a centimetre or
+// more, or the seconds to the stop by a tenth or more, in the order of `after`. Better or worse by the
+// verdict first, by a way that is lost, then by the walks, and where these stay by the seconds; neither where
+// one walk is shorter and the other longer.
 std::vector<StationChange> changesBetween(const audit::Report& before, const audit::Report& after);
 
 }  // namespace stopwalk::plan

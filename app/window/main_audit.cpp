@@ -75,17 +75,24 @@ void MainWindow::recordsChanged() {
 }
 
 void MainWindow::showFailed() {
-  QStringList failed;
+  QStringList failed, gone;
   for (const auto& device : records_->failed(profile_.inspection))
-    if (edits::findThing(*shown_, device.device)) failed << QString::fromStdString(device.device);
-  if (failed.isEmpty()) return notices_->clear("failed");
-  if (failed.size() > kMostNamed) failed = failed.mid(0, kMostNamed) << QStringLiteral("…");
-  notices_->show(
-      "failed",
-      profile_.inspection.failed_stops_count
-          ? tr("Failed the last check, and counted as a stop all the same: %1.").arg(failed.join(tr(", ")))
-          : tr("Failed the last check, and counted as no stop: %1.").arg(failed.join(tr(", "))),
-      {});
+    (edits::findThing(*shown_, device.device) ? failed : gone) << QString::fromStdString(device.device);
+  const auto few = [](QStringList ids) {
+    if (ids.size() > kMostNamed) ids = ids.mid(0, kMostNamed) << QStringLiteral("…");
+    return ids.join(tr(", "));
+  };
+  QStringList said;
+  if (!failed.isEmpty())
+    said << (profile_.inspection.failed_stops_count
+                 ? tr("Failed the last check, and counted as a stop all the same: %1.").arg(few(failed))
+                 : tr("Failed the last check, and counted as no stop: %1.").arg(few(failed)));
+  if (!gone.isEmpty())
+    said << tr("Failed the last check, and no longer on the plan under this id: %1. What stands in its place "
+               "now counts as a stop.")
+                .arg(few(gone));
+  if (said.isEmpty()) return notices_->clear("failed");
+  notices_->show("failed", said.join(' '), {});
 }
 
 // The map of what is shown, as it is supposed; pale until the answer comes.

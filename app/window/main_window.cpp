@@ -245,6 +245,7 @@ void MainWindow::layoutChanged() {
   auto ids = selection_.ids();
   if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));
   showFirstMinutes();
+  if (!records_->failed(profile_.inspection).empty()) showFailed();
   if (auto known = planning::knownOnly(suppositions_, *shown_); known != suppositions_)
     suppose(known);
   else

@@ -2427,6 +2427,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zeiger</translation>
     </message>
+    <message>
+        <source>not measured</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 s</translation>
+    </message>
 </context>
 <context>
     <name>poster</name>
@@ -6173,6 +6183,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Alle Arbeitsplätze, wie das Layout ist, stehen in %1.</translation>
+    </message>
+    <message>
+        <source>Failed the last check, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bei der letzten Kontrolle durchgefallen und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
     </message>
 </context>
 <context>

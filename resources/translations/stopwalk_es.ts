@@ -2427,6 +2427,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>señal</translation>
     </message>
+    <message>
+        <source>not measured</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no medido</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 s</translation>
+    </message>
 </context>
 <context>
     <name>poster</name>
@@ -6173,6 +6183,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Todos los puestos, tal como está el plano, están en %1.</translation>
+    </message>
+    <message>
+        <source>Failed the last check, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falló en la última comprobación y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
     </message>
 </context>
 <context>

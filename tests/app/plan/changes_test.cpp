@@ -46,6 +46,24 @@ TEST(Changes, ALostWayIsWorseThanAnyWalk) {
             Turn::Better);
 }
 
+TEST(Changes, NearerHereAndFartherThereIsNeitherBetterNorWorse) {
+  EXPECT_EQ(changesBetween(report(Verdict::Fails, 4, 9), report(Verdict::Fails, 1, 10)).at(0).turn,
+            Turn::Other);
+  audit::Report lost = report(Verdict::Fails, 1, 9);
+  lost.stations[0].phone.walk_m.reset();
+  EXPECT_EQ(changesBetween(report(Verdict::Fails, 4, 9), lost).at(0).turn, Turn::Worse);
+}
+
+TEST(Changes, OfTheSecondsAloneAreTold) {
+  audit::Report before = report(Verdict::Meets, 0, 9), after = before;
+  for (audit::Report* r : {&before, &after}) r->stations[0].stop.status = audit::Status::AtHand;
+  before.stations[0].stop.seconds = 4;
+  after.stations[0].stop.seconds = 7.5;
+  const auto change = changesBetween(before, after).at(0);
+  EXPECT_EQ(change.turn, Turn::Worse);
+  EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop 4.0 s → 7.5 s");
+}
+
 TEST(Changes, OfStationsThatCameOrWentAreNone) {
   EXPECT_TRUE(changesBetween(audit::Report(), report(Verdict::Meets, 3, 9)).empty());
 }

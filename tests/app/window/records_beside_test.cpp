@@ -5,6 +5,7 @@
 #include <QListWidget>
 #include <functional>
 
+#include "app/edits/rename_id.h"
 #include "app/panels/poster/room_chooser.h"
 #include "app/panels/stations/station_table.h"
 #include "app/records/append_record.h"
@@ -72,6 +73,19 @@ TEST_F(WithRecords, DeviceThatFailedIsNoStopUntilItPasses) {
   record("table-saw/paddle", inspection::Result::Pass);
   EXPECT_TRUE(becomes([&] { return stopOf("table-saw/operator") == before; }));
   EXPECT_FALSE(window->notices().text().contains("counted as no stop"));
+}
+
+TEST_F(WithRecords, WhatFailedIsNamedOnOpeningAndWhenItsIdIsGone) {
+  record("table-saw/paddle", inspection::Result::Fail);
+  openLayout();
+  EXPECT_TRUE(window->notices().text().contains("counted as no stop: table-saw/paddle"))
+      << window->notices().text().toStdString();
+  window->document().edited().apply(edits::renameId(layout(), "table-saw/paddle", "halt"));
+  ASSERT_TRUE(edits::findThing(layout(), "table-saw/halt"));
+  EXPECT_TRUE(window->notices().text().contains("under this id: table-saw/paddle"))
+      << window->notices().text().toStdString();
+  window->document().edited().history().undo();
+  EXPECT_TRUE(window->notices().text().contains("counted as no stop: table-saw/paddle"));
 }
 
 // The poster on the screen follows what is recorded while it is looked at.
