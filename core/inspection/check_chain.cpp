@@ -59,6 +59,12 @@ std::vector<CheckChain> chainsOf(const Records& records) {
     if (first[i] == i) chains[i].clock_went_back = written && instantOf(writtenAt(check)) < *written;
     written = std::max(written, std::optional(instantOf(writtenAt(check))));
   }
+  std::optional<std::int64_t> later;
+  for (std::size_t i = corrects.size(); i-- > 0;) {
+    const std::int64_t at = instantOf(writtenAt(records.checks[i]));
+    if (first[i] == i) chains[i].clock_was_ahead = later && *later < at;
+    later = later ? std::min(*later, at) : at;
+  }
   std::erase_if(chains, [](const CheckChain& chain) { return chain.checks.empty(); });
   return chains;
 }
@@ -70,7 +76,7 @@ bool surelyAfter(const CheckChain& pass, const CheckChain& other) {
   const std::int64_t passed = instantOf(pass.earliest()), then = instantOf(other.latest());
   if (pass.writtenAtOnce()) {
     if (pass.first().number > last_dated.number) return true;
-    return passed > then && passed <= instantOf(writtenAt(last_dated));
+    return !pass.clock_was_ahead && passed > then && passed <= instantOf(writtenAt(last_dated));
   }
   if (other.writtenAtOnce() && other.clock_went_back) return false;  // nobody knows when that was
   return passed > then;

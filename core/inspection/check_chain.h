@@ -10,6 +10,7 @@ namespace stopwalk::inspection {
 // what the last says. What was entered afterwards, such as from paper, is of the time that it gives.
 struct CheckChain {
   std::vector<const Check*> checks;
+  bool clock_was_ahead = false;  // a check that was written after the first was written at an earlier time
   bool clock_went_back = false;  // the first gives an earlier time than a check that was written before it
 
   const Check& first() const { return *checks.front(); }
