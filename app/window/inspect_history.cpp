@@ -37,9 +37,10 @@ void InspectPlace::correct(std::size_t number) {
   if (!round || std::ranges::find(round->devices, check->device) == round->devices.end())
     return emit said(tr("That check is of no round that lists its device: correct it on the command line."));
   const inspection::Check old = *check;
-  round_.walk(old.round);
+  const Correcting now{number, old.round, old.device, whereNow()};
+  if (now.from.round != old.round) round_.walk(old.round);
   round_.goTo(old.device);
-  correcting_ = Correcting{number, old.round, old.device};
+  correcting_ = now;
   shown_ = keyNow();
   card_->showEntered(drafts_.read(*shown_).value_or(rounds::enteredOf(old)));
   showCard();
@@ -49,8 +50,25 @@ void InspectPlace::correct(std::size_t number) {
 // Back to the card that the round has for the device.
 void InspectPlace::stopCorrecting() {
   if (!isCorrecting() || writer_.isWriting()) return;
-  correcting_.reset();
-  roundChanged();
+  const Correcting left = *std::exchange(correcting_, std::nullopt);
+  if (!goBack(left)) roundChanged();
+}
+
+// One correction after another does not change where it all began.
+InspectPlace::Correcting::From InspectPlace::whereNow() const {
+  if (isCorrecting()) return correcting_->from;
+  return {round_.round() ? round_.round()->number : 0, round_.device(), card_->onPaper()->text()};
+}
+
+// To the round that was walked before a check of another was corrected; false: it is this one, or there was
+// none.
+bool InspectPlace::goBack(const Correcting& corrected) {
+  const Correcting::From& from = corrected.from;
+  if (from.round == 0 || from.round == corrected.round) return false;
+  round_.walk(from.round);
+  round_.goTo(from.device);
+  card_->onPaper()->setText(from.paper);
+  return true;
 }
 
 QString InspectPlace::correctsText() const {

@@ -230,6 +230,9 @@ void InspectPlace::roundChanged() {
   }
   const bool other = shown_ != keyNow();
   if (other) {
+    const bool same_round =
+        shown_ && shown_->records_file == recordsFile() && shown_->round == round_.round()->number;
+    if (!same_round) showPaperTime();
     shown_ = keyNow();
     if (card_->timer().isRunning()) emit said(tr("The clock was still running: that run is not kept."));
     rounds::Entered anew;
@@ -240,6 +243,13 @@ void InspectPlace::roundChanged() {
   if (!other) return;
   emit goTo(QString::fromStdString(round_.device()));
   card_->setFocus();
+}
+
+// A round that was entered from paper has the time of its paper, whenever one goes on with it.
+void InspectPlace::showPaperTime() {
+  const inspection::Round& round = *round_.round();
+  card_->onPaper()->setText(round.entered ? QString::fromStdString(inspection::momentText(round.at))
+                                          : QString());
 }
 
 void InspectPlace::showCard() {

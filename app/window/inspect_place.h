@@ -80,6 +80,7 @@ class InspectPlace : public QObject {
   void fillDue();
   void showDue();
   void showStart();
+  void showPaperTime();
   void showCard();
   void roundChanged();
   void cardChanged();
@@ -93,6 +94,7 @@ class InspectPlace : public QObject {
   void startRound();
   void record();
   void finish(const records::Appended& appended, const inspection::Record& record);
+  void roundNotWritten(const QString& why);
   void roundWritten(const records::Appended& appended, const inspection::Round& round);
   void checkWritten(const records::Appended& appended, const inspection::Check& check);
   void selected();
@@ -114,13 +116,22 @@ class InspectPlace : public QObject {
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen
   QString second_;                          // person, of the last check of the round
+  std::string writing_to_;                  // the records file of the round that is being written
   std::optional<rounds::CardKey> writing_;  // the card whose check is being written
 
   // The check that is corrected, as long as its card is on the screen.
   struct Correcting {
     std::size_t check = 0, round = 0;
     std::string device;
+    // Where one was before: the round (0: in none), its device, and the time of the paper.
+    struct From {
+      std::size_t round = 0;
+      std::string device;
+      QString paper;
+    } from;
   };
+  Correcting::From whereNow() const;
+  bool goBack(const Correcting& corrected);
   std::optional<Correcting> correcting_;
 
   QStackedWidget* side_;

@@ -29,16 +29,19 @@ void InspectPlace::startRound() {
   settings_.setValue(kByKey, by);
   start_->setWriting(true);
   const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,
-                     at = paper.at.value_or(now)]() -> inspection::Record {
+                     at = paper.at.value_or(now),
+                     entered = paper.at ? std::optional(now) : std::nullopt]() -> inspection::Record {
     const layout::Layout& layout = *found->of.layout;
     return inspection::Round{0,
                              at,
                              by,
                              planning::wordOf(scope),
                              planning::asWalked(ids, found->devices, layout),
-                             planning::layoutThen(layout, hash)};
+                             planning::layoutThen(layout, hash),
+                             entered};
   };
-  writer_.write(recordsFile(), make);
+  writing_to_ = recordsFile();
+  writer_.write(writing_to_, make);
 }
 
 void InspectPlace::record() {
@@ -77,11 +80,17 @@ void InspectPlace::finish(const records::Appended& appended, const inspection::R
 void InspectPlace::roundWritten(const records::Appended& appended, const inspection::Round& round) {
   start_->setWriting(false);
   if (appended.written != records::Written::Yes)
-    return start_->tell(rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile())));
+    return roundNotWritten(rounds::whyNotRecorded(appended, QString::fromStdString(writing_to_)));
   emit recorded();
-  card_->onPaper()->setText(start_->onPaper()->text());
+  if (writing_to_ != recordsFile()) return;  // another file was opened in between
   start_->onPaper()->clear();
-  round_.walk(round.number);
+  const inspection::Round* found = read_.log.records.findRound(round.number);
+  if (found && *found == round) round_.walk(round.number);
+}
+
+void InspectPlace::roundNotWritten(const QString& why) {
+  if (writing_to_ == recordsFile()) return start_->tell(why);
+  emit said(why);
 }
 
 // Only what is on the disk is called recorded; all else stays on its card.
@@ -90,7 +99,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   const bool is_shown = written && shown_ == written;
   card_->setWriting(false);
   if (appended.written != records::Written::Yes) {
-    const QString why = rounds::whyNotRecorded(appended, QString::fromStdString(recordsFile()));
+    const QString why = rounds::whyNotRecorded(appended, QString::fromStdString(written->records_file));
     card_->setFocus();
     if (appended.written == records::Written::Unsure) emit recorded();
     if (is_shown) card_->tell(why, true);
@@ -98,7 +107,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   }
   drafts_.forget(*written);
   second_ = QString::fromStdString(check.second);
-  correcting_.reset();
+  const auto corrected = std::exchange(correcting_, std::nullopt);
   if (is_shown) card_->showEntered({});
   emit recorded();
   const auto* device = planning::findDevice(found_->devices, check.device);
@@ -108,7 +117,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
       tr("Recorded as %1: %2, %3.").arg(check.number).arg(name, rounds::wordOf(check.result).toLower());
   emit said(done);
   if (!is_shown) return;
-  round_.goOn();
+  if (!corrected || !goBack(*corrected)) round_.goOn();
   card_->setFocus();
   card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done, false);
 }

@@ -1,7 +1,12 @@
 // Rounds of inspection at the window, by keyboard.
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
 #include <sstream>
 
 #include "app/command_line/run.h"
+#include "app/rounds/device_history.h"
 #include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
@@ -90,6 +95,8 @@ TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
   ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
   const auto walked = inspection::parseMoment("2026-03-02T09:15:00+01:00");
   EXPECT_EQ(round().round()->at, *walked);
+  ASSERT_TRUE(round().round()->entered.has_value()) << "it was written today";
+  EXPECT_GT(instantOf(*round().round()->entered), instantOf(*walked));
   card().second()->setText("Bo Example");
   for (int i = 1; i <= 3; ++i) {
     EXPECT_TRUE(card().recordButton()->text().contains("2026-03-02"));
@@ -116,6 +123,70 @@ TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
   EXPECT_FALSE(onDisk().checks.back().entered.has_value());
   round().leave();
   EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the next round is walked now";
+  key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+  ASSERT_TRUE(round().round().has_value());
+  type("12p");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 5u) << card().told().toStdString();
+  EXPECT_EQ(onDisk().checks.back().at, *walked) << "gone on with, it is still of its paper";
+  EXPECT_TRUE(onDisk().checks.back().entered.has_value());
+}
+
+TEST_F(Inspecting, GoesBackToItsRoundAfterACheckOfAnotherWasCorrected) {
+  openAndCome();
+  startRound();
+  const std::size_t first = round().round()->number;
+  const std::string corrected = round().device();
+  type("12p");
+  enter();
+  round().leave();
+  startRound();
+  const std::size_t second = round().round()->number;
+  ASSERT_NE(second, first);
+  key(Qt::Key_PageDown, Qt::ControlModifier);
+  const std::string device = round().device();
+  ASSERT_NE(device, corrected);
+  const QString paper = QString::fromStdString(inspection::momentText(records::momentNow()));
+  card().onPaper()->setText(paper);
+  for (const bool leaves : {true, false}) {
+    place().history().correctWanted(onDisk().checks.front().number);
+    ASSERT_EQ(round().round()->number, first);
+    EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the paper was of the other round";
+    if (leaves) {
+      key(Qt::Key_Escape);
+    } else {
+      type("f");
+      enter();
+      ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+      EXPECT_EQ(onDisk().checks.back().round, first);
+    }
+    ASSERT_TRUE(round().round().has_value());
+    EXPECT_EQ(round().round()->number, second);
+    EXPECT_EQ(round().device(), device);
+    EXPECT_EQ(card().onPaper()->text(), paper);
+  }
+}
+
+TEST_F(Inspecting, ARoundThatIsWrittenWhileAnotherFileIsOpenedIsNotTakenForOneOfThatFile) {
+  openAndCome();
+  const QString other = pathOf("other.layout.yaml");
+  ASSERT_TRUE(QFile::copy(path, other));
+  inspection::Round theirs{0, records::momentNow(), "Bo Example", "all", {}, {}};
+  theirs.devices = {"saw/stop"};
+  const std::string other_file = records::recordsFileOf(other.toStdString());
+  ASSERT_EQ(records::appendRecord(other_file, theirs).written, records::Written::Yes);
+  const int lock = ::open((file + ".lock").c_str(), O_RDWR | O_CREAT, 0666);
+  ASSERT_EQ(::flock(lock, LOCK_EX | LOCK_NB), 0);
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  type(inspector());
+  key(Qt::Key_Return);
+  ASSERT_TRUE(place().isWriting());
+  window->openPath(other);
+  ::close(lock);
+  EXPECT_TRUE(becomes([&] { return !place().isWriting(); }));
+  settle();
+  ASSERT_EQ(onDisk().rounds.size(), 1u);
+  EXPECT_FALSE(round().round().has_value());
 }
 
 TEST_F(Inspecting, RecordsNothingWithoutAChosenResult) {
