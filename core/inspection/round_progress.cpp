@@ -1,6 +1,7 @@
 #include "core/inspection/round_progress.h"
 
 #include <algorithm>
+#include <map>
 #include <ranges>
 #include <set>
 
@@ -8,11 +9,18 @@
 
 namespace stopwalk::inspection {
 
+// A correction says something else of the check that it corrects, and is no newer one.
 const Check* checkIn(const Records& records, std::size_t round, const std::string& device) {
-  const auto newest_first = std::views::reverse(records.checks);
-  const auto at = std::ranges::find_if(
-      newest_first, [&](const Check& c) { return c.round == round && c.device == device; });
-  return at == newest_first.end() ? nullptr : &*at;
+  std::map<std::size_t, std::size_t> begun;       // of each check the number of the first of its corrections
+  std::map<std::size_t, const Check*> said_last;  // by that number
+  for (const Check& c : records.checks) {
+    if (c.round != round || c.device != device) continue;
+    const auto old = c.corrects ? begun.find(*c.corrects) : begun.end();
+    const std::size_t first = old == begun.end() ? c.number : old->second;
+    begun[c.number] = first;
+    said_last[first] = &c;
+  }
+  return said_last.empty() ? nullptr : said_last.rbegin()->second;
 }
 
 std::vector<std::string> stillToCheck(const Round& round, const Records& records) {

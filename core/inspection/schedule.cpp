@@ -183,7 +183,10 @@ std::vector<const Check*> openActions(const Records& records) {
       const auto isDone = [&](const CheckChain* other) {
         return other != chain && other->passedThroughout() && surelyAfter(*other, *chain);
       };
-      if (chain->said().corrective && std::ranges::none_of(its, isDone)) all.push_back(&chain->said());
+      // A correction that is silent about it takes nothing back.
+      const auto asks = std::ranges::find_if(chain->checks.rbegin(), chain->checks.rend(),
+                                             [](const Check* c) { return c->corrective.has_value(); });
+      if (asks != chain->checks.rend() && std::ranges::none_of(its, isDone)) all.push_back(*asks);
     }
   std::ranges::sort(all, {}, &Check::number);
   return all;

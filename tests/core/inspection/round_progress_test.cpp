@@ -45,6 +45,18 @@ TEST(RoundProgress, TheLastCheckOfADeviceInARoundCounts) {
   EXPECT_EQ(checkIn(records, 4, "c"), nullptr);
 }
 
+TEST(RoundProgress, ACorrectionOfAnEarlierCheckIsNoNewerOne) {
+  Records records;
+  records.rounds = {roundOf(1, {"a"})};
+  records.checks = {checkOf(2, 1, "a", Result::Pass), checkOf(3, 1, "a", Result::Fail),
+                    checkOf(4, 1, "a", Result::Pass)};
+  records.checks[2].corrects = 2;
+  EXPECT_EQ(checkIn(records, 1, "a")->result, Result::Fail);
+  records.checks.push_back(checkOf(5, 1, "a", Result::NotTested));
+  records.checks[3].corrects = 3;
+  EXPECT_EQ(checkIn(records, 1, "a")->number, 5u);
+}
+
 TEST(RoundProgress, UnfinishedRoundsComeNewestFirst) {
   Records records = twoRounds();
   records.rounds.push_back(roundOf(7, {"d"}));
