@@ -1,5 +1,7 @@
 #include "app/rounds/record_writer.h"
 
+#include <exception>
+
 namespace stopwalk::rounds {
 
 RecordWriter::RecordWriter(QObject* parent) : QObject(parent) {
@@ -15,8 +17,16 @@ void RecordWriter::write(const std::string& records_file, Make make) {
   writing_ = true;
   emit started();
   worker_.start([this, records_file, make = std::move(make)] {
-    inspection::Record record = make();
-    const records::Appended appended = records::appendRecord(records_file, record);
+    inspection::Record record;
+    records::Appended appended;
+    try {
+      record = make();
+      appended = records::appendRecord(records_file, record);
+    } catch (const std::exception& trouble) {  // such as of memory: it would end the program
+      appended = {};
+      appended.written = records::Written::Unsure;
+      appended.why = trouble.what();
+    }
     if (appended.written == records::Written::Yes)
       std::visit([&](auto& r) { r.number = appended.number; }, record);
     QMetaObject::invokeMethod(
