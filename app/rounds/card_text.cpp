@@ -62,6 +62,8 @@ CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, cons
   text.place = round.place() + 1;
   text.of = round.order().size();
   text.checked = round.checked();
+  text.round = round.round()->number;
+  text.by = QString::fromStdString(round.round()->by);
   text.already = alreadyText(round);
   const planning::InspectedDevice* device = planning::findDevice(devices, round.device());
   const auto entries = audit::devicesOf(layout, kinds);

@@ -150,7 +150,8 @@ void CheckCard::showText(const CardText& text) {
   place_->setText(tr("%1 of %2").arg(text.place).arg(text.of));
   progress_->setMaximum(static_cast<int>(text.of));
   progress_->setValue(static_cast<int>(text.checked));
-  progress_->setFormat(tr("%1 checked").arg(text.checked));
+  progress_->setFormat(tr("Round %1 of %2: %3 checked")
+                           .arg(QString::number(text.round), text.by, QString::number(text.checked)));
   symbol_->setPixmap(text.symbol.pixmap(kSymbol_px, kSymbol_px));
   symbol_->setVisible(!text.symbol.isNull());
   name_->setText(text.name);

@@ -22,6 +22,8 @@ class WhatWasTried;
 // What a card says of its device.
 struct CardText {
   std::size_t place = 0, of = 0, checked = 0;  // devices of the round; place from 1
+  std::size_t round = 0;                       // its number
+  QString by;                                  // whose name the checks bear
   QIcon symbol;                                // of the device
   QString name;
   QString where;                // the room, and on what

@@ -4549,11 +4549,6 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>%1 checked</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 kontrolliert</translation>
-    </message>
-    <message>
         <source>Card: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Karte: %1</translation>
@@ -4583,6 +4578,11 @@
         <comment>the key for: all checks of this device</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>H</translation>
+    </message>
+    <message>
+        <source>Round %1 of %2: %3 checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang %1 von %2: %3 kontrolliert</translation>
     </message>
 </context>
 <context>

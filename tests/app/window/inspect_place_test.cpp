@@ -3,6 +3,7 @@
 #include <sys/file.h>
 #include <unistd.h>
 
+#include <QProgressBar>
 #include <sstream>
 
 #include "app/command_line/run.h"
@@ -187,6 +188,14 @@ TEST_F(Inspecting, ARoundThatIsWrittenWhileAnotherFileIsOpenedIsNotTakenForOneOf
   settle();
   ASSERT_EQ(onDisk().rounds.size(), 1u);
   EXPECT_FALSE(round().round().has_value());
+}
+
+TEST_F(Inspecting, TheCardSaysWhoseNameItsChecksBear) {
+  openAndCome();
+  startRound();
+  const auto* progress = card().findChild<QProgressBar*>();
+  EXPECT_TRUE(progress->text().contains(inspector())) << progress->text().toStdString();
+  EXPECT_EQ(round().round()->by, inspector().toStdString());
 }
 
 TEST_F(Inspecting, RecordsNothingWithoutAChosenResult) {
