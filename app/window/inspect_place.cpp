@@ -103,6 +103,7 @@ void InspectPlace::connectPages() {
   connect(&round_, &rounds::RoundUnderWay::changed, this, &InspectPlace::roundChanged);
   connect(&writer_, &rounds::RecordWriter::written, this, &InspectPlace::finish);
   connect(&live_, &LiveDevices::answered, this, [this](std::shared_ptr<const LiveDevices::Answer> answer) {
+    if (asked_ != answer->of) return;
     found_ = std::move(answer);
     refresh();
   });
@@ -111,6 +112,10 @@ void InspectPlace::connectPages() {
 
 void InspectPlace::follow(InspectSource source) {
   if (source == source_) return;
+  if (source.path != source_.path) {  // what was found is of another file's plan
+    found_.reset();
+    asked_.reset();
+  }
   source_ = std::move(source);
   if (!is_here_) return;
   askDevices();
@@ -119,7 +124,9 @@ void InspectPlace::follow(InspectSource source) {
 
 void InspectPlace::askDevices() {
   const LiveDevices::Question now{source_.layout, source_.kinds, round_.order()};
-  if (source_.layout && (!found_ || found_->of != now)) live_.ask(now);
+  if (!source_.layout || asked_ == now) return;
+  asked_ = now;
+  live_.ask(now);
 }
 
 void InspectPlace::refresh() {

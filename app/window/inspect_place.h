@@ -111,6 +111,7 @@ class InspectPlace : public QObject {
   rounds::RecordWriter writer_;
   LiveDevices live_;
   InspectSource source_;
+  std::optional<LiveDevices::Question> asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
   records::ReadRecords read_;
   bool is_here_ = false;

@@ -110,7 +110,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   const auto corrected = std::exchange(correcting_, std::nullopt);
   if (is_shown) card_->showEntered({});
   emit recorded();
-  const auto* device = planning::findDevice(found_->devices, check.device);
+  const auto* device = found_ ? planning::findDevice(found_->devices, check.device) : nullptr;
   const QString name =
       device ? rounds::nameOf(*found_->of.layout, *device) : QString::fromStdString(check.device);
   const QString done =

@@ -168,6 +168,18 @@ TEST_F(Inspecting, GoesBackToItsRoundAfterACheckOfAnotherWasCorrected) {
   }
 }
 
+TEST_F(Inspecting, WhatWasFoundInOneFileIsNotShownWithTheRecordsOfAnother) {
+  openAndCome();
+  bool is_shown = true;
+  QObject::connect(&place(), &InspectPlace::onPlan,
+                   [&](const auto& inspected) { is_shown = inspected.has_value(); });
+  const QString other = pathOf("other.layout.yaml");
+  ASSERT_TRUE(QFile::copy(path, other));
+  window->openPath(other);
+  EXPECT_FALSE(is_shown);
+  EXPECT_TRUE(becomes([&] { return is_shown; }));
+}
+
 TEST_F(Inspecting, ARoundThatIsWrittenWhileAnotherFileIsOpenedIsNotTakenForOneOfThatFile) {
   openAndCome();
   const QString other = pathOf("other.layout.yaml");
