@@ -6,8 +6,8 @@ LiveAudit::LiveAudit(QObject* parent)
     : QObject(parent),
       worker_(
           this,
-          [auditors = std::make_shared<Auditors>()](const Question& question) {
-            return answerTo(question, *auditors);
+          [auditors = std::make_shared<Auditors>()](const Question& question, const auto& give) {
+            give(answerTo(question, *auditors));
           },
           [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
 

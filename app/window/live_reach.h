@@ -2,11 +2,9 @@
 
 #include <QObject>
 #include <memory>
-#include <thread>
-#include <utility>
 
 #include "app/plan/reach_layer.h"
-#include "app/window/newest.h"
+#include "app/window/newest_answered.h"
 #include "core/audit/reach.h"
 
 namespace stopwalk::window {
@@ -30,27 +28,19 @@ class LiveReach : public QObject {
   static constexpr std::size_t kFine = 16000;
 
   explicit LiveReach(QObject* parent = nullptr);
-  ~LiveReach() override;  // waits for the map that is being found
 
-  void ask(Question question);
+  void ask(Question question) { worker_.ask(std::move(question)); }
   // Nothing is wanted any more: answers on their way are dropped.
-  void leave() { left_ = answered_ = ++asked_; }
+  void leave() { worker_.leave(); }
   // Whether the last map was of what was asked for last.
-  bool isCurrent() const { return asked_ == answered_; }
+  bool isCurrent() const { return worker_.isCurrent(); }
 
  signals:
   // With all that painting needs of it, so that the window need not work it out.
   void answered(std::shared_ptr<const stopwalk::plan::ReachLayer> reach);
 
  private:
-  void work();
-  void answer(int number, const Question& question, std::size_t samples);
-
-  Newest<std::pair<int, Question>> next_;
-  int asked_ = 0;
-  int answered_ = 0;
-  int left_ = 0;  // nothing up to here is wanted
-  std::thread worker_;
+  NewestAnswered<Question, plan::ReachLayer> worker_;
 };
 
 }  // namespace stopwalk::window

@@ -10,15 +10,18 @@
 
 namespace stopwalk::window {
 
-// Answers the newest question on a thread of its own, and gives the answer on the owner's; questions between
+// Answers the newest question on a thread of its own, and gives the answers on the owner's; questions between
 // are not answered. Gone before its owner is: its end waits for the answer that is being made.
 template <class Question, class Answer>
 class NewestAnswered {
  public:
+  // Whether a better answer may follow: no other question waits.
+  using Give = std::function<bool(Answer)>;
+
   // `make` is called on the thread, one question at a time, and may keep things from one to the next.
-  NewestAnswered(QObject* owner, std::function<Answer(const Question&)> make,
-                 std::function<void(std::shared_ptr<const Answer>)> give)
-      : owner_(owner), make_(std::move(make)), give_(std::move(give)), worker_([this] { work(); }) {}
+  NewestAnswered(QObject* owner, std::function<void(const Question&, const Give&)> make,
+                 std::function<void(std::shared_ptr<const Answer>)> given)
+      : owner_(owner), make_(std::move(make)), given_(std::move(given)), worker_([this] { work(); }) {}
   ~NewestAnswered() {
     next_.close();
     worker_.join();
@@ -27,29 +30,39 @@ class NewestAnswered {
   NewestAnswered& operator=(const NewestAnswered&) = delete;
 
   void ask(Question question) { next_.put({++asked_, std::move(question)}); }
+  // Nothing is wanted any more: answers on their way are dropped.
+  void leave() { left_ = answered_ = ++asked_; }
   // Whether the last answer was to the last question.
   bool isCurrent() const { return asked_ == answered_; }
 
  private:
   void work() {
     while (auto next = next_.take()) {
-      const auto answer = std::make_shared<const Answer>(make_(next->second));
-      QMetaObject::invokeMethod(
-          owner_,
-          [this, answer, asked = next->first] {
-            answered_ = asked;
-            give_(answer);
-          },
-          Qt::QueuedConnection);
+      const int asked = next->first;
+      make_(next->second, [&](Answer answer) {
+        give(asked, std::make_shared<const Answer>(std::move(answer)));
+        return !next_.waits();
+      });
     }
+  }
+  void give(int asked, std::shared_ptr<const Answer> answer) {
+    QMetaObject::invokeMethod(
+        owner_,
+        [this, answer = std::move(answer), asked] {
+          if (asked <= left_) return;
+          answered_ = asked;
+          given_(answer);
+        },
+        Qt::QueuedConnection);
   }
 
   QObject* owner_;
-  std::function<Answer(const Question&)> make_;
-  std::function<void(std::shared_ptr<const Answer>)> give_;
+  std::function<void(const Question&, const Give&)> make_;
+  std::function<void(std::shared_ptr<const Answer>)> given_;
   Newest<std::pair<int, Question>> next_;
   int asked_ = 0;
   int answered_ = 0;
+  int left_ = 0;  // nothing up to here is wanted
   std::thread worker_;
 };
 

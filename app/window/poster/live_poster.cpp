@@ -9,10 +9,10 @@ LivePoster::LivePoster(QObject* parent)
       worker_(
           this,
           // The shop is kept while only the room or the paper is another.
-          [shop = std::shared_ptr<const PosterShop>()](const Question& question) mutable {
+          [shop = std::shared_ptr<const PosterShop>()](const Question& question, const auto& give) mutable {
             if (!shop || !(shop->source() == question.source))
               shop = std::make_shared<const PosterShop>(question.source);
-            return answerTo(*shop, question);
+            give(answerTo(*shop, question));
           },
           [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
 
