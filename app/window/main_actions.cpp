@@ -107,8 +107,7 @@ void MainWindow::findAction() {
   panels::ActionFinder(this).exec();
 }
 
-// As the command line writes it, of the file as it is now.
-// As the layout is, whatever is supposed.
+// As the command line writes it, of the layout as it is, whatever is supposed.
 void MainWindow::exportStations() {
   if (!answer_ || !live_audit_.isCurrent() || answer_->layout != document_->edited().snapshot())
     return sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));

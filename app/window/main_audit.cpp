@@ -36,24 +36,25 @@ void MainWindow::audit() {
     audit_place_->rules().setProfile(profile_);
   }
   LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
-  question.failed = records_->failed(question.profile.inspection);
+  question.failed = records_->failed(profile_.inspection);
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
   askReach();
+  if (plan_->isPreviewing()) return;  // what follows is of the layout as it is
   showInspection();
   showPoster();
 }
 
+// House rules change limits, and never how often devices are inspected.
 void MainWindow::showInspection() {
-  const auto layout = document_->edited().snapshot();
-  inspect_place_->follow({layout, kinds_, audit::withHouseRules(profile_, layout->house_rules).inspection,
-                          document_->path(), document_->fileHash()});
+  inspect_place_->follow({document_->edited().snapshot(), kinds_, profile_.inspection, document_->path(),
+                          document_->fileHash()});
 }
 
 PosterSource MainWindow::posterSource() const {
   const auto layout = document_->edited().snapshot();
   const audit::Profile profile = audit::withHouseRules(profile_, layout->house_rules);
-  return {layout, kinds_, profile, document_->fileHash(), records_->failed(profile.inspection)};
+  return {layout, kinds_, profile, document_->fileHash(), records_->failed(profile_.inspection)};
 }
 
 // Where it is looked at, the poster follows the layout and whether it is saved.
@@ -74,6 +75,7 @@ void MainWindow::recordsChanged() {
   showFailed();
 }
 
+// Above the plan, until they pass.
 void MainWindow::showFailed() {
   QStringList failed, gone;
   for (const auto& device : records_->failed(profile_.inspection))

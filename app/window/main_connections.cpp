@@ -46,7 +46,6 @@ void MainWindow::connectParts() {
     answer_.reset();
     plan_->setReport(nullptr, false);
     suppose({});  // what was supposed was so of another workshop
-    showFailed();
     plan_->choose({});
     plan_->fit();
   });

@@ -233,7 +233,6 @@ QString MainWindow::sentence() const {
 void MainWindow::sourcesChanged() {
   kinds_ = std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds);
   profile_of_.reset();
-  if (shown_) showFailed();
   plan_->setSources(document_->catalogue(), document_->folder());
   gallery_->setCatalogue(document_->catalogue());
   details_->rebuild();
@@ -245,11 +244,11 @@ void MainWindow::layoutChanged() {
   auto ids = selection_.ids();
   if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));
   showFirstMinutes();
-  if (!records_->failed(profile_.inspection).empty()) showFailed();
   if (auto known = planning::knownOnly(suppositions_, *shown_); known != suppositions_)
     suppose(known);
   else
     audit();
+  showFailed();
 }
 
 // On an empty plan, until something is being drawn there.

@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <algorithm>
 
 namespace stopwalk::window {
 
@@ -17,6 +18,10 @@ NoticeBar::NoticeBar(QWidget* parent)
 }
 
 void NoticeBar::show(const QString& key, const QString& text, std::vector<Answer> answers) {
+  const auto same = [&](const Notice& n) {
+    return n.key == key && n.text == text && n.answers.empty() && answers.empty();
+  };
+  if (std::ranges::any_of(notices_, same)) return;
   std::erase_if(notices_, [&](const Notice& n) { return n.key == key; });
   notices_.insert(notices_.begin(), {key, text, std::move(answers)});
   lay();

@@ -10,7 +10,8 @@ class QLabel;
 namespace stopwalk::window {
 
 // A line above the plan that says what has come up without stopping the work: the file changed on disk, work
-// was found after a crash. Each notice has a key; a new one of the same key takes the place of the old.
+// was found after a crash. Each notice has a key; a new one of the same key takes the place of the old,
+// one that says the same stays where it is.
 class NoticeBar : public QFrame {
   Q_OBJECT
 
