@@ -22,18 +22,14 @@ namespace {
 bool wouldReplaceInput(const std::vector<std::string>& layouts, const AuditOptions& options,
                        Session& session) {
   const auto replaces = [&](const std::string& what, const std::string& file) {
-    std::error_code none;
-    if (options.out.empty() || file.empty() || file == "-" ||
-        !std::filesystem::equivalent(file, options.out, none))
-      return false;
+    if (options.out.empty() || file.empty() || file == "-" || !isSameFile(file, options.out)) return false;
     session.console.err << "stopwalk: --out " << options.out << " is the " << what << " " << file
                         << " itself; name another file for the report\n";
     return true;
   };
   for (const std::string& file : layouts) {
     if (replaces("layout", file)) return true;
-    const std::string records = records::recordsFileOf(file);
-    for (const std::string& name : {records, records + ".lock", records::tornFileOf(records)})
+    for (const std::string& name : records::recordFilesOf(file))
       if (replaces("file of inspection records", name)) return true;
     for (const char* name : {kKindsFile, kTemplatesFile})
       if (replaces("shop's own file", fileBesideLayout(file, name))) return true;

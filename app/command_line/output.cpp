@@ -112,17 +112,16 @@ void Output::discard() {
   if (std::exchange(has_name_, false)) ::unlink(beside_.c_str());
 }
 
+bool isSameFile(const std::string& a, const std::string& b) {
+  std::error_code none;
+  return fs::equivalent(a, b, none) || fs::path(a).lexically_normal() == fs::path(b).lexically_normal();
+}
+
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session) {
   if (input == "-") return false;
-  const auto same = [&](const std::string& file) {
-    std::error_code none;
-    return std::filesystem::equivalent(file, out, none) ||
-           std::filesystem::path(file).lexically_normal() == std::filesystem::path(out).lexically_normal();
-  };
-  const std::string records = records::recordsFileOf(input);
-  const char* what = same(input) ? "the layout itself" : nullptr;
-  for (const std::string& file : {records, records + ".lock", records::tornFileOf(records)})
-    if (same(file)) what = "of the inspection records of the layout";
+  const char* what = isSameFile(input, out) ? "the layout itself" : nullptr;
+  for (const std::string& file : records::recordFilesOf(input))
+    if (isSameFile(file, out)) what = "of the inspection records of the layout";
   if (!what) return false;
   session.console.err << "stopwalk: --out " << out << " is " << what << "; name another file\n";
   return true;

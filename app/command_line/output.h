@@ -36,6 +36,9 @@ class Output {
   std::size_t bytes_ = 0;
 };
 
+// Whether both names are of one file, there or not.
+bool isSameFile(const std::string& a, const std::string& b);
+
 // Whether `--out` is this layout, or of the records beside it, which would be lost; tells the person.
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session);
 

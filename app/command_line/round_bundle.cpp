@@ -6,6 +6,7 @@
 #include "app/command_line/round_commands.h"
 #include "app/command_line/round_input.h"
 #include "app/poster/bundle_html.h"
+#include "app/poster/day.h"
 #include "core/audit/audit.h"
 #include "core/files/bundle_csv.h"
 
@@ -33,14 +34,8 @@ Exit writePdf(const Options& options, const Inspected& all, const audit::Profile
   if (!family) return Exit::Wrong;
   const inspection::Date today = nowOf(session.console).date;
   const poster::Shop shop(*all.input.layout, all.input.kinds, profile, filed.sha256, bundle.failed);
-  const poster::ReportMatter report{shop,
-                                    all.input.kinds,
-                                    profile,
-                                    filed.report,
-                                    filed.file,
-                                    filed.records,
-                                    QDate(int(today.year()), static_cast<int>(unsigned(today.month())),
-                                          static_cast<int>(unsigned(today.day())))};
+  const poster::ReportMatter report{shop,          all.input.kinds,     profile, filed.report, filed.file,
+                                    filed.records, poster::dayOf(today)};
   QString why;
   const QByteArray pdf = poster::bundlePdf({report, bundle, all.read.log}, poster::planWithWalks(report),
                                            *poster::paperOf(options.paper), *family, why);

@@ -8,17 +8,15 @@ namespace {
 using inspection::Moment;
 
 SaidTime read(const std::string& text) {
-  const auto typed = inspection::parseTyped(text);
+  const auto typed = records::momentsTyped(text);
   if (!typed)
     return {{}, "a day and a time as \"2026-03-02 09:15\" are expected, with a zone behind or without"};
-  if (typed->zone_min) return {Moment{typed->date, typed->second, *typed->zone_min}, ""};
-  const std::vector<Moment> here = records::momentsAt(typed->date, typed->second);
-  if (here.size() == 1) return {here.front(), ""};
-  if (here.empty())
+  if (typed->size() == 1) return {typed->front(), ""};
+  if (typed->empty())
     return {{}, "the clocks here were put forward over that time; say it with its zone, as +01:00"};
   return {{},
-          "the clocks here showed that time twice; say which, as " + momentText(here.front()) + " or " +
-              momentText(here.back())};
+          "the clocks here showed that time twice; say which, as " + momentText(typed->front()) + " or " +
+              momentText(typed->back())};
 }
 
 }  // namespace

@@ -88,7 +88,7 @@ WriteResult writeExport(const QString& target, std::string_view bytes) {
                         "written over.")
                   .arg(kEndings.join(", ."))};
   if (isWriteProtected(target))
-    return {Written::No, Words::tr("It is write-protected, and is left as it is.")};
+    return {Written::No, Words::tr("It is write-protected, and is left as it is. Save under another name.")};
   return writeWhole(target, bytes);
 }
 

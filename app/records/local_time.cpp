@@ -38,4 +38,11 @@ std::vector<Moment> momentsAt(inspection::Date date, int second_of_day) {
   return moments;
 }
 
+std::optional<std::vector<Moment>> momentsTyped(std::string_view text) {
+  const auto typed = inspection::parseTyped(text);
+  if (!typed) return std::nullopt;
+  if (typed->zone_min) return std::vector{Moment{typed->date, typed->second, *typed->zone_min}};
+  return momentsAt(typed->date, typed->second);
+}
+
 }  // namespace stopwalk::records

@@ -44,7 +44,7 @@ std::string ourselves() {
 }
 
 RecordLock::RecordLock(const std::string& log_file, std::chrono::milliseconds wait)
-    : path_(log_file + ".lock") {
+    : path_(fileOf(log_file)) {
   const auto until = std::chrono::steady_clock::now() + wait;
   while (!tryToTake() && error_ == 0 && std::chrono::steady_clock::now() < until)
     std::this_thread::sleep_for(kLook);

@@ -12,6 +12,8 @@ namespace stopwalk::records {
 // is taken over.
 class RecordLock {
  public:
+  static std::string fileOf(const std::string& log_file) { return log_file + ".lock"; }
+
   // Waits at most so long for another to give it back.
   RecordLock(const std::string& log_file, std::chrono::milliseconds wait);
   ~RecordLock();  // gives it back

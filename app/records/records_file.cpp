@@ -10,6 +10,7 @@
 #include <thread>
 
 #include "app/records/file_descriptor.h"
+#include "app/records/record_lock.h"
 
 namespace stopwalk::records {
 namespace {
@@ -44,6 +45,12 @@ std::string recordsFileOf(const std::string& layout_file) {
 
 std::string tornFileOf(const std::string& records_file) {
   return records_file + ".torn";
+}
+
+std::vector<std::string> recordFilesOf(const std::string& layout_file) {
+  const std::string log = recordsFileOf(layout_file);
+  if (log.empty()) return {};
+  return {log, RecordLock::fileOf(log), tornFileOf(log)};
 }
 
 ReadRecords readRecords(const std::string& layout_file) {

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/files/inspection_log.h"
 
@@ -12,6 +13,9 @@ namespace stopwalk::records {
 std::string recordsFileOf(const std::string& layout_file);
 // Where the pieces of records go that were not finished.
 std::string tornFileOf(const std::string& records_file);
+
+// That, the log itself and its lock: all that stands beside a layout for its records, there or not.
+std::vector<std::string> recordFilesOf(const std::string& layout_file);
 
 struct ReadRecords {
   std::string file;

@@ -10,6 +10,7 @@
 #include "app/plan/items/station_sign.h"
 #include "app/plan/theme.h"
 #include "app/rounds/big_button.h"
+#include "app/rounds/on_plan.h"
 #include "app/rounds/words.h"
 
 namespace stopwalk::rounds {
@@ -28,11 +29,9 @@ QIcon iconOf(Result result, const QWidget& on) {
   QPainter painter(&sign);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.scale(2, 2);  // a small one is the bare shape
-  const auto state = result == Result::Pass   ? plan::StationState::Meets
-                     : result == Result::Fail ? plan::StationState::Fails
-                                              : plan::StationState::Warns;
   constexpr double kMiddle = kSign_px / 4.0;
-  plan::paintStationRing(painter, plan::Theme::of(on.palette()), state, {kMiddle, kMiddle}, kMiddle - 1);
+  plan::paintStationRing(painter, plan::Theme::of(on.palette()), stateOf(result), {kMiddle, kMiddle},
+                         kMiddle - 1);
   return sign;
 }
 

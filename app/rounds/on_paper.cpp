@@ -17,19 +17,17 @@ QString asTyped(const inspection::Moment& moment) {
 }
 
 OnPaper read(const QString& text) {
-  const auto typed = inspection::parseTyped(text.toStdString());
+  const auto typed = records::momentsTyped(text.toStdString());
   if (!typed)
     return {{},
             Words::tr("Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.").arg(text)};
-  if (typed->zone_min) return {inspection::Moment{typed->date, typed->second, *typed->zone_min}, {}};
-  const auto here = records::momentsAt(typed->date, typed->second);
-  if (here.size() == 1) return {here.front(), {}};
-  if (here.empty())
+  if (typed->size() == 1) return {typed->front(), {}};
+  if (typed->empty())
     return {{},
             Words::tr("The clocks here were put forward over that time: type it with its zone, as +01:00.")};
   return {{},
           Words::tr("The clocks here showed that time twice: type it as %1 or as %2.")
-              .arg(asTyped(here.front()), asTyped(here.back()))};
+              .arg(asTyped(typed->front()), asTyped(typed->back()))};
 }
 
 }  // namespace

@@ -13,6 +13,8 @@ struct Words {
 
 constexpr int kMostDays = 60, kMostMonths = 24;
 
+}  // namespace
+
 StationState stateOf(inspection::Result result) {
   switch (result) {
     case inspection::Result::Pass:
@@ -25,8 +27,6 @@ StationState stateOf(inspection::Result result) {
   }
   return StationState::NotAudited;
 }
-
-}  // namespace
 
 QString ageText(int days) {
   if (days <= 0) return Words::tr("today");

@@ -18,6 +18,9 @@ plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devic
 // In a round: each of its devices with its place in the order and what came of it so far, and the walk.
 plan::InspectedOnPlan roundOnPlan(const RoundUnderWay& round, std::span<const planning::InspectionLeg> legs);
 
+// The sign of a result: where it came to neither pass nor fail, that something is still to be done.
+plan::StationState stateOf(inspection::Result result);
+
 // "today", "12 d", "3 mo"; the more days, the coarser.
 QString ageText(int days);
 

@@ -1,11 +1,12 @@
 #include "app/rounds/words.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QLocale>
 #include <algorithm>
 
+#include "app/poster/day.h"
 #include "app/poster/round_texts.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -29,8 +30,11 @@ bool isOneOfSeveral(const layout::Layout& layout, const std::string& machine, co
   return d != m->devices.end() && std::ranges::count(m->devices, d->kind, &layout::Device::kind) > 1;
 }
 
-QString named(const std::string& name, const std::string& id) {
-  return QString::fromStdString(name.empty() ? id : name);
+// Of what is not there, its id.
+template <class Things>
+QString namedAmong(const Things& things, const std::string& id) {
+  const auto at = std::ranges::find(things, id, &Things::value_type::id);
+  return QString::fromStdString(at == things.end() ? id : layout::nameOf(*at));
 }
 
 }  // namespace
@@ -86,9 +90,8 @@ QString secondsText(double seconds) {
 }
 
 QString dayText(inspection::Date day) {
-  const QDate date(int(day.year()), static_cast<int>(unsigned(day.month())),
-                   static_cast<int>(unsigned(day.day())));
-  return QLocale(Words::tr("en", "the language of dates")).toString(date, Words::tr("d MMM yyyy"));
+  return QLocale(Words::tr("en", "the language of dates"))
+      .toString(poster::dayOf(day), Words::tr("d MMM yyyy"));
 }
 
 QString momentText(const inspection::Moment& moment) {
@@ -99,13 +102,11 @@ QString momentText(const inspection::Moment& moment) {
 }
 
 QString roomName(const layout::Layout& layout, const std::string& id) {
-  const auto at = std::ranges::find(layout.rooms, id, &layout::Room::id);
-  return named(at == layout.rooms.end() ? "" : at->name, id);
+  return namedAmong(layout.rooms, id);
 }
 
 QString machineName(const layout::Layout& layout, const std::string& id) {
-  const auto at = std::ranges::find(layout.machines, id, &layout::Machine::id);
-  return named(at == layout.machines.end() ? "" : at->name, id);
+  return namedAmong(layout.machines, id);
 }
 
 QString nameOf(const layout::Layout& layout, const planning::InspectedDevice& device) {

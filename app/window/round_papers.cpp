@@ -1,12 +1,12 @@
 #include "app/window/round_papers.h"
 
 #include <QDir>
-#include <QEventLoop>
 #include <QFile>
 #include <QFileInfo>
 
 #include "app/documents/safe_write.h"
 #include "app/poster/bundle_html.h"
+#include "app/poster/day.h"
 #include "app/poster/round_sheet.h"
 #include "app/poster/write_pages.h"
 #include "core/audit/audit.h"
@@ -40,31 +40,14 @@ Date firstOf(const inspection::Records& records, Date today) {
   return first;
 }
 
-QDate dayOf(Date date) {
-  return {int(date.year()), static_cast<int>(unsigned(date.month())), static_cast<int>(unsigned(date.day()))};
-}
-
 }  // namespace
 
 RoundPapers::RoundPapers(Document& document, FileFlow& files, Asker& asker, MakeSource source,
                          QObject* parent)
-    : QObject(parent), document_(document), files_(files), asker_(asker), source_(std::move(source)) {
-  worker_.setMaxThreadCount(1);
-}
+    : QObject(parent), document_(document), files_(files), asker_(asker), source_(std::move(source)) {}
 
 void RoundPapers::tell(const QString& title, const QString& text, const QString& details) {
   asker_.ask({title, text, {tr("OK")}, details});
-}
-
-// The window is painted and nothing more happens in it until the work is done.
-void RoundPapers::aside(const std::function<void()>& work) {
-  QEventLoop until_done;
-  worker_.start([&] {
-    work();
-    QMetaObject::invokeMethod(&until_done, &QEventLoop::quit, Qt::QueuedConnection);
-  });
-  until_done.exec(QEventLoop::ExcludeUserInputEvents);
-  worker_.waitForDone();
 }
 
 // What is on paper is of a file that can be named by its hash.
@@ -95,10 +78,8 @@ void RoundPapers::write(const QString& path, const QByteArray& pdf, const QStrin
     tell(title, reason);
   };
   if (!why.isEmpty()) return refuse(why);
-  if (documents::isWriteProtected(path))
-    return refuse(tr("It is write-protected, and is left as it is. Save under another name."));
   documents::WriteResult result;
-  aside([&] {
+  aside_([&] {
     result = documents::writeExport(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())});
   });
   if (result.written == documents::Written::No) return refuse(result.why);
@@ -137,7 +118,7 @@ void RoundPapers::saveSheet() {
   QStringList shortfalls;
   poster::Bytes pdf;
   emit said(tr("The sheet is being made…"));
-  aside([&] {
+  aside_([&] {
     matter.devices = source.round ? source.round->devices : devicesNow(source, due, today);
     if (source.round) matter.of = source.round->of;
     if (matter.devices.empty()) return;
@@ -185,19 +166,23 @@ void RoundPapers::saveBundle() {
   const std::vector<inspection::FailedDevice>& failed = source.of.failed;
   std::unique_ptr<poster::Shop> shop;
   audit::Report report;
-  aside([&] {
+  aside_([&] {
     shop = std::make_unique<poster::Shop>(*source.of.layout, *source.of.kinds, source.of.profile,
                                           source.of.hash, failed);
     report = audit::audit(*source.of.layout, *source.of.kinds, source.of.profile, floor::Hours::Open, failed);
   });
   const files::RecordsUsed used{source.read.file, source.read.log.lines, source.read.log.head(), {}};
-  const poster::ReportMatter matter{
-      *shop, *source.of.kinds, source.of.profile, report, QFile::encodeName(document_.path()).toStdString(),
-      used,  dayOf(today)};
+  const poster::ReportMatter matter{*shop,
+                                    *source.of.kinds,
+                                    source.of.profile,
+                                    report,
+                                    QFile::encodeName(document_.path()).toStdString(),
+                                    used,
+                                    poster::dayOf(today)};
   const QImage plan = poster::planWithWalks(matter);  // its symbols are remembered for the screen's thread
   QByteArray pdf;
   QString why;
-  aside([&] {
+  aside_([&] {
     const inspection::Bundle bundle =
         inspection::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today);
     pdf = poster::bundlePdf({matter, bundle, source.read.log}, plan, paperOf(source.wish), source.wish.family,

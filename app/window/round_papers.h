@@ -1,11 +1,11 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <functional>
 
 #include "app/poster/poster.h"
 #include "app/records/records_file.h"
+#include "app/window/aside.h"
 #include "app/window/asker.h"
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
@@ -45,14 +45,13 @@ class RoundPapers : public QObject {
   std::optional<inspection::Date> firstDay(const inspection::Records& records, inspection::Date today);
   QString pathFor(const QString& title, const QString& what);
   void write(const QString& path, const QByteArray& pdf, const QString& why, const QStringList& shortfalls);
-  void aside(const std::function<void()>& work);
   void tell(const QString& title, const QString& text, const QString& details = {});
 
   Document& document_;
   FileFlow& files_;
   Asker& asker_;
   MakeSource source_;
-  QThreadPool worker_;
+  Aside aside_;
 };
 
 }  // namespace stopwalk::window

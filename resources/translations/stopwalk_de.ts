@@ -2009,9 +2009,9 @@
         <translation>Der Name muss auf eines von .%1 enden, damit kein Layout, Profil oder Protokoll überschrieben wird.</translation>
     </message>
     <message>
-        <source>It is write-protected, and is left as it is.</source>
+        <source>It is write-protected, and is left as it is. Save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist.</translation>
+        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter anderem Namen speichern.</translation>
     </message>
 </context>
 <context>
@@ -6579,11 +6579,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>%1 was not written</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 wurde nicht geschrieben</translation>
-    </message>
-    <message>
-        <source>It is write-protected, and is left as it is. Save under another name.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sie ist schreibgeschützt und bleibt, wie sie ist. Unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Written: %1</source>

@@ -2009,9 +2009,9 @@
         <translation>Su nombre debe terminar en uno de .%1, para que no se sobrescriba ningún plano, perfil ni registro.</translation>
     </message>
     <message>
-        <source>It is write-protected, and is left as it is.</source>
+        <source>It is write-protected, and is left as it is. Save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Está protegido contra escritura y se deja como está.</translation>
+        <translation>Está protegido contra escritura y se deja como está. Guarde con otro nombre.</translation>
     </message>
 </context>
 <context>
@@ -6579,11 +6579,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>%1 was not written</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No se escribió %1</translation>
-    </message>
-    <message>
-        <source>It is write-protected, and is left as it is. Save under another name.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Está protegido contra escritura y se queda como está. Guarde con otro nombre.</translation>
     </message>
     <message>
         <source>Written: %1</source>

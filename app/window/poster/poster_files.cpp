@@ -1,7 +1,6 @@
 #include "app/window/poster/poster_files.h"
 
 #include <QDir>
-#include <QEventLoop>
 #include <QFileInfo>
 #include <QPrinter>
 
@@ -41,9 +40,7 @@ QString asSentence(const QString& clause) {
 }
 
 PosterFiles::PosterFiles(Document& document, FileFlow& files, Asker& asker, MakeOrder order, QObject* parent)
-    : QObject(parent), document_(document), files_(files), asker_(asker), order_(std::move(order)) {
-  worker_.setMaxThreadCount(1);
-}
+    : QObject(parent), document_(document), files_(files), asker_(asker), order_(std::move(order)) {}
 
 void PosterFiles::tell(const QString& title, const QString& text, const QString& details) {
   asker_.ask({title, text, {tr("OK")}, details});
@@ -53,17 +50,6 @@ void PosterFiles::refuse(const QString& path, const QString& why) {
   const QString name = QFileInfo(path).fileName();
   emit said(tr("%1 was not written.").arg(name));
   tell(tr("%1 was not written").arg(name), why);
-}
-
-// The window is painted and nothing more happens in it until the work is done.
-void PosterFiles::aside(const std::function<void()>& work) {
-  QEventLoop until_done;
-  worker_.start([&] {
-    work();
-    QMetaObject::invokeMethod(&until_done, &QEventLoop::quit, Qt::QueuedConnection);
-  });
-  until_done.exec(QEventLoop::ExcludeUserInputEvents);
-  worker_.waitForDone();
 }
 
 // A poster that cannot be held against a file misleads: whoever goes on without one does so knowingly.
@@ -109,7 +95,7 @@ std::optional<PosterFiles::Made> PosterFiles::made(Rooms rooms) {
   }
   emit said(tr("Posters are being made…"));
   Made made;
-  aside([&] { made = make(order); });
+  aside_([&] { made = make(order); });
   emit said({});
   if (!made.documents.empty()) return made;
   tell(tr("There is no poster"), (made.barred + made.left_out).join('\n'));
@@ -174,7 +160,7 @@ void PosterFiles::write(const std::vector<File>& files, const Made& made) {
     if (documents::isWriteProtected(file.path))
       return refuse(file.path, tr("It is write-protected, and is left as it is. Save under another name."));
   std::vector<documents::WriteResult> results;
-  aside([&] {
+  aside_([&] {
     for (const File& file : files) {
       results.push_back(documents::writeExport(
           file.path, {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())}));
@@ -204,7 +190,7 @@ void PosterFiles::save(As as, Rooms rooms) {
   emit said(tr("The poster is being written…"));
   QString why;
   std::vector<File> files;
-  aside([&] { files = filesOf(*posters, as, path, why); });
+  aside_([&] { files = filesOf(*posters, as, path, why); });
   if (!why.isEmpty()) return refuse(path, asSentence(why));
   if (mayReplace(files, path))
     write(files, *posters);
@@ -226,7 +212,7 @@ void PosterFiles::print() {
   if (!asker_.choosePrinter(printer)) return;
   emit said(tr("The poster is being printed…"));
   bool done = false;
-  aside([&] { done = poster::printOn(printer, document); });
+  aside_([&] { done = poster::printOn(printer, document); });
   if (done) return emit said(tr("Printed at 100 %. Measure the bar at the foot of the poster: 100 mm."));
   emit said({});
   tell(tr("The poster was not printed"), tr("The printer did not take it. Save it as PDF and print that at "

@@ -1,10 +1,10 @@
 #pragma once
 
 #include <QObject>
-#include <QThreadPool>
 #include <functional>
 #include <vector>
 
+#include "app/window/aside.h"
 #include "app/window/asker.h"
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
@@ -61,7 +61,6 @@ class PosterFiles : public QObject {
   QString pathFor(const Made& made, As as, Rooms rooms);
   bool mayReplace(const std::vector<File>& files, const QString& asked);
   void write(const std::vector<File>& files, const Made& made);
-  void aside(const std::function<void()>& work);
   void refuse(const QString& path, const QString& why);
   void tell(const QString& title, const QString& text, const QString& details = {});
 
@@ -72,7 +71,7 @@ class PosterFiles : public QObject {
   FileFlow& files_;
   Asker& asker_;
   MakeOrder order_;
-  QThreadPool worker_;
+  Aside aside_;
 };
 
 // "The table does not fit ...": a clause of the poster's maker as a sentence.
