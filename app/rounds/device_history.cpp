@@ -72,9 +72,7 @@ QString foundText(const Check& check) {
   return parts.join("; ");
 }
 
-QString failedText(const std::string& device, const inspection::Records& records,
-                   const inspection::Schedule& schedule) {
-  const auto states = inspection::statesOf(records, schedule);
+QString failedText(const std::string& device, std::span<const inspection::DeviceState> states) {
   const inspection::DeviceState* state = inspection::findState(states, device);
   if (!state || !state->failed) return {};
   return DeviceHistory::tr("Failed since %1 (check %2), until it passes a check of its own.")
@@ -118,7 +116,7 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
 }
 
 void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
-                         const inspection::Schedule& schedule) {
+                         std::span<const inspection::DeviceState> states) {
   const std::size_t was = current();
   list_->clear();
   const std::vector<std::size_t> by = inspection::correctedBy(records);
@@ -127,7 +125,7 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)
                                : tr("%1: %2 checks").arg(name).arg(count));
-  const QString failed = failedText(device, records, schedule);
+  const QString failed = failedText(device, states);
   if (!failed.isEmpty()) title_->setText(tr("%1. %2").arg(title_->text(), failed));
   QFont font = title_->font();
   font.setBold(!failed.isEmpty());

@@ -4,6 +4,7 @@
 #include <QPushButton>
 #include <QTreeWidget>
 #include <QWidget>
+#include <span>
 
 #include "core/inspection/record.h"
 #include "core/inspection/schedule.h"
@@ -22,7 +23,7 @@ class DeviceHistory : public QWidget {
 
   // `name`: of the device, as people call it.
   void show(const std::string& device, const QString& name, const inspection::Records& records,
-            const inspection::Schedule& schedule);
+            std::span<const inspection::DeviceState> states);
   // By keyboard, at the check that is picked, or at the newest; false: there is none.
   bool come();
   std::size_t current() const;  // the number of the check that is picked; 0: none
@@ -47,8 +48,7 @@ class DeviceHistory : public QWidget {
 };
 
 // That it failed and since when; empty: it did not, or it passed since.
-QString failedText(const std::string& device, const inspection::Records& records,
-                   const inspection::Schedule& schedule);
+QString failedText(const std::string& device, std::span<const inspection::DeviceState> states);
 // What was noted, done, is still to be done, and was tried: what people wrote comes first.
 QString foundText(const inspection::Check& check);
 

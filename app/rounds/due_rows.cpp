@@ -98,9 +98,9 @@ QString wordOf(Urgency urgency) {
 }
 
 DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-                const inspection::Records& records, const inspection::Schedule& schedule, Date day) {
+                const inspection::Records& records, std::span<const inspection::DeviceState> states,
+                const inspection::Schedule& schedule, Date day) {
   const auto ids = planning::idsOf(devices);
-  const auto states = inspection::statesOf(records, schedule);
   const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), states, day);
   DueView view;
   view.devices = by_device.size();

@@ -34,7 +34,7 @@ struct DueView {
 };
 
 DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-                const inspection::Records& records, const inspection::Schedule& schedule,
-                inspection::Date day);
+                const inspection::Records& records, std::span<const inspection::DeviceState> states,
+                const inspection::Schedule& schedule, inspection::Date day);
 
 }  // namespace stopwalk::rounds

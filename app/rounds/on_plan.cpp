@@ -37,9 +37,9 @@ QString ageText(int days) {
 }
 
 plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devices,
-                                const inspection::Records& records, const inspection::Schedule& schedule,
-                                inspection::Date day) {
-  const auto states = inspection::statesOf(records, schedule);
+                                const inspection::Records& records,
+                                std::span<const inspection::DeviceState> states,
+                                const inspection::Schedule& schedule, inspection::Date day) {
   plan::InspectedOnPlan shown;
   for (const planning::InspectedDevice& device : devices) {
     const auto* state = inspection::findState(states, device.id);

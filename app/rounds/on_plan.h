@@ -12,8 +12,9 @@ namespace stopwalk::rounds {
 // What the plan shows where devices are inspected: a tick where nothing is due on the day, a triangle where
 // something is, a cross where the last check failed and nothing has closed it; and how long ago that was.
 plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devices,
-                                const inspection::Records& records, const inspection::Schedule& schedule,
-                                inspection::Date day);
+                                const inspection::Records& records,
+                                std::span<const inspection::DeviceState> states,
+                                const inspection::Schedule& schedule, inspection::Date day);
 
 // In a round: each of its devices with its place in the order and what came of it so far, and the walk.
 plan::InspectedOnPlan roundOnPlan(const RoundUnderWay& round, std::span<const planning::InspectionLeg> legs);

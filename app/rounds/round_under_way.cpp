@@ -22,28 +22,29 @@ std::size_t RoundUnderWay::place() const {
   return static_cast<std::size_t>(std::ranges::find(order(), device_) - order().begin());
 }
 
-void RoundUnderWay::fill(const inspection::Records& records) {
+void RoundUnderWay::fill() {
+  const auto checks = inspection::checksIn(*records_, round_->number);
   results_.clear();
   for (const std::string& device : order()) {
-    const inspection::Check* check = inspection::checkIn(records, round_->number, device);
-    results_.push_back(check ? std::optional(check->result) : std::nullopt);
+    const auto check = checks.find(device);
+    results_.push_back(check == checks.end() ? std::nullopt : std::optional(check->second->result));
   }
 }
 
-void RoundUnderWay::setRecords(const inspection::Records& records) {
-  records_ = records;
+void RoundUnderWay::setRecords(std::shared_ptr<const inspection::Records> records) {
+  records_ = std::move(records);
   if (!round_) return;
-  const inspection::Round* still = records_.findRound(round_->number);
+  const inspection::Round* still = records_->findRound(round_->number);
   if (!still || *still != *round_) return leave();
-  fill(records_);
+  fill();
   emit changed();
 }
 
 void RoundUnderWay::walk(std::size_t round) {
-  const inspection::Round* found = records_.findRound(round);
+  const inspection::Round* found = records_->findRound(round);
   if (!found || found->devices.empty()) return;
   round_ = *found;
-  fill(records_);
+  fill();
   const auto first = std::ranges::find(results_, false, isThere);
   device_ = order()[first == results_.end() ? 0 : static_cast<std::size_t>(first - results_.begin())];
   emit changed();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QObject>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -18,7 +19,7 @@ class RoundUnderWay : public QObject {
   using QObject::QObject;
 
   // Nothing else tells of rounds. A round that is not there (any more) is left.
-  void setRecords(const inspection::Records& records);
+  void setRecords(std::shared_ptr<const inspection::Records> records);
   // Goes to the first device without a check.
   void walk(std::size_t round);
   void leave();
@@ -42,9 +43,9 @@ class RoundUnderWay : public QObject {
   void changed();
 
  private:
-  void fill(const inspection::Records& records);
+  void fill();
 
-  inspection::Records records_;
+  std::shared_ptr<const inspection::Records> records_ = std::make_shared<inspection::Records>();
   std::optional<inspection::Round> round_;
   std::vector<std::optional<inspection::Result>> results_;  // in the order
   std::string device_;

@@ -14,8 +14,7 @@ void InspectPlace::showHistory() {
   const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
-  if (device)
-    history_->show(id, rounds::nameOf(*found_->of.layout, *device), read_.log.records, source_.schedule);
+  if (device) history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states());
 }
 
 void InspectPlace::goToHistory() {
@@ -31,9 +30,9 @@ bool InspectPlace::isCorrecting() const {
 
 // Its card once more, with what it says but for the result.
 void InspectPlace::correct(std::size_t number) {
-  const inspection::Check* check = read_.log.records.findCheck(number);
+  const inspection::Check* check = recordsNow().findCheck(number);
   if (!check || writer_.isWriting()) return;
-  const inspection::Round* round = read_.log.records.findRound(check->round);
+  const inspection::Round* round = recordsNow().findRound(check->round);
   if (!round || std::ranges::find(round->devices, check->device) == round->devices.end())
     return emit said(tr("That check is of no round that lists its device: correct it on the command line."));
   const inspection::Check old = *check;
@@ -75,7 +74,7 @@ QString InspectPlace::correctsText() const {
   const QString text =
       tr("Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.")
           .arg(correcting_->check);
-  const inspection::Check* check = read_.log.records.findCheck(correcting_->check);
+  const inspection::Check* check = recordsNow().findCheck(correcting_->check);
   if (!check || check->result != inspection::Result::Fail) return text;
   return tr("%1 A correction undoes no failure: only a check of its own that passes does.").arg(text);
 }

@@ -116,6 +116,7 @@ void InspectPlace::follow(InspectSource source) {
     found_.reset();
     asked_.reset();
   }
+  if (source.schedule != source_.schedule) states_.reset();
   source_ = std::move(source);
   if (!is_here_) return;
   askDevices();
@@ -142,7 +143,7 @@ void InspectPlace::refresh() {
 void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
   if (!round_.round())
-    return emit onPlan(rounds::dueOnPlan(found_->devices, read_.log.records, source_.schedule, today()));
+    return emit onPlan(rounds::dueOnPlan(found_->devices, recordsNow(), states(), source_.schedule, today()));
   const bool walked = found_->of.order == round_.order();
   emit onPlan(rounds::roundOnPlan(
       round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>()));
@@ -152,9 +153,15 @@ std::string InspectPlace::recordsFile() const {
   return records::recordsFileOf(QFile::encodeName(source_.path).toStdString());
 }
 
-void InspectPlace::setRecords(const records::ReadRecords& read) {
-  read_ = read;
-  round_.setRecords(read_.log.records);
+const std::vector<inspection::DeviceState>& InspectPlace::states() {
+  if (!states_) states_ = inspection::statesOf(recordsNow(), source_.schedule);
+  return *states_;
+}
+
+void InspectPlace::setRecords(std::shared_ptr<const records::ReadRecords> read) {
+  read_ = std::move(read);
+  states_.reset();
+  round_.setRecords({read_, &read_->log.records});
   if (!round_.round()) fillDue();
   showOnPlan();
   showHistory();
@@ -163,9 +170,9 @@ void InspectPlace::setRecords(const records::ReadRecords& read) {
 // Why nothing can be recorded here yet; empty: it can.
 QString InspectPlace::whyNotYet() const {
   if (source_.path.isEmpty()) return tr("Save the layout first: inspection records stand beside its file.");
-  if (!read_.unreadable.empty())
+  if (!read_->unreadable.empty())
     return tr("The inspection records cannot be read, and nothing is added to them: %1.")
-        .arg(QString::fromStdString(read_.unreadable));
+        .arg(QString::fromStdString(read_->unreadable));
   if (source_.hash.empty())
     return tr(
         "The layout is not in its file as it is here. Save it first (Ctrl+S): a check names the layout that "
@@ -189,7 +196,7 @@ void InspectPlace::fillDue() {
         tr("There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then."),
         false);
   const auto view =
-      rounds::dueView(*found_->of.layout, found_->devices, read_.log.records, source_.schedule, today());
+      rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), states(), source_.schedule, today());
   QString summary;
   if (view.devices > 0)
     summary = tr("%1 of %2 devices are due, %3 of them overdue.")
@@ -200,11 +207,11 @@ void InspectPlace::fillDue() {
     summary =
         view.next ? tr("Nothing is due until %1.").arg(rounds::dayText(*view.next)) : tr("Nothing is due.");
   std::vector<rounds::DuePage::OpenRound> open;
-  for (const inspection::Round* round : inspection::unfinishedRounds(read_.log.records))
+  for (const inspection::Round* round : inspection::unfinishedRounds(recordsNow()))
     open.push_back(
         {round->number, tr("%1, %2: %3 of %4 still to check")
                             .arg(rounds::dayText(round->at.date), QString::fromStdString(round->by))
-                            .arg(inspection::stillToCheck(*round, read_.log.records).size())
+                            .arg(inspection::stillToCheck(*round, recordsNow()).size())
                             .arg(round->devices.size())});
   due_->show(view, open, summary);
 }
@@ -212,7 +219,7 @@ void InspectPlace::fillDue() {
 void InspectPlace::showStart() {
   if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
   const auto ids = planning::idsOf(found_->devices);
-  const auto due = planning::dueAmong(ids, read_.log.records, source_.schedule, today());
+  const auto due = planning::dueAmong(ids, recordsNow(), source_.schedule, today());
   start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
   if (due.empty()) start_->choose(rounds::StartForm::Over::All);
   start_->tell({});

@@ -57,7 +57,7 @@ class InspectPlace : public QObject {
   bool isWriting() const { return writer_.isWriting(); }
 
   void follow(InspectSource source);
-  void setRecords(const records::ReadRecords& read);
+  void setRecords(std::shared_ptr<const records::ReadRecords> read);
   void come();
   void leave();
   void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
@@ -99,6 +99,8 @@ class InspectPlace : public QObject {
   void checkWritten(const records::Appended& appended, const inspection::Check& check);
   void selected();
   std::string recordsFile() const;
+  const inspection::Records& recordsNow() const { return read_->log.records; }
+  const std::vector<inspection::DeviceState>& states();
   QString whyNotYet() const;
   rounds::CardKey keyNow() const;
 
@@ -113,7 +115,8 @@ class InspectPlace : public QObject {
   InspectSource source_;
   std::optional<LiveDevices::Question> asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
-  records::ReadRecords read_;
+  std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
+  std::optional<std::vector<inspection::DeviceState>> states_;  // by them and the schedule, once asked for
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen
   QString second_;                          // person, of the last check of the round

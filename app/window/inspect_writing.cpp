@@ -23,7 +23,7 @@ void InspectPlace::startRound() {
   const rounds::OnPaper paper = rounds::onPaper(start_->onPaper()->text(), std::nullopt, now);
   if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
-  const auto ids = planning::devicesIn(scope, found_->devices, read_.log.records, source_.schedule,
+  const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
                                        paper.at.value_or(now).date);
   if (ids.empty()) return start_->tell(tr("There is no device that is due."));
   settings_.setValue(kByKey, by);
@@ -61,7 +61,7 @@ void InspectPlace::record() {
   if (paper.at) check.entered = now;
   put(entered, check);
   if (isCorrecting()) {
-    if (inspection::correctionFault(read_.log.records, correcting_->check, check.device))
+    if (inspection::correctionFault(recordsNow(), correcting_->check, check.device))
       return card_->tell(tr("That check was corrected already, by another record: correct that one."), true);
     check.corrects = correcting_->check;
   }
@@ -84,7 +84,7 @@ void InspectPlace::roundWritten(const records::Appended& appended, const inspect
   emit recorded();
   if (writing_to_ != recordsFile()) return;  // another file was opened in between
   start_->onPaper()->clear();
-  const inspection::Round* found = read_.log.records.findRound(round.number);
+  const inspection::Round* found = recordsNow().findRound(round.number);
   if (found && *found == round) round_.walk(round.number);
 }
 

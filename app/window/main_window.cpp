@@ -79,7 +79,7 @@ void MainWindow::layOut() {
       *document_, *files_, asker_,
       [this] {
         records_->lookNow();
-        return RoundPaperSource{posterSource(), records_->read(), inspect_place_->round().round(),
+        return RoundPaperSource{posterSource(), *records_->read(), inspect_place_->round().round(),
                                 panels::wishOf(poster_place_->paper().choice())};
       },
       this);

@@ -27,7 +27,7 @@ void RecordsBeside::follow(const QString& layout_path) {
   if (layout_path == layout_path_) return;
   layout_path_ = layout_path;
   stamp_ = {};
-  read_ = {};
+  read_ = std::make_shared<records::ReadRecords>();
   failed_.reset();
   if (layout_path_.isEmpty())
     look_.stop();
@@ -44,7 +44,8 @@ void RecordsBeside::lookNow() {
   if (now == stamp_) return;
   stamp_ = now;
   failed_.reset();
-  read_ = records::readRecords(QFile::encodeName(layout_path_).toStdString());
+  read_ = std::make_shared<const records::ReadRecords>(
+      records::readRecords(QFile::encodeName(layout_path_).toStdString()));
   emit changed();
 }
 
@@ -55,12 +56,12 @@ const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspect
 }
 
 QString RecordsBeside::trouble() const {
-  const QString file = QFileInfo(QFile::decodeName(read_.file.c_str())).fileName();
-  if (!read_.unreadable.empty())
+  const QString file = QFileInfo(QFile::decodeName(read_->file.c_str())).fileName();
+  if (!read_->unreadable.empty())
     return tr("The inspection records in %1 cannot be read, and are not taken into account: %2.")
-        .arg(file, QString::fromStdString(read_.unreadable));
-  if (read_.log.bad.empty()) return {};
-  const files::BadLine& first = read_.log.bad.front();
+        .arg(file, QString::fromStdString(read_->unreadable));
+  if (read_->log.bad.empty()) return {};
+  const files::BadLine& first = read_->log.bad.front();
   return tr("Line %1 of the inspection records in %2 is not as it was written: %3.")
       .arg(first.line)
       .arg(file, QString::fromStdString(first.why));

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QTimer>
+#include <memory>
 #include <optional>
 
 #include "app/records/records_file.h"
@@ -21,8 +22,8 @@ class RecordsBeside : public QObject {
   void follow(const QString& layout_path);
   void lookNow();
 
-  const records::ReadRecords& read() const { return read_; }
-  const inspection::Records& records() const { return read_.log.records; }
+  const std::shared_ptr<const records::ReadRecords>& read() const { return read_; }
+  const inspection::Records& records() const { return read_->log.records; }
   // Remembered: it is asked for with every audit.
   const std::vector<inspection::FailedDevice>& failed(const inspection::Schedule& schedule);
   // What of them cannot be read or does not fit, in a sentence; empty: all is well.
@@ -41,7 +42,7 @@ class RecordsBeside : public QObject {
 
   QString layout_path_;
   Stamp stamp_;
-  records::ReadRecords read_;
+  std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   std::optional<std::pair<inspection::Schedule, std::vector<inspection::FailedDevice>>> failed_;
   QTimer look_;
 };

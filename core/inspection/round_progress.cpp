@@ -10,17 +10,27 @@
 namespace stopwalk::inspection {
 
 // A correction says something else of the check that it corrects, and is no newer one.
-const Check* checkIn(const Records& records, std::size_t round, const std::string& device) {
-  std::map<std::size_t, std::size_t> begun;       // of each check the number of the first of its corrections
-  std::map<std::size_t, const Check*> said_last;  // by that number
+std::map<std::string, const Check*> checksIn(const Records& records, std::size_t round) {
+  std::map<std::size_t, const Check*> begun;   // by the number of each, the first that it corrects
+  std::map<std::string, const Check*> newest;  // by device, of those firsts
+  std::map<std::string, const Check*> last;    // by device, what was last said of that
   for (const Check& c : records.checks) {
-    if (c.round != round || c.device != device) continue;
+    if (c.round != round) continue;
     const auto old = c.corrects ? begun.find(*c.corrects) : begun.end();
-    const std::size_t first = old == begun.end() ? c.number : old->second;
-    begun[c.number] = first;
-    said_last[first] = &c;
+    const bool corrects = old != begun.end() && old->second->device == c.device;
+    const Check* first = begun[c.number] = corrects ? old->second : &c;
+    const Check*& its_newest = newest[c.device];
+    if (its_newest && first->number < its_newest->number) continue;
+    its_newest = first;
+    last[c.device] = &c;
   }
-  return said_last.empty() ? nullptr : said_last.rbegin()->second;
+  return last;
+}
+
+const Check* checkIn(const Records& records, std::size_t round, const std::string& device) {
+  const auto checks = checksIn(records, round);
+  const auto at = checks.find(device);
+  return at == checks.end() ? nullptr : at->second;
 }
 
 std::vector<std::string> stillToCheck(const Round& round, const Records& records) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -8,7 +9,9 @@
 // How far rounds have come. All of it is in the records, so that a round goes on where it was left.
 namespace stopwalk::inspection {
 
-// The last check of a device in a round, by number; none: nullptr.
+// By device what was last said of it in a round.
+std::map<std::string, const Check*> checksIn(const Records& records, std::size_t round);
+// The same of one device; none: nullptr.
 const Check* checkIn(const Records& records, std::size_t round, const std::string& device);
 // Of a round's devices those that have no check in it, in the order to be walked.
 std::vector<std::string> stillToCheck(const Round& round, const Records& records);
