@@ -18,9 +18,14 @@ double farness(const audit::Nearest& nearest) {
   return nearest.walk_m.value_or(std::numeric_limits<double>::infinity());
 }
 
+// What is not known is not the same as what is.
+bool sameSeconds(const std::optional<double>& a, const std::optional<double>& b) {
+  return a && b ? std::abs(*a - *b) < kSame_s : a.has_value() == b.has_value();
+}
+
 bool same(const audit::Nearest& a, const audit::Nearest& b) {
   if (a.status != b.status || a.device != b.device) return false;
-  if (std::abs(a.seconds.value_or(0) - b.seconds.value_or(0)) >= kSame_s) return false;
+  if (!sameSeconds(a.seconds, b.seconds)) return false;
   return farness(a) == farness(b) || std::abs(farness(a) - farness(b)) < kSame_m;
 }
 
@@ -31,18 +36,20 @@ QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
   return Words::tr("no way");
 }
 
-// A way lost, or the verdict, outweighs all; what is nearer here and farther there is neither.
+// A way that is lost outweighs all, then the verdict; what is nearer here and farther there is neither, and
+// so is what is not known before or after.
 Turn turnOf(const audit::StationReport& before, const audit::StationReport& after) {
-  if (before.verdict != after.verdict) return after.verdict < before.verdict ? Turn::Better : Turn::Worse;
   bool nearer = false, farther = false;
   for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
     const double was = farness(before.*nearest), is = farness(after.*nearest);
     if (std::isinf(is) && !std::isinf(was)) return Turn::Worse;
     if (was != is && !(std::abs(was - is) < kSame_m)) (is < was ? nearer : farther) = true;
   }
-  const double was_s = before.stop.seconds.value_or(0), is_s = after.stop.seconds.value_or(0);
-  if (!nearer && !farther && std::abs(was_s - is_s) >= kSame_s)
-    return is_s < was_s ? Turn::Better : Turn::Worse;
+  if (before.verdict != after.verdict) return after.verdict < before.verdict ? Turn::Better : Turn::Worse;
+  const auto& was = before.stop.seconds;
+  const auto& is = after.stop.seconds;
+  if (!nearer && !farther && was && is && !sameSeconds(was, is))
+    return *is < *was ? Turn::Better : Turn::Worse;
   if (nearer == farther) return Turn::Other;
   return nearer ? Turn::Better : Turn::Worse;
 }

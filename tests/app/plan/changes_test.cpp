@@ -64,6 +64,18 @@ TEST(Changes, OfTheSecondsAloneAreTold) {
   EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop 4.0 s → 7.5 s");
 }
 
+TEST(Changes, AWayThatIsLostIsWorseWhateverTheVerdict) {
+  EXPECT_EQ(changesBetween(report(Verdict::Fails, 4, 9), report(Verdict::Warns, {}, 9)).at(0).turn,
+            Turn::Worse);
+}
+
+TEST(Changes, OfSecondsThatAreNotKnownAreNeitherBetterNorWorse) {
+  audit::Report known = report(Verdict::Meets, 3, 9), unknown = known;
+  known.stations[0].stop.seconds = 4;
+  EXPECT_EQ(changesBetween(known, unknown).at(0).turn, Turn::Other);
+  EXPECT_EQ(changesBetween(unknown, known).at(0).turn, Turn::Other);
+}
+
 TEST(Changes, OfStationsThatCameOrWentAreNone) {
   EXPECT_TRUE(changesBetween(audit::Report(), report(Verdict::Meets, 3, 9)).empty());
 }
