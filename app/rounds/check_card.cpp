@@ -112,14 +112,12 @@ QWidget* CheckCard::body() {
   column->addWidget(failure_);
   column->addWidget(timer_);
   note_ = addLine(*column, tr("Note"), {}, body);
-  second_ = addLine(*column, tr("Second person"), tr("where one must be there"), body);
   on_paper_ = addLine(*column, tr("Done on paper on"), tr("empty: now; else as 2026-03-02 09:15"), body);
   column->addStretch(1);
   connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);
   connect(timer_, &RunDownTimer::changed, this, &CheckCard::enteredChanged);
   connect(failure_, &FailureForm::changed, this, &CheckCard::enteredChanged);
   connect(note_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
-  connect(second_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
   connect(on_paper_, &QLineEdit::textChanged, this, [this] {
     setWriting(writing_);
     tell({}, false);
@@ -138,12 +136,33 @@ QWidget* CheckCard::foot() {
   record_ = touchButton(tr("Record (Enter)"), foot);
   record_->setMinimumHeight(kRecord_px);
   record_->setFont(bold(*this, kLarge));
+  people_ = people();
   column->addWidget(result_);
+  column->addWidget(people_);
   column->addWidget(told_);
   column->addWidget(record_);
   connect(result_, &ResultChoice::changed, this, &CheckCard::enteredChanged);
   connect(record_, &QPushButton::clicked, this, &CheckCard::recordWanted);
   return foot;
+}
+
+// Names stay from card to card, so they are in sight wherever one records.
+QWidget* CheckCard::people() {
+  auto* people = new QWidget(this);
+  auto* row = new QHBoxLayout(people);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(4);
+  const auto add = [&](const QString& label, const QString& hint) {
+    auto* cell = new QVBoxLayout;
+    cell->setSpacing(4);
+    row->addLayout(cell, 1);
+    return addLine(*cell, label, hint, people);
+  };
+  inspector_ = add(tr("Inspected by"), tr("name: the check bears it"));
+  second_ = add(tr("Second person"), tr("where one must be there"));
+  connect(inspector_, &QLineEdit::textEdited, this, [this] { tell({}, false); });
+  connect(second_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
+  return people;
 }
 
 void CheckCard::showText(const CardText& text) {
@@ -198,7 +217,8 @@ void CheckCard::enteredChanged() {
 void CheckCard::setWriting(bool writing) {
   writing_ = writing;
   const bool open = !writing && can_be_recorded_;
-  for (QWidget* part : {scroll_->widget(), static_cast<QWidget*>(result_), static_cast<QWidget*>(record_)})
+  for (QWidget* part :
+       {scroll_->widget(), static_cast<QWidget*>(result_), people_, static_cast<QWidget*>(record_)})
     part->setEnabled(open);
   const QString paper = on_paper_->text().simplified();
   record_->setText(writing           ? tr("Being written…")

@@ -23,7 +23,7 @@ class WhatWasTried;
 struct CardText {
   std::size_t place = 0, of = 0, checked = 0;  // devices of the round; place from 1
   std::size_t round = 0;                       // its number
-  QString by;                                  // whose name the checks bear
+  QString by;                                  // who began it
   QIcon symbol;                                // of the device
   QString name;
   QString where;                // the room, and on what
@@ -55,6 +55,8 @@ class CheckCard : public QWidget {
   RunDownTimer& timer() const { return *timer_; }
   FailureForm& failure() const { return *failure_; }
   QLineEdit* note() const { return note_; }
+  // Whose name the check will bear; stays from card to card.
+  QLineEdit* inspector() const { return inspector_; }
   QLineEdit* second() const { return second_; }
   // Stays from card to card, as a paper has one for all.
   QLineEdit* onPaper() const { return on_paper_; }
@@ -78,6 +80,7 @@ class CheckCard : public QWidget {
   QWidget* head();
   QWidget* body();
   QWidget* foot();
+  QWidget* people();
   bool chooseByKey(const QString& key);
   void enteredChanged();
 
@@ -89,7 +92,8 @@ class CheckCard : public QWidget {
   ResultChoice* result_;
   RunDownTimer* timer_;
   FailureForm* failure_;
-  QLineEdit *note_, *second_, *on_paper_;
+  QWidget* people_;
+  QLineEdit *note_, *inspector_, *second_, *on_paper_;
   bool writing_ = false;
   bool can_be_recorded_ = true;
 };

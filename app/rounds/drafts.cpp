@@ -7,8 +7,8 @@ namespace {
 
 // A name of its own for each card, whatever stands in paths and ids.
 QString nameOf(const CardKey& key) {
-  const std::string all = key.records_file + "\n" + std::to_string(key.round) + "\n" + key.device + "\n" +
-                          std::to_string(key.corrects);
+  const std::string all = key.records_file + "\n" + std::to_string(key.round) + "\n" + key.begun + "\n" +
+                          key.device + "\n" + std::to_string(key.corrects);
   return "inspect/drafts/" + QString::fromStdString(files::sha256(all)).left(32);
 }
 

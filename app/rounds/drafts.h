@@ -11,6 +11,7 @@ namespace stopwalk::rounds {
 struct CardKey {
   std::string records_file;
   std::size_t round = 0;
+  std::string begun;  // when the round was: the log may be another one under the old name
   std::string device;
   std::size_t corrects = 0;  // the number of a check; 0: it is a check of its own
   bool operator==(const CardKey&) const = default;

@@ -42,32 +42,36 @@ void InspectPlace::correct(std::size_t number) {
   correcting_ = now;
   shown_ = keyNow();
   card_->showEntered(drafts_.read(*shown_).value_or(rounds::enteredOf(old)));
+  card_->inspector()->clear();  // who corrects need not be who walks
   showCard();
   card_->setFocus();
 }
 
-// Back to the card that the round has for the device.
 void InspectPlace::stopCorrecting() {
   if (!isCorrecting() || writer_.isWriting()) return;
-  const Correcting left = *std::exchange(correcting_, std::nullopt);
-  if (!goBack(left)) roundChanged();
+  goBack(*std::exchange(correcting_, std::nullopt));
+  takeKeyboard();
 }
 
 // One correction after another does not change where it all began.
 InspectPlace::Correcting::From InspectPlace::whereNow() const {
   if (isCorrecting()) return correcting_->from;
-  return {round_.round() ? round_.round()->number : 0, round_.device(), card_->onPaper()->text()};
+  return {round_.round() ? round_.round()->number : 0, round_.device(), card_->onPaper()->text(),
+          card_->inspector()->text()};
 }
 
-// To the round that was walked before a check of another was corrected; false: it is this one, or there was
-// none.
-bool InspectPlace::goBack(const Correcting& corrected) {
+// To the round and the device where one was, or to what is due with the device that was corrected.
+void InspectPlace::goBack(const Correcting& corrected) {
   const Correcting::From& from = corrected.from;
-  if (from.round == 0 || from.round == corrected.round) return false;
-  round_.walk(from.round);
+  if (from.round == 0) {
+    round_.leave();
+    return emit goTo(QString::fromStdString(corrected.device));
+  }
+  if (from.round != corrected.round) round_.walk(from.round);
   round_.goTo(from.device);
+  roundChanged();  // it may be the card that one is at
   card_->onPaper()->setText(from.paper);
-  return true;
+  card_->inspector()->setText(from.inspector);
 }
 
 QString InspectPlace::correctsText() const {

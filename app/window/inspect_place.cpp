@@ -229,16 +229,20 @@ void InspectPlace::showStart() {
 }
 
 rounds::CardKey InspectPlace::keyNow() const {
-  return {recordsFile(), round_.round()->number, round_.device(), isCorrecting() ? correcting_->check : 0};
+  const inspection::Round& round = *round_.round();
+  return {recordsFile(), round.number, inspection::momentText(round.at), round_.device(),
+          isCorrecting() ? correcting_->check : 0};
 }
 
 void InspectPlace::roundChanged() {
-  if (!isCorrecting()) correcting_.reset();
+  if (correcting_ && !isCorrecting())  // left for another card
+    card_->inspector()->setText(std::exchange(correcting_, std::nullopt)->from.inspector);
   askDevices();
   showOnPlan();
   if (!round_.round()) {
     shown_.reset();
     card_->onPaper()->clear();
+    card_->inspector()->clear();
     second_.clear();
     return showDue();
   }
@@ -246,7 +250,7 @@ void InspectPlace::roundChanged() {
   if (other) {
     const bool same_round =
         shown_ && shown_->records_file == recordsFile() && shown_->round == round_.round()->number;
-    if (!same_round) showPaperTime();
+    if (!same_round) beginCards();
     shown_ = keyNow();
     if (card_->timer().isRunning()) emit said(tr("The clock was still running: that run is not kept."));
     rounds::Entered anew;
@@ -259,9 +263,11 @@ void InspectPlace::roundChanged() {
   card_->setFocus();
 }
 
-// A round that was entered from paper has the time of its paper, whenever one goes on with it.
-void InspectPlace::showPaperTime() {
+// A round that was entered from paper has the time of its paper, whenever one goes on with it. Who goes on
+// with it is not known: it need not be who began it.
+void InspectPlace::beginCards() {
   const inspection::Round& round = *round_.round();
+  card_->inspector()->clear();
   card_->onPaper()->setText(round.entered ? QString::fromStdString(inspection::momentText(round.at))
                                           : QString());
 }

@@ -80,7 +80,7 @@ class InspectPlace : public QObject {
   void fillDue();
   void showDue();
   void showStart();
-  void showPaperTime();
+  void beginCards();
   void showCard();
   void roundChanged();
   void cardChanged();
@@ -93,6 +93,7 @@ class InspectPlace : public QObject {
   bool isCorrecting() const;
   void startRound();
   void record();
+  void refuse(const QString& why);
   void finish(const records::Appended& appended, const inspection::Record& record);
   void roundNotWritten(const QString& why);
   void roundWritten(const records::Appended& appended, const inspection::Round& round);
@@ -127,15 +128,15 @@ class InspectPlace : public QObject {
   struct Correcting {
     std::size_t check = 0, round = 0;
     std::string device;
-    // Where one was before: the round (0: in none), its device, and the time of the paper.
+    // Where one was before: the round (0: in none), its device, the time of the paper and who inspected.
     struct From {
       std::size_t round = 0;
       std::string device;
-      QString paper;
+      QString paper, inspector;
     } from;
   };
   Correcting::From whereNow() const;
-  bool goBack(const Correcting& corrected);
+  void goBack(const Correcting& corrected);
   std::optional<Correcting> correcting_;
 
   QStackedWidget* side_;

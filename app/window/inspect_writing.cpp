@@ -52,23 +52,36 @@ void InspectPlace::record() {
     why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
   if (why.isEmpty()) why = rounds::whatIsMissing(entered);
   const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
-  if (!device) return card_->tell(why.isEmpty() ? tr("The device is no longer on the plan.") : why, true);
+  if (!device) return refuse(why.isEmpty() ? tr("The device is no longer on the plan.") : why);
+  const QString by = card_->inspector()->text().simplified();
+  if (by.isEmpty()) {
+    card_->inspector()->setFocus();
+    return card_->tell(tr("Type in \"Inspected by\" who made this check: it bears that name for good."),
+                       true);
+  }
   const inspection::Moment now = records::momentNow();
   const rounds::OnPaper paper = rounds::onPaper(card_->onPaper()->text(), round_.round()->at, now);
-  if (!paper.why.isEmpty()) return card_->tell(paper.why, true);
+  if (!paper.why.isEmpty()) return refuse(paper.why);
   inspection::Check check = planning::beginCheck(*round_.round(), *device, paper.at.value_or(now),
                                                  planning::layoutThen(*source_.layout, source_.hash));
   if (paper.at) check.entered = now;
+  check.inspector = by.toStdString();
   put(entered, check);
   if (isCorrecting()) {
     if (inspection::correctionFault(recordsNow(), correcting_->check, check.device))
-      return card_->tell(tr("That check was corrected already, by another record: correct that one."), true);
+      return refuse(tr("That check was corrected already, by another record: correct that one."));
     check.corrects = correcting_->check;
   }
   drafts_.keep(*shown_, entered);
   writing_ = shown_;
   card_->setWriting(true);
   writer_.write(recordsFile(), [check]() -> inspection::Record { return check; });
+}
+
+// What is typed next is an answer to that, and no name.
+void InspectPlace::refuse(const QString& why) {
+  if (card_->inspector()->hasFocus() || card_->second()->hasFocus()) card_->setFocus();
+  card_->tell(why, true);
 }
 
 void InspectPlace::finish(const records::Appended& appended, const inspection::Record& record) {
@@ -85,7 +98,9 @@ void InspectPlace::roundWritten(const records::Appended& appended, const inspect
   if (writing_to_ != recordsFile()) return;  // another file was opened in between
   start_->onPaper()->clear();
   const inspection::Round* found = recordsNow().findRound(round.number);
-  if (found && *found == round) round_.walk(round.number);
+  if (!found || *found != round) return;
+  round_.walk(round.number);
+  card_->inspector()->setText(QString::fromStdString(round.by));
 }
 
 void InspectPlace::roundNotWritten(const QString& why) {
@@ -117,8 +132,11 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
       tr("Recorded as %1: %2, %3.").arg(check.number).arg(name, rounds::wordOf(check.result).toLower());
   emit said(done);
   if (!is_shown) return;
-  if (!corrected || !goBack(*corrected)) round_.goOn();
-  card_->setFocus();
+  if (corrected)
+    goBack(*corrected);
+  else
+    round_.goOn();
+  takeKeyboard();
   card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done, false);
 }
 

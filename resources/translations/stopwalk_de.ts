@@ -4584,6 +4584,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Kontrollgang %1 von %2: %3 kontrolliert</translation>
     </message>
+    <message>
+        <source>Inspected by</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Geprüft von</translation>
+    </message>
+    <message>
+        <source>name: the check bears it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Name: die Prüfung trägt ihn</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5489,6 +5499,11 @@
         <source>The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Uhr läuft noch: anhalten (Leertaste), sobald alles stillsteht. Ein falscher Lauf lässt sich streichen.</translation>
+    </message>
+    <message>
+        <source>Type in &quot;Inspected by&quot; who made this check: it bears that name for good.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Unter „Geprüft von“ eintragen, wer diese Prüfung gemacht hat: Sie trägt diesen Namen auf Dauer.</translation>
     </message>
 </context>
 <context>

@@ -4584,6 +4584,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ronda %1 de %2: %3 comprobados</translation>
     </message>
+    <message>
+        <source>Inspected by</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Inspeccionado por</translation>
+    </message>
+    <message>
+        <source>name: the check bears it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nombre: la comprobación lo lleva</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5489,6 +5499,11 @@
         <source>The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>El reloj aún corre: párelo (Espacio) cuando todo esté parado. Una medida errónea se puede quitar.</translation>
+    </message>
+    <message>
+        <source>Type in &quot;Inspected by&quot; who made this check: it bears that name for good.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Escriba en «Inspeccionado por» quién hizo esta comprobación: llevará ese nombre para siempre.</translation>
     </message>
 </context>
 <context>

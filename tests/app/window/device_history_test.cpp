@@ -114,6 +114,7 @@ TEST_F(OfADevice, ACorrectionUndoesNoFailureAndWhatWasCorrectedIsNotCorrectedTwi
   const Check before = onDisk().checks[0];
   beginCorrection();
   type("n");
+  signAs("Bo Example");
   enter();
   const files::InspectionLog log = records::readRecords(path.toStdString()).log;
   ASSERT_EQ(log.records.checks.size(), 2u) << card().told().toStdString();
@@ -161,6 +162,7 @@ TEST_F(OfADevice, WhatAnotherCorrectedMeanwhileStaysOnItsCard) {
   meanwhile.corrects = meanwhile.number;
   ASSERT_EQ(records::appendRecord(file, meanwhile).written, records::Written::Yes);
   ASSERT_TRUE(becomes([&] { return window->records().records().checks.size() == 2; }));
+  signAs("Bo Example");
   enter();
   EXPECT_TRUE(card().told().contains("corrected already")) << card().told().toStdString();
   EXPECT_EQ(card().entered(), entered);

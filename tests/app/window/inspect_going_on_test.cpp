@@ -30,8 +30,7 @@ TEST_F(Inspecting, ARoundGoesOnAfterTheProgramWasClosedWithAllThatWasEntered) {
   type("loose guard");
   again();
   EXPECT_FALSE(round().round());
-  key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
-  ASSERT_TRUE(round().round());
+  goOnWithRound();
   EXPECT_EQ(round().device(), order[1]) << "the first without a check";
   EXPECT_EQ(card().note()->text(), "loose guard");
   EXPECT_EQ(card().tried().tested().size(), 2u);
@@ -72,9 +71,7 @@ TEST_F(Inspecting, WhatCannotBeWrittenStaysOnTheCardAndIsNotCalledRecorded) {
   ASSERT_TRUE(QDir().rmdir(log));
   ASSERT_TRUE(QFile::rename(log + ".away", log));
   window->records().lookNow();
-  if (!round().round()) {
-    key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
-  }
+  if (!round().round()) goOnWithRound();
   EXPECT_EQ(round().device(), first);
   EXPECT_EQ(card().entered(), entered);
   card().setFocus();
@@ -178,6 +175,7 @@ TEST_F(Inspecting, ACheckIsCorrectedByAnotherAndBothStandInTheHistory) {
   EXPECT_FALSE(card().entered().result.has_value()) << "the result is chosen anew";
   EXPECT_EQ(card().tried().tested().size(), 3u);
   type("f");
+  signAs("Bo Example");
   enter();
   const inspection::Records records = onDisk();
   ASSERT_EQ(records.checks.size(), 2u) << card().told().toStdString();

@@ -124,8 +124,7 @@ TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
   EXPECT_FALSE(onDisk().checks.back().entered.has_value());
   round().leave();
   EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the next round is walked now";
-  key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
-  ASSERT_TRUE(round().round().has_value());
+  goOnWithRound();
   type("12p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 5u) << card().told().toStdString();
@@ -157,14 +156,17 @@ TEST_F(Inspecting, GoesBackToItsRoundAfterACheckOfAnotherWasCorrected) {
       key(Qt::Key_Escape);
     } else {
       type("f");
+      signAs("Bo Example");
       enter();
       ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
       EXPECT_EQ(onDisk().checks.back().round, first);
+      EXPECT_EQ(onDisk().checks.back().inspector, "Bo Example");
     }
     ASSERT_TRUE(round().round().has_value());
     EXPECT_EQ(round().round()->number, second);
     EXPECT_EQ(round().device(), device);
     EXPECT_EQ(card().onPaper()->text(), paper);
+    EXPECT_EQ(card().inspector()->text(), inspector());
   }
 }
 
@@ -202,7 +204,7 @@ TEST_F(Inspecting, ARoundThatIsWrittenWhileAnotherFileIsOpenedIsNotTakenForOneOf
   EXPECT_FALSE(round().round().has_value());
 }
 
-TEST_F(Inspecting, TheCardSaysWhoseNameItsChecksBear) {
+TEST_F(Inspecting, TheCardSaysWhoBeganTheRound) {
   openAndCome();
   startRound();
   const auto* progress = card().findChild<QProgressBar*>();

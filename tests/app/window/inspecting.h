@@ -57,6 +57,17 @@ class Inspecting : public AtTheWindow {
     key(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
   }
+  // By keyboard; the name is asked for, whoever began it.
+  void goOnWithRound(const QString& by = "Ada Example") {
+    key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(round().round().has_value());
+    EXPECT_TRUE(card().inspector()->text().isEmpty());
+    signAs(by);
+  }
+  void signAs(const QString& by) {
+    typeInto(card().inspector(), by);
+    card().setFocus();
+  }
   // Waits until it is written, or told why not.
   void enter() {
     key(Qt::Key_Return);

@@ -147,8 +147,7 @@ TEST_F(WholeRound, GoesOnAnotherDayWhereItWasWithTheHalfEnteredCard) {
   const rounds::Entered entered = card().entered();
   again();
   ASSERT_FALSE(round().round().has_value());
-  key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
-  ASSERT_TRUE(round().round().has_value());
+  goOnWithRound();
   EXPECT_EQ(round().order(), order);
   EXPECT_EQ(round().device(), order[1]);
   EXPECT_EQ(round().checked(), 1u);
@@ -191,7 +190,7 @@ TEST_F(WholeRound, WhatCannotBeWrittenStaysOnItsCardAndIsTold) {
   EXPECT_EQ(std::filesystem::file_size(file), bytes) << "nothing is half written";
 
   again();
-  key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
+  goOnWithRound();
   EXPECT_EQ(card().entered(), entered);
   enter();
   ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
