@@ -33,14 +33,20 @@ TEST(Entered, IsReadBackAsItWasKept) {
   for (int i = 0; i < 200; ++i) {
     const Entered entered = someEntered(random);
     EXPECT_EQ(enteredIn(asText(entered)), entered) << i;
-    const CardKey key{"shop.inspections.jsonl", 3, "lathe-1/bar", static_cast<std::size_t>(i)};
+    const CardKey key{"shop.inspections.jsonl", 3, "2026-03-02T09:15:00+01:00", "lathe-1/bar",
+                      static_cast<std::size_t>(i)};
     {
       QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
       Drafts(settings).keep(key, entered);
     }
     QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
     EXPECT_EQ(Drafts(settings).read(key).value_or(Entered()), entered) << i;
-    EXPECT_FALSE(Drafts(settings).read({"other.inspections.jsonl", 3, "lathe-1/bar", key.corrects}));
+    CardKey other = key;
+    other.records_file = "other.inspections.jsonl";
+    EXPECT_FALSE(Drafts(settings).read(other));
+    other = key;
+    other.begun = "2026-03-02T09:16:00+01:00";
+    EXPECT_FALSE(Drafts(settings).read(other));
   }
   EXPECT_EQ(enteredIn("no JSON {"), Entered());
 }
