@@ -39,12 +39,18 @@ Appended takeBack(const FileDescriptor& log, std::size_t bytes, int why) {
   return {back ? Written::No : Written::Unsure, 0, {}, reasonOf(why), {}};
 }
 
-Appended append(const FileDescriptor& log, const std::string& records_file,
-                const inspection::Record& record) {
+Appended append(const FileDescriptor& log, const std::string& records_file, const inspection::Record& record,
+                std::size_t read) {
   std::string text;
   if (const int error = log.readAll(text)) return no(error);
   const files::LogEnd end = files::endOfLog(text);
   Appended done;
+  if (end.lines < read)
+    return {Written::No,
+            0,
+            {},
+            "it holds " + std::to_string(end.lines) + " records, and held " + std::to_string(read),
+            {}};
   if (end.whole_bytes < text.size()) {
     if (const int error =
             putAside(log, records_file, std::string_view(text).substr(end.whole_bytes), end.whole_bytes))
@@ -72,13 +78,13 @@ Appended append(const FileDescriptor& log, const std::string& records_file,
 }  // namespace
 
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
-                      std::chrono::milliseconds wait) {
+                      std::chrono::milliseconds wait, std::size_t read) {
   const RecordLock lock(records_file, wait);
   if (!lock.isHeld())
     return lock.error() != 0 ? no(lock.error()) : Appended{Written::Busy, 0, {}, lock.holder(), {}};
-  const FileDescriptor log(records_file, O_RDWR | O_CREAT | O_APPEND, 0666);
+  const FileDescriptor log(records_file, O_RDWR | O_APPEND | (read == 0 ? O_CREAT : 0), 0666);
   if (!log.isOpen()) return no(errno);
-  return append(log, records_file, record);
+  return append(log, records_file, record, read);
 }
 
 }  // namespace stopwalk::records

@@ -12,16 +12,16 @@ RecordWriter::~RecordWriter() {
   worker_.waitForDone();
 }
 
-void RecordWriter::write(const std::string& records_file, Make make) {
+void RecordWriter::write(const std::string& records_file, std::size_t read, Make make) {
   if (writing_) return;
   writing_ = true;
   emit started();
-  worker_.start([this, records_file, make = std::move(make)] {
+  worker_.start([this, records_file, read, make = std::move(make)] {
     inspection::Record record;
     records::Appended appended;
     try {
       record = make();
-      appended = records::appendRecord(records_file, record);
+      appended = records::appendRecord(records_file, record, records::kPatience, read);
     } catch (const std::exception& trouble) {  // such as of memory: it would end the program
       appended = {};
       appended.written = records::Written::Unsure;

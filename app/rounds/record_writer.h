@@ -19,8 +19,9 @@ class RecordWriter : public QObject {
   explicit RecordWriter(QObject* parent = nullptr);
   ~RecordWriter() override;
 
-  // `make` is called on the thread: it may take its time. Nothing while another is being written.
-  void write(const std::string& records_file, Make make);
+  // `make` is called on the thread: it may take its time. `read`: how many lines the log was read with, see
+  // records::appendRecord. Nothing while another is being written.
+  void write(const std::string& records_file, std::size_t read, Make make);
   bool isWriting() const { return writing_; }
 
  signals:

@@ -158,8 +158,9 @@ const std::vector<inspection::DeviceState>& InspectPlace::states() {
   return *states_;
 }
 
-void InspectPlace::setRecords(std::shared_ptr<const records::ReadRecords> read) {
+void InspectPlace::setRecords(std::shared_ptr<const records::ReadRecords> read, bool are_missed) {
   read_ = std::move(read);
+  are_missed_ = are_missed;
   states_.reset();
   round_.setRecords({read_, &read_->log.records});
   if (!round_.round()) fillDue();
@@ -181,6 +182,13 @@ QString InspectPlace::whyNotYet() const {
   if (!found_ || found_->of.layout != source_.layout || found_->of.kinds != source_.kinds)
     return tr("The plan is just being read. Try again.");
   return {};
+}
+
+QString InspectPlace::whatIsMissed() const {
+  if (!are_missed_) return {};
+  return tr(
+      "Inspection records that were read here are no longer there as they were: nothing is added to their "
+      "rounds. Put them back, or start a round anew.");
 }
 
 void InspectPlace::showDue() {

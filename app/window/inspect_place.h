@@ -57,7 +57,8 @@ class InspectPlace : public QObject {
   bool isWriting() const { return writer_.isWriting(); }
 
   void follow(InspectSource source);
-  void setRecords(std::shared_ptr<const records::ReadRecords> read);
+  // `are_missed`: not all that was read before is there still.
+  void setRecords(std::shared_ptr<const records::ReadRecords> read, bool are_missed);
   void come();
   void leave();
   void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
@@ -66,7 +67,9 @@ class InspectPlace : public QObject {
   void goTo(const QString& id);
   // To be shown on the plan in the place of how stations stand; none: nothing.
   void onPlan(const std::optional<stopwalk::plan::InspectedOnPlan>& inspected);
-  void recorded();  // the records have grown
+  void lookWanted();  // at the records, before something is added to them
+  void recorded();    // the records have grown
+  void begunAnew();   // a round is on the disk that does not ask for what is missed
   void said(const QString& sentence);
   void saveWanted();
   void cautionWanted();
@@ -103,6 +106,7 @@ class InspectPlace : public QObject {
   const inspection::Records& recordsNow() const { return read_->log.records; }
   const std::vector<inspection::DeviceState>& states();
   QString whyNotYet() const;
+  QString whatIsMissed() const;
   rounds::CardKey keyNow() const;
 
   static constexpr const char* kByKey = "inspect/by";  // who walked last, in the settings
@@ -117,6 +121,7 @@ class InspectPlace : public QObject {
   std::optional<LiveDevices::Question> asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
+  bool are_missed_ = false;                                     // records of before
   std::optional<std::vector<inspection::DeviceState>> states_;  // by them and the schedule, once asked for
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen

@@ -12,6 +12,9 @@
 namespace stopwalk::window {
 
 void InspectPlace::startRound() {
+  const bool were_missed = are_missed_;
+  emit lookWanted();
+  if (are_missed_ && !were_missed) return start_->tell(whatIsMissed());
   if (const QString why = whyNotYet(); !why.isEmpty()) return start_->tell(why);
   if (writer_.isWriting()) return;
   const QString by = start_->by();
@@ -41,13 +44,16 @@ void InspectPlace::startRound() {
                              entered};
   };
   writing_to_ = recordsFile();
-  writer_.write(writing_to_, make);
+  writer_.write(writing_to_, read_->log.lines, make);
 }
 
 void InspectPlace::record() {
   if (!round_.round() || writer_.isWriting()) return;
+  emit lookWanted();
+  if (!round_.round()) return emit said(whatIsMissed());  // its records went away
   const rounds::Entered entered = card_->entered();
   QString why = whyNotYet();
+  if (why.isEmpty()) why = whatIsMissed();
   if (why.isEmpty() && card_->timer().isRunning())
     why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
   if (why.isEmpty()) why = rounds::whatIsMissing(entered);
@@ -75,7 +81,7 @@ void InspectPlace::record() {
   drafts_.keep(*shown_, entered);
   writing_ = shown_;
   card_->setWriting(true);
-  writer_.write(recordsFile(), [check]() -> inspection::Record { return check; });
+  writer_.write(recordsFile(), read_->log.lines, [check]() -> inspection::Record { return check; });
 }
 
 // What is typed next is an answer to that, and no name.
@@ -95,6 +101,7 @@ void InspectPlace::roundWritten(const records::Appended& appended, const inspect
   if (appended.written != records::Written::Yes)
     return roundNotWritten(rounds::whyNotRecorded(appended, QString::fromStdString(writing_to_)));
   emit recorded();
+  if (are_missed_ && writing_to_ == recordsFile()) emit begunAnew();
   if (writing_to_ != recordsFile()) return;  // another file was opened in between
   start_->onPaper()->clear();
   const inspection::Round* found = recordsNow().findRound(round.number);

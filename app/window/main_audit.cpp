@@ -54,7 +54,12 @@ void MainWindow::showInspection() {
 PosterSource MainWindow::posterSource() const {
   const auto layout = document_->edited().snapshot();
   const audit::Profile profile = audit::withHouseRules(profile_, layout->house_rules);
-  return {layout, kinds_, profile, document_->fileHash(), records_->failed(profile_.inspection)};
+  return {layout,
+          kinds_,
+          profile,
+          document_->fileHash(),
+          records_->failed(profile_.inspection),
+          records_->unreadable()};
 }
 
 // Where it is looked at, the poster follows the layout and whether it is saved.
@@ -68,8 +73,8 @@ void MainWindow::recordsChanged() {
   if (trouble.isEmpty())
     notices_->clear("records");
   else
-    notices_->show("records", trouble, {});
-  inspect_place_->setRecords(records_->read());
+    notices_->show("records", trouble, {}, NoticeBar::Weight::Grave);
+  inspect_place_->setRecords(records_->read(), records_->areMissed());
   if (!shown_) return;
   audit();
   showFailed();
@@ -94,7 +99,7 @@ void MainWindow::showFailed() {
                "now counts as a stop.")
                 .arg(few(gone));
   if (said.isEmpty()) return notices_->clear("failed");
-  notices_->show("failed", said.join(' '), {});
+  notices_->show("failed", said.join(' '), {}, NoticeBar::Weight::Grave);
 }
 
 // The map of what is shown, as it is supposed; pale until the answer comes.

@@ -55,7 +55,8 @@ void MainWindow::connectParts() {
   });
   connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
   connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
-    notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {});
+    notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {},
+                   NoticeBar::Weight::Grave);
   });
   connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
   connect(files_.get(), &FileFlow::typingEnds, details_, &panels::Details::applyPending);
@@ -117,7 +118,9 @@ void MainWindow::connectPanels() {
     plan_->bringIntoSight(id.toStdString());
   });
   connect(inspect_place_, &InspectPlace::onPlan, plan_, &plan::PlanView::showInspected);
+  connect(inspect_place_, &InspectPlace::lookWanted, records_, &RecordsBeside::lookNow);
   connect(inspect_place_, &InspectPlace::recorded, records_, &RecordsBeside::lookNow);
+  connect(inspect_place_, &InspectPlace::begunAnew, records_, &RecordsBeside::takeAsTheyAre);
   connect(inspect_place_, &InspectPlace::said, sentence_, &QLabel::setText);
   connect(inspect_place_, &InspectPlace::saveWanted, files_.get(), &FileFlow::save);
   connect(inspect_place_, &InspectPlace::cautionWanted, this, &MainWindow::showCaution);

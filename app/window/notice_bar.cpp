@@ -3,27 +3,28 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 namespace stopwalk::window {
 
-NoticeBar::NoticeBar(QWidget* parent)
-    : QFrame(parent), label_(new QLabel(this)), line_(new QHBoxLayout(this)) {
+NoticeBar::NoticeBar(QWidget* parent) : QFrame(parent), column_(new QVBoxLayout(this)) {
   setFrameShape(QFrame::StyledPanel);
   setAccessibleName(tr("Notice"));
-  label_->setWordWrap(true);
-  line_->setContentsMargins(8, 4, 8, 4);
-  line_->addWidget(label_, 1);
+  column_->setContentsMargins(8, 4, 8, 4);
+  column_->setSpacing(4);
   hide();
 }
 
-void NoticeBar::show(const QString& key, const QString& text, std::vector<Answer> answers) {
+void NoticeBar::show(const QString& key, const QString& text, std::vector<Answer> answers, Weight weight) {
   const auto same = [&](const Notice& n) {
     return n.key == key && n.text == text && n.answers.empty() && answers.empty();
   };
   if (std::ranges::any_of(notices_, same)) return;
   std::erase_if(notices_, [&](const Notice& n) { return n.key == key; });
-  notices_.insert(notices_.begin(), {key, text, std::move(answers)});
+  const auto lighter = [&](const Notice& n) { return n.weight <= weight; };
+  notices_.insert(std::ranges::find_if(notices_, lighter), {key, text, std::move(answers), weight});
   lay();
 }
 
@@ -32,27 +33,41 @@ void NoticeBar::clear(const QString& key) {
 }
 
 QString NoticeBar::text() const {
-  return notices_.empty() ? QString() : notices_.front().text;
+  QStringList lines;
+  for (const Notice& notice : notices_) lines << notice.text;
+  return lines.join('\n');
 }
 
 void NoticeBar::lay() {
-  for (QWidget* button : buttons_) button->deleteLater();
-  buttons_.clear();
+  for (QWidget* line : std::exchange(lines_, {})) {
+    line->hide();
+    line->deleteLater();
+  }
+  for (const Notice& notice : notices_) {
+    lines_.push_back(lineOf(notice));
+    column_->addWidget(lines_.back());
+  }
   setVisible(!notices_.empty());
-  if (notices_.empty()) return;
-  const Notice& notice = notices_.front();
-  label_->setText(notice.text);
+}
+
+QWidget* NoticeBar::lineOf(const Notice& notice) {
+  auto* line = new QWidget(this);
+  auto* row = new QHBoxLayout(line);
+  row->setContentsMargins(0, 0, 0, 0);
+  auto* label = new QLabel(notice.text, line);
+  label->setWordWrap(true);
+  row->addWidget(label, 1);
   const auto addButton = [&](const QString& text, std::function<void()> run) {
-    auto* button = new QPushButton(text, this);
+    auto* button = new QPushButton(text, line);
     connect(button, &QPushButton::clicked, this, [this, key = notice.key, run = std::move(run)] {
       clear(key);
       if (run) run();
     });
-    line_->addWidget(button);
-    buttons_.push_back(button);
+    row->addWidget(button);
   };
   for (const Answer& answer : notice.answers) addButton(answer.text, answer.run);
   if (notice.answers.empty()) addButton(tr("Close"), {});
+  return line;
 }
 
 }  // namespace stopwalk::window

@@ -4,14 +4,13 @@
 #include <functional>
 #include <vector>
 
-class QHBoxLayout;
-class QLabel;
+class QVBoxLayout;
 
 namespace stopwalk::window {
 
 // A line above the plan that says what has come up without stopping the work: the file changed on disk, work
 // was found after a crash. Each notice has a key; a new one of the same key takes the place of the old,
-// one that says the same stays where it is.
+// one that says the same stays where it is. All are in sight, the grave ones first, then the newest.
 class NoticeBar : public QFrame {
   Q_OBJECT
 
@@ -23,23 +22,27 @@ class NoticeBar : public QFrame {
 
   explicit NoticeBar(QWidget* parent = nullptr);
 
-  void show(const QString& key, const QString& text, std::vector<Answer> answers);
+  enum class Weight { Plain, Grave };
+
+  void show(const QString& key, const QString& text, std::vector<Answer> answers,
+            Weight weight = Weight::Plain);
   void clear(const QString& key);
-  QString text() const;
+  QString text() const;  // of all, a line each
 
  private:
   struct Notice {
     QString key;
     QString text;
     std::vector<Answer> answers;
+    Weight weight = Weight::Plain;
   };
 
   void lay();
+  QWidget* lineOf(const Notice& notice);
 
   std::vector<Notice> notices_;
-  QLabel* label_;
-  QHBoxLayout* line_;
-  std::vector<QWidget*> buttons_;
+  QVBoxLayout* column_;
+  std::vector<QWidget*> lines_;
 };
 
 }  // namespace stopwalk::window

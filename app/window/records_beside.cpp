@@ -3,11 +3,19 @@
 #include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
+#include <QStringList>
+#include <algorithm>
 
 namespace stopwalk::window {
 namespace {
 
 constexpr int kLookEvery_ms = 2000;
+
+// Whether all that was known of the log still stands in it.
+bool goesOn(const records::ReadRecords& now, const records::ReadRecords& known) {
+  const std::size_t lines = known.log.lines;
+  return lines == 0 || (now.log.lines >= lines && now.log.hashes[lines - 1] == known.log.head());
+}
 
 }  // namespace
 
@@ -27,7 +35,8 @@ void RecordsBeside::follow(const QString& layout_path) {
   if (layout_path == layout_path_) return;
   layout_path_ = layout_path;
   stamp_ = {};
-  read_ = std::make_shared<records::ReadRecords>();
+  read_ = known_ = std::make_shared<records::ReadRecords>();
+  are_missed_ = false;
   failed_.reset();
   if (layout_path_.isEmpty())
     look_.stop();
@@ -43,28 +52,78 @@ void RecordsBeside::lookNow() {
   const Stamp now = stampNow();
   if (now == stamp_) return;
   stamp_ = now;
+  readNow();
+  emit changed();
+}
+
+void RecordsBeside::readNow() {
   failed_.reset();
   read_ = std::make_shared<const records::ReadRecords>(
       records::readRecords(QFile::encodeName(layout_path_).toStdString()));
+  are_missed_ = !goesOn(*read_, *known_);
+  if (!are_missed_) known_ = read_;
+}
+
+void RecordsBeside::takeAsTheyAre() {
+  if (!are_missed_) return;
+  known_ = read_;
+  are_missed_ = false;
+  failed_.reset();
   emit changed();
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
-  if (!failed_ || failed_->first != schedule)
-    failed_.emplace(schedule, inspection::failedDevices(records(), schedule));
+  if (failed_ && failed_->first == schedule) return failed_->second;
+  std::vector<inspection::FailedDevice> failed = inspection::failedDevices(known_->log.records, schedule);
+  if (are_missed_)
+    for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule))
+      if (std::ranges::find(failed, now.device, &inspection::FailedDevice::device) == failed.end())
+        failed.push_back(std::move(now));
+  failed_.emplace(schedule, std::move(failed));
   return failed_->second;
 }
 
+QString RecordsBeside::fileName() const {
+  return QFileInfo(QFile::decodeName(read_->file.c_str())).fileName();
+}
+
+QString RecordsBeside::unreadable() const {
+  if (read_->unreadable.empty()) return {};
+  const QString why = tr("The inspection records in %1 cannot be read, and are not taken into account: %2.")
+                          .arg(fileName(), QString::fromStdString(read_->unreadable));
+  if (!are_missed_) return why;
+  return tr("%1 What had failed when they were last read still counts as failed.").arg(why);
+}
+
+QString RecordsBeside::missed() const {
+  const QString what = !read_->there ? tr("The inspection records in %1 are gone: %2 that were read here.")
+                                           .arg(fileName())
+                                           .arg(known_->log.lines)
+                                     : tr("The inspection records in %1 are not all there any more, or not "
+                                          "as they were: it held %2, now %3.")
+                                           .arg(fileName())
+                                           .arg(known_->log.lines)
+                                           .arg(read_->log.lines);
+  return tr("%1 Find out who moved or changed the file, and put it back. What failed by them still counts as "
+            "failed here, and nothing is recorded until they are back or a round is started anew.")
+      .arg(what);
+}
+
 QString RecordsBeside::trouble() const {
-  const QString file = QFileInfo(QFile::decodeName(read_->file.c_str())).fileName();
+  QStringList said;
   if (!read_->unreadable.empty())
-    return tr("The inspection records in %1 cannot be read, and are not taken into account: %2.")
-        .arg(file, QString::fromStdString(read_->unreadable));
-  if (read_->log.bad.empty()) return {};
-  const files::BadLine& first = read_->log.bad.front();
-  return tr("Line %1 of the inspection records in %2 is not as it was written: %3.")
-      .arg(first.line)
-      .arg(file, QString::fromStdString(first.why));
+    said << unreadable();
+  else if (are_missed_)
+    said << missed();
+  if (!read_->log.bad.empty())
+    said << tr("Line %1 of the inspection records in %2 is not as it was written: %3.")
+                .arg(read_->log.bad.front().line)
+                .arg(fileName(), QString::fromStdString(read_->log.bad.front().why));
+  if (!read_->log.torn.empty())
+    said << tr("The inspection records in %1 end in one that was never finished: it does not count. What is "
+               "recorded next puts it aside into a file of its own.")
+                .arg(fileName());
+  return said.join(' ');
 }
 
 }  // namespace stopwalk::window

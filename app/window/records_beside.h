@@ -11,7 +11,8 @@
 namespace stopwalk::window {
 
 // The inspection records beside the layout in the window, read again when they have grown: by us, or by
-// another program. Looks now and then, as network folders tell nothing.
+// another program. Looks now and then, as network folders tell nothing. Records that were read here and are
+// there no longer are missed until they are back: what failed by them still counts as failed.
 class RecordsBeside : public QObject {
   Q_OBJECT
 
@@ -26,6 +27,12 @@ class RecordsBeside : public QObject {
   const inspection::Records& records() const { return read_->log.records; }
   // Remembered: it is asked for with every audit.
   const std::vector<inspection::FailedDevice>& failed(const inspection::Schedule& schedule);
+  // Whether records that were read are there no longer, or not as they were.
+  bool areMissed() const { return are_missed_; }
+  // What is there now is gone on from; nothing is missed any more.
+  void takeAsTheyAre();
+  // Why they cannot be read, in a sentence; empty: they can.
+  QString unreadable() const;
   // What of them cannot be read or does not fit, in a sentence; empty: all is well.
   QString trouble() const;
 
@@ -39,10 +46,15 @@ class RecordsBeside : public QObject {
     bool operator==(const Stamp&) const = default;
   };
   Stamp stampNow() const;
+  void readNow();
+  QString missed() const;
+  QString fileName() const;
 
   QString layout_path_;
   Stamp stamp_;
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
+  std::shared_ptr<const records::ReadRecords> known_ = read_;  // the most that was read of the log
+  bool are_missed_ = false;                                    // `read_` is not all of it
   std::optional<std::pair<inspection::Schedule, std::vector<inspection::FailedDevice>>> failed_;
   QTimer look_;
 };

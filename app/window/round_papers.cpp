@@ -93,6 +93,7 @@ void RoundPapers::write(const QString& path, const QByteArray& pdf, const QStrin
 void RoundPapers::saveSheet() {
   if (!isSaved()) return;
   const RoundPaperSource source = source_();
+  if (!source.of.unreadable.isEmpty()) return tell(tr("There is no sheet"), source.of.unreadable);
   const Date today = records::momentNow().date;
   bool due = false;
   if (!source.round) {

@@ -5505,6 +5505,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Unter „Geprüft von“ eintragen, wer diese Prüfung gemacht hat: Sie trägt diesen Namen auf Dauer.</translation>
     </message>
+    <message>
+        <source>Inspection records that were read here are no longer there as they were: nothing is added to their rounds. Put them back, or start a round anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Prüfaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: Ihren Rundgängen wird nichts hinzugefügt. Sie zurücklegen oder einen Rundgang neu beginnen.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
@@ -6363,6 +6368,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>The printer did not take it. Save it as PDF and print that at 100 %, without fitting it to the page.</source>
         <translation>Der Drucker hat ihn nicht angenommen. Als PDF speichern und dieses zu 100 % drucken, ohne es an die Seite anzupassen.</translation>
     </message>
+    <message>
+        <source>No poster is made</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es wird kein Aushang gemacht</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::PosterPlace</name>
@@ -6466,6 +6476,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Nothing: it does all that it should.</source>
         <translation>Nichts: Er kann alles, was er soll.</translation>
     </message>
+    <message>
+        <source>No poster is made: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es wird kein Aushang gemacht: %1</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::RecordsBeside</name>
@@ -6478,6 +6493,31 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zeile %1 der Kontrollaufzeichnungen in %2 ist nicht so, wie sie geschrieben wurde: %3.</translation>
+    </message>
+    <message>
+        <source>%1 What had failed when they were last read still counts as failed.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Was beim letzten Lesen nicht bestanden hatte, gilt weiter als nicht bestanden.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 are gone: %2 that were read here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen in %1 sind weg: %2, die hier gelesen wurden.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 are not all there any more, or not as they were: it held %2, now %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen in %1 sind nicht mehr alle da oder nicht mehr, wie sie waren: Es waren %2, jetzt sind es %3.</translation>
+    </message>
+    <message>
+        <source>%1 Find out who moved or changed the file, and put it back. What failed by them still counts as failed here, and nothing is recorded until they are back or a round is started anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Herausfinden, wer die Datei verschoben oder geändert hat, und sie zurücklegen. Was nach ihnen nicht bestanden hat, gilt hier weiter als nicht bestanden, und es wird nichts aufgezeichnet, bis sie wieder da sind oder ein Rundgang neu begonnen wird.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde: Sie zählt nicht. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
     </message>
 </context>
 <context>

@@ -5505,6 +5505,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escriba en «Inspeccionado por» quién hizo esta comprobación: llevará ese nombre para siempre.</translation>
     </message>
+    <message>
+        <source>Inspection records that were read here are no longer there as they were: nothing is added to their rounds. Put them back, or start a round anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección que se leyeron aquí ya no están como estaban: no se añade nada a sus rondas. Devuélvalos a su sitio o empiece una ronda nueva.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
@@ -6363,6 +6368,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>The printer did not take it. Save it as PDF and print that at 100 %, without fitting it to the page.</source>
         <translation>La impresora no lo aceptó. Guárdelo como PDF e imprímalo al 100 %, sin ajustarlo a la página.</translation>
     </message>
+    <message>
+        <source>No poster is made</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se hace ningún cartel</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::PosterPlace</name>
@@ -6466,6 +6476,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Nothing: it does all that it should.</source>
         <translation>Nada: hace todo lo que debe.</translation>
     </message>
+    <message>
+        <source>No poster is made: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se hace ningún cartel: %1</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::RecordsBeside</name>
@@ -6478,6 +6493,31 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>La línea %1 de los registros de inspección de %2 no está como se escribió: %3.</translation>
+    </message>
+    <message>
+        <source>%1 What had failed when they were last read still counts as failed.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Lo que había fallado en la última lectura sigue contando como fallado.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 are gone: %2 that were read here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 han desaparecido: %2 que se leyeron aquí.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 are not all there any more, or not as they were: it held %2, now %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 ya no están todos, o no como estaban: había %2, ahora %3.</translation>
+    </message>
+    <message>
+        <source>%1 Find out who moved or changed the file, and put it back. What failed by them still counts as failed here, and nothing is recorded until they are back or a round is started anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Averigüe quién movió o cambió el archivo y devuélvalo a su sitio. Lo que falló según ellos sigue contando aquí como fallado, y no se registra nada hasta que vuelvan o se empiece una ronda nueva.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 acaban en uno que nunca se terminó: no cuenta. El próximo registro lo aparta en un archivo propio.</translation>
     </message>
 </context>
 <context>

@@ -52,6 +52,14 @@ void PosterFiles::refuse(const QString& path, const QString& why) {
   tell(tr("%1 was not written").arg(name), why);
 }
 
+// A poster that shows a stop as working though its last check failed misleads.
+bool PosterFiles::mayBeMade() {
+  const QString why = order_(Rooms::This).source.unreadable;
+  if (why.isEmpty()) return true;
+  tell(tr("No poster is made"), why);
+  return false;
+}
+
 // A poster that cannot be held against a file misleads: whoever goes on without one does so knowingly.
 bool PosterFiles::mayCarryHash() {
   if (!document_.fileHash().empty()) return true;
@@ -182,7 +190,7 @@ void PosterFiles::write(const std::vector<File>& files, const Made& made) {
 }
 
 void PosterFiles::save(As as, Rooms rooms) {
-  if (!mayCarryHash()) return;
+  if (!mayBeMade() || !mayCarryHash()) return;
   const auto posters = made(rooms);
   if (!posters || !maySave(*posters)) return;
   const QString path = pathFor(*posters, as, rooms);
@@ -199,7 +207,7 @@ void PosterFiles::save(As as, Rooms rooms) {
 }
 
 void PosterFiles::print() {
-  if (!mayCarryHash()) return;
+  if (!mayBeMade() || !mayCarryHash()) return;
   const auto posters = made(Rooms::This);
   if (!posters) return;
   QPrinter printer(QPrinter::HighResolution);

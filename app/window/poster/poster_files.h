@@ -55,6 +55,7 @@ class PosterFiles : public QObject {
     QByteArray bytes;
   };
 
+  bool mayBeMade();
   bool mayCarryHash();
   std::optional<Made> made(Rooms rooms);  // nothing: there is none, which was told
   bool maySave(const Made& made);

@@ -232,11 +232,20 @@ void PosterPlace::forgetWalls() {
 
 void PosterPlace::ask() {
   if (!source_.layout) return;
+  if (!source_.unreadable.isEmpty()) return showNone();
   page_->setCurrent(false);
   live_.ask({source_, room_->chosen(), wall_->place(), panels::wishOf(paper_->choice())});
 }
 
+// As long as it is not known what failed.
+void PosterPlace::showNone() {
+  page_->show(nullptr, tr("No poster is made: %1").arg(source_.unreadable));
+  page_->setCurrent(true);
+  panels::fillRows(*shortfalls_, {});
+}
+
 void PosterPlace::show(const LivePoster::Answer& answer) {
+  if (!source_.unreadable.isEmpty()) return;
   if (answer.layout == source_.layout && why_not_ != answer.why_not) {
     why_not_ = answer.why_not;
     room_->show(*source_.layout, why_not_);  // which may choose another room, and ask

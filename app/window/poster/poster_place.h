@@ -44,7 +44,7 @@ class PosterPlace : public QObject {
   // The poster of this is shown, until another comes.
   void follow(PosterSource source);
   // Whether the page on the screen is that of the newest source and choices.
-  bool isCurrent() const { return source_.layout && live_.isCurrent(); }
+  bool isCurrent() const { return source_.layout && (live_.isCurrent() || !source_.unreadable.isEmpty()); }
   void come();
   // The choice of a wall is left.
   void leave();
@@ -64,6 +64,7 @@ class PosterPlace : public QObject {
   void showWalls();
   void showPlan(bool shows);
   void ask();
+  void showNone();
   void show(const LivePoster::Answer& answer);
   void showShortfalls(const LivePoster::Answer& answer);
   PosterOrder order(PosterFiles::Rooms rooms) const;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QString>
 #include <memory>
 #include <optional>
 #include <string>
@@ -16,6 +17,9 @@ struct PosterSource {
   audit::Profile profile;
   std::string hash;  // of the file that holds this very layout; empty: there is none
   std::vector<inspection::FailedDevice> failed;  // their last check, by the records beside it
+  // Why those cannot be read, in a sentence: what failed is not known then, and no poster is made. Empty:
+  // they can, or there are none.
+  QString unreadable = {};
 
   bool operator==(const PosterSource&) const = default;
 };

@@ -148,6 +148,18 @@ TEST_F(AppendRecord, RecordAfterOneThatLostItsLineBreakIsOnALineOfItsOwn) {
   EXPECT_EQ(files::verifyLog(readRecords(layout()).log).line, 0u);
 }
 
+TEST_F(AppendRecord, ALogThatIsNotTheOneThatWasReadIsLeftAsItIs) {
+  EXPECT_EQ(appendRecord(log(), checkNoted("x"), kPatience, 1).written, Written::No);
+  EXPECT_FALSE(fs::exists(log()));
+  ASSERT_EQ(appendRecord(log(), checkNoted("a")).written, Written::Yes);
+  const auto bytes = fs::file_size(log());
+  const Appended refused = appendRecord(log(), checkNoted("b"), kPatience, 2);
+  EXPECT_EQ(refused.written, Written::No);
+  EXPECT_EQ(refused.why, "it holds 1 records, and held 2");
+  EXPECT_EQ(fs::file_size(log()), bytes);
+  EXPECT_EQ(appendRecord(log(), checkNoted("c"), kPatience, 1).written, Written::Yes) << "it may have grown";
+}
+
 TEST_F(AppendRecord, TooLongARecordIsRefused) {
   const Appended refused = appendRecord(log(), checkNoted(std::string(70000, 'x')));
   EXPECT_EQ(refused.written, Written::No);

@@ -21,7 +21,8 @@ TEST(RecordWriter, SaysThatItIsUnsureWhereMakingTheRecordFailsAndGoesOn) {
                    [&](const records::Appended& appended, const inspection::Record&) { told = appended; });
   for (const char* why : {"no memory is left", "nor now"}) {
     told.reset();
-    writer.write("/nowhere/at/all/records", [why]() -> inspection::Record { throw std::runtime_error(why); });
+    writer.write("/nowhere/at/all/records", 0,
+                 [why]() -> inspection::Record { throw std::runtime_error(why); });
     QElapsedTimer clock;
     clock.start();
     while (!told && clock.elapsed() < 10000) QCoreApplication::processEvents(QEventLoop::AllEvents, 20);

@@ -1,0 +1,145 @@
+// Records that were read, and are there no longer or cannot be read, are missed: plainly, and without another
+// log begun in their place by a check.
+#include <QDir>
+#include <QListWidget>
+
+#include "app/panels/poster/room_chooser.h"
+#include "app/window/notice_bar.h"
+#include "app/window/poster/page_view.h"
+#include "app/window/poster/poster_place.h"
+#include "app/window/records_beside.h"
+#include "tests/app/window/inspecting.h"
+
+namespace stopwalk::window {
+namespace {
+
+using inspection::Result;
+
+class MissedRecords : public Inspecting {
+ protected:
+  // A round with one check, failed, at the card of the next device.
+  void failOne() {
+    openAndCome();
+    startRound();
+    device = round().device();
+    type("2f");
+    enter();
+    ASSERT_EQ(onDisk().checks.size(), 1u);
+  }
+  QString told() { return window->notices().text(); }
+  std::vector<inspection::FailedDevice> failed() { return window->records().failed({}); }
+
+  const QString log = QString::fromStdString(file);
+  std::string device;
+};
+
+TEST_F(MissedRecords, NoCheckIsWrittenIntoAnotherLogThanTheOneOfItsRound) {
+  failOne();
+  type("12p");
+  const rounds::Entered entered = card().entered();
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  enter();  // sooner than the window looks by itself
+  EXPECT_FALSE(QFile::exists(log));
+  EXPECT_FALSE(round().round().has_value());
+  EXPECT_TRUE(told().contains("are gone")) << told().toStdString();
+  ASSERT_EQ(failed().size(), 1u) << "it does not work any better for it";
+  EXPECT_EQ(failed()[0].device, device);
+
+  ASSERT_TRUE(QFile::rename(log + ".away", log));
+  window->records().lookNow();
+  EXPECT_FALSE(told().contains("are gone"));
+  goOnWithRound();
+  EXPECT_EQ(card().entered(), entered);
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+}
+
+TEST_F(MissedRecords, ARoundThatIsStartedAnewGoesOnFromWhatIsThere) {
+  failOne();
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  type(inspector());
+  key(Qt::Key_2);
+  place().start().startButton()->setFocus();
+  key(Qt::Key_Return);
+  EXPECT_TRUE(place().start().told().contains("no longer there")) << place().start().told().toStdString();
+  EXPECT_FALSE(QFile::exists(log)) << "first it is told";
+  place().start().startButton()->click();
+  ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
+  EXPECT_FALSE(told().contains("are gone")) << told().toStdString();
+  EXPECT_TRUE(failed().empty());
+  type("12p");
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+}
+
+TEST_F(MissedRecords, ALogThatLostItsLastRecordsIsNotAddedTo) {
+  failOne();
+  type("12p");
+  enter();
+  QFile records(log);
+  ASSERT_TRUE(records.open(QFile::ReadWrite));
+  const QByteArray all = records.readAll();
+  ASSERT_TRUE(records.resize(all.lastIndexOf('\n', all.size() - 2) + 1));
+  records.close();
+  type("12p");
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u);
+  EXPECT_TRUE(card().told().contains("no longer there")) << card().told().toStdString();
+  EXPECT_TRUE(told().contains("it held 3, now 2")) << told().toStdString();
+}
+
+TEST_F(MissedRecords, AnEndThatWasNeverFinishedIsTold) {
+  failOne();
+  QFile records(log);
+  ASSERT_TRUE(records.open(QFile::Append));
+  records.write("{\"record\":");
+  records.close();
+  window->records().lookNow();
+  EXPECT_TRUE(told().contains("never finished")) << told().toStdString();
+}
+
+// As the command line, which refuses: a stop that failed would be shown as working.
+TEST_F(MissedRecords, NoPosterIsMadeWhileTheRecordsCannotBeRead) {
+  failOne();
+  PosterPlace& poster = window->posterPlace();
+  window->goToPlace(WorkPlace::Poster);
+  ASSERT_TRUE(becomes([&] { return poster.isCurrent() && poster.page().document(); }));
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  ASSERT_TRUE(QDir().mkdir(log));
+  window->records().lookNow();
+  EXPECT_TRUE(becomes([&] { return !poster.page().document(); }));
+  EXPECT_TRUE(poster.page().sentence().contains("cannot be read")) << poster.page().sentence().toStdString();
+  poster.room().choose("metal");
+  QTest::qWait(1000);
+  EXPECT_FALSE(poster.page().document());
+  using As = PosterFiles::As;
+  using Rooms = PosterFiles::Rooms;
+  for (const auto& make : std::vector<std::function<void()>>{
+           [&] { poster.files().save(As::Pdf, Rooms::This); },
+           [&] { poster.files().save(As::Pdf, Rooms::All); }, [&] { poster.files().print(); }}) {
+    asker.said.clear();
+    asker.file = pathOf("poster.pdf");
+    make();
+    ASSERT_EQ(asker.said.size(), 1);
+    EXPECT_TRUE(asker.said[0].contains("cannot be read")) << asker.said[0].toStdString();
+    EXPECT_FALSE(QFile::exists(pathOf("poster.pdf")));
+  }
+  asker.file.clear();
+  ASSERT_TRUE(QDir().rmdir(log));
+  ASSERT_TRUE(QFile::rename(log + ".away", log));
+  window->records().lookNow();
+  EXPECT_TRUE(becomes([&] { return poster.isCurrent() && poster.page().document(); }));
+}
+
+TEST_F(MissedRecords, WhatIsGraveStaysInSightWhateverElseIsTold) {
+  failOne();
+  window->notices().show("language", "The language changes at the next start.", {});
+  const QStringList lines = told().split('\n');
+  ASSERT_EQ(lines.size(), 2) << told().toStdString();
+  EXPECT_TRUE(lines[0].contains(QString::fromStdString(device)));
+  EXPECT_TRUE(lines[1].contains("language"));
+}
+
+}  // namespace
+}  // namespace stopwalk::window
