@@ -25,13 +25,30 @@ struct Auditor::Last {
         context(layout, kinds, profile, at, failed, walks),
         judged(context) {}
 
+  bool isOf(const layout::DeviceKinds& by_kinds, const Profile& by, floor::Hours at, Failed by_failed) const {
+    return context.hours == at && profile == by && kinds.all() == by_kinds.all() &&
+           std::ranges::equal(failed, by_failed);
+  }
+  // False: too much is otherwise, and this is of no further use.
+  bool follow(const layout::Layout& now) {
+    // From time to time all is made anew: what was asked for on the way and never again is forgotten.
+    constexpr int kMostMoves = 500;
+    const auto moves = movesBetween(layout, now);
+    if (!moves || ++followed > kMostMoves) return false;
+    if (moves->empty()) return true;
+    for (const Move& m : *moves) put(m, layout);
+    const auto changed = context.move(*moves);
+    if (changed) judged.again(*changed);
+    return changed.has_value();
+  }
+
   layout::Layout layout;
   const layout::DeviceKinds kinds;
   const Profile profile;
   const std::vector<inspection::FailedDevice> failed;
   Context context;
   Judged judged;
-  int moves = 0;
+  int followed = 0;
 };
 
 Auditor::Auditor() : walks_(std::make_unique<LastWalks>()) {}
@@ -39,21 +56,15 @@ Auditor::~Auditor() = default;
 
 const Report& Auditor::audit(const layout::Layout& layout, const layout::DeviceKinds& kinds,
                              const Profile& profile, floor::Hours hours, Failed failed) {
-  // From time to time all is made anew: what was asked for on the way and never again is forgotten.
-  constexpr int kMostMoves = 500;
-  if (last_ && last_->moves < kMostMoves && last_->context.hours == hours && last_->profile == profile &&
-      last_->kinds.all() == kinds.all() && std::ranges::equal(last_->failed, failed))
-    if (const auto moves = movesBetween(last_->layout, layout)) {
-      for (const Move& m : *moves) put(m, last_->layout);
-      ++last_->moves;
-      if (moves->empty()) return last_->judged.report();
-      if (const auto changed = last_->context.move(*moves)) {
-        last_->judged.again(*changed);
-        return last_->judged.report();
-      }
-    }
-  last_ = nullptr;
-  last_ = std::make_unique<Last>(layout, kinds, profile, hours, failed, walks_.get());
+  // What throws on the way leaves none: the next audit is made from nothing.
+  std::unique_ptr<Last> last = std::move(last_);
+  if (last && last->isOf(kinds, profile, hours, failed) && last->follow(layout)) {
+    ++followed_;
+  } else {
+    last = nullptr;
+    last = std::make_unique<Last>(layout, kinds, profile, hours, failed, walks_.get());
+  }
+  last_ = std::move(last);
   return last_->judged.report();
 }
 

@@ -39,12 +39,15 @@ class Auditor {
   // Of the walks that the last audit asked about.
   std::size_t walksKept() const;
   std::size_t walksFound() const;
+  // How many audits followed the last one by its moves; the others were made from nothing but its walks.
+  std::size_t followed() const { return followed_; }
 
  private:
   struct Last;
 
   std::unique_ptr<LastWalks> walks_;
   std::unique_ptr<Last> last_;
+  std::size_t followed_ = 0;
 };
 
 }  // namespace stopwalk::audit

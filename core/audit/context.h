@@ -77,10 +77,11 @@ struct DoorOpening {
   std::vector<geometry::Segment> edges;
 };
 
-// Where one gets out of the building, for a width: the parts of the floor at half of it.
+// Which stations have a way out of the building that is so wide all along.
 struct WaysOut {
-  bool any_wide = false;  // whether any exit is that wide
-  std::vector<std::int32_t> parts;
+  bool any_wide = false;                  // whether any exit is that wide
+  std::vector<std::vector<Point>> gates;  // before each exit: gatesBefore()
+  std::vector<char> leads;                // of stations
 };
 
 // A machine or fixture put elsewhere.
@@ -187,7 +188,6 @@ class Context {
 
   const std::vector<Exit>& exits() const;
   const WaysOut& waysOut(double width_mm) const;
-  std::vector<std::int32_t> parts(const Place& place, double clearance_mm) const;
   // The openings of doors that may be within the distance, in the order of the passages and exits.
   std::vector<const DoorOpening*> openingsNear(Point p, double distance_mm) const;
 
@@ -241,6 +241,7 @@ class Context {
   void seekPhones(const floor::Walks& on, const std::vector<PlacedEntry>& phones,
                   std::span<const std::size_t> who, Ways& ways) const;
   void seekCutOffs(std::span<const std::size_t> who, Ways& ways) const;
+  void seekWaysOut(std::span<const std::size_t> who, double width_mm, WaysOut& out) const;
   OtherHours& otherHours() const;
 
   struct Moving;
@@ -248,6 +249,11 @@ class Context {
   void moveDevices(Moving& moving);
   void moveStations(Moving& moving);
   void moveFaults(const Moving& moving);
+  void moveWaysOut(Moving& moving);
+  bool moveGates(const std::vector<geometry::Box>& places, double width_mm, WaysOut& out) const;
+  std::vector<std::size_t> moveLeads(const std::vector<geometry::Box>& places, double width_mm,
+                                     WaysOut& out) const;
+  std::vector<std::size_t> stationsNear(const std::vector<geometry::Box>& places, double distance_mm) const;
   void seekAgain(Moving& moving);
 
   LastWalks* last_;

@@ -50,25 +50,6 @@ const std::vector<Exit>& Context::exits() const {
   return *exits_;
 }
 
-const WaysOut& Context::waysOut(double width_mm) const {
-  const auto [it, fresh] = ways_out_.try_emplace(width_mm);
-  WaysOut& out = it->second;
-  if (fresh) {
-    for (const Exit& e : exits()) {
-      if (layout.doors[e.door].width < width_mm - kRounding) continue;
-      out.any_wide = true;
-      std::ranges::copy(partsBefore(*this, e, width_mm), std::back_inserter(out.parts));
-    }
-  }
-  if (out.any_wide) noteAll();
-  return out;
-}
-
-std::vector<std::int32_t> Context::parts(const Place& place, double clearance_mm) const {
-  noteAll();
-  return walks.parts(place, clearance_mm);
-}
-
 std::vector<const DoorOpening*> Context::openingsNear(Point p, double distance_mm) const {
   if (!openings_) {
     openings_ = std::make_unique<Openings>();

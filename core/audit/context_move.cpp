@@ -39,8 +39,11 @@ std::optional<Changed> Context::move(std::span<const Move> moves) {
   moveStations(moving);
   moveFaults(moving);
   places_ = nullptr;
-  ways_out_.clear();
   seekAgain(moving);
+  moveWaysOut(moving);
+  std::ranges::sort(moving.changed.stations);
+  moving.changed.stations.erase(std::ranges::unique(moving.changed.stations).begin(),
+                                moving.changed.stations.end());
   return std::move(moving.changed);
 }
 
@@ -183,8 +186,6 @@ void Context::seekAgain(Moving& moving) {
     again(other_hours_->ways, moving.phones_changed, [&](const auto& who) {
       seekPhones(*other_hours_->walks, other_hours_->phones, who, other_hours_->ways);
     });
-  std::ranges::sort(changed.stations);
-  changed.stations.erase(std::ranges::unique(changed.stations).begin(), changed.stations.end());
 }
 
 }  // namespace stopwalk::audit

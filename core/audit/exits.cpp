@@ -59,22 +59,22 @@ std::vector<geometry::IndexedPolygon> solidsBefore(const Context& c, const Exit&
 
 }  // namespace
 
-std::vector<std::int32_t> partsBefore(const Context& c, const Exit& exit, double width_mm) {
+std::vector<Point> gatesBefore(const Context& c, const Exit& exit, double width_mm) {
   const auto solids = solidsBefore(c, exit, width_mm);
   const double opening_mm = geometry::distance(exit.opening.a, exit.opening.b);
   const double play_mm = std::max(opening_mm - width_mm, 0.0);
   const int gaps = static_cast<int>(std::ceil(play_mm / kApart_mm));
-  std::vector<std::int32_t> parts;
+  std::vector<Point> gates;
   for (int i = 0; i <= gaps; ++i) {
     const double from_a = width_mm / 2 + (gaps > 0 ? play_mm * i / gaps : 0);
     const Point at_opening = geometry::at(exit.opening, std::min(from_a / opening_mm, 1.0));
-    const auto part = c.walks.partOf(at_opening + (width_mm / 2 + kWithin_mm) * exit.inwards, width_mm / 2);
-    if (!part || std::ranges::find(parts, *part) != parts.end()) continue;
+    const Point gate = at_opening + (width_mm / 2 + kWithin_mm) * exit.inwards;
+    if (!c.walks.keeps(gate, width_mm / 2)) continue;
     const auto passed = way(exit, at_opening, width_mm);
     const auto stands = [&](const auto& solid) { return geometry::overlapDeeper(passed, solid, kWithin_mm); };
-    if (std::ranges::none_of(solids, stands)) parts.push_back(*part);
+    if (std::ranges::none_of(solids, stands)) gates.push_back(gate);
   }
-  return parts;
+  return gates;
 }
 
 std::vector<Exit> exitsOf(const Context& c) {

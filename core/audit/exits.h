@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstddef>
-#include <cstdint>
 #include <vector>
 
 #include "core/geometry/segment.h"
@@ -21,8 +20,8 @@ struct Exit {
 
 std::vector<Exit> exitsOf(const Context& context);
 
-// The parts of the floor, at half of `width_mm`, from which a body so wide gets straight out by the exit:
-// nothing stands where it passes. Places every 20 mm across the opening are looked at.
-std::vector<std::int32_t> partsBefore(const Context& context, const Exit& exit, double width_mm);
+// Where a body so wide stands before it gets straight out by the exit: nothing stands where it passes. Places
+// every 20 mm across the opening are looked at.
+std::vector<geometry::Point> gatesBefore(const Context& context, const Exit& exit, double width_mm);
 
 }  // namespace stopwalk::audit

@@ -253,4 +253,23 @@ std::optional<bool> FloorPieces::onFloor(Point p) {
   return finder ? std::optional(finder->onFloor(finder->local(p))) : std::nullopt;
 }
 
+std::optional<bool> FloorPieces::keeps(Point p, double clearance) {
+  if (clearance > kRoundEnds_mm - kMore_mm) return std::nullopt;
+  WalkFinder* finder = about(shapeAbout(p, {}, {}, 0, clearance_));
+  return finder ? std::optional(finder->keeps(p, clearance)) : std::nullopt;
+}
+
+// Lines that the edge cuts lie a millionth of a millimetre off, which joins and parts nothing that is not
+// within that of a width of a thousandth less than the one asked for (kBuildLess_mm).
+std::vector<std::optional<Mesh::Index>> FloorPieces::joined(std::span<const Point> points, double clearance) {
+  std::vector<std::optional<Mesh::Index>> parts(points.size());
+  std::vector<Point> corners;
+  for (const Point p : points) addRound(p, kRoundEnds_mm, corners);
+  if (points.empty() || clearance > kRoundEnds_mm - kLongestStep_mm) return parts;
+  WalkFinder* finder = about(hullOf(std::move(corners)));
+  for (std::size_t i = 0; finder && i < points.size(); ++i)
+    parts[i] = finder->onePartOf(points[i], clearance);
+  return parts;
+}
+
 }  // namespace stopwalk::floor

@@ -39,6 +39,10 @@ class FloorPieces {
   void forAll(std::span<const Point> from, std::span<const Place> to, std::span<const Guess> likely,
               const Give& give);
   std::optional<bool> onFloor(Point p);
+  // As Walks::keeps.
+  std::optional<bool> keeps(Point p, double clearance);
+  // As Walks::joinedNearby.
+  std::vector<std::optional<Mesh::Index>> joined(std::span<const Point> points, double clearance);
 
  private:
   struct Piece {

@@ -81,6 +81,12 @@ bool WalkChange::isAt(Point p) const {
   return change_.away(here) < kLengthMargin_mm || std::ranges::any_of(touched_, isBy);
 }
 
+bool WalkChange::partsStay(double clearance) const {
+  const auto [it, fresh] = parts_stay_at_.try_emplace(clearance, false);
+  if (fresh) it->second = parts_stay_ && parts_.stay(clearance);
+  return it->second;
+}
+
 bool WalkChange::narrowPartsStay() const {
   if (!narrow_parts_stay_) {
     narrow_parts_stay_ = true;

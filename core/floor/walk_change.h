@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <span>
@@ -25,6 +26,8 @@ class WalkChange {
   const PlanChange& change() const { return change_; }
   // Whether nothing is joined that was parted, nor parted that was joined. Else nothing holds.
   bool partsStay() const { return parts_stay_; }
+  // The same at another clearance.
+  bool partsStay(double clearance) const;
   // The same at each clearance below, at which ways may have been sought.
   bool narrowPartsStay() const;
   // Lines elsewhere that it cuts, or no longer cuts: they lie a little otherwise.
@@ -54,6 +57,7 @@ class WalkChange {
   std::vector<Segment> touched_;
   bool parts_stay_ = false;
   mutable std::optional<bool> narrow_parts_stay_;
+  mutable std::map<double, bool> parts_stay_at_;
   std::vector<DoorBounds::End> gone_ends_;  // grown by the clearance
   std::vector<Segment> lines_;              // all that stands about the change, before and after
 };

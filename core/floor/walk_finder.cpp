@@ -22,6 +22,19 @@ Layer& WalkFinder::layer(double c) {
   return layers_.try_emplace(c, mesh_, grid_, c, body).first->second;
 }
 
+bool WalkFinder::keeps(Point p, double c) {
+  return onFloor(local(p)) && layer(c).region().holds(local(p));
+}
+
+std::optional<Mesh::Index> WalkFinder::onePartOf(Point p, double c) {
+  const Point place = local(p);
+  if (!onFloor(place)) return std::nullopt;
+  const Ends& ends = layer(c).ends({place, place});
+  if (ends.exits.empty() || !ends.ofOnePart() || ends.exits.front().part == Region::kNone)
+    return std::nullopt;
+  return ends.exits.front().part;
+}
+
 std::vector<Segment> WalkFinder::localParts(const Place& place) const {
   std::vector<Segment> parts;
   for (Point p : place.points) {

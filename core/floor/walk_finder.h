@@ -45,6 +45,10 @@ class WalkFinder {
   bool onFloor(Point local) const { return mesh_.floorTriangle(local) != Mesh::kNone; }
   double clearance() const { return clearance_; }
   Layer& layer(double clearance);
+  // Whether the point lies in the region of that clearance.
+  bool keeps(Point p, double clearance);
+  // The one part of that region that a point steps to; none: not one for sure.
+  std::optional<Mesh::Index> onePartOf(Point p, double clearance);
   // What was found of the steps of places, at the clearance.
   EndsTable takeEnds() { return layer(clearance_).takeEnds(); }
 

@@ -50,29 +50,6 @@ bool Walks::joined(Point a, Point b, double clearance_mm) const {
   return finder().joined(finder().layer(clearance_mm), {{p, p}}, {{q, q}});
 }
 
-std::optional<std::int32_t> Walks::partOf(Point p, double clearance_mm) const {
-  const Point local = finder().local(p);
-  if (!finder().onFloor(local)) return std::nullopt;
-  const Region& region = finder().layer(std::max(clearance_mm, 0.0)).region();
-  if (!region.holds(local)) return std::nullopt;
-  const Mesh::Index part = region.partAt(local);
-  return part == Mesh::kNone ? std::nullopt : std::optional<std::int32_t>(part);
-}
-
-std::vector<std::int32_t> Walks::parts(const Place& place, double clearance_mm) const {
-  Layer& layer = finder().layer(std::max(clearance_mm, 0.0));
-  std::vector<std::int32_t> found;
-  for (const Segment& part : finder().localParts(place)) {
-    const Ends& ends = layer.ends(part);
-    for (const Exit& e : ends.exits) found.push_back(e.part);
-    for (const PartLanding& l : ends.landings) found.push_back(l.part);
-  }
-  std::ranges::sort(found);
-  const auto repeated = std::ranges::unique(found);
-  found.erase(repeated.begin(), repeated.end());
-  return found;
-}
-
 Nearest Walks::nearest(Point from, std::span<const Place> to, double at_most_mm) const {
   Memory& m = *memory_;
   KnownWalks::Group* group = m.remembers ? &m.known.about(to, Asked::Singly) : nullptr;

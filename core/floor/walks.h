@@ -119,9 +119,21 @@ class Walks {
   // itself.
   std::vector<std::int32_t> parts(const Place& place, double clearance_mm) const;
 
-  // The part that a point lies in as it stands, with no step; none if it is nearer to something than the
-  // clearance.
-  std::optional<std::int32_t> partOf(Point p, double clearance_mm) const;
+  // Whether the point keeps this clearance from everything: it is a place of a walk as it stands.
+  bool keeps(Point p, double clearance_mm) const;
+
+  // For each of `from` whether a walk at exactly this clearance, steps included, comes to one of `gates`,
+  // which keep it. Nothing is measured.
+  std::vector<char> leadTo(std::span<const Point> from, std::span<const Point> gates,
+                           double clearance_mm) const;
+
+  // After a move: whether it joined and parted nothing at this clearance. Then what leads where does so
+  // still, but for places within kRoundEnds_mm of what moved.
+  bool partsStay(double clearance_mm) const;
+  // After a move: numbers of what is joined in a piece of the floor about the points. Those with one number
+  // are joined, steps included; of others nothing is said.
+  std::vector<std::optional<std::int32_t>> joinedNearby(std::span<const Point> points,
+                                                        double clearance_mm) const;
 
   // How many answers were taken over, and how many were found anew, of those remembered.
   struct Count {

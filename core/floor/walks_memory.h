@@ -42,6 +42,8 @@ struct Walks::Memory {
   std::unique_ptr<Lifted> lifted;  // once something is moved; then `known` is of this very floor only
   KnownWalks before{0};            // the move
   std::vector<Segment> touched;    // by the last move
+  std::unique_ptr<const WalkChange> put_back_before;  // where the moved stood until the last move
+  bool lifted_just_now = false;                       // by the last move
 
   // In a piece of the floor is sought what a change has taken away: few walks, near the change.
   FloorPieces* usePieces(std::size_t walks);

@@ -125,9 +125,11 @@ void Walks::Memory::putBack() {
 bool Walks::moveSolids(std::span<const SolidMoved> moved) {
   Memory& m = *memory_;
   bool stay = true;
-  if (m.lifted && holds(m.lifted->solids, moved)) {
-    stay = m.lifted->back->partsStay();
-    m.touched = m.lifted->back->touched();
+  m.put_back_before = m.lifted ? std::move(m.lifted->back) : nullptr;
+  m.lifted_just_now = !m.lifted || !holds(m.lifted->solids, moved);
+  if (!m.lifted_just_now) {
+    stay = m.put_back_before->partsStay();
+    m.touched = m.put_back_before->touched();
   } else {
     std::vector<std::size_t> solids;
     for (const SolidMoved& s : moved) solids.push_back(s.solid);

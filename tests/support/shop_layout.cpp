@@ -34,6 +34,7 @@ class Shop {
     layout_.site.name = "Invented shop";
     for (int i = 0; i < size_.rooms; ++i) addRoom(i);
     for (int i = 0; i < size_.rooms; ++i) addDoors(i);
+    for (int i = 0; i < columns_; i += 2) addExit(i);
     for (int i = 0; i < size_.rooms; ++i) furnish(i);
     return std::move(layout_);
   }
@@ -77,6 +78,16 @@ class Shop {
     if (right % columns_ != 0 && right < size_.rooms)
       addDoor(i, right, {a.x + width_, a.y + depth_ * random_.between(0.3, 0.7)});
     if (above < size_.rooms) addDoor(i, above, {a.x + width_ * random_.between(0.3, 0.7), a.y + depth_});
+  }
+
+  void addExit(int i) {
+    layout::Door door;
+    door.id = numbered("exit-", layout_.doors.size() + 1);
+    door.first = layout_.rooms[static_cast<std::size_t>(i)].id;
+    door.second = layout::kOutside;
+    door.at = cornerOf(i) + Point{0.5 * width_, 0};
+    door.width = 1200;
+    layout_.doors.push_back(std::move(door));
   }
 
   void furnish(int i) {

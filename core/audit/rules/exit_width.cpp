@@ -1,26 +1,14 @@
-#include <algorithm>
-#include <iterator>
-
 #include "core/audit/context.h"
-#include "core/audit/exits.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
 namespace {
 
-bool leadsTo(const Context& c, std::size_t station, double clearance_mm,
-             const std::vector<std::int32_t>& parts) {
-  if (parts.empty()) return false;
-  const auto own = c.parts(Place{{c.stations[station].at}, {}}, clearance_mm);
-  return std::ranges::find_first_of(own, parts) != own.end();
-}
-
 std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t station) {
   const StationEntry& entry = c.stations[station];
   if (!entry.on_floor || (entry.room && c.layout.rooms[*entry.room].outdoors)) return {};
-  const double width_mm = setting.limit() * 1000;
-  const WaysOut& out = c.waysOut(width_mm);
-  if (leadsTo(c, station, width_mm / 2, out.parts)) return {};
+  const WaysOut& out = c.waysOut(setting.limit() * 1000);
+  if (out.leads[station]) return {};
   Finding f = c.aboutStation(station);
   f.limit = setting.limit();
   f.unit = "m";

@@ -10,6 +10,7 @@
 #include "core/audit/audit.h"
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
+#include "tests/support/furnished.h"
 #include "tests/support/grid_layout.h"
 #include "tests/support/random.h"
 #include "tests/support/random_layout.h"
@@ -143,11 +144,10 @@ class Drag {
 using Edit = std::function<void(Layout&, Random&)>;
 
 struct Count {
-  std::size_t kept = 0, found = 0, reports = 0;
+  std::size_t kept = 0, found = 0, reports = 0, followed = 0;
 };
 
-void follow(Layout layout, std::uint64_t seed, int edits, double after_hours, Edit edit,
-            Count& count) {
+void follow(Layout layout, std::uint64_t seed, int edits, double after_hours, Edit edit, Count& count) {
   const Profile profile = defaultProfile();
   Random random(seed);
   Auditor auditor;
@@ -159,6 +159,7 @@ void follow(Layout layout, std::uint64_t seed, int edits, double after_hours, Ed
     if (i > 0) count.kept += auditor.walksKept(), count.found += auditor.walksFound(), ++count.reports;
     edit(layout, random);
   }
+  count.followed += auditor.followed();
 }
 
 void followAll(const std::function<Layout(std::uint64_t)>& draw, int seeds, int edits, double least_kept,
@@ -169,7 +170,9 @@ void followAll(const std::function<Layout(std::uint64_t)>& draw, int seeds, int 
            count);
   // That it is not found anew after all.
   EXPECT_GT(static_cast<double>(count.kept), least_kept * static_cast<double>(count.found));
+  EXPECT_GT(count.followed, 0u);
   testing::Test::RecordProperty("reports", static_cast<int>(count.reports));
+  testing::Test::RecordProperty("followed", static_cast<int>(count.followed));
   testing::Test::RecordProperty("kept", static_cast<int>(count.kept));
   testing::Test::RecordProperty("found", static_cast<int>(count.found));
 }
@@ -208,6 +211,13 @@ TEST(Auditor, FollowsDragsInNarrowShops) {
 
 TEST(Auditor, FollowsDragsInShopsDrawnWithARuler) {
   followAll([](std::uint64_t seed) { return support::gridLayout(seed); }, 20, 30, 0, 0, Drag());
+}
+
+TEST(Auditor, FollowsDragsWithWaysOutHazardsAndTapeChecks) {
+  followAll([](std::uint64_t seed) { return support::furnished(support::randomLayout(seed + 700), seed); },
+            24, 30, 0, 0.05, Drag());
+  followAll([](std::uint64_t seed) { return support::furnished(support::gridLayout(seed + 700), seed); }, 24,
+            30, 0, 0.05, Drag());
 }
 
 TEST(Auditor, FollowsDragsInABigShop) {

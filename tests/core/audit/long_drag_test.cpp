@@ -13,6 +13,7 @@
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
 #include "core/geometry/box.h"
+#include "tests/support/furnished.h"
 #include "tests/support/grid_layout.h"
 #include "tests/support/random.h"
 #include "tests/support/random_layout.h"
@@ -115,6 +116,11 @@ void dragAll(const std::function<Layout(std::uint64_t)>& draw,
 
 TEST(LongDrag, OverRandomShops) {
   dragAll([](std::uint64_t seed) { return support::randomLayout(seed + 9000); });
+}
+
+TEST(LongDrag, OverShopsWithWaysOutHazardsAndTapeChecks) {
+  dragAll([](std::uint64_t seed) { return support::furnished(support::randomLayout(seed + 8000), seed); });
+  dragAll([](std::uint64_t seed) { return support::furnished(support::gridLayout(seed + 8000), seed); });
 }
 
 TEST(LongDrag, OverNarrowShops) {
