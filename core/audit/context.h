@@ -9,6 +9,8 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <unordered_map>
+#include <utility>
 #include <vector>
 
 #include "core/audit/exits.h"
@@ -191,8 +193,9 @@ class Context {
   // The openings of doors that may be within the distance, in the order of the passages and exits.
   std::vector<const DoorOpening*> openingsNear(Point p, double distance_mm) const;
 
-  // Stations, devices and phones by their ids, and a walk between two of them in opening hours.
-  const Places& places() const;
+  // Stations, devices and phones by their ids (none: there is none), and a walk between two of them in
+  // opening hours.
+  std::optional<NamedPlace> placeOf(const std::string& id) const;
   floor::Walk walkByDay(const Place& from, const Place& to) const;
 
   // Stations in the order of nearness to `from`: `next(station)` returns up to which straight distance, in
@@ -269,7 +272,8 @@ class Context {
   mutable std::optional<std::vector<Exit>> exits_;
   mutable std::unique_ptr<Openings> openings_;
   mutable std::map<double, WaysOut> ways_out_;
-  mutable std::unique_ptr<Places> places_;
+  enum class PlaceKind { Station, Device, Phone };
+  mutable std::unordered_map<std::string, std::pair<PlaceKind, std::size_t>> place_of_id_;
 };
 
 }  // namespace stopwalk::audit

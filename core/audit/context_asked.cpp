@@ -74,10 +74,25 @@ std::vector<const DoorOpening*> Context::openingsNear(Point p, double distance_m
   return near;
 }
 
-const Places& Context::places() const {
+std::optional<NamedPlace> Context::placeOf(const std::string& id) const {
   noteAll();
-  if (!places_) places_ = std::make_unique<Places>(layout, devices, surroundings);
-  return *places_;
+  if (place_of_id_.empty()) {
+    for (std::size_t s = 0; s < stations.size(); ++s)
+      place_of_id_.try_emplace(stations[s].id, PlaceKind::Station, s);
+    for (std::size_t d = 0; d < devices.size(); ++d)
+      place_of_id_.try_emplace(devices[d].id, PlaceKind::Device, d);
+    for (std::size_t p = 0; p < phones.size(); ++p)
+      place_of_id_.try_emplace(layout.phones[p].id, PlaceKind::Phone, p);
+  }
+  const auto found = place_of_id_.find(id);
+  if (found == place_of_id_.end()) return std::nullopt;
+  const auto [kind, index] = found->second;
+  if (kind == PlaceKind::Station) {
+    const Point at = stations[index].at;
+    return NamedPlace{id, Place{{at}, {}}, surroundings.roomAt(at), {}};
+  }
+  const floor::Standing& standing = (kind == PlaceKind::Device ? placed : phones)[index].standing;
+  return NamedPlace{id, standing.place, standing.room, standing.reason};
 }
 
 floor::Walk Context::walkByDay(const Place& from, const Place& to) const {

@@ -38,7 +38,6 @@ std::optional<Changed> Context::move(std::span<const Move> moves) {
   moveDevices(moving);
   moveStations(moving);
   moveFaults(moving);
-  places_ = nullptr;
   seekAgain(moving);
   moveWaysOut(moving);
   std::ranges::sort(moving.changed.stations);

@@ -87,7 +87,7 @@ Walk Walks::between(const Place& from, const Place& to) const {
   Walk best;
   if (offFloor(from) || offFloor(to)) best.status = WalkStatus::Unmeasured;
   const auto tryFrom = [&](Point p) {
-    const Walk walk = finder().nearest(p, {&to, 1}, {0}, kInfinite).walk;
+    const Walk walk = nearest(p, {&to, 1}).walk;
     if (walk.found() && walk.length_mm < best.length_mm) best = walk;
     return walk.length_mm;
   };

@@ -36,6 +36,7 @@ class Shop {
     for (int i = 0; i < size_.rooms; ++i) addDoors(i);
     for (int i = 0; i < columns_; i += 2) addExit(i);
     for (int i = 0; i < size_.rooms; ++i) furnish(i);
+    for (int i = 0; i < 4; ++i) addTapeCheck();
     return std::move(layout_);
   }
 
@@ -159,6 +160,16 @@ class Shop {
     phone.faces = 180;
     phone.height = 1200;
     layout_.phones.push_back(std::move(phone));
+  }
+
+  // From one operator to another two machines on: across an aisle.
+  void addTapeCheck() {
+    const std::size_t number = layout_.tape_checks.size(), of = number * layout_.machines.size() / 5;
+    layout::TapeCheck& check = layout_.tape_checks.emplace_back();
+    check.id = numbered("tape-", number + 1);
+    check.from = layout_.machines[of].id + "/operator";
+    check.to = layout_.machines[of + 2].id + "/operator";
+    check.taped = 7000;
   }
 
   ShopSize size_;

@@ -16,7 +16,7 @@ inline constexpr ShopSize kShopSizes[] = {
 // An invented shop of that size: rooms side by side in several rows, thick and thin walls and walls of no
 // thickness, doors to every neighbour, machines in rows with aisles, some turned, benches along the walls, a
 // station and one or two devices on each machine, a cut-off in each room and a phone in one room of six. Out of
-// doors from every other room of the first row. Everything can be walked to. Always the same.
+// doors from every other room of the first row; four tape checks. Everything can be walked to. Always the same.
 layout::Layout shopLayout(const ShopSize& size);
 
 }  // namespace stopwalk::support

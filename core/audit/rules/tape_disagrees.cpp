@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <limits>
+#include <optional>
 
 #include "core/audit/context.h"
 #include "core/audit/places.h"
@@ -10,7 +11,7 @@ namespace {
 
 std::vector<Finding> find(const Context& c, const Setting& s, std::size_t tape) {
   const layout::TapeCheck& t = c.layout.tape_checks[tape];
-  const NamedPlace *from = c.places().find(t.from), *to = c.places().find(t.to);
+  const std::optional<NamedPlace> from = c.placeOf(t.from), to = c.placeOf(t.to);
   if (!from || !to) return {};  // the reader refuses such a file
   const floor::Walk walk = c.walkByDay(from->place, to->place);
   const double taped_m = t.taped / 1000, computed_m = walk.length_mm / 1000;

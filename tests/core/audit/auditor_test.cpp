@@ -192,7 +192,7 @@ TEST(Auditor, ReportsOfShopsDrawnWithARulerAsFromNothing) {
 }
 
 TEST(Auditor, ReportsOfABigShopAsFromNothing) {
-  followAll([](std::uint64_t) { return support::shopLayout(support::kShopSizes[1]); }, 1, 40, 0.3);
+  followAll([](std::uint64_t) { return support::shopLayout(support::kShopSizes[1]); }, 1, 40, 0.2);
 }
 
 TEST(Auditor, FollowsDragsInRandomShops) {
