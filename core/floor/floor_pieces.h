@@ -25,8 +25,9 @@ Guess guessBy(const Walk& like, Point from);
 
 // Finds a walk in a piece of the floor: no walk of length L from one point to another leaves the ellipse
 // about the two, so what lies beyond need not be built. Short walks are sought in all there is near them,
-// long ones in the corridor that the doors leave. The answers are those of the whole floor, to the last bit;
-// where a piece cannot tell, there is none. What it is made of must outlive it.
+// long ones in the corridor that the doors leave. The answers are those of the whole floor, to
+// the last digit of a report (a millionth of a millimetre); where a piece cannot tell, there is none. What it
+// is made of must outlive it.
 class FloorPieces {
  public:
   FloorPieces(const Plan& plan, double clearance, Paths paths, const DoorBounds& doors, EndsAfter ends);
