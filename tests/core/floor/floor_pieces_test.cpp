@@ -7,6 +7,7 @@
 
 #include "core/floor/door_bounds.h"
 #include "core/floor/walk_change.h"
+#include "tests/core/floor/same_walk.h"
 #include "tests/support/random.h"
 #include "tests/support/random_layout.h"
 
@@ -16,8 +17,6 @@ namespace {
 using support::Random;
 
 constexpr int kSeeds = 60, kPoints = 8;
-// A thousandth of the last digit that a report gives.
-constexpr double kRounding_mm = 1e-9;
 
 Plan planOf(int seed) {
   return buildPlan(support::randomLayout(static_cast<std::uint64_t>(seed), {.far_away = seed % 3 == 0}),
@@ -77,15 +76,6 @@ TEST(DoorBounds, AreLongerThanNoWalk) {
   }
   EXPECT_GT(rooms_passed, 1000);
   EXPECT_GT(told, 100);  // that they say more than the straight line
-}
-
-void expectSame(const Nearest& a, const Nearest& b) {
-  EXPECT_EQ(a.index, b.index);
-  EXPECT_EQ(a.walk.status, b.walk.status);
-  EXPECT_NEAR(a.walk.length_mm, b.walk.length_mm, kRounding_mm);
-  ASSERT_EQ(a.walk.path.size(), b.walk.path.size());
-  for (std::size_t i = 0; i < a.walk.path.size(); ++i)
-    EXPECT_LT(distance(a.walk.path[i], b.walk.path[i]), kRounding_mm);
 }
 
 TEST(FloorPieces, TellTheNearestOrNothing) {
