@@ -1,4 +1,4 @@
-// What a change of the floor is said to leave as it was is found again, to the last bit, on the floor as it
+// What a change of the floor is said to leave as it was is found again on the floor as it
 // is then.
 #include "core/floor/walk_change.h"
 
@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "core/floor/corridor.h"
+#include "tests/core/floor/same_walk.h"
 #include "tests/support/random.h"
 #include "tests/support/random_layout.h"
 
@@ -53,8 +54,7 @@ TEST(WalkChange, LeavesNoWalkThatIsAnotherAfterwards) {
           continue;
         }
         const Nearest fresh = now.nearest(from, {&place, 1});
-        EXPECT_EQ(old.walk.length_mm, fresh.walk.length_mm);
-        EXPECT_EQ(old.walk.path, fresh.walk.path);
+        expectSame(old, fresh);
         ++left;
       }
   }
