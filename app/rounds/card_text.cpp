@@ -44,7 +44,7 @@ QString whereText(const layout::Layout& layout, const planning::InspectedDevice&
 // In the shop's own words, or those of the kind.
 QString howText(const audit::DeviceEntry& entry) {
   const std::string& own = entry.device->instruction;
-  return QString::fromStdString(own.empty() ? entry.kind->instruction : own);
+  return own.empty() ? ofKind(entry.kind->instruction) : QString::fromStdString(own);
 }
 
 QString alreadyText(const RoundUnderWay& round) {

@@ -102,9 +102,10 @@ QWidget* CheckCard::body() {
   stops_ = wrapped(body);
   how_ = wrapped(body);
   how_->setFont(bold(*this));
+  failed_ = wrapped(body);
   already_ = wrapped(body);
-  already_->setFont(bold(*this));
-  for (QLabel* label : {where_, stops_, how_, already_}) column->addWidget(label);
+  for (QLabel* label : {failed_, already_}) label->setFont(bold(*this));
+  for (QLabel* label : {failed_, where_, stops_, how_, already_}) column->addWidget(label);
   tried_ = new WhatWasTried(body);
   failure_ = new FailureForm(body);
   timer_ = new RunDownTimer(body);
@@ -178,8 +179,9 @@ void CheckCard::showText(const CardText& text) {
   where_->setText(text.where);
   stops_->setText(text.stops);
   how_->setText(text.how);
+  failed_->setText(text.failed);
   already_->setText(text.already);
-  for (QLabel* label : {where_, stops_, how_, already_}) label->setVisible(!label->text().isEmpty());
+  for (QLabel* label : {failed_, where_, stops_, how_, already_}) label->setVisible(!label->text().isEmpty());
   previous_->setEnabled(text.place > 1);
   next_->setEnabled(text.place < text.of);
   can_be_recorded_ = text.can_be_recorded;
@@ -224,6 +226,10 @@ void CheckCard::setWriting(bool writing) {
   record_->setText(writing           ? tr("Being written…")
                    : paper.isEmpty() ? tr("Record (Enter)")
                                      : tr("Record as of %1 (Enter)").arg(paper));
+}
+
+QString CheckCard::failedText() const {
+  return failed_->text();
 }
 
 void CheckCard::tell(const QString& sentence, bool is_trouble) {

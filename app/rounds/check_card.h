@@ -29,6 +29,7 @@ struct CardText {
   QString where;                // the room, and on what
   QString stops;                // which machines
   QString how;                  // to work it
+  QString failed;               // since when, and until when; empty: it is not
   QString already;              // what this round says of it; empty: nothing yet
   bool can_be_recorded = true;  // false: it is no longer in the layout
 };
@@ -49,6 +50,7 @@ class CheckCard : public QWidget {
   // A sentence above the button: what is missing, or how the writing went.
   void tell(const QString& sentence, bool is_trouble);
   QString told() const { return told_->text(); }
+  QString failedText() const;
 
   WhatWasTried& tried() const { return *tried_; }
   ResultChoice& result() const { return *result_; }
@@ -84,7 +86,7 @@ class CheckCard : public QWidget {
   bool chooseByKey(const QString& key);
   void enteredChanged();
 
-  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *already_, *told_;
+  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *told_;
   QProgressBar* progress_;
   QPushButton *previous_, *next_, *leave_, *record_;
   QScrollArea* scroll_;

@@ -1,6 +1,7 @@
 #include "app/rounds/on_paper.h"
 
 #include <QCoreApplication>
+#include <QLineEdit>
 
 #include "app/records/local_time.h"
 #include "app/rounds/words.h"
@@ -16,11 +17,10 @@ QString asTyped(const inspection::Moment& moment) {
   return QString::fromStdString(inspection::momentText(moment));
 }
 
-OnPaper read(const QString& text) {
+OnPaper read(const QString& line, const QString& text) {
   const auto typed = records::momentsTyped(text.toStdString());
   if (!typed)
-    return {{},
-            Words::tr("Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.").arg(text)};
+    return {{}, Words::tr("%1 %2: a day and a time are expected as 2026-03-02 09:15.").arg(line, text)};
   if (typed->size() == 1) return {typed->front(), {}};
   if (typed->empty())
     return {{},
@@ -32,14 +32,14 @@ OnPaper read(const QString& text) {
 
 }  // namespace
 
-OnPaper onPaper(const QString& typed, const std::optional<inspection::Moment>& earliest,
+OnPaper onPaper(const QLineEdit& line, const std::optional<inspection::Moment>& earliest,
                 const inspection::Moment& now) {
-  const QString text = typed.simplified();
+  const QString name = line.accessibleName(), text = line.text().simplified();
   if (text.isEmpty()) return {};
-  const OnPaper found = read(text);
+  const OnPaper found = read(name, text);
   if (!found.at) return found;
   if (instantOf(*found.at) > instantOf(now))
-    return {{}, Words::tr("Done on paper on %1: that is still to come.").arg(text)};
+    return {{}, Words::tr("%1 %2: that is still to come.").arg(name, text)};
   if (earliest && instantOf(*found.at) < instantOf(*earliest))
     return {{},
             Words::tr("That is before the round was begun, %1. A round that was walked on paper earlier is "

@@ -30,6 +30,12 @@ bool isOneOfSeveral(const layout::Layout& layout, const std::string& machine, co
   return d != m->devices.end() && std::ranges::count(m->devices, d->kind, &layout::Device::kind) > 1;
 }
 
+// Within a line, as the language writes it: English writes nouns small.
+QString kindWithin(const std::string& kind) {
+  const QString english = QString::fromStdString(kind), said = asOnPaper(kind.c_str());
+  return said == english ? english.toLower() : said;
+}
+
 // Of what is not there, its id.
 template <class Things>
 QString namedAmong(const Things& things, const std::string& id) {
@@ -85,6 +91,10 @@ QString wordOf(inspection::Due::What what) {
   return {};
 }
 
+QString ofKind(const std::string& text) {
+  return asOnPaper(text.c_str());
+}
+
 QString secondsText(double seconds) {
   return Words::tr("%1 s").arg(seconds, 0, 'f', 2);
 }
@@ -110,15 +120,15 @@ QString machineName(const layout::Layout& layout, const std::string& id) {
 }
 
 QString nameOf(const layout::Layout& layout, const planning::InspectedDevice& device) {
-  const QString kind = QString::fromStdString(device.kind);
+  const QString kind = kindWithin(device.kind);
   const std::size_t slash = device.id.find('/');
   if (slash != std::string::npos)
     return isOneOfSeveral(layout, device.id.substr(0, slash), device.id.substr(slash + 1))
                ? Words::tr("%1: %2 (%3)")
-                     .arg(machineName(layout, device.id.substr(0, slash)), kind.toLower(),
+                     .arg(machineName(layout, device.id.substr(0, slash)), kind,
                           QString::fromStdString(device.id.substr(slash + 1)))
-               : Words::tr("%1: %2").arg(machineName(layout, device.id.substr(0, slash)), kind.toLower());
-  return Words::tr("%1 (%2)").arg(kind, QString::fromStdString(device.id));
+               : Words::tr("%1: %2").arg(machineName(layout, device.id.substr(0, slash)), kind);
+  return Words::tr("%1 (%2)").arg(ofKind(device.kind), QString::fromStdString(device.id));
 }
 
 }  // namespace stopwalk::rounds

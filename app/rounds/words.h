@@ -13,6 +13,8 @@ QString wordOf(inspection::Result result);
 // What may be tried, as a box to tick says it.
 QString wordOf(inspection::Tried test);
 QString wordOf(inspection::Due::What what);
+// What the catalogue calls a kind of device, or says to do with it, as posters say it; a shop's own as it is.
+QString ofKind(const std::string& text);
 // "2.45 s"
 QString secondsText(double seconds);
 // "3 Feb 2026" as the language writes it.

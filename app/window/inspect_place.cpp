@@ -10,6 +10,7 @@
 #include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
 #include "app/rounds/on_plan.h"
+#include "app/rounds/open_failure.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
@@ -145,8 +146,10 @@ void InspectPlace::showOnPlan() {
   if (!round_.round())
     return emit onPlan(rounds::dueOnPlan(found_->devices, recordsNow(), states(), source_.schedule, today()));
   const bool walked = found_->of.order == round_.order();
-  emit onPlan(rounds::roundOnPlan(
-      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>()));
+  auto shown = rounds::roundOnPlan(
+      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>());
+  rounds::markOpenFailures(shown, states());
+  emit onPlan(shown);
 }
 
 std::string InspectPlace::recordsFile() const {
@@ -284,6 +287,8 @@ void InspectPlace::showCard() {
   if (found_) {
     rounds::CardText text = rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
                                              plan::Theme::of(card_->palette()));
+    const auto* state = inspection::findState(states(), round_.device());
+    if (state && state->failed) text.failed = rounds::openFailureText(*state->failed, source_.schedule);
     if (isCorrecting()) text.already = correctsText();
     card_->showText(text);
   }
@@ -346,7 +351,10 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
   menu.addSeparator();
   add(tr("&Next device"), QKeySequence(tr("Ctrl+PgDown")), [this] { round_.goBy(1); });
   add(tr("&Previous device"), QKeySequence(tr("Ctrl+PgUp")), [this] { round_.goBy(-1); });
-  add(tr("&Record the check"), QKeySequence(tr("Ctrl+Return")), [this] { record(); });
+  menu.add(tr("&Record the check"), QKeySequence(tr("Ctrl+Return")), [this, come_here] {
+    if (is_here_) return record();
+    come_here();  // nothing is recorded out of sight
+  });
 }
 
 }  // namespace stopwalk::window

@@ -67,9 +67,10 @@ class InspectPlace : public QObject {
   void goTo(const QString& id);
   // To be shown on the plan in the place of how stations stand; none: nothing.
   void onPlan(const std::optional<stopwalk::plan::InspectedOnPlan>& inspected);
-  void lookWanted();  // at the records, before something is added to them
-  void recorded();    // the records have grown
-  void begunAnew();   // a round is on the disk that does not ask for what is missed
+  void lookWanted();           // at the records, before something is added to them
+  void recorded();             // the records have grown
+  void written(bool on_disk);  // what was to be recorded, or not
+  void begunAnew();            // a round is on the disk that does not ask for what is missed
   void said(const QString& sentence);
   void saveWanted();
   void cautionWanted();
@@ -101,6 +102,7 @@ class InspectPlace : public QObject {
   void roundNotWritten(const QString& why);
   void roundWritten(const records::Appended& appended, const inspection::Round& round);
   void checkWritten(const records::Appended& appended, const inspection::Check& check);
+  QString calledHere(const std::string& device) const;
   void selected();
   std::string recordsFile() const;
   const inspection::Records& recordsNow() const { return read_->log.records; }

@@ -1,6 +1,7 @@
 // The part of the place that writes rounds and checks.
 #include "app/rounds/check_card.h"
 #include "app/rounds/on_paper.h"
+#include "app/rounds/open_failure.h"
 #include "app/rounds/outcome.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/start_form.h"
@@ -16,14 +17,14 @@ void InspectPlace::startRound() {
   emit lookWanted();
   if (are_missed_ && !were_missed) return start_->tell(whatIsMissed());
   if (const QString why = whyNotYet(); !why.isEmpty()) return start_->tell(why);
-  if (writer_.isWriting()) return;
+  if (writer_.isWriting()) return start_->tell(tr("A check is still being written. Try again."));
   const QString by = start_->by();
   if (by.isEmpty()) {
     start_->name()->setFocus();
     return start_->tell(tr("Type who walks the round: it stands on every check."));
   }
   const inspection::Moment now = records::momentNow();
-  const rounds::OnPaper paper = rounds::onPaper(start_->onPaper()->text(), std::nullopt, now);
+  const rounds::OnPaper paper = rounds::onPaper(*start_->onPaper(), std::nullopt, now);
   if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
   const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
@@ -48,7 +49,9 @@ void InspectPlace::startRound() {
 }
 
 void InspectPlace::record() {
-  if (!round_.round() || writer_.isWriting()) return;
+  if (!round_.round()) return;
+  if (writer_.isWriting())
+    return refuse(tr("A check is still being written. What is entered here is kept; try again."));
   emit lookWanted();
   if (!round_.round()) return emit said(whatIsMissed());  // its records went away
   const rounds::Entered entered = card_->entered();
@@ -66,7 +69,7 @@ void InspectPlace::record() {
                        true);
   }
   const inspection::Moment now = records::momentNow();
-  const rounds::OnPaper paper = rounds::onPaper(card_->onPaper()->text(), round_.round()->at, now);
+  const rounds::OnPaper paper = rounds::onPaper(*card_->onPaper(), round_.round()->at, now);
   if (!paper.why.isEmpty()) return refuse(paper.why);
   inspection::Check check = planning::beginCheck(*round_.round(), *device, paper.at.value_or(now),
                                                  planning::layoutThen(*source_.layout, source_.hash));
@@ -92,8 +95,11 @@ void InspectPlace::refuse(const QString& why) {
 
 void InspectPlace::finish(const records::Appended& appended, const inspection::Record& record) {
   if (const QString aside = rounds::setAside(appended); !aside.isEmpty()) emit said(aside);
-  if (const auto* round = std::get_if<inspection::Round>(&record)) return roundWritten(appended, *round);
-  checkWritten(appended, std::get<inspection::Check>(record));
+  if (const auto* round = std::get_if<inspection::Round>(&record))
+    roundWritten(appended, *round);
+  else
+    checkWritten(appended, std::get<inspection::Check>(record));
+  emit written(appended.written == records::Written::Yes);
 }
 
 void InspectPlace::roundWritten(const records::Appended& appended, const inspection::Round& round) {
@@ -122,29 +128,37 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   card_->setWriting(false);
   if (appended.written != records::Written::Yes) {
     const QString why = rounds::whyNotRecorded(appended, QString::fromStdString(written->records_file));
-    card_->setFocus();
+    if (is_shown) card_->setFocus();
     if (appended.written == records::Written::Unsure) emit recorded();
-    if (is_shown) card_->tell(why, true);
-    return emit said(why);
+    const QString told = is_shown ? why : tr("%1: %2").arg(calledHere(check.device), why);
+    card_->tell(told, true);
+    return emit said(told);
   }
   drafts_.forget(*written);
   second_ = QString::fromStdString(check.second);
   const auto corrected = std::exchange(correcting_, std::nullopt);
   if (is_shown) card_->showEntered({});
   emit recorded();
-  const auto* device = found_ ? planning::findDevice(found_->devices, check.device) : nullptr;
-  const QString name =
-      device ? rounds::nameOf(*found_->of.layout, *device) : QString::fromStdString(check.device);
-  const QString done =
-      tr("Recorded as %1: %2, %3.").arg(check.number).arg(name, rounds::wordOf(check.result).toLower());
+  const QString still = rounds::whyStillFailed(check, recordsNow(), source_.schedule);
+  QString done = tr("Recorded as %1: %2, %3.")
+                     .arg(check.number)
+                     .arg(calledHere(check.device), rounds::wordOf(check.result).toLower());
+  if (!still.isEmpty()) done = tr("%1 %2").arg(done, still);
   emit said(done);
-  if (!is_shown) return;
+  if (!is_shown) return card_->tell(done, !still.isEmpty());
   if (corrected)
     goBack(*corrected);
   else
     round_.goOn();
   takeKeyboard();
-  card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done, false);
+  card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done,
+              !still.isEmpty());
+}
+
+// As people call it.
+QString InspectPlace::calledHere(const std::string& device) const {
+  const auto* found = found_ ? planning::findDevice(found_->devices, device) : nullptr;
+  return found ? rounds::nameOf(*found_->of.layout, *found) : QString::fromStdString(device);
 }
 
 }  // namespace stopwalk::window

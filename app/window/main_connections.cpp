@@ -119,6 +119,12 @@ void MainWindow::connectPanels() {
   });
   connect(inspect_place_, &InspectPlace::onPlan, plan_, &plan::PlanView::showInspected);
   connect(inspect_place_, &InspectPlace::lookWanted, records_, &RecordsBeside::lookNow);
+  connect(
+      inspect_place_, &InspectPlace::written, this,
+      [this](bool on_disk) {
+        if (std::exchange(closes_when_written_, false) && on_disk) close();
+      },
+      Qt::QueuedConnection);
   connect(inspect_place_, &InspectPlace::recorded, records_, &RecordsBeside::lookNow);
   connect(inspect_place_, &InspectPlace::begunAnew, records_, &RecordsBeside::takeAsTheyAre);
   connect(inspect_place_, &InspectPlace::said, sentence_, &QLabel::setText);

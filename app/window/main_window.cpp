@@ -279,6 +279,11 @@ void MainWindow::choose(const plan::Choice& choice) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+  if (inspect_place_->isWriting()) {
+    closes_when_written_ = true;
+    sentence_->setText(tr("A record is being written. The window closes when it is on the disk."));
+    return event->ignore();
+  }
   if (!files_->mayClose()) return event->ignore();
   if (!before_inspection_.isEmpty()) split_->setSizes(before_inspection_);
   settings_.setValue("window/geometry", saveGeometry());

@@ -165,7 +165,8 @@ class MainWindow : public QMainWindow {
   panels::Details* details_ = nullptr;
   panels::ProblemList* problems_ = nullptr;
   QLabel* sentence_ = nullptr;
-  QList<int> before_inspection_;  // how wide the sides were: a card is wider
+  bool closes_when_written_ = false;  // a record, that is being written
+  QList<int> before_inspection_;      // how wide the sides were: a card is wider
   QSplitter *split_ = nullptr, *plan_and_details_ = nullptr;
   QMenu* recent_menu_ = nullptr;
 };

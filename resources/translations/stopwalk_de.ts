@@ -4782,11 +4782,6 @@
 <context>
     <name>stopwalk::rounds::OnPaper</name>
     <message>
-        <source>Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Auf Papier erledigt am %1: Tag und Uhrzeit werden wie 2026-03-02 09:15 erwartet.</translation>
-    </message>
-    <message>
         <source>The clocks here were put forward over that time: type it with its zone, as +01:00.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Über diese Zeit wurden hier die Uhren vorgestellt: mit Zeitzone angeben, wie +01:00.</translation>
@@ -4797,14 +4792,19 @@
         <translation>Diese Zeit zeigten die Uhren hier zweimal: als %1 oder als %2 angeben.</translation>
     </message>
     <message>
-        <source>Done on paper on %1: that is still to come.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Auf Papier erledigt am %1: das kommt erst noch.</translation>
-    </message>
-    <message>
         <source>That is before the round was begun, %1. A round that was walked on paper earlier is started with its own day and time.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Das ist vor dem Beginn des Kontrollgangs, %1. Ein früher auf Papier gegangener Kontrollgang wird mit seinem eigenen Tag und seiner Uhrzeit begonnen.</translation>
+    </message>
+    <message>
+        <source>%1 %2: a day and a time are expected as 2026-03-02 09:15.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2: Erwartet wird Tag und Zeit wie 2026-03-02 09:15.</translation>
+    </message>
+    <message>
+        <source>%1 %2: that is still to come.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2: Das kommt erst noch.</translation>
     </message>
 </context>
 <context>
@@ -4831,6 +4831,39 @@
         <comment>years</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 J</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::OpenFailure</name>
+    <message>
+        <source>Failed on %1 (check %2): it stays failed until it passes a check of its own, made by another person than %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden am %1 (Prüfung %2): Das bleibt so, bis es eine eigene Prüfung besteht, die jemand anders als %3 macht.</translation>
+    </message>
+    <message>
+        <source>Failed on %1 (check %2): it stays failed until it passes a check of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden am %1 (Prüfung %2): Das bleibt so, bis es eine eigene Prüfung besteht.</translation>
+    </message>
+    <message>
+        <source>It is still failed: a correction undoes no failure.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: Eine Berichtigung hebt keinen Fehler auf.</translation>
+    </message>
+    <message>
+        <source>It is still failed: it was not pressed, or what it stops did not stop.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: Es wurde nicht betätigt, oder was es stillsetzt, kam nicht zum Stillstand.</translation>
+    </message>
+    <message>
+        <source>It is still failed: another person than %1, who found it, is to pass it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: %1 hat es gefunden, bestätigen muss es jemand anders.</translation>
+    </message>
+    <message>
+        <source>It is still failed: by the times given it is not sure that this was after check %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten ist nicht sicher, dass dies nach Prüfung %1 war.</translation>
     </message>
 </context>
 <context>
@@ -5508,7 +5541,27 @@
     <message>
         <source>Inspection records that were read here are no longer there as they were: nothing is added to their rounds. Put them back, or start a round anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Prüfaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: Ihren Rundgängen wird nichts hinzugefügt. Sie zurücklegen oder einen Rundgang neu beginnen.</translation>
+        <translation>Prüfaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: Ihren Kontrollgängen wird nichts hinzugefügt. Sie zurücklegen oder einen Kontrollgang neu beginnen.</translation>
+    </message>
+    <message>
+        <source>A check is still being written. Try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Prüfung wird noch geschrieben. Noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>A check is still being written. What is entered here is kept; try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Prüfung wird noch geschrieben. Was hier eingetragen ist, bleibt; noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -6209,6 +6262,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Bei der letzten Kontrolle durchgefallen und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
     </message>
+    <message>
+        <source>A record is being written. The window closes when it is on the disk.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Aufzeichnung wird geschrieben. Das Fenster schließt, sobald sie auf der Platte ist.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -6512,7 +6570,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>%1 Find out who moved or changed the file, and put it back. What failed by them still counts as failed here, and nothing is recorded until they are back or a round is started anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 Herausfinden, wer die Datei verschoben oder geändert hat, und sie zurücklegen. Was nach ihnen nicht bestanden hat, gilt hier weiter als nicht bestanden, und es wird nichts aufgezeichnet, bis sie wieder da sind oder ein Rundgang neu begonnen wird.</translation>
+        <translation>%1 Herausfinden, wer die Datei verschoben oder geändert hat, und sie zurücklegen. Was nach ihnen nicht bestanden hat, gilt hier weiter als nicht bestanden, und es wird nichts aufgezeichnet, bis sie wieder da sind oder ein Kontrollgang neu begonnen wird.</translation>
     </message>
     <message>
         <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>

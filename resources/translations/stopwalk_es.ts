@@ -4782,11 +4782,6 @@
 <context>
     <name>stopwalk::rounds::OnPaper</name>
     <message>
-        <source>Done on paper on %1: a day and a time are expected as 2026-03-02 09:15.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Hecho en papel el %1: se espera un día y una hora como 2026-03-02 09:15.</translation>
-    </message>
-    <message>
         <source>The clocks here were put forward over that time: type it with its zone, as +01:00.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>A esa hora se adelantaron aquí los relojes: escríbala con su huso, como +01:00.</translation>
@@ -4797,14 +4792,19 @@
         <translation>Los relojes de aquí marcaron esa hora dos veces: escríbala como %1 o como %2.</translation>
     </message>
     <message>
-        <source>Done on paper on %1: that is still to come.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Hecho en papel el %1: eso aún no ha llegado.</translation>
-    </message>
-    <message>
         <source>That is before the round was begun, %1. A round that was walked on paper earlier is started with its own day and time.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Eso es antes de que empezara la ronda, %1. Una ronda hecha antes en papel se empieza con su propio día y hora.</translation>
+    </message>
+    <message>
+        <source>%1 %2: a day and a time are expected as 2026-03-02 09:15.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2: se espera un día y una hora como 2026-03-02 09:15.</translation>
+    </message>
+    <message>
+        <source>%1 %2: that is still to come.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2: eso aún está por venir.</translation>
     </message>
 </context>
 <context>
@@ -4831,6 +4831,39 @@
         <comment>years</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 a</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::OpenFailure</name>
+    <message>
+        <source>Failed on %1 (check %2): it stays failed until it passes a check of its own, made by another person than %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falló el %1 (comprobación %2): sigue fallado hasta que supere una comprobación propia, hecha por otra persona que %3.</translation>
+    </message>
+    <message>
+        <source>Failed on %1 (check %2): it stays failed until it passes a check of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falló el %1 (comprobación %2): sigue fallado hasta que supere una comprobación propia.</translation>
+    </message>
+    <message>
+        <source>It is still failed: a correction undoes no failure.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: una corrección no anula ningún fallo.</translation>
+    </message>
+    <message>
+        <source>It is still failed: it was not pressed, or what it stops did not stop.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: no se accionó, o lo que para no se paró.</translation>
+    </message>
+    <message>
+        <source>It is still failed: another person than %1, who found it, is to pass it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: debe darlo por bueno otra persona que %1, que lo encontró.</translation>
+    </message>
+    <message>
+        <source>It is still failed: by the times given it is not sure that this was after check %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: según las horas dadas no es seguro que esto fuera después de la comprobación %1.</translation>
     </message>
 </context>
 <context>
@@ -5509,6 +5542,26 @@
         <source>Inspection records that were read here are no longer there as they were: nothing is added to their rounds. Put them back, or start a round anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Los registros de inspección que se leyeron aquí ya no están como estaban: no se añade nada a sus rondas. Devuélvalos a su sitio o empiece una ronda nueva.</translation>
+    </message>
+    <message>
+        <source>A check is still being written. Try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía se está escribiendo una comprobación. Inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>A check is still being written. What is entered here is kept; try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía se está escribiendo una comprobación. Lo introducido aquí se conserva; inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2</translation>
     </message>
 </context>
 <context>
@@ -6208,6 +6261,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Failed the last check, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Falló en la última comprobación y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
+    </message>
+    <message>
+        <source>A record is being written. The window closes when it is on the disk.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se está escribiendo un registro. La ventana se cierra cuando esté en el disco.</translation>
     </message>
 </context>
 <context>

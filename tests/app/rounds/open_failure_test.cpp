@@ -1,0 +1,84 @@
+#include "app/rounds/open_failure.h"
+
+#include <gtest/gtest.h>
+
+namespace stopwalk::rounds {
+namespace {
+
+using inspection::Check;
+using inspection::Result;
+
+// A failure that Ada Example found, and a pass after it.
+class OpenFailure : public testing::Test {
+ protected:
+  OpenFailure() {
+    Check check;
+    check.number = 2;
+    check.device = "saw/stop";
+    check.at = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+    check.inspector = "Ada Example";
+    check.result = Result::Fail;
+    records.checks.push_back(check);
+    check.number = 3;
+    check.at = *inspection::parseMoment("2026-03-03T09:15:00+01:00");
+    check.result = Result::Pass;
+    check.inspector = "Grace Example";
+    records.checks.push_back(check);
+  }
+  QString why() { return whyStillFailed(pass(), records, schedule); }
+  Check& pass() { return records.checks[1]; }
+
+  inspection::Records records;
+  inspection::Schedule schedule;
+};
+
+TEST_F(OpenFailure, IsClosedByAPassOfItsOwn) {
+  EXPECT_EQ(why(), "");
+}
+
+TEST_F(OpenFailure, StaysOpenWhereWhoFoundItPassesItAndAnotherIsWanted) {
+  pass().inspector = "Ada Example";
+  EXPECT_EQ(why(), "");
+  schedule.retest_by_another = true;
+  EXPECT_TRUE(why().contains("another person than Ada Example")) << why().toStdString();
+  pass().inspector = "Grace Example";
+  EXPECT_EQ(why(), "");
+}
+
+TEST_F(OpenFailure, StaysOpenAfterWhatWasNotPressed) {
+  pass().tested = {{inspection::Tried::Seen, true}, {inspection::Tried::Pressed, false}};
+  EXPECT_TRUE(why().contains("not pressed")) << why().toStdString();
+}
+
+TEST_F(OpenFailure, StaysOpenAfterACorrection) {
+  pass().corrects = 2;
+  EXPECT_TRUE(why().contains("correction")) << why().toStdString();
+}
+
+TEST_F(OpenFailure, StaysOpenAfterWhatIsNotSurelyLater) {
+  pass().at = *inspection::parseMoment("2026-03-01T09:15:00+01:00");
+  pass().entered = *inspection::parseMoment("2026-03-03T09:15:00+01:00");
+  EXPECT_TRUE(why().contains("not sure")) << why().toStdString();
+}
+
+TEST_F(OpenFailure, SaysWhatWouldCloseIt) {
+  records.checks.pop_back();
+  const auto failed = inspection::failedDevices(records, schedule);
+  ASSERT_EQ(failed.size(), 1u);
+  EXPECT_EQ(openFailureText(failed[0], schedule),
+            "Failed on 2 Mar 2026 (check 2): it stays failed until it passes a check of its own.");
+  schedule.retest_by_another = true;
+  EXPECT_TRUE(openFailureText(failed[0], schedule).contains("made by another person than Ada Example"));
+}
+
+TEST_F(OpenFailure, LeavesNoTickOnThePlan) {
+  records.checks.pop_back();
+  plan::InspectedOnPlan shown;
+  for (const char* id : {"saw/stop", "saw/other"}) shown.devices[id] = {plan::StationState::Meets, "1"};
+  markOpenFailures(shown, inspection::statesOf(records, schedule));
+  EXPECT_EQ(shown.devices["saw/stop"].state, plan::StationState::Fails);
+  EXPECT_EQ(shown.devices["saw/other"].state, plan::StationState::Meets);
+}
+
+}  // namespace
+}  // namespace stopwalk::rounds
