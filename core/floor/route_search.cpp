@@ -160,7 +160,9 @@ std::optional<Route> RouteSearch::nearest(double at_most) {
     if (!best || targets_[~leg.to].label < targets_[~best->to].label) {
       best = leg;
     } else if (leg.to == best->to) {
-      best->tied |= !comesFrom(leg.from, leg.direction, best->from, best->direction);
+      const bool tied = best->tied || !comesFrom(leg.from, leg.direction, best->from, best->direction);
+      if (labelOf(leg.from) < labelOf(best->from)) best = leg;
+      best->tied = tied;
     }
     at_most_ = std::min(at_most_, leg.length + kSameLength_mm);  // only equals may follow
   });

@@ -22,6 +22,9 @@ void WalkFinder::forAll(std::span<const Point> from, std::span<const Place> to,
   std::vector<Nearest> answers(from.size());
   if (pass == Pass::OneForAll) {
     answers = allAtTheClearance(from, to, unsure);
+    // Which of equals one pass finds hangs on who else is asked for.
+    for (std::size_t i = 0; i < from.size(); ++i)
+      if (answers[i].walk.tied) answers[i] = oneAtTheClearance(from[i], to, unsure[i]);
   } else {
     for (std::size_t i = 0; i < from.size(); ++i) answers[i] = oneAtTheClearance(from[i], to, unsure[i]);
   }
@@ -80,7 +83,7 @@ std::vector<Nearest> WalkFinder::allAtTheClearance(std::span<const Point> from, 
   return answers;
 }
 
-// The same for one point, sought straight ahead: what of equals is found may be another then.
+// The same for one point, sought straight ahead.
 Nearest WalkFinder::oneAtTheClearance(Point from, std::span<const Place> to, char& unsure) {
   const auto inOnePass = [&] {
     std::vector<char> one_unsure(1, 0);
@@ -105,7 +108,6 @@ Nearest WalkFinder::oneAtTheClearance(Point from, std::span<const Place> to, cha
   if (from_ends_.empty()) return found;
   const auto route = search.nearest();
   if (!route) return found;
-  if (route->tied) return inOnePass();
   found = {from_ends_[route->source].place, measured(l, *route)};
   std::reverse(found.walk.path.begin(), found.walk.path.end());
   return found;

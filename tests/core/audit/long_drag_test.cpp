@@ -132,7 +132,7 @@ TEST(LongDrag, OverNarrowShops) {
 }
 
 TEST(LongDrag, OverShopsDrawnWithARuler) {
-  dragAll([](std::uint64_t seed) { return support::gridLayout(seed + 9000); }, {52});
+  dragAll([](std::uint64_t seed) { return support::gridLayout(seed + 9000); }, {52, 70});
 }
 
 }  // namespace
