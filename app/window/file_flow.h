@@ -47,6 +47,8 @@ class FileFlow : public QObject {
 
  signals:
   void recentChanged();
+  // Under another name than before: what stands beside the file `was`, such as its records, is not there.
+  void savedElsewhere(const QString& was);
   void said(const QString& sentence);  // what was done, for the bottom line
   void typingEnds();                   // what is being typed is to be entered now, or it is lost
 

@@ -109,6 +109,7 @@ FileFlow::Answer FileFlow::folderToSave(Document::Target& target) {
 bool FileFlow::saveTo(const QString& path, bool overwrite) {
   emit typingEnds();
   if (document_.isSaving()) document_.waitForSave();
+  const QString was = document_.path();
   Document::Target target{path, {}, document_.catalogue(), overwrite};
   Answer ready = lockToSave(target);
   if (ready == Answer::Yes && !document_.isAt(path)) ready = folderToSave(target);
@@ -129,7 +130,10 @@ bool FileFlow::saveTo(const QString& path, bool overwrite) {
   document_.save(std::move(target));
   until_saved.exec(QEventLoop::ExcludeUserInputEvents);
   disconnect(ended);
-  return judge(result);
+  const bool good = judge(result);
+  if (result.outcome == documents::SaveOutcome::Saved && !was.isEmpty() && !document_.isAt(was))
+    emit savedElsewhere(was);
+  return good;
 }
 
 bool FileFlow::judge(const documents::SaveResult& result) {

@@ -50,6 +50,8 @@ void MainWindow::connectParts() {
     plan_->fit();
   });
   connect(document_.get(), &Document::opened, this, &MainWindow::showWarnings);
+  connect(document_.get(), &Document::opened, this, [this] { notices_->clear("left records"); });
+  connect(files_.get(), &FileFlow::savedElsewhere, this, &MainWindow::showLeftRecords);
   connect(document_.get(), &Document::saved, this, [this] {
     if (!profile_of_) audit();  // in another folder, with its kinds and profiles
   });

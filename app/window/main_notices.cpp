@@ -1,8 +1,21 @@
 // What the window says of its file: in the title, and above the plan.
+#include <QFile>
+#include <QFileInfo>
+#include <QLabel>
+
+#include "app/records/copy_records.h"
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
+#include "app/window/records_beside.h"
 
 namespace stopwalk::window {
+namespace {
+
+std::string recordsOf(const QString& layout_path) {
+  return records::recordsFileOf(QFile::encodeName(layout_path).toStdString());
+}
+
+}  // namespace
 
 void MainWindow::showTitle() {
   QString title = document_->name() + "[*]";
@@ -35,6 +48,47 @@ void MainWindow::showWarnings() {
                 lines});
   };
   notices_->show("reader", text, {{tr("Show them all"), showAll}, {tr("Close"), {}}});
+}
+
+// Records stay with the file that they were made by: what failed there would silently count as working here.
+void MainWindow::showLeftRecords(const QString& was) {
+  const records::ReadRecords left = records::readRecords(QFile::encodeName(was).toStdString());
+  if (!left.there || left.file == recordsOf(document_->path())) return;
+  const QString old = QFileInfo(was).fileName();
+  const auto failed = inspection::failedDevices(left.log.records, profile_.inspection).size();
+  QString text =
+      !left.unreadable.empty()
+          ? tr("The inspection records of %1 stay with it, and cannot be read: what failed by them is "
+               "not known here.")
+                .arg(old)
+          : tr("The inspection records of %1 stay with it. Failed by them, and not known here: %2 "
+               "devices.")
+                .arg(old)
+                .arg(failed);
+  std::vector<NoticeBar::Answer> answers;
+  if (records_->read()->there) {
+    text = tr("%1 %2 has records of its own.").arg(text, document_->name());
+  } else {
+    answers = {{tr("Copy the records"), [this, was] { copyRecords(was); }}, {tr("Begin without them"), {}}};
+  }
+  notices_->show("left records", text, std::move(answers), NoticeBar::Weight::Grave);
+}
+
+void MainWindow::copyRecords(const QString& was) {
+  records::Copied copied;
+  const std::string from = recordsOf(was), to = recordsOf(document_->path());
+  aside_([&] { copied = records::copyRecords(from, to); });
+  records_->lookNow();
+  if (copied.written == records::Written::Yes)
+    return sentence_->setText(tr("The inspection records of %1 are copied. Each goes on by itself from here.")
+                                  .arg(QFileInfo(was).fileName()));
+  const QString why = QString::fromStdString(copied.why);
+  if (copied.written == records::Written::Unsure)
+    return notices_->show("left records",
+                          tr("The records are copied, but perhaps not for good: %1.").arg(why), {},
+                          NoticeBar::Weight::Grave);
+  showLeftRecords(was);
+  asker_.ask({tr("The records were not copied"), why, {tr("OK")}});
 }
 
 void MainWindow::showDiskState(documents::DiskState state) {

@@ -8,6 +8,7 @@
 #include "app/edits/selection.h"
 #include "app/edits/things.h"
 #include "app/plan/choice.h"
+#include "app/window/aside.h"
 #include "app/window/asker.h"
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
@@ -112,6 +113,8 @@ class MainWindow : public QMainWindow {
   void showTitle();
   void showNotices();
   void showWarnings();
+  void showLeftRecords(const QString& was);
+  void copyRecords(const QString& was);
   void showDiskState(documents::DiskState state);
   void fillRecent();
   void choose(const plan::Choice& choice);
@@ -134,6 +137,7 @@ class MainWindow : public QMainWindow {
   std::unique_ptr<DialogAsker> dialogs_;
   Asker& asker_;
   QThreadPool recovery_worker_;
+  Aside aside_;
   std::unique_ptr<Document> document_;
   edits::Selection selection_;
   std::unique_ptr<FileFlow> files_;

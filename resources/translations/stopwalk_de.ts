@@ -6267,6 +6267,46 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Eine Aufzeichnung wird geschrieben. Das Fenster schließt, sobald sie auf der Platte ist.</translation>
     </message>
+    <message>
+        <source>The inspection records of %1 stay with it, and cannot be read: what failed by them is not known here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen von %1 bleiben dort und sind nicht lesbar: Was nach ihnen nicht bestanden hat, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The inspection records of %1 stay with it. Failed by them, and not known here: %2 devices.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen von %1 bleiben dort. Nach ihnen nicht bestanden und hier nicht bekannt: %2 Geräte.</translation>
+    </message>
+    <message>
+        <source>%1 %2 has records of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2 hat eigene Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Copy the records</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Aufzeichnungen kopieren</translation>
+    </message>
+    <message>
+        <source>Begin without them</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ohne sie beginnen</translation>
+    </message>
+    <message>
+        <source>The inspection records of %1 are copied. Each goes on by itself from here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen von %1 sind kopiert. Von hier an gehen beide für sich weiter.</translation>
+    </message>
+    <message>
+        <source>The records are copied, but perhaps not for good: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Aufzeichnungen sind kopiert, aber vielleicht nicht auf Dauer: %1.</translation>
+    </message>
+    <message>
+        <source>The records were not copied</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Aufzeichnungen wurden nicht kopiert</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>

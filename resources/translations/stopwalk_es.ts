@@ -6267,6 +6267,46 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Se está escribiendo un registro. La ventana se cierra cuando esté en el disco.</translation>
     </message>
+    <message>
+        <source>The inspection records of %1 stay with it, and cannot be read: what failed by them is not known here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 se quedan con él y no se pueden leer: aquí no se sabe qué falló según ellos.</translation>
+    </message>
+    <message>
+        <source>The inspection records of %1 stay with it. Failed by them, and not known here: %2 devices.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 se quedan con él. Fallados según ellos y no conocidos aquí: %2 dispositivos.</translation>
+    </message>
+    <message>
+        <source>%1 %2 has records of its own.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 %2 tiene sus propios registros.</translation>
+    </message>
+    <message>
+        <source>Copy the records</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Copiar los registros</translation>
+    </message>
+    <message>
+        <source>Begin without them</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empezar sin ellos</translation>
+    </message>
+    <message>
+        <source>The inspection records of %1 are copied. Each goes on by itself from here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección de %1 están copiados. Desde aquí cada uno sigue por su lado.</translation>
+    </message>
+    <message>
+        <source>The records are copied, but perhaps not for good: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros están copiados, pero quizá no de forma duradera: %1.</translation>
+    </message>
+    <message>
+        <source>The records were not copied</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se copiaron los registros</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
