@@ -41,7 +41,8 @@ void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is) {
   narrow_.clear();
   narrow_places_.reset();
   if (!report_) return;
-  if (is_current_ && !is_preview_) settled_ = report_;
+  // One of an earlier layout is no measure of what a drag changes.
+  if (!is_preview_) settled_ = is_current_ ? report_ : nullptr;
   const auto& before = is_preview_ ? settled_ : as_it_is;
   if ((is_current_ || is_preview_) && before && before != report_)
     changes_ = changesBetween(*before, *report_);
@@ -70,7 +71,7 @@ void AuditMarks::paintFaults(QPainter& painter, const ViewTransform& view, const
                              const Picture& picture) const {
   for (const std::string& id : faulty_)
     if (const Item* item = picture.find(id); item && !item->bounds().empty())
-      paintFaultMark(painter, theme, view.toPixels(item->bounds()).adjusted(-6, -6, 6, 6));
+      paintFaultMark(painter, theme, view.toPixels(item->bounds()).adjusted(-6, -6, 6, 6), is_current_);
 }
 
 Route AuditMarks::routeOf(const audit::Nearest& nearest, RouteTo to) const {

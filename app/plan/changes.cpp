@@ -23,10 +23,23 @@ bool sameSeconds(const std::optional<double>& a, const std::optional<double>& b)
   return a && b ? std::abs(*a - *b) < kSame_s : a.has_value() == b.has_value();
 }
 
-bool same(const audit::Nearest& a, const audit::Nearest& b) {
-  if (a.status != b.status || a.device != b.device) return false;
-  if (!sameSeconds(a.seconds, b.seconds)) return false;
+// How wide the way is where it is narrowest; none where it is as wide as walks are measured, or is no way.
+std::optional<double> narrowness(const audit::Nearest& nearest) {
+  return nearest.status == audit::Status::Narrow ? nearest.clear_width_m : std::nullopt;
+}
+
+bool sameWidth(const audit::Nearest& a, const audit::Nearest& b) {
+  const auto was = narrowness(a), is = narrowness(b);
+  return was && is ? std::abs(*was - *is) < kSame_m : was.has_value() == is.has_value();
+}
+
+bool sameWalk(const audit::Nearest& a, const audit::Nearest& b) {
   return farness(a) == farness(b) || std::abs(farness(a) - farness(b)) < kSame_m;
+}
+
+bool same(const audit::Nearest& a, const audit::Nearest& b) {
+  return a.status == b.status && a.device == b.device && sameSeconds(a.seconds, b.seconds) &&
+         sameWidth(a, b) && sameWalk(a, b);
 }
 
 QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
@@ -34,6 +47,17 @@ QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
   if (nearest.status == audit::Status::Unmeasured) return Words::tr("not measured");
   if (nearest.walk_m) return QString::fromStdString(audit::lengthText(*nearest.walk_m, unit));
   return Words::tr("no way");
+}
+
+Turn turnOfWidths(const audit::StationReport& before, const audit::StationReport& after) {
+  bool wider = false, narrower = false;
+  for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
+    if (sameWidth(before.*nearest, after.*nearest)) continue;
+    const auto was = narrowness(before.*nearest), is = narrowness(after.*nearest);
+    (!is || (was && *is > *was) ? wider : narrower) = true;
+  }
+  if (wider == narrower) return Turn::Other;
+  return wider ? Turn::Better : Turn::Worse;
 }
 
 // A way that is lost outweighs all, then the verdict; what is nearer here and farther there is neither, and
@@ -50,12 +74,34 @@ Turn turnOf(const audit::StationReport& before, const audit::StationReport& afte
   const auto& is = after.stop.seconds;
   if (!nearer && !farther && was && is && !sameSeconds(was, is))
     return *is < *was ? Turn::Better : Turn::Worse;
-  if (nearer == farther) return Turn::Other;
-  return nearer ? Turn::Better : Turn::Worse;
+  if (nearer != farther) return nearer ? Turn::Better : Turn::Worse;
+  return nearer ? Turn::Other : turnOfWidths(before, after);
 }
 
-QString secondsText(double seconds) {
-  return Words::tr("%1 s").arg(seconds, 0, 'f', 1);
+QString secondsText(const std::optional<double>& seconds) {
+  return seconds ? Words::tr("%1 s").arg(*seconds, 0, 'f', 1) : Words::tr("not known");
+}
+
+QString widthText(const audit::Nearest& nearest, layout::LengthUnit unit) {
+  const auto width = narrowness(nearest);
+  return width ? QString::fromStdString(audit::lengthText(*width, unit)) : Words::tr("wide");
+}
+
+// All that differs from one to the other, in its parts: "3 m → 4 m".
+QStringList differences(const audit::Nearest& was, const audit::Nearest& is, layout::LengthUnit unit) {
+  QStringList parts;
+  const auto add = [&](const QString& from, const QString& to) {
+    parts << Words::tr("%1 → %2").arg(from, to);
+  };
+  if (words(was, unit) != words(is, unit))
+    add(words(was, unit), words(is, unit));
+  else if (!sameSeconds(was.seconds, is.seconds))
+    add(secondsText(was.seconds), secondsText(is.seconds));
+  if (!sameWidth(was, is))
+    parts << Words::tr("narrowest %1 → %2").arg(widthText(was, unit), widthText(is, unit));
+  if (parts.isEmpty() && was.device != is.device)
+    add(QString::fromStdString(was.name), QString::fromStdString(is.name));
+  return parts;
 }
 
 QString textOf(const audit::StationReport& before, const audit::StationReport& after,
@@ -63,14 +109,11 @@ QString textOf(const audit::StationReport& before, const audit::StationReport& a
   QStringList parts;
   const auto add = [&](const QString& what, const audit::Nearest& was, const audit::Nearest& is) {
     if (same(was, is)) return;
-    const QString before_words = words(was, unit), after_words = words(is, unit);
-    if (before_words != after_words || !was.seconds || !is.seconds)
-      parts << what.arg(before_words, after_words);
-    else
-      parts << what.arg(secondsText(*was.seconds), secondsText(*is.seconds));
+    if (const QStringList all = differences(was, is, unit); !all.isEmpty())
+      parts << what.arg(all.join(Words::tr(", ")));
   };
-  add(Words::tr("stop %1 → %2"), before.stop, after.stop);
-  add(Words::tr("phone %1 → %2"), before.phone, after.phone);
+  add(Words::tr("stop %1"), before.stop, after.stop);
+  add(Words::tr("phone %1"), before.phone, after.phone);
   if (before.verdict != after.verdict)
     parts << Words::tr("now %1").arg(QString::fromStdString(std::string(audit::word(after.verdict))));
   return QString::fromStdString(after.name) + ": " + parts.join(", ");

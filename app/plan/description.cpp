@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "app/plan/words.h"
+#include "core/audit/wording.h"
 #include "core/geometry/box.h"
-#include "core/layout/units.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -12,17 +12,15 @@ namespace {
 using edits::Thing;
 using edits::ThingKind;
 
-QString walkText(double mm, layout::LengthUnit unit) {
-  const bool is_metric = unit == layout::LengthUnit::Millimetre || unit == layout::LengthUnit::Metre;
-  if (is_metric) return QString::number(mm / 1000, 'f', 2) + " m";
-  return QString::fromStdString(layout::formatLength(mm, unit));
+QString lengthOf(double mm, layout::LengthUnit unit) {
+  return walkText(mm / 1000, unit);
 }
 
 QString sizeOf(const geometry::Polygon& outline, layout::LengthUnit unit) {
   const geometry::Box box = geometry::boxOf(outline);
   if (box.empty()) return "";
   return Words::tr("%1 by %2")
-      .arg(walkText(box.high.x - box.low.x, unit), walkText(box.high.y - box.low.y, unit));
+      .arg(lengthOf(box.high.x - box.low.x, unit), lengthOf(box.high.y - box.low.y, unit));
 }
 
 QString sizeOf(const layout::Footprint& footprint, layout::LengthUnit unit) {
@@ -55,16 +53,22 @@ QString quoted(const layout::Layout& layout, const Thing& thing) {
 
 }  // namespace
 
+QString walkText(double metres, layout::LengthUnit unit) {
+  if (unit == layout::LengthUnit::Inch || unit == layout::LengthUnit::Foot)
+    return QString::fromStdString(audit::lengthText(metres, unit));
+  return QString::number(metres, 'f', 2) + " m";
+}
+
 QString describe(const audit::Nearest& nearest, layout::LengthUnit unit) {
   const QString name = QString::fromStdString(nearest.name);
   switch (nearest.status) {
     case audit::Status::AtHand:
       return Words::tr("%1, at hand").arg(name);
     case audit::Status::Walk:
-      return Words::tr("%1, %2").arg(name, walkText(nearest.walk_m.value_or(0) * 1000, unit));
+      return Words::tr("%1, %2").arg(name, walkText(nearest.walk_m.value_or(0), unit));
     case audit::Status::Narrow:
       return Words::tr("%1, %2 through a narrow way")
-          .arg(name, walkText(nearest.walk_m.value_or(0) * 1000, unit));
+          .arg(name, walkText(nearest.walk_m.value_or(0), unit));
     case audit::Status::Unreachable:
       return Words::tr("no way to it");
     case audit::Status::None:
@@ -85,7 +89,7 @@ QString describe(const layout::Layout& layout, const layout::DeviceKinds& kinds,
     case ThingKind::Room:
       return Words::tr("%1, %2").arg(name, sizeOf(layout.rooms[thing.index].outline, unit));
     case ThingKind::Door:
-      return Words::tr("Door %1, %2 wide").arg(name, walkText(layout.doors[thing.index].width, unit));
+      return Words::tr("Door %1, %2 wide").arg(name, lengthOf(layout.doors[thing.index].width, unit));
     case ThingKind::Fixture:
       return Words::tr("%1, %2").arg(name, sizeOf(layout.fixtures[thing.index].footprint, unit));
     case ThingKind::Machine: {
@@ -109,7 +113,7 @@ QString describe(const layout::Layout& layout, const layout::DeviceKinds& kinds,
     case ThingKind::TapeCheck: {
       const auto& t = layout.tape_checks[thing.index];
       return Words::tr("Taped from %1 to %2: %3")
-          .arg(QString::fromStdString(t.from), QString::fromStdString(t.to), walkText(t.taped, unit));
+          .arg(QString::fromStdString(t.from), QString::fromStdString(t.to), lengthOf(t.taped, unit));
     }
   }
   return name;

@@ -8,6 +8,10 @@
 
 namespace stopwalk::plan {
 
+// A distance as people of the layout's unit read it: `4.20 m`, or feet and inches as findings and routes have
+// them.
+QString walkText(double metres, layout::LengthUnit unit);
+
 // A thing in a sentence: what it is, its size, and of a station or machine the walks to its stop and to the
 // phone.
 QString describe(const layout::Layout& layout, const layout::DeviceKinds& kinds, const edits::Thing& thing,

@@ -56,18 +56,18 @@ void paintLength(QPainter& painter, const ViewTransform& view, const Theme& them
            QString::fromStdString(layout::formatLength(length, unit)));
 }
 
-void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box) {
+void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current) {
   constexpr double kHalf_px = 9;
   const QPointF at = box.topLeft();
   painter.save();
-  painter.setPen(QPen(theme.fails, 1.5, Qt::DashLine));
+  painter.setPen(QPen(is_current ? theme.fails : theme.quiet_ink, 1.5, Qt::DashLine));
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(box);
-  painter.setPen(QPen(theme.ink, 1.5));
-  painter.setBrush(theme.warns);
+  painter.setPen(QPen(is_current ? theme.ink : theme.quiet_ink, 1.5));
+  painter.setBrush(is_current ? theme.warns : theme.floor);
   painter.drawPolygon(QPolygonF{at + QPointF(0, -kHalf_px), at + QPointF(kHalf_px, kHalf_px * 0.8),
                                 at + QPointF(-kHalf_px, kHalf_px * 0.8)});
-  painter.setPen(Theme::light().ink);  // on the orange, dark or light
+  if (is_current) painter.setPen(Theme::light().ink);  // on the orange, dark or light
   painter.drawText(QRectF(at - QPointF(kHalf_px, kHalf_px * 0.6), QSizeF(2 * kHalf_px, 1.5 * kHalf_px)),
                    Qt::AlignCenter, "!");
   painter.restore();

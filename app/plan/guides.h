@@ -24,7 +24,7 @@ void paintTag(QPainter& painter, const Theme& theme, QPointF beside, const QStri
 void paintLength(QPainter& painter, const ViewTransform& view, const Theme& theme, geometry::Segment line,
                  layout::LengthUnit unit);
 // That something is wrong with what lies in a box of the screen: a triangle at its upper left corner.
-void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box);
+void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current);
 // Beside a place: a triangle upwards for better, downwards for worse; hollow for what was so a moment ago.
 void paintTurn(QPainter& painter, const Theme& theme, QPointF beside, Turn turn, bool is_current);
 QRectF handleBox(QPointF middle);

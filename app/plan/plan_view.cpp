@@ -268,10 +268,12 @@ void PlanView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
 }
 
+// Walks only where they are those of what is shown; what a drag changes stands beside the pointer.
 void PlanView::say() {
   QString sentence;
+  const audit::Report* walks = marks_.isCurrent() && !isPreviewing() ? marks_.report() : nullptr;
   if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
-    sentence = describe(shown(), catalogue_.kinds, *thing, marks_.report()) + "   ";
+    sentence = describe(shown(), catalogue_.kinds, *thing, walks) + "   ";
   const bool is_fixed = edited_.isReadOnly() && !selection_.empty();  // what is picked cannot be moved
   emit said(is_fixed ? sentence.trimmed() : sentence + tool_->prompt());
 }

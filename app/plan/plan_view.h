@@ -120,6 +120,7 @@ class PlanView : public QWidget, private ToolHost {
   void placeEntry();
   void showGrowth(const geometry::Box& before);
   bool takesHold(const QMouseEvent& event);
+  bool bringsBack();
 
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
@@ -148,6 +149,7 @@ class PlanView : public QWidget, private ToolHost {
   struct Held {
     std::size_t index = 0;  // of what stands in the way
     geometry::Point grip;   // from its middle
+    geometry::Point was;
   };
   std::optional<Held> held_;
 

@@ -32,8 +32,20 @@ bool PlanView::takesHold(const QMouseEvent& event) {
   if (choice_.what != Choice::What::Select) return false;
   const geometry::Point at = view_.toPlan(event.position());
   const auto index = inTheWayAt(suppositions_, at);
-  if (index) held_ = Held{*index, at - suppositions_.in_the_way[*index].at};
-  return index.has_value();
+  if (!index) return false;
+  const geometry::Point was = suppositions_.in_the_way[*index].at;
+  held_ = Held{*index, at - was, was};
+  return true;
+}
+
+// What stands in the way to where it was taken from; false: nothing is held.
+bool PlanView::bringsBack() {
+  const auto held = std::exchange(held_, std::nullopt);
+  if (!held || held->index >= suppositions_.in_the_way.size()) return false;
+  suppositions_.in_the_way[held->index].at = held->was;
+  emit supposed(suppositions_);
+  update();
+  return true;
 }
 
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
@@ -103,6 +115,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     QWidget::setCursor(Qt::OpenHandCursor);
     return;
   }
+  if (event->key() == Qt::Key_Escape && bringsBack()) return;
   if (tool_->key(*event)) return;
   switch (event->key()) {
     case Qt::Key_Escape:

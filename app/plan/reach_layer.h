@@ -34,12 +34,13 @@ class ReachLayer {
   void paint(QPainter& painter, const ViewTransform& view, const Theme& theme, bool is_current) const;
   // The lengths of the contour lines, each with places along its line.
   std::vector<Label> labels(const ViewTransform& view) const;
+  // What the legend says: the title, then all the rest, wrapped.
+  QStringList legendLines(bool is_current) const;
   // In the corner of `visible` where it hides least of the floors; lower left is the scale bar.
   QRectF legendBox(const ViewTransform& view, const QRectF& visible, bool is_current) const;
   void paintLegend(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current) const;
 
  private:
-  QStringList legendLines(bool is_current) const;
   struct Spacing {
     int lines = 1, labels = 1;  // each how many multiples
   };

@@ -9,6 +9,7 @@
 
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/findings/why.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/panels/rules/rules_panel.h"
 #include "app/panels/stations/station_table.h"
@@ -18,12 +19,13 @@
 namespace stopwalk::window {
 namespace {
 
-// "2 stations are worse off, 1 is better off."
-QString summaryOf(const std::vector<plan::StationChange>& changes) {
+// "2 stations worse off, 1 station better off, 3 new findings."
+QString summaryOf(const std::vector<plan::StationChange>& changes, int new_findings, int gone_findings) {
   const auto count = [&](plan::Turn turn) {
     return static_cast<int>(std::ranges::count(changes, turn, &plan::StationChange::turn));
   };
-  if (changes.empty()) return AuditPlace::tr("It changes nothing for any station.");
+  if (changes.empty() && new_findings + gone_findings == 0)
+    return AuditPlace::tr("It changes nothing for any station.");
   QStringList parts;
   if (const int n = count(plan::Turn::Worse))
     parts << (n == 1 ? AuditPlace::tr("1 station worse off")
@@ -34,6 +36,12 @@ QString summaryOf(const std::vector<plan::StationChange>& changes) {
   if (const int n = count(plan::Turn::Other))
     parts << (n == 1 ? AuditPlace::tr("1 station otherwise")
                      : AuditPlace::tr("%1 stations otherwise").arg(n));
+  if (new_findings > 0)
+    parts << (new_findings == 1 ? AuditPlace::tr("1 new finding")
+                                : AuditPlace::tr("%1 new findings").arg(new_findings));
+  if (gone_findings > 0)
+    parts << (gone_findings == 1 ? AuditPlace::tr("1 finding gone")
+                                 : AuditPlace::tr("%1 findings gone").arg(gone_findings));
   return parts.join(AuditPlace::tr(", ")) + ".";
 }
 
@@ -108,9 +116,50 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
   unit_ = answer.layout->unit;
   findings_->setReport(answer.shown(), answer.layout, answer.supposed ? answer.report : nullptr);
   std::vector<plan::StationChange> changes;
-  if (answer.supposed) changes = plan::changesBetween(*answer.report, *answer.supposed);
+  summary_.clear();
+  if (answer.supposed) {
+    changes = plan::changesBetween(*answer.report, *answer.supposed);
+    const auto news = [](const audit::Report& is, const audit::Report& was) {
+      return static_cast<int>(std::ranges::count(panels::newSince(is, was), true));
+    };
+    summary_ = summaryOf(changes, news(*answer.supposed, *answer.report),
+                         news(*answer.report, *answer.supposed));
+  }
+  const QString what =
+      panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
+  supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);
+  rules_off_ = answer.rules_off;
+  stations_->setSupposed(supposed_);
   stations_->setReport(answer.shown(), *answer.layout, kinds, changes);
-  suppose_->setSummary(answer.supposed ? summaryOf(changes) : QString());
+  showSummary();
+  showCircumstances();
+}
+
+void AuditPlace::setProfile(const audit::Profile& profile, const QString& trouble) {
+  profile_trouble_ = trouble;
+  rules_->setProfile(profile, trouble);
+  showCircumstances();
+}
+
+void AuditPlace::setMomentAgo(bool is_so) {
+  if (is_so == moment_ago_) return;
+  moment_ago_ = is_so;
+  findings_->setMomentAgo(is_so);
+  panels::showPale(*why_, is_so);
+  stations_->setMomentAgo(is_so);
+  showSummary();
+}
+
+// What makes the findings fewer, or others, than the layout's own rules would.
+void AuditPlace::showCircumstances() {
+  QStringList said;
+  if (rules_off_ > 0) said << (rules_off_ == 1 ? tr("1 rule is off") : tr("%1 rules are off").arg(rules_off_));
+  if (!profile_trouble_.isEmpty()) said << tr("The layout's own profile is not used");
+  findings_->setCircumstances(said, supposed_);
+}
+
+void AuditPlace::showSummary() {
+  suppose_->setSummary(moment_ago_ && !summary_.isEmpty() ? tr("Of a moment ago: %1").arg(summary_) : summary_);
 }
 
 }  // namespace stopwalk::window

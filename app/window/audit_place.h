@@ -37,6 +37,10 @@ class AuditPlace : public QObject {
   QTabWidget& tabs() const { return *tabs_; }
 
   void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
+  // The rules that are audited by; `trouble`: why they are not those that the layout names, else empty.
+  void setProfile(const audit::Profile& profile, const QString& trouble);
+  // What is shown is of a moment ago: something is being dragged, or computed anew.
+  void setMomentAgo(bool is_so);
 
  signals:
   void goTo(const QString& id);
@@ -47,6 +51,8 @@ class AuditPlace : public QObject {
  private:
   QWidget* findingsPage();
   QWidget* caution();
+  void showCircumstances();
+  void showSummary();
 
   panels::Desk desk_;
   QWidget *side_, *under_;
@@ -57,6 +63,9 @@ class AuditPlace : public QObject {
   panels::SupposePanel* suppose_;
   panels::RulesPanel* rules_;
   panels::StationTable* stations_;
+  QString profile_trouble_, summary_, supposed_;
+  int rules_off_ = 0;
+  bool moment_ago_ = false;
   layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;
 };
 

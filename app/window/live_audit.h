@@ -27,6 +27,8 @@ class LiveAudit : public QObject {
     std::shared_ptr<const layout::Layout> layout;   // as it is
     std::shared_ptr<const audit::Report> report;    // of it, in opening hours
     std::shared_ptr<const audit::Report> supposed;  // as it would be; none: nothing is supposed
+    planning::Suppositions suppositions;            // that is what is supposed
+    int rules_off = 0;                              // so many rules were not asked
 
     // What is to be shown.
     const std::shared_ptr<const audit::Report>& shown() const { return supposed ? supposed : report; }

@@ -24,6 +24,10 @@ constexpr int kMostNamed = 6;
 // Asks for an audit of what is shown; until it is there the last one is shown as not current.
 void MainWindow::audit() {
   if (answer_) plan_->setReport(answer_->shown(), false);
+  if (plan_->isPreviewing())
+    showMomentAgo(true);
+  else
+    late_.start();
   const std::pair profile_of{shown_->profile, document_->path()};
   if (profile_of_ != profile_of) {
     ProfileFor found = profileFor(*shown_, document_->path());
@@ -33,7 +37,7 @@ void MainWindow::audit() {
     else
       notices_->show("profile", found.trouble, {});
     profile_of_ = profile_of;
-    audit_place_->rules().setProfile(profile_);
+    audit_place_->setProfile(profile_, found.trouble);
   }
   LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
   question.failed = records_->failed(profile_.inspection);
@@ -127,10 +131,18 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
   plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr);
   if (!is_current || plan_->isPreviewing()) return;
+  late_.stop();
+  showMomentAgo(false);
   things_->setReport(answer_->report);
   details_->setProblems(panels::problemsOf(*answer_->shown()));
   problems_->setProblems(panels::problemsOf(*answer_->report));
   audit_place_->show(*answer_, *kinds_);
+}
+
+// Beside the plan nothing follows a drag: a list that changed at each frame could not be read.
+void MainWindow::showMomentAgo(bool is_so) {
+  audit_place_->setMomentAgo(is_so);
+  details_->setMomentAgo(is_so);
 }
 
 void MainWindow::suppose(const planning::Suppositions& suppositions) {

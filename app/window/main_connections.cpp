@@ -21,6 +21,7 @@
 namespace stopwalk::window {
 namespace {
 
+constexpr int kLate_ms = 100;  // sooner than this an audit is as good as at once
 constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
 
 }  // namespace
@@ -71,6 +72,9 @@ void MainWindow::connectParts() {
     audit();
   });
   connectPanels();
+  late_.setSingleShot(true);
+  late_.setInterval(kLate_ms);
+  connect(&late_, &QTimer::timeout, this, [this] { showMomentAgo(true); });
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
   connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const plan::ReachLayer> reach) {
     reach_ = std::move(reach);

@@ -2,6 +2,7 @@
 
 #include <QMainWindow>
 #include <QSettings>
+#include <QTimer>
 #include <memory>
 
 #include "app/documents/recovery_store.h"
@@ -67,6 +68,7 @@ class MainWindow : public QMainWindow {
   FileFlow& files() { return *files_; }
   NoticeBar& notices() { return *notices_; }
   QString sentence() const;  // of the bottom line
+  panels::Details& details() { return *details_; }
   AuditPlace& auditPlace() { return *audit_place_; }
   InspectPlace& inspectPlace() { return *inspect_place_; }
   PosterPlace& posterPlace() { return *poster_place_; }
@@ -108,6 +110,7 @@ class MainWindow : public QMainWindow {
   void recordsChanged();
   void showFailed();
   void showFirstMinutes();
+  void showMomentAgo(bool is_so);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   void exportStations();
   void showTitle();
@@ -147,6 +150,7 @@ class MainWindow : public QMainWindow {
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;
+  QTimer late_;  // an audit that is not there when it ends makes what is shown one of a moment ago
   planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn
   std::shared_ptr<const layout::DeviceKinds> kinds_;
   std::optional<std::pair<std::string, QString>>

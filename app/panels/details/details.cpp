@@ -4,6 +4,7 @@
 
 #include "app/edits/step_names.h"
 #include "app/panels/details/sections.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/sentence_label.h"
 
 namespace stopwalk::panels {
@@ -41,6 +42,13 @@ Details::Details(const Desk& desk, QWidget* parent) : QScrollArea(parent), desk_
 void Details::setProblems(std::vector<Problem> problems) {
   problems_ = std::move(problems);
   showProblems();
+}
+
+void Details::setMomentAgo(bool is_so) {
+  if (is_so == moment_ago_) return;
+  moment_ago_ = is_so;
+  showPale(*widget(), is_so);
+  showTitle();
 }
 
 void Details::applyPending() {
@@ -141,7 +149,7 @@ void Details::showTitle() {
   } else if (ids.size() > 1) {
     title = tr("%1 things").arg(ids.size());
   }
-  title_->setText(title);
+  title_->setText(moment_ago_ ? tr("%1, a moment ago").arg(title) : title);
   QFont bold = font();
   bold.setBold(true);
   bold.setPointSizeF(bold.pointSizeF() * 1.2);

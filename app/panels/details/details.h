@@ -20,6 +20,8 @@ class Details : public QScrollArea {
   explicit Details(const Desk& desk, QWidget* parent = nullptr);
 
   void setProblems(std::vector<Problem> problems);
+  // What is shown is of a moment ago: it is being dragged, or computed anew.
+  void setMomentAgo(bool is_so);
   // What was typed and not yet entered is entered now, such as before saving.
   void applyPending();
   // The shop's own kinds came or went.
@@ -47,6 +49,7 @@ class Details : public QScrollArea {
   std::vector<Problem> problems_;
   std::vector<Problem> shown_problems_;
   bool rebuild_waits_ = false;
+  bool moment_ago_ = false;
 };
 
 }  // namespace stopwalk::panels

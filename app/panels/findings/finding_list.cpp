@@ -6,6 +6,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "app/panels/moment_ago.h"
 #include "app/panels/rows.h"
 #include "app/panels/sentence_label.h"
 
@@ -83,6 +84,19 @@ void FindingList::setReport(std::shared_ptr<const audit::Report> report,
   build();
 }
 
+void FindingList::setCircumstances(const QStringList& said, const QString& supposed) {
+  said_ = said;
+  supposed_ = supposed;
+  showCounts();
+}
+
+void FindingList::setMomentAgo(bool is_so) {
+  if (is_so == moment_ago_) return;
+  moment_ago_ = is_so;
+  showPale(*tree_, is_so);
+  showCounts();
+}
+
 const audit::Finding* FindingList::current() const {
   const int index = indexOf(tree_->currentItem());
   return report_ && index >= 0 ? &report_->findings[static_cast<std::size_t>(index)] : nullptr;
@@ -141,14 +155,21 @@ void FindingList::choose(const QString& rule, const QString& subject) {
 void FindingList::showCounts() {
   if (!report_) return summary_->setText(tr("Not audited yet."));
   for (int i = 0; i < 3; ++i) shows_[i]->setText(QString::number(report_->count(static_cast<Severity>(i))));
-  const bool nothing = report_->findings.empty();
-  const bool hidden = !nothing && tree_->topLevelItemCount() == 0;
-  const QString all_well =
-      report_->stations.empty()
-          ? tr("There is nothing to audit yet. Draw a machine with its station, and the findings stand here.")
-          : tr("Every rule is met, as drawn and as entered.");
-  summary_->setText(nothing ? all_well : hidden ? tr("No finding is like that.") : QString());
-  summary_->setVisible(nothing || hidden);
+  QStringList sentences{counted()};
+  if (moment_ago_) sentences.prepend(tr("Of a moment ago:"));
+  for (const QString& said : said_) sentences << said + '.';
+  summary_->setText(sentences.join(' '));
+}
+
+// Always a line, so that nothing jumps when more is said.
+QString FindingList::counted() const {
+  const auto n = report_->findings.size();
+  if (n > 0 && tree_->topLevelItemCount() == 0) return tr("No finding is like that.");
+  if (n > 0) return n == 1 ? tr("1 finding.") : tr("%1 findings.").arg(n);
+  if (report_->stations.empty())
+    return tr("There is nothing to audit yet. Draw a machine with its station, and the findings stand here.");
+  return said_.isEmpty() ? tr("Every rule is met, as drawn and as entered.")
+                         : tr("No findings, as drawn and as entered.");
 }
 
 void FindingList::look() {
@@ -157,6 +178,9 @@ void FindingList::look() {
 
 QString FindingList::asText() const {
   QString text;
+  if (moment_ago_) text += tr("Of a moment ago, being computed anew.") + "\n";
+  if (!supposed_.isEmpty()) text += supposed_ + "\n";
+  for (const QString& said : said_) text += said + ".\n";
   for (int g = 0; g < tree_->topLevelItemCount(); ++g) {
     const QTreeWidgetItem* group = tree_->topLevelItem(g);
     text += group->text(0) + "\n";

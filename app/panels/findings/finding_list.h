@@ -21,6 +21,11 @@ class FindingList : public QWidget {
   // `before`: the report of the layout as it is, while something else is supposed; what is new is marked.
   void setReport(std::shared_ptr<const audit::Report> report, std::shared_ptr<const layout::Layout> layout,
                  std::shared_ptr<const audit::Report> before = nullptr);
+  // What is not asked for, or not as it should be, and so cannot be among the findings: "2 rules are off".
+  // `supposed`: what is, in a sentence for what is copied.
+  void setCircumstances(const QStringList& said, const QString& supposed);
+  // What is shown is of a moment ago, and is computed anew.
+  void setMomentAgo(bool is_so);
   const audit::Finding* current() const;
 
   QTreeWidget* tree() const { return tree_; }
@@ -43,6 +48,7 @@ class FindingList : public QWidget {
   void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
   void choose(const QString& rule, const QString& subject);
   void showCounts();
+  QString counted() const;
   void look();
 
   SearchLine* search_;
@@ -52,6 +58,9 @@ class FindingList : public QWidget {
   QTreeWidget* tree_;
   std::shared_ptr<const audit::Report> report_, before_;
   std::shared_ptr<const layout::Layout> layout_;
+  QStringList said_;
+  QString supposed_;
+  bool moment_ago_ = false;
   bool building_ = false;
 };
 

@@ -1,6 +1,7 @@
 #include "app/panels/rules/rules_panel.h"
 
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/edits/house_rules.h"
 #include "app/panels/fields/length_field.h"
@@ -116,7 +117,8 @@ const audit::Rule* RulesPanel::current() const {
   return item ? audit::findRule(item->data(0, kRuleRole).toString().toStdString()) : nullptr;
 }
 
-void RulesPanel::setProfile(const audit::Profile& profile) {
+void RulesPanel::setProfile(const audit::Profile& profile, const QString& trouble) {
+  trouble_ = trouble;
   profile_ = profile;
   showAll();
 }
@@ -136,8 +138,12 @@ void RulesPanel::showAll() {
   showing_ = true;
   const layout::Layout& layout = desk_.edited.layout();
   kept_ = audit::withHouseRules(profile_, layout.house_rules);
-  of_->setText(tr("Rules of the profile %1; what is changed here is kept with the layout.")
-                   .arg(QString::fromStdString(profile_.name)));
+  QStringList head{tr("Rules of the profile %1; what is changed here is kept with the layout.")
+                       .arg(QString::fromStdString(profile_.name))};
+  if (!trouble_.isEmpty()) head.prepend(trouble_);
+  const auto off = std::ranges::count(kept_.settings, false, &audit::Setting::on);
+  if (off > 0) head << (off == 1 ? tr("1 rule is off.") : tr("%1 rules are off.").arg(off));
+  of_->setText(head.join(' '));
   for (int i = 0; i < tree_->topLevelItemCount(); ++i) {
     QTreeWidgetItem* item = tree_->topLevelItem(i);
     const audit::Rule& rule = *audit::rules()[static_cast<std::size_t>(i)];

@@ -22,7 +22,9 @@ class RulesPanel : public QWidget {
   explicit RulesPanel(const Desk& desk, QWidget* parent = nullptr);
 
   // As the layout's profile has them, before the house's own.
-  void setProfile(const audit::Profile& profile);
+  // `trouble`: why it is not the one that the layout names; else empty.
+  void setProfile(const audit::Profile& profile, const QString& trouble = {});
+  QString head() const { return of_->text(); }
   void choose(const std::string& rule);
   void applyPending();
 
@@ -52,6 +54,7 @@ class RulesPanel : public QWidget {
   QFormLayout* form_;
   ChoiceField* severity_;
   std::vector<LineField*> limits_;
+  QString trouble_;
   const audit::Rule* limits_of_ = nullptr;
   TextField* reason_;
   QLabel* basis_;

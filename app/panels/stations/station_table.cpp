@@ -10,6 +10,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/panels/moment_ago.h"
+
 namespace stopwalk::panels {
 namespace {
 
@@ -94,7 +96,9 @@ QWidget* StationTable::topLine() {
   exported->setToolTip(tr("All stations as a CSV file"));
   connect(copied, &QPushButton::clicked, this, &StationTable::copy);
   connect(exported, &QPushButton::clicked, this, &StationTable::exportWanted);
+  moment_ago_ = new QLabel(line);
   row->addWidget(search_, 1);
+  row->addWidget(moment_ago_);
   row->addWidget(copied);
   row->addWidget(exported);
   return line;
@@ -110,6 +114,12 @@ void StationTable::setReport(std::shared_ptr<const audit::Report> report, const 
   view_->verticalScrollBar()->setValue(scrolled);
   showing_ = false;
   showSelection();
+}
+
+void StationTable::setMomentAgo(bool is_so) {
+  if (is_so == isMomentAgo()) return;
+  showPale(*view_, is_so);
+  moment_ago_->setText(is_so ? tr("Of a moment ago") : QString());
 }
 
 void StationTable::takeSelection() {
@@ -147,6 +157,8 @@ void StationTable::showSelection() {
 QString StationTable::asText() const {
   const auto shown = [&](int column) { return !view_->isColumnHidden(column); };
   QStringList cells, lines;
+  if (isMomentAgo()) lines << tr("Of a moment ago, being computed anew.");
+  if (!supposed_.isEmpty()) lines << supposed_;
   for (int column = 0; column < StationModel::kColumns; ++column)
     if (shown(column)) cells << model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
   lines << cells.join('\t');
@@ -155,7 +167,7 @@ QString StationTable::asText() const {
     if (picked->hasSelection() && !picked->isRowSelected(row)) continue;
     cells.clear();
     for (int column = 0; column < StationModel::kColumns; ++column)
-      if (shown(column)) cells << sorted_->index(row, column).data().toString();
+      if (shown(column)) cells << sorted_->index(row, column).data().toString().simplified();
     lines << cells.join('\t');
   }
   return lines.join('\n') + '\n';

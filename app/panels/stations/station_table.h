@@ -19,10 +19,15 @@ class StationTable : public QWidget {
 
   void setReport(std::shared_ptr<const audit::Report> report, const layout::Layout& layout,
                  const layout::DeviceKinds& kinds, const std::vector<plan::StationChange>& changes);
+  // What is supposed, in a sentence above what is copied; empty: nothing is.
+  void setSupposed(const QString& sentence) { supposed_ = sentence; }
+  // What is shown is of a moment ago, and is computed anew.
+  void setMomentAgo(bool is_so);
+  bool isMomentAgo() const { return !moment_ago_->text().isEmpty(); }
   QTableView* view() const { return view_; }
   SearchLine* search() const { return search_; }
   // The rows selected, or all that are shown where none is: columns parted by tabs under a line of their
-  // names.
+  // names; above it what is supposed.
   QString asText() const;
 
  signals:
@@ -40,6 +45,8 @@ class StationTable : public QWidget {
   QSortFilterProxyModel* sorted_;
   QTableView* view_;
   SearchLine* search_;
+  QLabel* moment_ago_;
+  QString supposed_;
   bool showing_ = false;  // the table's selection follows, and does not lead
 };
 

@@ -280,17 +280,24 @@ QTreeWidgetItem* SupposePanel::itemOf(const std::string& id) const {
 }
 
 QString sentenceOf(const planning::Suppositions& suppositions, const layout::Layout& layout,
-                   const layout::DeviceKinds& kinds) {
+                   const layout::DeviceKinds& kinds, Several several) {
   QStringList parts;
+  const bool each = several == Several::Named;
   const auto add = [&](const std::vector<std::string>& ids, const QString& one, const QString& many) {
-    if (ids.size() == 1) parts << one.arg(nameOf(layout, kinds, ids.front()));
-    if (ids.size() > 1) parts << many.arg(ids.size());
+    if (ids.size() > 1 && !each) parts << many.arg(ids.size());
+    if (ids.size() == 1 || each)
+      for (const std::string& id : ids) parts << one.arg(nameOf(layout, kinds, id));
   };
   add(suppositions.out_of_order, Words::tr("%1 is out of order"), Words::tr("%1 devices are out of order"));
   add(suppositions.shut, Words::tr("%1 is shut"), Words::tr("%1 doors are shut"));
   const auto blocks = suppositions.in_the_way.size();
-  if (blocks == 1) parts << Words::tr("something stands in the way");
-  if (blocks > 1) parts << Words::tr("%1 things stand in the way").arg(blocks);
+  if (each)
+    for (const layout::Fixture& block : suppositions.in_the_way)
+      parts << Words::tr("in the way: %1").arg(blockText(block, layout.unit));
+  else if (blocks == 1)
+    parts << Words::tr("something stands in the way");
+  else if (blocks > 1)
+    parts << Words::tr("%1 things stand in the way").arg(blocks);
   if (suppositions.hours == floor::Hours::After) parts << Words::tr("it is after hours");
   return parts.join(Words::tr(", "));
 }

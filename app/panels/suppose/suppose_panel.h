@@ -26,6 +26,7 @@ class SupposePanel : public QWidget {
   void setMiddle(std::function<geometry::Point()> middle) { middle_ = std::move(middle); }
   // What it comes to, in a sentence: "2 stations are worse off".
   void setSummary(const QString& text) { summary_->setText(text); }
+  QString summary() const { return summary_->text(); }
 
   QTreeWidget* tree() const { return tree_; }
   SearchLine* search() const { return search_; }
@@ -61,8 +62,10 @@ class SupposePanel : public QWidget {
   bool building_ = false;
 };
 
-// What is supposed, in a sentence; empty where nothing is.
+// What is supposed, in a sentence; empty where nothing is. Several of a sort by their number, or each by its
+// name.
+enum class Several { Counted, Named };
 QString sentenceOf(const planning::Suppositions& suppositions, const layout::Layout& layout,
-                   const layout::DeviceKinds& kinds);
+                   const layout::DeviceKinds& kinds, Several several = Several::Counted);
 
 }  // namespace stopwalk::panels

@@ -2,8 +2,6 @@
 
 #include <QCoreApplication>
 
-#include "core/layout/units.h"
-
 namespace stopwalk::panels {
 
 namespace {
@@ -50,12 +48,6 @@ class Words {
 };
 
 }  // namespace
-
-QString walkText(double metres, layout::LengthUnit unit) {
-  if (unit == layout::LengthUnit::Inch || unit == layout::LengthUnit::Foot)
-    return QString::fromStdString(layout::formatLength(metres * 1000, layout::LengthUnit::Foot));
-  return QString::number(metres, 'f', 2) + " m";
-}
 
 QString verdictWord(audit::Verdict verdict) {
   return Words::verdict(verdict);

@@ -2,12 +2,12 @@
 
 #include <QString>
 
+#include "app/plan/description.h"
 #include "core/audit/report.h"
 
 namespace stopwalk::panels {
 
-// A distance as people of the layout's unit read it: `4.20 m`, or feet and inches.
-QString walkText(double metres, layout::LengthUnit unit);
+using plan::walkText;
 // `meets`, `warns`, `fails`.
 QString verdictWord(audit::Verdict verdict);
 // How a station fares: "walk 4.20 m to its own foot bar, fails".

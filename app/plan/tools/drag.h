@@ -23,6 +23,8 @@ class Drag {
   virtual void paintOver(QPainter&) const {}
   // What is being dragged, as numbers beside the pointer.
   virtual QString tag() const { return ""; }
+  // What to do next; empty: to put it down.
+  virtual QString prompt() const { return ""; }
 
  protected:
   ToolHost& host;

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "app/plan/tools/drag.h"
+#include "app/plan/words.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -22,6 +23,8 @@ class FrameDrag : public Drag {
   }
 
   std::optional<edits::Edit> finished() override { return std::nullopt; }
+
+  QString prompt() const override { return Words::tr("Release to pick what lies in the frame."); }
 
   void paintOver(QPainter& painter) const override {
     QColor fill = host.theme().selection;

@@ -140,6 +140,7 @@ void SelectTool::paintOver(QPainter& painter) const {
 }
 
 QString SelectTool::prompt() const {
+  if (drag_ && !drag_->prompt().isEmpty()) return drag_->prompt();
   if (drag_)
     return tr(
         "Release to put it there; Escape leaves it where it was; Alt keeps it from being pulled to guides.");

@@ -145,5 +145,33 @@ TEST(Why, SaysRuleLimitBasisAndWhatWouldMendIt) {
   EXPECT_TRUE(why.toPlainText().startsWith("Pick a finding"));
 }
 
+TEST(FindingList, SaysThatItIsOfAMomentAgoInWordsAndPaler) {
+  List l(smallShop());
+  const QString summary = l.list.summary();
+  const QColor ink = l.list.tree()->palette().color(QPalette::Text);
+  EXPECT_EQ(summary, QString("%1 findings.").arg(l.report->findings.size()));
+  l.list.setMomentAgo(true);
+  EXPECT_EQ(l.list.summary(), "Of a moment ago: " + summary);
+  EXPECT_NE(l.list.tree()->palette().color(QPalette::Text), ink);
+  EXPECT_TRUE(l.list.asText().startsWith("Of a moment ago"));
+  l.list.setMomentAgo(false);
+  EXPECT_EQ(l.list.summary(), summary);
+  EXPECT_EQ(l.list.tree()->palette().color(QPalette::Text), ink);
+}
+
+TEST(FindingList, RulesThatAreOffAreNoSuccess) {
+  const auto layout = std::make_shared<const layout::Layout>(smallShop());
+  audit::Profile none = audit::defaultProfile();
+  for (auto& setting : none.settings) setting.on = false;
+  FindingList list;
+  list.setReport(std::make_shared<const audit::Report>(
+                     audit::audit(*layout, plan::bundledCatalogue().kinds, none, floor::Hours::Open)),
+                 layout);
+  EXPECT_TRUE(list.summary().contains("Every rule is met"));
+  list.setCircumstances({"12 rules are off"}, {});
+  EXPECT_EQ(list.summary(), "No findings, as drawn and as entered. 12 rules are off.");
+  EXPECT_TRUE(list.asText().contains("12 rules are off."));
+}
+
 }  // namespace
 }  // namespace stopwalk::panels

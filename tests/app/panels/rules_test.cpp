@@ -88,5 +88,14 @@ TEST_F(RulesOfTheHouse, CanBeKeptOtherwiseAndPutBackInAnyOrder) {
   }
 }
 
+TEST_F(RulesOfTheHouse, TheHeadSaysHowManyAreOffAndWhetherTheyAreTheLayoutsOwn) {
+  EXPECT_FALSE(panel.head().contains("off"));
+  panel.choose("hidden-stop");
+  panel.tree()->currentItem()->setCheckState(0, Qt::Unchecked);
+  EXPECT_TRUE(panel.head().endsWith("1 rule is off."));
+  panel.setProfile(audit::defaultProfile(), "There is no profile `house`.");
+  EXPECT_TRUE(panel.head().startsWith("There is no profile `house`."));
+}
+
 }  // namespace
 }  // namespace stopwalk::panels

@@ -4,7 +4,9 @@
 #include <QClipboard>
 
 #include "app/panels/stations/station_table.h"
+#include "app/panels/things/station_words.h"
 #include "core/audit/audit.h"
+#include "core/audit/wording.h"
 #include "tests/app/panels/person.h"
 #include "tests/app/panels/workshop.h"
 
@@ -117,6 +119,35 @@ TEST_F(Stations, ShowWhatChangesOnlyWhileSomethingIsSupposed) {
   EXPECT_FALSE(table.view()->isColumnHidden(StationModel::Change));
   table.view()->sortByColumn(StationModel::Change, Qt::AscendingOrder);
   EXPECT_EQ(cell(0, StationModel::Change), "▼ stop at hand → 3 m");
+}
+
+TEST_F(Stations, CopiedSayWhatIsSupposedAndWhetherTheyAreOfAMomentAgo) {
+  const QString plain = table.asText();
+  table.setSupposed("What if it is after hours?");
+  EXPECT_EQ(table.asText(), "What if it is after hours?\n" + plain);
+  table.setMomentAgo(true);
+  EXPECT_TRUE(table.isMomentAgo());
+  EXPECT_TRUE(table.asText().startsWith("Of a moment ago"));
+  EXPECT_NE(table.view()->palette().color(QPalette::Text), table.palette().color(QPalette::Text));
+  table.setMomentAgo(false);
+  table.setSupposed({});
+  EXPECT_EQ(table.asText(), plain);
+}
+
+TEST_F(Stations, CopiedKeepTheirColumnsWhateverIsWrittenInACell) {
+  layout::Layout layout = shop.layout();
+  layout.machines[0].name = "Saw\tone\nand more";
+  table.setReport(std::make_shared<const audit::Report>(
+                      audit::audit(layout, shop.catalogue.kinds, audit::defaultProfile(), floor::Hours::Open)),
+                  layout, shop.catalogue.kinds, {});
+  const QStringList lines = table.asText().trimmed().split('\n');
+  EXPECT_EQ(lines.size(), rows() + 1);
+  for (const QString& line : lines) EXPECT_EQ(line.count('\t'), lines.front().count('\t'));
+}
+
+TEST_F(Stations, WalkInFeetAsFindingsAndRoutesHaveThem) {
+  EXPECT_EQ(walkText(4.4498, layout::LengthUnit::Foot).toStdString(),
+            audit::lengthText(4.4498, layout::LengthUnit::Foot));
 }
 
 }  // namespace

@@ -80,5 +80,28 @@ TEST(Changes, OfStationsThatCameOrWentAreNone) {
   EXPECT_TRUE(changesBetween(audit::Report(), report(Verdict::Meets, 3, 9)).empty());
 }
 
+TEST(Changes, OfANarrowWayThatIsNarrowerAreTold) {
+  audit::Report before = report(Verdict::Warns, 3, 9), after = before;
+  for (audit::Report* r : {&before, &after}) r->stations[0].stop.status = audit::Status::Narrow;
+  before.stations[0].stop.clear_width_m = 0.7;
+  after.stations[0].stop.clear_width_m = 0.55;
+  auto change = changesBetween(before, after).at(0);
+  EXPECT_EQ(change.turn, Turn::Worse);
+  EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop narrowest 0.7 m → 0.55 m");
+  EXPECT_EQ(changesBetween(after, before).at(0).turn, Turn::Better);
+  change = changesBetween(report(Verdict::Warns, 3, 9), after).at(0);
+  EXPECT_EQ(change.turn, Turn::Worse);
+  EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop narrowest wide → 0.55 m");
+}
+
+TEST(Changes, ToAnotherStopAsFarAwayNameBoth) {
+  audit::Report before = report(Verdict::Meets, 3, 9), after = before;
+  before.stations[0].stop.device = before.stations[0].stop.name = "foot bar";
+  after.stations[0].stop.device = after.stations[0].stop.name = "paddle";
+  const auto change = changesBetween(before, after).at(0);
+  EXPECT_EQ(change.turn, Turn::Other);
+  EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop foot bar → paddle");
+}
+
 }  // namespace
 }  // namespace stopwalk::plan

@@ -146,5 +146,16 @@ TEST(ReachLayer, OfAnEmptyLayoutPaintsNothing) {
   EXPECT_EQ(image.pixelColor(50, 50), QColor(Qt::white));
 }
 
+TEST(ReachLayer, OfAMachineThatNothingStopsSaysSo) {
+  const auto says = [](const audit::ReachTarget& target) {
+    layout::Layout layout = twoRooms();
+    layout.machines.clear();
+    layout.phones.clear();
+    return layerOf(layout, target).legendLines(true).join(' ');
+  };
+  EXPECT_TRUE(says({What::MachineStop, "saw"}).contains("Nothing stops this machine."));
+  EXPECT_TRUE(says({What::Phone, ""}).contains("There is none in this layout."));
+}
+
 }  // namespace
 }  // namespace stopwalk::plan

@@ -2,11 +2,14 @@
 #include "app/window/audit_place.h"
 
 #include <QFile>
+#include <QSignalSpy>
 
 #include "app/documents/layout_file.h"
 #include "app/edits/add_things.h"
 #include "app/panels/findings/finding_list.h"
+#include "app/panels/details/details.h"
 #include "app/panels/reach/reach_chooser.h"
+#include "app/panels/rules/rules_panel.h"
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/window/notice_bar.h"
@@ -206,6 +209,87 @@ TEST_F(InTheAuditPlace, PlacesAreReachedByTheKeyboard) {
 
 TEST_F(InTheAuditPlace, EveryControlHasAName) {
   EXPECT_EQ(panels::namelessControls(*window), QStringList());
+}
+
+TEST_F(InTheAuditPlace, WhatIsDraggedMakesAllBesideThePlanOfAMomentAgoUntilItIsPutDown) {
+  auto& findings = window->auditPlace().findings();
+  auto& stations = window->auditPlace().stations();
+  const geometry::Point at = *edits::placeOf(layout(), *edits::findThing(layout(), "table-saw"));
+  click(at);
+  ASSERT_TRUE(window->selection().contains("table-saw"));
+  QTest::qWait(400);
+  EXPECT_TRUE(window->sentence().contains("stop:")) << window->sentence().toStdString();
+  EXPECT_FALSE(stations.isMomentAgo());
+  QSignalSpy table(stations.view()->model(), &QAbstractItemModel::modelReset);
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(at));
+  for (int step = 1; step <= 4; ++step) {
+    drive(at + geometry::Point{100.0 * step, 0}, Qt::AltModifier);
+    QTest::qWait(60);
+    EXPECT_TRUE(stations.isMomentAgo()) << step;
+    EXPECT_TRUE(findings.summary().startsWith("Of a moment ago")) << step;
+    EXPECT_TRUE(window->details().title().endsWith("a moment ago")) << step;
+    EXPECT_FALSE(window->sentence().contains("stop:")) << window->sentence().toStdString();
+  }
+  EXPECT_EQ(table.count(), 0) << "no flicker";
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + geometry::Point{400, 0}));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !stations.isMomentAgo(); }, 10000));
+  EXPECT_FALSE(findings.summary().startsWith("Of a moment ago"));
+  EXPECT_FALSE(window->details().title().endsWith("a moment ago"));
+  EXPECT_TRUE(window->sentence().contains("stop:")) << window->sentence().toStdString();
+}
+
+TEST_F(InTheAuditPlace, ADragThatIsLeftIsNotOfAMomentAgo) {
+  auto& stations = window->auditPlace().stations();
+  const geometry::Point at = *edits::placeOf(layout(), *edits::findThing(layout(), "table-saw"));
+  click(at);
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(at));
+  drive(at + geometry::Point{400, 0}, Qt::AltModifier);
+  drive(at + geometry::Point{500, 0}, Qt::AltModifier);
+  EXPECT_TRUE(stations.isMomentAgo());
+  key(Qt::Key_Escape);
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + geometry::Point{500, 0}));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !stations.isMomentAgo(); }, 10000));
+}
+
+TEST_F(InTheAuditPlace, EscapeBringsBackWhatStandsInTheWay) {
+  auto& suppose = window->auditPlace().suppose();
+  suppose.put()->click();
+  const geometry::Point was = suppose.suppositions().in_the_way[0].at;
+  plan().setFocus();
+  move(was);
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(was));
+  drive(was + geometry::Point{900, 400}, {});
+  ASSERT_NE(suppose.suppositions().in_the_way[0].at, was);
+  key(Qt::Key_Escape);
+  EXPECT_EQ(suppose.suppositions().in_the_way[0].at, was);
+  drive(was + geometry::Point{1500, 400}, {});
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(was));
+  EXPECT_EQ(suppose.suppositions().in_the_way[0].at, was);
+}
+
+TEST_F(InTheAuditPlace, RulesThatAreOffAreToldWhereFindingsAreCounted) {
+  auto& rules = window->auditPlace().rules();
+  rules.choose("hidden-stop");
+  rules.tree()->currentItem()->setCheckState(0, Qt::Unchecked);
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return window->auditPlace().findings().summary().contains("1 rule is off."); }, 10000));
+}
+
+TEST_F(InTheAuditPlace, AProfileThatIsNotThereIsToldForGood) {
+  layout::Layout other = layout();
+  other.profile = "house.yaml";
+  window->document().edited().apply({"Change the profile", other});
+  window->notices().clear("profile");
+  EXPECT_TRUE(window->auditPlace().rules().head().contains("house.yaml"));
+  EXPECT_TRUE(window->auditPlace().findings().summary().contains("own profile is not used"));
+}
+
+TEST_F(InTheAuditPlace, WhatIfCountsFindingsThatComeAndGo) {
+  auto& suppose = window->auditPlace().suppose();
+  suppose.itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return suppose.summary().contains("new finding"); }, 10000))
+      << suppose.summary().toStdString();
+  EXPECT_TRUE(window->auditPlace().stations().asText().startsWith("What if "));
 }
 
 }  // namespace

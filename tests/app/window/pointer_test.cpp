@@ -161,6 +161,16 @@ TEST_F(AtAMachine, AFrameTakesWhatLiesWhollyInIt) {
   EXPECT_EQ(saw().at, (Point{4000, 4000})) << "a frame moves nothing";
 }
 
+TEST_F(AtAMachine, AFrameAsksForNothingToBePutDown) {
+  move({2500, 2000});
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({2500, 2000}));
+  drive({5000, 5000}, {});
+  drive({6000, 6000}, {});
+  EXPECT_TRUE(window->sentence().endsWith("Release to pick what lies in the frame."))
+      << window->sentence().toStdString();
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({6000, 6000}));
+}
+
 TEST_F(AtAMachine, CopiesGetIdsOfTheirOwn) {
   click({4400, 4200});
   key(Qt::Key_C, Qt::ControlModifier);
