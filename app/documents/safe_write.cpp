@@ -78,7 +78,7 @@ WriteResult writeWhole(const QString& target, std::string_view bytes,
   return why.isEmpty() ? WriteResult{Written::Yes, {}} : WriteResult{Written::Unsure, why};
 }
 
-WriteResult writeExport(const QString& target, std::string_view bytes) {
+WriteResult writeExport(const QString& target, std::string_view bytes, const QStringList& read_from) {
   static const QStringList kEndings{"csv", "html", "pdf", "png", "svg"};
   const QString behind = QFileInfo(target).canonicalFilePath();  // empty if there is none yet
   for (const QString& name : {target, behind.isEmpty() ? target : behind})
@@ -87,6 +87,9 @@ WriteResult writeExport(const QString& target, std::string_view bytes) {
               Words::tr("Its name must end in one of .%1, so that no layout, profile or record is "
                         "written over.")
                   .arg(kEndings.join(", ."))};
+  for (const QString& source : read_from)
+    if (!behind.isEmpty() && behind == QFileInfo(source).canonicalFilePath())
+      return {Written::No, Words::tr("The layout is made with this file. Save under another name.")};
   if (isWriteProtected(target))
     return {Written::No, Words::tr("It is write-protected, and is left as it is. Save under another name.")};
   return writeWhole(target, bytes);

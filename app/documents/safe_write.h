@@ -1,6 +1,6 @@
 #pragma once
 
-#include <QString>
+#include <QStringList>
 #include <functional>
 #include <string_view>
 
@@ -26,7 +26,8 @@ WriteResult writeWhole(
 
 // What is made from a layout, put down as writeWhole() does. Only under a name that ends as such files do,
 // and never through a link onto another: no layout, profile or record is written over with a picture of it.
-WriteResult writeExport(const QString& target, std::string_view bytes);
+// Nor is any of `read_from`, what it is made from, such as the picture under the plan.
+WriteResult writeExport(const QString& target, std::string_view bytes, const QStringList& read_from);
 
 // A file that nobody may write to is one that somebody wanted kept as it is, though it could be replaced:
 // `writeWhole` does not ask.

@@ -67,8 +67,7 @@ QString describe(const audit::Nearest& nearest, layout::LengthUnit unit) {
     case audit::Status::Walk:
       return Words::tr("%1, %2").arg(name, walkText(nearest.walk_m.value_or(0), unit));
     case audit::Status::Narrow:
-      return Words::tr("%1, %2 through a narrow way")
-          .arg(name, walkText(nearest.walk_m.value_or(0), unit));
+      return Words::tr("%1, %2 through a narrow way").arg(name, walkText(nearest.walk_m.value_or(0), unit));
     case audit::Status::Unreachable:
       return Words::tr("no way to it");
     case audit::Status::None:

@@ -26,8 +26,9 @@ QStringList ReachLayer::legendLines(bool is_current) const {
   QStringList said;
   if (!is_current) said << tr("Of the layout before; the new one is being computed.");
   if (reach_->devices == 0)
-    said << (reach_->target.what == audit::ReachTarget::What::MachineStop ? tr("Nothing stops this machine.")
-                                                                         : tr("There is none in this layout."));
+    said << (reach_->target.what == audit::ReachTarget::What::MachineStop
+                 ? tr("Nothing stops this machine.")
+                 : tr("There is none in this layout."));
   else if (reach_->blocked == reach_->devices)
     said << tr("None can be walked to: something stands before it.");
   if (narrow_) said << tr("Striped: only through a gap under %1; not measured.").arg(gap);

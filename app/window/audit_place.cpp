@@ -122,11 +122,10 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
     const auto news = [](const audit::Report& is, const audit::Report& was) {
       return static_cast<int>(std::ranges::count(panels::newSince(is, was), true));
     };
-    summary_ = summaryOf(changes, news(*answer.supposed, *answer.report),
-                         news(*answer.report, *answer.supposed));
+    summary_ =
+        summaryOf(changes, news(*answer.supposed, *answer.report), news(*answer.report, *answer.supposed));
   }
-  const QString what =
-      panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
+  const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
   supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);
   rules_off_ = answer.rules_off;
   stations_->setSupposed(supposed_);
@@ -153,13 +152,15 @@ void AuditPlace::setMomentAgo(bool is_so) {
 // What makes the findings fewer, or others, than the layout's own rules would.
 void AuditPlace::showCircumstances() {
   QStringList said;
-  if (rules_off_ > 0) said << (rules_off_ == 1 ? tr("1 rule is off") : tr("%1 rules are off").arg(rules_off_));
+  if (rules_off_ > 0)
+    said << (rules_off_ == 1 ? tr("1 rule is off") : tr("%1 rules are off").arg(rules_off_));
   if (!profile_trouble_.isEmpty()) said << tr("The layout's own profile is not used");
   findings_->setCircumstances(said, supposed_);
 }
 
 void AuditPlace::showSummary() {
-  suppose_->setSummary(moment_ago_ && !summary_.isEmpty() ? tr("Of a moment ago: %1").arg(summary_) : summary_);
+  suppose_->setSummary(moment_ago_ && !summary_.isEmpty() ? tr("Of a moment ago: %1").arg(summary_)
+                                                          : summary_);
 }
 
 }  // namespace stopwalk::window

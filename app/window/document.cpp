@@ -7,6 +7,7 @@
 #include <QStandardPaths>
 
 #include "app/documents/file_bytes.h"
+#include "app/shop_files/shop_files.h"
 
 namespace stopwalk::window {
 
@@ -54,6 +55,17 @@ std::string Document::fileHash() const {
 
 bool Document::isAt(const QString& path) const {
   return !path_.isEmpty() && documents::targetOf(path) == documents::targetOf(path_);
+}
+
+QStringList Document::readFrom() const {
+  const layout::Layout& layout = edited_.layout();
+  QStringList names{app::kKindsFile, app::kTemplatesFile};
+  if (layout.underlay) names << QString::fromStdString(layout.underlay->image);
+  if (!layout.profile.empty()) names << QString::fromStdString(layout.profile);
+  QStringList paths;
+  if (!path_.isEmpty()) paths << path_;
+  for (const QString& name : names) paths << QDir(folder()).absoluteFilePath(name);
+  return paths;
 }
 
 Document::Lock Document::lockFor(const QString& path) {

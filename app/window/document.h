@@ -47,6 +47,8 @@ class Document : public QObject {
   bool isSaving() const { return saving_; }
   bool isUntouched() const { return path_.isEmpty() && isSaved(); }
   const documents::LayoutLock& lock() const { return *lock_; }
+  // What the layout is made with: its file, the picture under it, its profile and the shop's own files.
+  QStringList readFrom() const;
   bool isAt(const QString& path) const;  // whatever way the path names the file
   documents::DiskState diskState() const { return watch_.state(); }
   // What the reader had to say about the file as it was opened.

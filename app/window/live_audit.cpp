@@ -21,7 +21,8 @@ LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& audito
   Answer answer;
   answer.layout = question.layout;
   answer.suppositions = question.suppositions;
-  answer.rules_off = static_cast<int>(std::ranges::count(question.profile.settings, false, &audit::Setting::on));
+  answer.rules_off =
+      static_cast<int>(std::ranges::count(question.profile.settings, false, &audit::Setting::on));
   answer.report = reportOf(auditors.as_is, *question.layout, floor::Hours::Open);
   if (question.suppositions.empty()) return answer;
   const layout::Layout supposed = planning::supposed(*question.layout, question.suppositions);

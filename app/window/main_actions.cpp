@@ -115,7 +115,8 @@ void MainWindow::exportStations() {
   const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(stem + ".csv"));
   if (path.isEmpty()) return;
   const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
-  const auto written = documents::writeExport(path, files::csvHead() + files::reportCsv(filed));
+  const auto written =
+      documents::writeExport(path, files::csvHead() + files::reportCsv(filed), document_->readFrom());
   if (written.written == documents::Written::No)
     asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
   else

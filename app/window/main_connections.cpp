@@ -21,7 +21,7 @@
 namespace stopwalk::window {
 namespace {
 
-constexpr int kLate_ms = 100;  // sooner than this an audit is as good as at once
+constexpr int kLate_ms = 100;       // sooner than this an audit is as good as at once
 constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
 
 }  // namespace

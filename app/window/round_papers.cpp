@@ -79,8 +79,9 @@ void RoundPapers::write(const QString& path, const QByteArray& pdf, const QStrin
   };
   if (!why.isEmpty()) return refuse(why);
   documents::WriteResult result;
+  const QStringList read_from = document_.readFrom();
   aside_([&] {
-    result = documents::writeExport(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())});
+    result = documents::writeExport(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())}, read_from);
   });
   if (result.written == documents::Written::No) return refuse(result.why);
   emit said(tr("Written: %1").arg(path));

@@ -1353,6 +1353,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>, </translation>
     </message>
+    <message>
+        <source>in the way: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>im Weg: %1</translation>
+    </message>
 </context>
 <context>
     <name>TapeCheckSection</name>
@@ -2013,6 +2018,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter anderem Namen speichern.</translation>
     </message>
+    <message>
+        <source>The layout is made with this file. Save under another name.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Plan ist mit dieser Datei gemacht. Unter einem anderen Namen speichern.</translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -2274,16 +2284,6 @@
         <translation>kein Weg</translation>
     </message>
     <message>
-        <source>stop %1 → %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Stopp %1 → %2</translation>
-    </message>
-    <message>
-        <source>phone %1 → %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Telefon %1 → %2</translation>
-    </message>
-    <message>
         <source>now %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>jetzt %1</translation>
@@ -2436,6 +2436,46 @@
         <source>%1 s</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>wide</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>breit</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>narrowest %1 → %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>engste Stelle %1 → %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>stop %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopp %1</translation>
+    </message>
+    <message>
+        <source>phone %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon %1</translation>
+    </message>
+    <message>
+        <source>Release to pick what lies in the frame.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Loslassen, um zu wählen, was im Rahmen liegt.</translation>
     </message>
 </context>
 <context>
@@ -3532,6 +3572,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 Dinge</translation>
     </message>
+    <message>
+        <source>%1, a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, vor einem Augenblick</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::EachSecondsField</name>
@@ -3627,6 +3672,31 @@
         <source>No finding is like that.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Kein Befund ist so.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago:</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick:</translation>
+    </message>
+    <message>
+        <source>1 finding.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Befund.</translation>
+    </message>
+    <message>
+        <source>%1 findings.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Befunde.</translation>
+    </message>
+    <message>
+        <source>No findings, as drawn and as entered.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Befunde, wie gezeichnet und eingegeben.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago, being computed anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick; wird neu berechnet.</translation>
     </message>
 </context>
 <context>
@@ -4012,6 +4082,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ab wo die Regel gebrochen ist.</translation>
     </message>
+    <message>
+        <source>1 rule is off.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Regel ist abgeschaltet.</translation>
+    </message>
+    <message>
+        <source>%1 rules are off.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Regeln sind abgeschaltet.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
@@ -4150,6 +4230,16 @@
         <source>All stations as a CSV file</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Alle Arbeitsplätze als CSV-Datei</translation>
+    </message>
+    <message>
+        <source>Of a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick</translation>
+    </message>
+    <message>
+        <source>Of a moment ago, being computed anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick; wird neu berechnet.</translation>
     </message>
 </context>
 <context>
@@ -4476,6 +4566,11 @@
         <source>Crossed: no way.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Gekreuzt: kein Weg.</translation>
+    </message>
+    <message>
+        <source>Nothing stops this machine.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nichts hält diese Maschine an.</translation>
     </message>
 </context>
 <context>
@@ -5065,6 +5160,51 @@
         <source>Holds a drawing against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Hält eine Zeichnung gegen gewählte Regeln; bescheinigt nichts. Örtliche Vorschriften, Hersteller und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>1 new finding</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 neuer Befund</translation>
+    </message>
+    <message>
+        <source>%1 new findings</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 neue Befunde</translation>
+    </message>
+    <message>
+        <source>1 finding gone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Befund weniger</translation>
+    </message>
+    <message>
+        <source>%1 findings gone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Befunde weniger</translation>
+    </message>
+    <message>
+        <source>What if %1? Not as the workshop is.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was wäre, wenn %1? Nicht so, wie die Werkstatt ist.</translation>
+    </message>
+    <message>
+        <source>1 rule is off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 Regel ist abgeschaltet</translation>
+    </message>
+    <message>
+        <source>%1 rules are off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Regeln sind abgeschaltet</translation>
+    </message>
+    <message>
+        <source>The layout&apos;s own profile is not used</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das eigene Profil des Plans wird nicht verwendet</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick: %1</translation>
     </message>
 </context>
 <context>

@@ -1353,6 +1353,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>, </translation>
     </message>
+    <message>
+        <source>in the way: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>en el paso: %1</translation>
+    </message>
 </context>
 <context>
     <name>TapeCheckSection</name>
@@ -2013,6 +2018,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Está protegido contra escritura y se deja como está. Guarde con otro nombre.</translation>
     </message>
+    <message>
+        <source>The layout is made with this file. Save under another name.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El plano se hace con este archivo. Guárdelo con otro nombre.</translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -2274,16 +2284,6 @@
         <translation>sin camino</translation>
     </message>
     <message>
-        <source>stop %1 → %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>parada %1 → %2</translation>
-    </message>
-    <message>
-        <source>phone %1 → %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>teléfono %1 → %2</translation>
-    </message>
-    <message>
         <source>now %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>ahora %1</translation>
@@ -2436,6 +2436,46 @@
         <source>%1 s</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>wide</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ancho</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>narrowest %1 → %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>lo más estrecho %1 → %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>stop %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>parada %1</translation>
+    </message>
+    <message>
+        <source>phone %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>teléfono %1</translation>
+    </message>
+    <message>
+        <source>Release to pick what lies in the frame.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Suelte para elegir lo que queda dentro del marco.</translation>
     </message>
 </context>
 <context>
@@ -3532,6 +3572,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 cosas</translation>
     </message>
+    <message>
+        <source>%1, a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, hace un momento</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::EachSecondsField</name>
@@ -3627,6 +3672,31 @@
         <source>No finding is like that.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ningún hallazgo es así.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago:</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento:</translation>
+    </message>
+    <message>
+        <source>1 finding.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 hallazgo.</translation>
+    </message>
+    <message>
+        <source>%1 findings.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hallazgos.</translation>
+    </message>
+    <message>
+        <source>No findings, as drawn and as entered.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sin hallazgos, según lo dibujado y lo introducido.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago, being computed anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento; se está calculando de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -4012,6 +4082,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>A partir de dónde se incumple la regla.</translation>
     </message>
+    <message>
+        <source>1 rule is off.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 regla está desactivada.</translation>
+    </message>
+    <message>
+        <source>%1 rules are off.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 reglas están desactivadas.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
@@ -4150,6 +4230,16 @@
         <source>All stations as a CSV file</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Todos los puestos como archivo CSV</translation>
+    </message>
+    <message>
+        <source>Of a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento</translation>
+    </message>
+    <message>
+        <source>Of a moment ago, being computed anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento; se está calculando de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -4476,6 +4566,11 @@
         <source>Crossed: no way.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Con cruces: sin camino.</translation>
+    </message>
+    <message>
+        <source>Nothing stops this machine.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nada para esta máquina.</translation>
     </message>
 </context>
 <context>
@@ -5065,6 +5160,51 @@
         <source>Holds a drawing against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Compara un dibujo con las reglas elegidas; no certifica nada. Tienen prioridad las normas locales, el fabricante y los profesionales autorizados. Nunca confíe en una parada como protección. &lt;a href=&quot;#&quot;&gt;Más&lt;/a&gt;</translation>
+    </message>
+    <message>
+        <source>1 new finding</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 hallazgo nuevo</translation>
+    </message>
+    <message>
+        <source>%1 new findings</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hallazgos nuevos</translation>
+    </message>
+    <message>
+        <source>1 finding gone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 hallazgo menos</translation>
+    </message>
+    <message>
+        <source>%1 findings gone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hallazgos menos</translation>
+    </message>
+    <message>
+        <source>What if %1? Not as the workshop is.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>¿Y si %1? No es como está el taller.</translation>
+    </message>
+    <message>
+        <source>1 rule is off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>1 regla está desactivada</translation>
+    </message>
+    <message>
+        <source>%1 rules are off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 reglas están desactivadas</translation>
+    </message>
+    <message>
+        <source>The layout&apos;s own profile is not used</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El perfil propio del plano no se usa</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento: %1</translation>
     </message>
 </context>
 <context>

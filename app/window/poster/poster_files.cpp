@@ -168,10 +168,11 @@ void PosterFiles::write(const std::vector<File>& files, const Made& made) {
     if (documents::isWriteProtected(file.path))
       return refuse(file.path, tr("It is write-protected, and is left as it is. Save under another name."));
   std::vector<documents::WriteResult> results;
+  const QStringList read_from = document_.readFrom();
   aside_([&] {
     for (const File& file : files) {
       results.push_back(documents::writeExport(
-          file.path, {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())}));
+          file.path, {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())}, read_from));
       if (results.back().written == documents::Written::No) break;
     }
   });

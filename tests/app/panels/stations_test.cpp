@@ -137,8 +137,8 @@ TEST_F(Stations, CopiedSayWhatIsSupposedAndWhetherTheyAreOfAMomentAgo) {
 TEST_F(Stations, CopiedKeepTheirColumnsWhateverIsWrittenInACell) {
   layout::Layout layout = shop.layout();
   layout.machines[0].name = "Saw\tone\nand more";
-  table.setReport(std::make_shared<const audit::Report>(
-                      audit::audit(layout, shop.catalogue.kinds, audit::defaultProfile(), floor::Hours::Open)),
+  table.setReport(std::make_shared<const audit::Report>(audit::audit(
+                      layout, shop.catalogue.kinds, audit::defaultProfile(), floor::Hours::Open)),
                   layout, shop.catalogue.kinds, {});
   const QStringList lines = table.asText().trimmed().split('\n');
   EXPECT_EQ(lines.size(), rows() + 1);

@@ -217,6 +217,30 @@ TEST_F(InThePosterPlace, TheSavedPdfHoldsWhatThePageShows) {
   EXPECT_TRUE(window->sentence().contains("hall.pdf"));
 }
 
+TEST_F(InThePosterPlace, APosterTakesThePlaceOfNothingThatTheLayoutIsMadeWith) {
+  QImage scan(40, 30, QImage::Format_RGB32);
+  scan.fill(Qt::white);
+  ASSERT_TRUE(scan.save(pathOf("scan.png")));
+  layout::Layout drawn = layout();
+  drawn.underlay = layout::Underlay{};
+  drawn.underlay->image = "scan.png";
+  drawn.underlay->mm_per_pixel = 100;
+  window->document().edited().apply({"Put a picture under the plan", drawn});
+  ASSERT_TRUE(window->files().save());
+  ASSERT_TRUE(ready());
+  ASSERT_TRUE(QFile::link(pathOf("scan.png"), pathOf("link.png")));
+  for (const char* name : {"scan.png", "link.png"}) {
+    asker.file = pathOf(name);
+    press("Save as picture (PNG)…");
+    EXPECT_EQ(asker.asked.last(), QString("%1 was not written").arg(name));
+    EXPECT_TRUE(asker.said.last().contains("is made with this file")) << asker.said.last().toStdString();
+    EXPECT_EQ(QImage(pathOf("scan.png")).size(), QSize(40, 30));
+  }
+  asker.file = pathOf("hall.yaml");
+  press("Save as picture (PNG)…");
+  EXPECT_FALSE(QFile::exists(pathOf("hall.yaml"))) << "as no export";
+}
+
 TEST_F(InThePosterPlace, APictureAndADrawingAreSaved) {
   asker.file = pathOf("hall.png");
   press("Save as picture (PNG)…");

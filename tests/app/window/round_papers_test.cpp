@@ -129,6 +129,19 @@ TEST_F(OnPaper, WhereItCannotBeWrittenItIsToldAndNothingIsLost) {
   EXPECT_EQ(textOf(pathOf("old.pdf")), "the old sheet");
 }
 
+TEST_F(OnPaper, ASheetTakesThePlaceOfNoProfile) {
+  layout::Layout drawn = window->document().edited().layout();
+  drawn.profile = "house.pdf";
+  window->document().edited().apply({"Change the profile", drawn});
+  ASSERT_TRUE(window->files().save());
+  put(pathOf("house.pdf"), "the rules of the house");
+  open({"table-saw/paddle"});
+  asker.file = pathOf("house.pdf");
+  papers.saveSheet();
+  EXPECT_EQ(asker.asked.last(), "house.pdf was not written");
+  EXPECT_EQ(textOf(pathOf("house.pdf")), "the rules of the house");
+}
+
 class FromTheMenu : public Inspecting {
  protected:
   void choose(const QString& words) {
