@@ -4,19 +4,12 @@
 #include <QLabel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-#include <algorithm>
 
-#include "app/rounds/card_text.h"
+#include "app/rounds/check_card.h"
 #include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
-#include "app/rounds/on_plan.h"
-#include "app/rounds/open_failure.h"
-#include "app/rounds/run_down_timer.h"
 #include "app/rounds/start_form.h"
-#include "app/rounds/words.h"
 #include "app/window/commands.h"
-#include "core/inspection/round_progress.h"
-#include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
 namespace {
@@ -30,19 +23,6 @@ class Side : public QStackedWidget {
     return QStackedWidget::minimumSizeHint().expandedTo({kSide_px, 0});
   }
 };
-
-inspection::Date today() {
-  return records::momentNow().date;
-}
-
-std::vector<rounds::StartForm::Room> roomsOf(const layout::Layout& layout,
-                                             std::span<const planning::InspectedDevice> devices) {
-  std::vector<rounds::StartForm::Room> rooms;
-  for (const layout::Room& room : layout.rooms)
-    if (const auto count = std::ranges::count(devices, room.id, &planning::InspectedDevice::room))
-      rooms.push_back({room.id, rounds::roomName(layout, room.id), static_cast<std::size_t>(count)});
-  return rooms;
-}
 
 }  // namespace
 
@@ -140,18 +120,6 @@ void InspectPlace::refresh() {
   showHistory();
 }
 
-// The plan shows what is due, or how far the round has come.
-void InspectPlace::showOnPlan() {
-  if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
-  if (!round_.round())
-    return emit onPlan(rounds::dueOnPlan(found_->devices, recordsNow(), states(), source_.schedule, today()));
-  const bool walked = found_->of.order == round_.order();
-  auto shown = rounds::roundOnPlan(
-      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>());
-  rounds::markOpenFailures(shown, states());
-  emit onPlan(shown);
-}
-
 std::string InspectPlace::recordsFile() const {
   return records::recordsFileOf(QFile::encodeName(source_.path).toStdString());
 }
@@ -192,112 +160,6 @@ QString InspectPlace::whatIsMissed() const {
   return tr(
       "Inspection records that were read here are no longer there as they were: nothing is added to their "
       "rounds. Put them back, or start a round anew.");
-}
-
-void InspectPlace::showDue() {
-  side_->setCurrentWidget(due_);
-  fillDue();
-}
-
-void InspectPlace::fillDue() {
-  if (source_.path.isEmpty()) return due_->showNothing(whyNotYet(), true);
-  if (!found_) return;
-  if (found_->devices.empty())
-    return due_->showNothing(
-        tr("There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then."),
-        false);
-  const auto view =
-      rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), states(), source_.schedule, today());
-  QString summary;
-  if (view.devices > 0)
-    summary = tr("%1 of %2 devices are due, %3 of them overdue.")
-                  .arg(view.devices)
-                  .arg(found_->devices.size())
-                  .arg(view.overdue);
-  else
-    summary =
-        view.next ? tr("Nothing is due until %1.").arg(rounds::dayText(*view.next)) : tr("Nothing is due.");
-  std::vector<rounds::DuePage::OpenRound> open;
-  for (const inspection::Round* round : inspection::unfinishedRounds(recordsNow()))
-    open.push_back(
-        {round->number, tr("%1, %2: %3 of %4 still to check")
-                            .arg(rounds::dayText(round->at.date), QString::fromStdString(round->by))
-                            .arg(inspection::stillToCheck(*round, recordsNow()).size())
-                            .arg(round->devices.size())});
-  due_->show(view, open, summary);
-}
-
-void InspectPlace::showStart() {
-  if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
-  const auto ids = planning::idsOf(found_->devices);
-  const auto due = planning::dueAmong(ids, recordsNow(), source_.schedule, today());
-  start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
-  if (due.empty()) start_->choose(rounds::StartForm::Over::All);
-  start_->tell({});
-  side_->setCurrentWidget(start_);
-  start_->name()->setFocus();
-  start_->name()->selectAll();
-}
-
-rounds::CardKey InspectPlace::keyNow() const {
-  const inspection::Round& round = *round_.round();
-  return {recordsFile(), round.number, inspection::momentText(round.at), round_.device(),
-          isCorrecting() ? correcting_->check : 0};
-}
-
-void InspectPlace::roundChanged() {
-  if (correcting_ && !isCorrecting())  // left for another card
-    card_->inspector()->setText(std::exchange(correcting_, std::nullopt)->from.inspector);
-  askDevices();
-  showOnPlan();
-  if (!round_.round()) {
-    shown_.reset();
-    card_->onPaper()->clear();
-    card_->inspector()->clear();
-    second_.clear();
-    return showDue();
-  }
-  const bool other = shown_ != keyNow();
-  if (other) {
-    const bool same_round =
-        shown_ && shown_->records_file == recordsFile() && shown_->round == round_.round()->number;
-    if (!same_round) beginCards();
-    shown_ = keyNow();
-    if (card_->timer().isRunning()) emit said(tr("The clock was still running: that run is not kept."));
-    rounds::Entered anew;
-    anew.second = second_;
-    card_->showEntered(drafts_.read(*shown_).value_or(anew));
-  }
-  showCard();
-  if (!other) return;
-  emit goTo(QString::fromStdString(round_.device()));
-  card_->setFocus();
-}
-
-// A round that was entered from paper has the time of its paper, whenever one goes on with it. Who goes on
-// with it is not known: it need not be who began it.
-void InspectPlace::beginCards() {
-  const inspection::Round& round = *round_.round();
-  card_->inspector()->clear();
-  card_->onPaper()->setText(round.entered ? QString::fromStdString(inspection::momentText(round.at))
-                                          : QString());
-}
-
-void InspectPlace::showCard() {
-  if (found_) {
-    rounds::CardText text = rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
-                                             plan::Theme::of(card_->palette()));
-    const auto* state = inspection::findState(states(), round_.device());
-    if (state && state->failed) text.failed = rounds::openFailureText(*state->failed, source_.schedule);
-    if (isCorrecting()) text.already = correctsText();
-    card_->showText(text);
-  }
-  card_->setWriting(writing_ && writing_ == shown_);
-  side_->setCurrentWidget(card_);
-}
-
-void InspectPlace::cardChanged() {
-  if (shown_) drafts_.keep(*shown_, card_->entered());
 }
 
 void InspectPlace::selected() {

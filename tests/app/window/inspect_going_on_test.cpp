@@ -19,43 +19,6 @@ namespace {
 
 using inspection::Result;
 
-TEST_F(Inspecting, ARoundGoesOnAfterTheProgramWasClosedWithAllThatWasEntered) {
-  openAndCome();
-  startRound();
-  const auto order = round().order();
-  type("2p");
-  enter();
-  ASSERT_EQ(round().device(), order[1]);
-  type("14");
-  card().note()->setFocus();
-  type("loose guard");
-  again();
-  EXPECT_FALSE(round().round());
-  goOnWithRound();
-  EXPECT_EQ(round().device(), order[1]) << "the first without a check";
-  EXPECT_EQ(card().note()->text(), "loose guard");
-  EXPECT_EQ(card().tried().tested().size(), 2u);
-  type("p");
-  enter();
-  EXPECT_EQ(onDisk().checks.back().note, "loose guard");
-}
-
-TEST_F(Inspecting, WhatIsEnteredStaysOnItsCardWhileOneIsElsewhere) {
-  openAndCome();
-  startRound();
-  const std::string first = round().device();
-  type("135f");
-  const rounds::Entered entered = card().entered();
-  key(Qt::Key_PageDown, Qt::ControlModifier);
-  EXPECT_NE(round().device(), first);
-  EXPECT_EQ(card().entered(), rounds::Entered());
-  key(Qt::Key_1, Qt::AltModifier);
-  key(Qt::Key_3, Qt::AltModifier);
-  key(Qt::Key_PageUp, Qt::ControlModifier);
-  EXPECT_EQ(round().device(), first);
-  EXPECT_EQ(card().entered(), entered);
-}
-
 TEST_F(Inspecting, WhatMeetsNoRecordsIsNotCalledRecordedAndStaysOnItsCard) {
   openAndCome();
   startRound();
@@ -99,21 +62,6 @@ TEST_F(Inspecting, AnotherWhoWritesIsWaitedForWithoutBlockingTheWindowAndThenNam
   ::close(lock);
   enter();
   EXPECT_EQ(onDisk().checks.size(), 1u);
-}
-
-TEST_F(Inspecting, ACheckThatAnotherProgramRecordsAppears) {
-  openAndCome();
-  startRound();
-  const std::string other = round().order()[3];
-  inspection::Check check;
-  check.round = round().round()->number;
-  check.device = other;
-  check.at = records::momentNow();
-  check.inspector = "Bo Example";
-  check.result = Result::Fail;
-  ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
-  EXPECT_TRUE(becomes([&] { return round().resultOf(other) == Result::Fail; }));
-  EXPECT_EQ(round().checked(), 1u);
 }
 
 TEST_F(Inspecting, AFailureAsksWhatWasDoneAndWhoMendsIt) {

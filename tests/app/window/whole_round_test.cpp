@@ -6,7 +6,6 @@
 
 #include "app/rounds/failure_form.h"
 #include "app/rounds/run_down_timer.h"
-#include "tests/app/panels/accessible.h"
 #include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
@@ -143,6 +142,7 @@ TEST_F(WholeRound, GoesOnAnotherDayWhereItWasWithTheHalfEnteredCard) {
   type("144f");
   timeRuns(2);
   typeInto(card().failure().todo(), "Mend the latch");
+  typeInto(card().failure().owner(), "Linus Example");
   typeInto(card().note(), "sticks");
   const rounds::Entered entered = card().entered();
   again();
@@ -153,6 +153,9 @@ TEST_F(WholeRound, GoesOnAnotherDayWhereItWasWithTheHalfEnteredCard) {
   EXPECT_EQ(round().checked(), 1u);
   EXPECT_EQ(card().entered(), entered);
   EXPECT_EQ(card().entered().run_down_s.size(), 2u);
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  EXPECT_EQ(onDisk().checks.back().note, "sticks");
 }
 
 TEST_F(WholeRound, EachCardKeepsWhatWasEnteredOnIt) {
@@ -257,16 +260,6 @@ TEST_F(WholeRound, KeysTypedInALineGoIntoTheLine) {
   only_note.note = "1 2 pfnr 6";
   EXPECT_EQ(card().entered(), only_note);
   EXPECT_FALSE(card().timer().isRunning());
-}
-
-TEST_F(WholeRound, EachControlHasAName) {
-  openAndCome();
-  EXPECT_EQ(panels::namelessControls(*place().side()).join("\n"), "");
-  startRound();
-  type("f");
-  timeRuns(1);
-  EXPECT_EQ(panels::namelessControls(*place().side()).join("\n"), "");
-  EXPECT_EQ(panels::namelessControls(*window).join("\n"), "");
 }
 
 }  // namespace

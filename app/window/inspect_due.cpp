@@ -1,0 +1,89 @@
+// The part of the place that shows what is due, here and on the plan, and asks for a new round.
+#include <QStackedWidget>
+#include <algorithm>
+
+#include "app/rounds/due_page.h"
+#include "app/rounds/on_plan.h"
+#include "app/rounds/open_failure.h"
+#include "app/rounds/start_form.h"
+#include "app/rounds/words.h"
+#include "app/window/inspect_place.h"
+#include "core/inspection/round_progress.h"
+#include "core/planning/round_plan.h"
+
+namespace stopwalk::window {
+namespace {
+
+inspection::Date today() {
+  return records::momentNow().date;
+}
+
+std::vector<rounds::StartForm::Room> roomsOf(const layout::Layout& layout,
+                                             std::span<const planning::InspectedDevice> devices) {
+  std::vector<rounds::StartForm::Room> rooms;
+  for (const layout::Room& room : layout.rooms)
+    if (const auto count = std::ranges::count(devices, room.id, &planning::InspectedDevice::room))
+      rooms.push_back({room.id, rounds::roomName(layout, room.id), static_cast<std::size_t>(count)});
+  return rooms;
+}
+
+}  // namespace
+
+// The plan shows what is due, or how far the round has come.
+void InspectPlace::showOnPlan() {
+  if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
+  if (!round_.round())
+    return emit onPlan(rounds::dueOnPlan(found_->devices, recordsNow(), states(), source_.schedule, today()));
+  const bool walked = found_->of.order == round_.order();
+  auto shown = rounds::roundOnPlan(
+      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>());
+  rounds::markOpenFailures(shown, states());
+  emit onPlan(shown);
+}
+
+void InspectPlace::showDue() {
+  side_->setCurrentWidget(due_);
+  fillDue();
+}
+
+void InspectPlace::fillDue() {
+  if (source_.path.isEmpty()) return due_->showNothing(whyNotYet(), true);
+  if (!found_) return;
+  if (found_->devices.empty())
+    return due_->showNothing(
+        tr("There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then."),
+        false);
+  const auto view =
+      rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), states(), source_.schedule, today());
+  QString summary;
+  if (view.devices > 0)
+    summary = tr("%1 of %2 devices are due, %3 of them overdue.")
+                  .arg(view.devices)
+                  .arg(found_->devices.size())
+                  .arg(view.overdue);
+  else
+    summary =
+        view.next ? tr("Nothing is due until %1.").arg(rounds::dayText(*view.next)) : tr("Nothing is due.");
+  std::vector<rounds::DuePage::OpenRound> open;
+  for (const inspection::Round* round : inspection::unfinishedRounds(recordsNow()))
+    open.push_back(
+        {round->number, tr("%1, %2: %3 of %4 still to check")
+                            .arg(rounds::dayText(round->at.date), QString::fromStdString(round->by))
+                            .arg(inspection::stillToCheck(*round, recordsNow()).size())
+                            .arg(round->devices.size())});
+  due_->show(view, open, summary);
+}
+
+void InspectPlace::showStart() {
+  if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
+  const auto ids = planning::idsOf(found_->devices);
+  const auto due = planning::dueAmong(ids, recordsNow(), source_.schedule, today());
+  start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
+  if (due.empty()) start_->choose(rounds::StartForm::Over::All);
+  start_->tell({});
+  side_->setCurrentWidget(start_);
+  start_->name()->setFocus();
+  start_->name()->selectAll();
+}
+
+}  // namespace stopwalk::window
