@@ -1,5 +1,6 @@
 #include "app/command_line/audit_layout.h"
 
+#include <algorithm>
 #include <sstream>
 
 #include "app/command_line/input.h"
@@ -67,8 +68,9 @@ Audited auditLayout(const std::string& file, const AuditOptions& options,
   Session own{console, *log, told, {}};
   AuditedInput audited = auditInput(file, options, asked, own);
   if (!audited.report) return {told.str(), "", {file, audited.exit, {}}, audited.exit};
-  const files::FiledReport filed{file, files::sha256(audited.input.text), std::move(*audited.report),
-                                 audited.records};
+  const files::FiledReport filed{
+      file, files::sha256(audited.input.text), std::move(*audited.report), audited.records,
+      static_cast<std::size_t>(std::ranges::count(audited.profile.settings, false, &audit::Setting::on))};
   const SummaryLine line = summaryOf(filed);
   return {told.str(), pages.page(filed), line, line.counts->fail > 0 ? Exit::Failed : Exit::Done};
 }

@@ -77,6 +77,10 @@ std::string stationTable(const Report& report, const TableStyle& style) {
   return text;
 }
 
+std::string rulesOffText(std::size_t rules) {
+  return counted(rules, "rule") + (rules == 1 ? " is off" : " are off");
+}
+
 std::string findingList(const Report& report, const TableStyle& style) {
   std::string text;
   for (const audit::Finding& f : report.findings) {
@@ -110,7 +114,8 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style) {
   for (const std::string& line : wrapped(title, style.columns))
     text += inked(line, Ink::Strong, style) + "\n";
   text += paragraph(filed.file + "; profile " + r.profile + "; doors as " +
-                        (r.hours == floor::Hours::Open ? "in opening hours" : "after hours"),
+                        (r.hours == floor::Hours::Open ? "in opening hours" : "after hours") +
+                        (filed.rules_off > 0 ? "; " + rulesOffText(filed.rules_off) : ""),
                     0, style);
   if (filed.records)
     text += paragraph("Inspection records: " + filed.records->file + ", " +

@@ -1,4 +1,6 @@
 // What is told of a line or a file that is not quite right.
+#include <algorithm>
+
 #include "tests/app/command_line/program.h"
 
 namespace stopwalk::app {
@@ -38,6 +40,18 @@ TEST_F(Messages, ProfileThatTheLayoutNamesAndThatIsNotThereIsToldAtItsPlace) {
     }
     EXPECT_EQ(runProgram({command, layoutBy("strict")}).err, "");
   }
+}
+
+TEST_F(Messages, RulesThatAreOffAreToldBesideTheProfile) {
+  const std::string all = layoutBy("strict");
+  EXPECT_EQ(runProgram({"audit", all}).out.find(" off"), std::string::npos);
+  std::string text = textOf(all);
+  text.insert(text.find("\nunits:"), "\nhouse_rules: [{rule: hidden-stop, on: false}]");
+  const std::string fewer = write("b.layout.yaml", text);
+  const Ran ran = runProgram({"audit", fewer});
+  std::string head = ran.out.substr(0, 600);
+  std::ranges::replace(head, '\n', ' ');  // wrapped, as its folder has a long name
+  EXPECT_NE(head.find("1 rule is off"), std::string::npos) << head << ran.err;
 }
 
 TEST_F(Messages, ProfileIsReadAndToldOnce) {
