@@ -85,6 +85,11 @@ void Document::setFile(const QString& path, const std::string& sha256, Lock lock
   emit sourcesChanged();
 }
 
+void Document::setCatalogue(plan::Catalogue catalogue) {
+  catalogue_ = std::move(catalogue);
+  emit sourcesChanged();
+}
+
 layout::Layout Document::emptyLayout() {
   layout::Layout empty;
   empty.site.name = tr("New workshop").toStdString();

@@ -67,6 +67,9 @@ class Document : public QObject {
   // no lock.
   void recover(const documents::Found& found, plan::Catalogue catalogue, Lock lock);
 
+  // The shop's own files beside the layout say other things now.
+  void setCatalogue(plan::Catalogue catalogue);
+
   // On a thread of its own; `saved` tells how it ended. One at a time.
   void save(Target target);
   void waitForSave();

@@ -39,6 +39,8 @@ class FileFlow : public QObject {
   std::vector<documents::Found> found() { return store_.found(kindsFor); }
   // Bundled, with those of the shop's own file beside the layout.
   static layout::DeviceKinds kindsFor(const QString& layout_path);
+  // The shop's own files as they are now, and why the layout cannot go on with them.
+  std::pair<plan::Catalogue, QString> readAgain() const;
   void recover(const documents::Found& found);
   void discard(const documents::Found& found);  // asks, unless the work is in its file
 

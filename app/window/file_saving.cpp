@@ -79,6 +79,12 @@ FileFlow::Answer FileFlow::lockToSave(Document::Target& target) {
   return Answer::Yes;
 }
 
+std::pair<plan::Catalogue, QString> FileFlow::readAgain() const {
+  auto [catalogue, trouble] = catalogueFor(document_.path());
+  if (trouble.isEmpty()) trouble = errorBy(catalogue.kinds, document_.edited().layout());
+  return {std::move(catalogue), trouble};
+}
+
 // Another folder has other files of the shop: what the layout needs of those beside it now may not be there.
 FileFlow::Answer FileFlow::folderToSave(Document::Target& target) {
   auto [catalogue, trouble] = catalogueFor(target.path);

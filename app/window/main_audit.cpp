@@ -30,14 +30,8 @@ void MainWindow::audit() {
     late_.start();
   const std::pair profile_of{shown_->profile, document_->path()};
   if (profile_of_ != profile_of) {
-    ProfileFor found = profileFor(*shown_, document_->path());
-    profile_ = std::move(found.profile);
-    if (found.trouble.isEmpty())
-      notices_->clear("profile");
-    else
-      notices_->show("profile", found.trouble, {});
     profile_of_ = profile_of;
-    audit_place_->setProfile(profile_, found.trouble);
+    takeProfile(profileFor(*shown_, document_->path()));
   }
   LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
   question.failed = records_->failed(profile_.inspection);

@@ -11,6 +11,7 @@
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
+#include "app/window/files_beside.h"
 #include "app/window/first_minutes.h"
 #include "app/window/inspect_place.h"
 #include "app/window/main_window.h"
@@ -41,6 +42,7 @@ void MainWindow::connectParts() {
     records_->follow(document_->path());
   });
   connect(records_, &RecordsBeside::changed, this, &MainWindow::recordsChanged);
+  connect(files_beside_, &FilesBeside::changed, this, &MainWindow::filesBesideChanged);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {
     selection_.clear();  // what is called the same is another thing

@@ -22,6 +22,7 @@
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
+#include "app/window/files_beside.h"
 #include "app/window/first_minutes.h"
 #include "app/window/inspect_place.h"
 #include "app/window/notice_bar.h"
@@ -75,6 +76,7 @@ void MainWindow::layOut() {
   inspect_place_ = new InspectPlace(selection_, settings_, this);
   poster_place_ = new PosterPlace(*document_, *files_, asker_, settings_, this);
   records_ = new RecordsBeside(this);
+  files_beside_ = new FilesBeside(this);
   round_papers_ = new RoundPapers(
       *document_, *files_, asker_,
       [this] {
@@ -233,6 +235,8 @@ QString MainWindow::sentence() const {
 void MainWindow::sourcesChanged() {
   kinds_ = std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds);
   profile_of_.reset();
+  shop_files_ = shopFilesThere();
+  notices_->clear("shop files");
   plan_->setSources(document_->catalogue(), document_->folder());
   gallery_->setCatalogue(document_->catalogue());
   details_->rebuild();

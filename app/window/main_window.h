@@ -35,6 +35,7 @@ class ThingList;
 namespace stopwalk::window {
 
 class AuditPlace;
+class FilesBeside;
 class FirstMinutes;
 class InspectPlace;
 class NoticeBar;
@@ -42,6 +43,7 @@ class PosterPlace;
 class RecordsBeside;
 class RoundPapers;
 struct PosterSource;
+struct ProfileFor;
 
 // What the work is at the moment; the plan is the same in all but the last, where the page takes its place.
 enum class WorkPlace { Draw, Audit, Inspect, Poster };
@@ -73,6 +75,7 @@ class MainWindow : public QMainWindow {
   InspectPlace& inspectPlace() { return *inspect_place_; }
   PosterPlace& posterPlace() { return *poster_place_; }
   RecordsBeside& records() { return *records_; }
+  FilesBeside& filesBeside() { return *files_beside_; }
   WorkPlace workPlace() const;
   void goToPlace(WorkPlace place);
   // Where the layout is audited it is audited as supposed, until something else is.
@@ -109,6 +112,12 @@ class MainWindow : public QMainWindow {
   void showPoster();
   void recordsChanged();
   void showFailed();
+  void takeProfile(ProfileFor found);
+  QStringList shopFilesThere() const;
+  void followFilesBeside();
+  void filesBesideChanged(const QStringList& paths);
+  void readShopFilesAgain(const QStringList& paths);
+  void readProfileAgain(const QStringList& paths);
   void showFirstMinutes();
   void showMomentAgo(bool is_so);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
@@ -156,11 +165,15 @@ class MainWindow : public QMainWindow {
   std::optional<std::pair<std::string, QString>>
       profile_of_;  // the name and file that `profile_` was read for
   audit::Profile profile_;
+  QStringList shop_files_;       // that were beside the layout when they were read
+  QStringList profile_files_;    // that it was read from, or looked for in
+  bool profile_is_own_ = false;  // it is the one that the layout names
 
   plan::PlanView* plan_ = nullptr;
   NoticeBar* notices_ = nullptr;
   FirstMinutes* first_minutes_ = nullptr;
   RecordsBeside* records_ = nullptr;
+  FilesBeside* files_beside_ = nullptr;
   AuditPlace* audit_place_ = nullptr;
   InspectPlace* inspect_place_ = nullptr;
   PosterPlace* poster_place_ = nullptr;

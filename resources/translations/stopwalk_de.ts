@@ -6447,6 +6447,26 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Aufzeichnungen wurden nicht kopiert</translation>
     </message>
+    <message>
+        <source>it is gone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sie ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program, and cannot be used as it is now: %2. The kinds of device and machine templates that were read before stay in use until it can.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde von einem anderen Programm ge채ndert und ist so, wie es jetzt ist, nicht zu gebrauchen: %2. Die zuvor gelesenen Ger채tearten und Maschinenvorlagen gelten weiter, bis es wieder geht.</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program, and was read again: the layout is audited by what it says now.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde von einem anderen Programm ge채ndert und neu gelesen: Der Plan wird nach dem gepr체ft, was jetzt darin steht.</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program. %2 The profile as it was read before stays in use until it can be read again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 wurde von einem anderen Programm ge채ndert. %2 Das Profil gilt weiter, wie es zuvor gelesen wurde, bis es wieder gelesen werden kann.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>

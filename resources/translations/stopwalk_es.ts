@@ -6447,6 +6447,26 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No se copiaron los registros</translation>
     </message>
+    <message>
+        <source>it is gone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ya no está</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program, and cannot be used as it is now: %2. The kinds of device and machine templates that were read before stay in use until it can.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otro programa ha cambiado %1, y tal como está ahora no se puede usar: %2. Los tipos de dispositivo y las plantillas de máquina leídos antes siguen en uso hasta que se pueda.</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program, and was read again: the layout is audited by what it says now.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otro programa ha cambiado %1, y se ha leído de nuevo: el plano se audita según lo que dice ahora.</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program. %2 The profile as it was read before stays in use until it can be read again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Otro programa ha cambiado %1. %2 El perfil sigue en uso tal como se leyó antes, hasta que se pueda leer de nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>

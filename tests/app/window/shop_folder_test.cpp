@@ -5,6 +5,9 @@
 #include "app/documents/layout_file.h"
 #include "app/edits/add_things.h"
 #include "app/edits/change_things.h"
+#include "app/panels/rules/rules_panel.h"
+#include "app/window/audit_place.h"
+#include "app/window/files_beside.h"
 #include "app/window/notice_bar.h"
 #include "tests/app/documents/folder.h"
 #include "tests/app/window/files.h"
@@ -101,6 +104,67 @@ TEST_F(ShopFolder, AProfileThatCannotBeUsedIsTold) {
                                                   return l;
                                                 }()});
   EXPECT_EQ(window->notices().text(), "");
+}
+
+TEST_F(ShopFolder, KindsThatAreChangedOutsideCountAtOnceAndWhatCannotBeReadLeavesTheOld) {
+  const QString kinds = pathOf("here/device-kinds.yaml");
+  openHere(documents::workshop("Bundled kinds"));
+  put(kinds, kKneePad);
+  window->filesBeside().lookNow();
+  EXPECT_TRUE(window->document().catalogue().kinds.find("knee-pad"));
+  EXPECT_TRUE(window->notices().text().contains("device-kinds.yaml"))
+      << window->notices().text().toStdString();
+  EXPECT_TRUE(window->notices().text().contains("was read again"));
+
+  put(kinds, "stopwalk_device_kinds: 1\ndevice_kinds: [\n");
+  window->filesBeside().lookNow();
+  EXPECT_TRUE(window->document().catalogue().kinds.find("knee-pad"));
+  EXPECT_TRUE(window->notices().text().contains("stay in use")) << window->notices().text().toStdString();
+
+  ASSERT_TRUE(QFile::remove(kinds));
+  window->filesBeside().lookNow();
+  EXPECT_TRUE(window->document().catalogue().kinds.find("knee-pad"));
+  EXPECT_TRUE(window->notices().text().contains("it is gone")) << window->notices().text().toStdString();
+
+  put(kinds, QByteArray(kKneePad).replace("counts_as_stop: true", "counts_as_stop: false"));
+  window->filesBeside().lookNow();
+  ASSERT_TRUE(window->document().catalogue().kinds.find("knee-pad"));
+  EXPECT_FALSE(window->document().catalogue().kinds.find("knee-pad")->counts_as_stop);
+  EXPECT_FALSE(window->notices().text().contains("stay in use")) << window->notices().text().toStdString();
+}
+
+TEST_F(ShopFolder, KindsThatTheLayoutNeedsAreNotTakenFromIt) {
+  put(pathOf("here/device-kinds.yaml"), kKneePad);
+  layout::Layout own = documents::workshop("Own kinds");
+  layout::Device pad;
+  pad.id = "pad-1";
+  pad.kind = "knee-pad";
+  own.devices.push_back(pad);
+  openHere(own);
+  put(pathOf("here/device-kinds.yaml"), QByteArray(kKneePad).replace("knee-pad:", "shin-pad:"));
+  window->filesBeside().lookNow();
+  EXPECT_TRUE(window->document().catalogue().kinds.find("knee-pad"));
+  EXPECT_TRUE(window->notices().text().contains("stay in use")) << window->notices().text().toStdString();
+}
+
+TEST_F(ShopFolder, AProfileThatIsChangedOutsideIsReadAgainWithWhatItExtends) {
+  put(pathOf("here/base.yaml"), QByteArray(kOurs).replace("id: ours", "id: base"));
+  put(pathOf("here/ours.yaml"), QByteArray(kOurs).replace("extends: strict", "extends: base.yaml"));
+  layout::Layout own = documents::workshop("With a profile");
+  own.profile = "ours.yaml";
+  openHere(own);
+  ASSERT_EQ(window->notices().text(), "");
+  put(pathOf("here/base.yaml"), "stopwalk_profile: 1\nid: [\n");
+  window->filesBeside().lookNow();
+  EXPECT_TRUE(window->notices().text().contains("stays in use")) << window->notices().text().toStdString();
+  EXPECT_TRUE(window->auditPlace().rules().head().contains("stays in use"));
+
+  put(pathOf("here/base.yaml"), QByteArray(kOurs).replace("id: ours", "id: base"));
+  put(pathOf("here/ours.yaml"), QByteArray(kOurs).replace("id: ours", "id: ours-anew"));
+  window->filesBeside().lookNow();
+  EXPECT_TRUE(window->notices().text().contains("was read again")) << window->notices().text().toStdString();
+  EXPECT_TRUE(window->auditPlace().rules().head().contains("ours-anew"))
+      << window->auditPlace().rules().head().toStdString();
 }
 
 TEST_F(ShopFolder, WhatTheReaderNoticedIsShown) {
