@@ -9,7 +9,9 @@
 #include <cstring>
 #include <utility>
 
+#include "app/command_line/input.h"
 #include "app/records/records_file.h"
+#include "app/shop_files/shop_files.h"
 
 namespace stopwalk::app {
 namespace {
@@ -125,6 +127,18 @@ bool wouldReplaceInput(const std::string& input, const std::string& out, Session
   if (!what) return false;
   session.console.err << "stopwalk: --out " << out << " is " << what << "; name another file\n";
   return true;
+}
+
+bool wouldReplaceInput(const Input& input, const std::string& out, Session& session) {
+  if (wouldReplaceInput(input.file, out, session)) return true;
+  if (input.file == "-" || out.empty() || out == "-") return false;
+  for (const std::string& file : madeWith(*input.layout, fs::path(input.file).parent_path().string())) {
+    if (!isSameFile(file, out)) continue;
+    session.console.err << "stopwalk: --out " << out
+                        << " is a file that the layout is made with; name another file\n";
+    return true;
+  }
+  return false;
 }
 
 Exit writeResult(const std::string& text, const std::string& file, Session& session) {

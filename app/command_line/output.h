@@ -42,6 +42,10 @@ bool isSameFile(const std::string& a, const std::string& b);
 // Whether `--out` is this layout, or of the records beside it, which would be lost; tells the person.
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session);
 
+// The same of a layout that is read, and of the files that it is made with.
+struct Input;
+bool wouldReplaceInput(const Input& input, const std::string& out, Session& session);
+
 Exit writeResult(const std::string& text, const std::string& file, Session& session);
 
 }  // namespace stopwalk::app

@@ -52,7 +52,7 @@ class PosterRun {
     if (!wish) return Exit::Wrong;
     const Input input = LayoutInput(options_.kinds, session_).read(options_.layout);
     if (!input.layout) return input.exit;
-    if (wouldReplaceInput(options_.layout, options_.out, session_)) return Exit::Wrong;
+    if (wouldReplaceInput(input, options_.out, session_)) return Exit::Wrong;
     Profiles profiles(session_);
     const ChosenProfile& chosen = profiles.of(input);
     if (!chosen.profile) return chosen.exit;

@@ -45,6 +45,7 @@ Exit report(const Options& options, Session& session) {
   if (!audited.report) return audited.exit;
 
   const Input& input = audited.input;
+  if (wouldReplaceInput(input, out, session)) return Exit::Wrong;
   const std::string sha256 = files::sha256(input.text);
   const poster::Shop shop(*input.layout, input.kinds, audited.profile, sha256, audited.failed);
   const poster::ReportMatter matter{shop,       input.kinds,     audited.profile,     *audited.report,

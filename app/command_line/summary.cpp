@@ -114,6 +114,15 @@ std::string totalsLine(const std::vector<SummaryLine>& lines, const std::vector<
   return row(columns, cellsOf("", "together", all, ""), Ink::Plain, style);
 }
 
+// What is not asked is not found.
+std::string rulesOffIn(const std::vector<SummaryLine>& lines, const std::string& folder) {
+  std::vector<std::string> off;
+  for (const SummaryLine& line : lines)
+    if (line.counts && line.counts->rules_off > 0)
+      off.push_back(labelOf(line, folder) + " (" + std::to_string(line.counts->rules_off) + ")");
+  return off.empty() ? "" : " Rules are off in " + audit::listed(off) + ".";
+}
+
 std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& style) {
   std::size_t errors = 0, by_verdict[3] = {};
   for (const SummaryLine& line : lines)
@@ -125,14 +134,15 @@ std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& 
   if (errors > 0)
     text += ", " + std::to_string(errors) +
             " with errors, not audited and not counted together: standard error says what is wrong";
-  return paragraph(text + ".", 0, style);
+  return paragraph(text + "." + rulesOffIn(lines, folderOf(lines)), 0, style);
 }
 
 }  // namespace
 
 SummaryLine summaryOf(const files::FiledReport& filed) {
   const audit::Report& r = filed.report;
-  SummaryLine line{filed.file, Exit::Done, Counts{r.machines, r.stations.size(), 0, 0, 0, {}, {}}};
+  SummaryLine line{filed.file, Exit::Done,
+                   Counts{r.machines, r.stations.size(), 0, 0, 0, filed.rules_off, {}, {}}};
   line.counts->fail = r.count(audit::Severity::Fail);
   line.counts->warn = r.count(audit::Severity::Warn);
   line.counts->note = r.count(audit::Severity::Note);

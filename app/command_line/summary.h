@@ -13,7 +13,7 @@ namespace stopwalk::app {
 // What the summary keeps of a layout.
 struct SummaryLine {
   struct Counts {
-    std::size_t machines = 0, stations = 0, fail = 0, warn = 0, note = 0;
+    std::size_t machines = 0, stations = 0, fail = 0, warn = 0, note = 0, rules_off = 0;
     std::string worst_rule, worst_subject;  // empty: no findings
   };
   std::string file;

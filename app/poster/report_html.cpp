@@ -45,7 +45,7 @@ class Html {
       lines << "The layout gives no revision.";
     }
     lines << "Layout file " + escaped(m_.file) + ", SHA-256 " + escaped(m_.shop.about().sha256);
-    lines << "Profile " + escaped(m_.report.profile) + "; doors as " +
+    lines << "Profile " + escaped(m_.report.profile) + rulesOff() + "; doors as " +
                  escaped(std::string(audit::word(m_.report.hours))) + "; printed " +
                  m_.today.toString(Qt::ISODate);
     if (const auto& r = m_.records)
@@ -54,6 +54,13 @@ class Html {
     else
       lines << "No inspection records were taken into account.";
     return "<p>" + lines.join("<br>") + "</p>";
+  }
+
+  // What is not asked is not found: told where findings are counted.
+  QString rulesOff() const {
+    const auto off = std::ranges::count(m_.profile.settings, false, &audit::Setting::on);
+    if (off == 0) return "";
+    return off == 1 ? "; <b>1 rule is off</b>" : "; <b>" + QString::number(off) + " rules are off</b>";
   }
 
   static QString caution() {
@@ -74,8 +81,8 @@ class Html {
            verdicts(audit::Verdict::Warns) + " with a warning, " + verdicts(audit::Verdict::Meets) +
            " with neither. Findings: " + QString::number(r.count(audit::Severity::Fail)) + " fail, " +
            QString::number(r.count(audit::Severity::Warn)) + " warn, " +
-           QString::number(r.count(audit::Severity::Note)) +
-           " note.</p><p>Where a station meets the rules, the plan as drawn and as entered meets the rules "
+           QString::number(r.count(audit::Severity::Note)) + " note" + rulesOff() +
+           ".</p><p>Where a station meets the rules, the plan as drawn and as entered meets the rules "
            "that were "
            "chosen; nothing more is meant.</p>";
   }

@@ -39,6 +39,16 @@ std::string fileBesideLayout(const std::string& layout_file, const char* name) {
   return fs::exists(fs::symlink_status(path, none)) ? path.string() : "";
 }
 
+std::vector<std::string> madeWith(const layout::Layout& layout, const std::string& folder) {
+  std::vector<std::string> files;
+  const auto add = [&](const std::string& name) { files.push_back((fs::path(folder) / name).string()); };
+  add(kKindsFile);
+  add(kTemplatesFile);
+  if (layout.underlay) add(layout.underlay->image);
+  if (!layout.profile.empty()) add(layout.profile);
+  return files;
+}
+
 ShopFiles readShopFiles(const std::string& layout_file, const std::string& kinds_file) {
   ShopFiles shop{files::bundledDeviceKinds(), files::bundledMachineTemplates(), {}, {}, {}, true};
   const std::string kinds = kinds_file.empty() ? fileBesideLayout(layout_file, kKindsFile) : kinds_file;

@@ -5,6 +5,7 @@
 
 #include "core/files/diagnostic.h"
 #include "core/layout/device_kind.h"
+#include "core/layout/layout.h"
 #include "core/layout/machine_template.h"
 
 namespace stopwalk::app {
@@ -27,6 +28,10 @@ inline constexpr const char* kTemplatesFile = "machine-templates.yaml";
 // The file of this name beside the layout; empty if there is none. A link that leads nowhere is there, and
 // cannot be read.
 std::string fileBesideLayout(const std::string& layout_file, const char* name);
+
+// The files that a layout in `folder` is made with, there or not: the shop's own, the picture under the plan,
+// the profile. Nothing that is exported may take the place of one.
+std::vector<std::string> madeWith(const layout::Layout& layout, const std::string& folder);
 
 // Looks for `device-kinds.yaml` and `machine-templates.yaml` beside `layout_file`; beside nothing if that is
 // empty or `-`, standard input. `kinds_file`, unless empty, takes the place of the `device-kinds.yaml` there.

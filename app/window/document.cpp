@@ -58,13 +58,10 @@ bool Document::isAt(const QString& path) const {
 }
 
 QStringList Document::readFrom() const {
-  const layout::Layout& layout = edited_.layout();
-  QStringList names{app::kKindsFile, app::kTemplatesFile};
-  if (layout.underlay) names << QString::fromStdString(layout.underlay->image);
-  if (!layout.profile.empty()) names << QString::fromStdString(layout.profile);
   QStringList paths;
   if (!path_.isEmpty()) paths << path_;
-  for (const QString& name : names) paths << QDir(folder()).absoluteFilePath(name);
+  for (const std::string& file : app::madeWith(edited_.layout(), folder().toStdString()))
+    paths << QString::fromStdString(file);
   return paths;
 }
 

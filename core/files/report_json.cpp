@@ -79,7 +79,8 @@ Json findingOf(const audit::Finding& f) {
                {"unit", f.unit},
                {"text", f.text},
                {"basis", {{"kind", word(f.basis.kind)}, {"reference", f.basis.reference}}}};
-  if (const auto& a = f.accepted) json["accepted"] = {{"reason", a->reason}, {"by", a->by}, {"until", a->until}};
+  if (const auto& a = f.accepted)
+    json["accepted"] = {{"reason", a->reason}, {"by", a->by}, {"until", a->until}};
   return json;
 }
 
@@ -100,6 +101,7 @@ std::string reportJson(const FiledReport& filed) {
                        {"revision", r.revision ? Json(*r.revision) : Json(nullptr)},
                        {"sha256", filed.sha256}};
   const Json profile = {{"id", r.profile},
+                        {"rules_off", filed.rules_off},
                         {"hours", word(r.hours)},
                         {"clearance_m", floor::kMeasuringClearance_mm / 1000},
                         {"body_half_width_m", floor::kBodyHalfWidth_mm / 1000}};

@@ -23,7 +23,7 @@ struct FiledReport {
   std::string sha256;  // of its bytes
   audit::Report report;
   std::optional<RecordsUsed> records = std::nullopt;  // none: there were none
-  std::size_t rules_off = 0;                          // that were not asked; told in texts, not in JSON
+  std::size_t rules_off = 0;                          // that were not asked
 };
 
 // Version 1 of the report, as docs/command-line.md has it: one object, without a line end. UTF-8, one station

@@ -1,5 +1,6 @@
 // What the poster and report commands refuse, and how they write.
 #include <QXmlStreamReader>
+#include <algorithm>
 
 #include "tests/app/command_line/program.h"
 
@@ -221,7 +222,41 @@ TEST_F(Poster, IsNotMadeWithoutRecordsThatAreThere) {
   EXPECT_FALSE(std::filesystem::exists(path("a.pdf")));
 }
 
+TEST_F(Poster, TakesThePlaceOfNoFileThatTheLayoutIsMadeWith) {
+  const std::string own =
+      write("own.yaml", "stopwalk_profile: 1\nid: own\nextends: strict\nrules: {}\n...\n");
+  const std::string kinds = path("device-kinds.yaml");
+  std::string text = textOf(shopFile());
+  text.insert(text.find("rooms:"), "profile: own.yaml\n");
+  const std::string layout = write("shop.layout.yaml", text);
+  for (const std::string& out : {own, kinds})
+    for (const Ran& ran :
+         {poster(layout, {"--room", "a", "--out", out}), runProgram({"report", layout, "--out", out})}) {
+      EXPECT_EQ(ran.exit, 2) << out << ran.err;
+      EXPECT_NE(ran.err.find("made with"), std::string::npos) << ran.err;
+    }
+  EXPECT_EQ(textOf(own).substr(0, 16), "stopwalk_profile");
+  EXPECT_FALSE(std::filesystem::exists(kinds));
+}
+
 class ReportOnPaper : public InFolder {};
+
+TEST_F(ReportOnPaper, SaysHowManyRulesAreOff) {
+  std::string text = room("Hall", machinesWithStops(3));
+  const std::string all = write("all.layout.yaml", text);
+  text.insert(text.find("rooms:"), "house_rules: [{rule: hidden-stop, on: false}]\n");
+  const std::string fewer = write("fewer.layout.yaml", text);
+  const auto html = [&](const std::string& layout) {
+    EXPECT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
+    return textOf(path("r.html"));
+  };
+  EXPECT_EQ(html(all).find("1 rule is off"), std::string::npos);
+  EXPECT_NE(html(fewer).find("1 rule is off"), std::string::npos);
+  EXPECT_NE(runProgram({"audit", fewer, "--format", "json"}).out.find("\"rules_off\":1"), std::string::npos);
+  std::string summary = runProgram({"audit", all, fewer, "--format", "summary"}).out;
+  std::ranges::replace(summary, '\n', ' ');
+  EXPECT_NE(summary.find("Rules are off in fewer (1)."), std::string::npos) << summary;
+}
 
 TEST_F(ReportOnPaper, HoldsTheFindingsTheAcceptedOnesAndTheCaution) {
   std::string text = room("Hall", machinesWithStops(3));
