@@ -134,6 +134,15 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
   showCircumstances();
 }
 
+void AuditPlace::forget() {
+  findings_->setReport(nullptr, nullptr);
+  stations_->setReport(nullptr, {}, {}, {});
+  summary_.clear();
+  supposed_.clear();
+  stations_->setSupposed(supposed_);
+  showSummary();
+}
+
 void AuditPlace::setProfile(const audit::Profile& profile, const QString& trouble) {
   profile_trouble_ = trouble;
   rules_->setProfile(profile, trouble);

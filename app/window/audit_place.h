@@ -37,6 +37,8 @@ class AuditPlace : public QObject {
   QTabWidget& tabs() const { return *tabs_; }
 
   void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
+  // Another layout, that is not audited yet: what was said of the old one goes.
+  void forget();
   // The rules that are audited by; `trouble`: why they are not those that the layout names, else empty.
   void setProfile(const audit::Profile& profile, const QString& trouble);
   // What is shown is of a moment ago: something is being dragged, or computed anew.

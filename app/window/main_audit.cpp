@@ -137,6 +137,8 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
 void MainWindow::showMomentAgo(bool is_so) {
   audit_place_->setMomentAgo(is_so);
   details_->setMomentAgo(is_so);
+  things_->setMomentAgo(is_so);
+  problems_->setMomentAgo(is_so);
 }
 
 void MainWindow::suppose(const planning::Suppositions& suppositions) {

@@ -48,6 +48,10 @@ void MainWindow::connectParts() {
     selection_.clear();  // what is called the same is another thing
     answer_.reset();
     plan_->setReport(nullptr, false);
+    audit_place_->forget();
+    things_->setReport(nullptr);
+    details_->setProblems({});
+    problems_->setUnknown();
     suppose({});  // what was supposed was so of another workshop
     plan_->choose({});
     plan_->fit();

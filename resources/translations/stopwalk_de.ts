@@ -3898,6 +3898,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Keine Probleme. Hier stünden Fehler der Zeichnung und Befunde der Prüfung.</translation>
     </message>
+    <message>
+        <source>Not audited yet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::ReachChooser</name>
@@ -4361,6 +4371,11 @@
         <source>Nothing on the plan is called that.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Im Plan heißt nichts so.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von vor einem Augenblick</translation>
     </message>
 </context>
 <context>

@@ -3898,6 +3898,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Sin problemas. Aquí aparecerían los errores del dibujo y los hallazgos de la auditoría.</translation>
     </message>
+    <message>
+        <source>Not audited yet.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Todavía sin auditar.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::ReachChooser</name>
@@ -4361,6 +4371,11 @@
         <source>Nothing on the plan is called that.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Nada en el plano se llama así.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>De hace un momento</translation>
     </message>
 </context>
 <context>

@@ -3,12 +3,13 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/panels/moment_ago.h"
 #include "app/panels/sentence_label.h"
 
 namespace stopwalk::panels {
 
 ProblemList::ProblemList(QWidget* parent)
-    : QWidget(parent), list_(new QListWidget(this)), none_(new QLabel(this)) {
+    : QWidget(parent), list_(new QListWidget(this)), none_(new QLabel(this)), moment_ago_(new QLabel(this)) {
   list_->setAccessibleName(tr("Problems"));
   list_->setWhatsThis(
       tr("What is wrong with the drawing, and what the audit found. Enter goes there on the plan."));
@@ -18,13 +19,15 @@ ProblemList::ProblemList(QWidget* parent)
   list_->setTextElideMode(Qt::ElideNone);
   list_->setLayoutMode(QListView::Batched);  // hundreds of wrapped sentences take more than a frame
   list_->setBatchSize(40);
-  none_->setText(tr("No problems. Faults of the drawing and findings of the audit would stand here."));
+  none_->setText(tr("Not audited yet."));
   none_->setWordWrap(true);
   none_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->addWidget(none_);
   column->addWidget(list_, 1);
+  column->addWidget(moment_ago_);  // below, so that nothing jumps
+  moment_ago_->hide();
   setFocusProxy(list_);
   list_->hide();
   connect(list_, &QListWidget::itemActivated, this,
@@ -38,15 +41,32 @@ void ProblemList::setProblems(std::vector<Problem> problems) {
   const int row = list_->currentRow();
   list_->clear();
   int counts[3] = {};
-  for (const Problem& p : problems_) {
+  for (const Problem& p : *problems_) {
     auto* item = new QListWidgetItem(severityIcon(p.severity, *this), sentenceOf(p), list_);
     item->setData(Qt::UserRole, QString::fromStdString(p.id));
     ++counts[static_cast<int>(p.severity)];
   }
   list_->setCurrentRow(std::min(row, list_->count() - 1));
-  list_->setVisible(!problems_.empty());
-  none_->setVisible(problems_.empty());
+  list_->setVisible(!problems_->empty());
+  none_->setText(tr("No problems. Faults of the drawing and findings of the audit would stand here."));
+  none_->setVisible(problems_->empty());
   emit counted(counts[0], counts[1], counts[2]);
+}
+
+void ProblemList::setUnknown() {
+  problems_.reset();
+  list_->clear();
+  list_->hide();
+  none_->setText(tr("Not audited yet."));
+  none_->show();
+}
+
+void ProblemList::setMomentAgo(bool is_so) {
+  if (is_so != moment_ago_->text().isEmpty()) return;
+  showPale(*list_, is_so);
+  showPale(*none_, is_so);
+  moment_ago_->setText(is_so ? tr("Of a moment ago") : QString());
+  moment_ago_->setVisible(is_so);
 }
 
 }  // namespace stopwalk::panels

@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QListWidget>
+#include <optional>
 
 #include "app/panels/problem.h"
 
@@ -15,6 +16,11 @@ class ProblemList : public QWidget {
   explicit ProblemList(QWidget* parent = nullptr);
 
   void setProblems(std::vector<Problem> problems);
+  // Another layout, that is not audited yet: what was said of the old one goes.
+  void setUnknown();
+  // What is shown is of a moment ago, and is computed anew.
+  void setMomentAgo(bool is_so);
+  QString said() const { return none_->isHidden() ? moment_ago_->text() : none_->text(); }
   QListWidget* list() const { return list_; }
 
  signals:
@@ -25,8 +31,8 @@ class ProblemList : public QWidget {
 
  private:
   QListWidget* list_;
-  QLabel* none_;
-  std::vector<Problem> problems_;
+  QLabel *none_, *moment_ago_;
+  std::optional<std::vector<Problem>> problems_;  // none: it is not known
 };
 
 }  // namespace stopwalk::panels

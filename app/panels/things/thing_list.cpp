@@ -8,6 +8,7 @@
 
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/rows.h"
 #include "app/panels/things/move_dialog.h"
 #include "app/panels/things/rename_dialog.h"
@@ -44,11 +45,14 @@ ThingList::ThingList(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
   search_ = new SearchLine(tr("Search things by name or id"), tree_, this);
   none_ = new QLabel(this);
   none_->setWordWrap(true);
+  moment_ago_ = new QLabel(this);
+  moment_ago_->hide();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->addWidget(search_);
   column->addWidget(none_);
   column->addWidget(tree_, 1);
+  column->addWidget(moment_ago_);  // below, so that nothing jumps
   setFocusProxy(search_);
   // Before the search line's own filter: keys that do something are not typed.
   tree_->installEventFilter(this);
@@ -75,6 +79,13 @@ ThingList::ThingList(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
 void ThingList::setReport(std::shared_ptr<const audit::Report> report) {
   report_ = std::move(report);
   if (!later_.isActive()) later_.start();
+}
+
+void ThingList::setMomentAgo(bool is_so) {
+  if (is_so == isMomentAgo()) return;
+  showPale(*tree_, is_so);
+  moment_ago_->setText(is_so ? tr("Of a moment ago") : QString());
+  moment_ago_->setVisible(is_so);
 }
 
 void ThingList::addVerb(const QString& text, const QKeySequence& key, void (ThingList::*slot)()) {

@@ -22,6 +22,9 @@ class ThingList : public QWidget {
 
   // How the stations fare; none: it is not known.
   void setReport(std::shared_ptr<const audit::Report> report);
+  // How the stations fare is of a moment ago, and is computed anew.
+  void setMomentAgo(bool is_so);
+  bool isMomentAgo() const { return !moment_ago_->text().isEmpty(); }
   // Shows the layout now, instead of shortly after.
   void refresh();
 
@@ -56,7 +59,7 @@ class ThingList : public QWidget {
   Desk desk_;
   QTreeWidget* tree_;
   SearchLine* search_;
-  QLabel* none_;
+  QLabel *none_, *moment_ago_;
   QTimer later_;
   QList<QAction*> verbs_;
   std::shared_ptr<const audit::Report> report_;

@@ -8,10 +8,12 @@
 #include "app/edits/add_things.h"
 #include "app/panels/details/details.h"
 #include "app/panels/findings/finding_list.h"
+#include "app/panels/problems/problem_list.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/panels/rules/rules_panel.h"
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
+#include "app/panels/things/thing_list.h"
 #include "app/window/notice_bar.h"
 #include "tests/app/panels/accessible.h"
 #include "tests/app/window/person.h"
@@ -237,6 +239,34 @@ TEST_F(InTheAuditPlace, WhatIsDraggedMakesAllBesideThePlanOfAMomentAgoUntilItIsP
   EXPECT_FALSE(findings.summary().startsWith("Of a moment ago"));
   EXPECT_FALSE(window->details().title().endsWith("a moment ago"));
   EXPECT_TRUE(window->sentence().contains("stop:")) << window->sentence().toStdString();
+}
+
+TEST_F(InTheAuditPlace, TheListsOfTheDrawnAreOfAMomentAgoWhileSomethingIsDragged) {
+  window->goToPlace(WorkPlace::Draw);
+  auto& things = *window->findChild<panels::ThingList*>();
+  auto& problems = *window->findChild<panels::ProblemList*>();
+  const geometry::Point at = *edits::placeOf(layout(), *edits::findThing(layout(), "table-saw"));
+  click(at);
+  QTest::qWait(400);
+  EXPECT_FALSE(things.isMomentAgo());
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(at));
+  drive(at + geometry::Point{400, 0}, Qt::AltModifier);
+  drive(at + geometry::Point{500, 0}, Qt::AltModifier);
+  EXPECT_TRUE(things.isMomentAgo());
+  EXPECT_EQ(problems.said(), "Of a moment ago");
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + geometry::Point{500, 0}));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !things.isMomentAgo(); }, 10000));
+  EXPECT_EQ(problems.said(), "");
+}
+
+TEST_F(InTheAuditPlace, NothingOfTheOldLayoutStandsWhenAnotherIsOpened) {
+  ASSERT_FALSE(stateOf("table-saw/operator").isEmpty());
+  window->files().startNew();
+  ASSERT_FALSE(edits::findThing(layout(), "table-saw"));
+  EXPECT_EQ(stateOf("table-saw/operator"), "");
+  EXPECT_EQ(window->auditPlace().findings().summary(), "Not audited yet.");
+  EXPECT_EQ(window->auditPlace().findings().tree()->topLevelItemCount(), 0);
+  EXPECT_EQ(window->findChild<panels::ProblemList*>()->said(), "Not audited yet.");
 }
 
 TEST_F(InTheAuditPlace, ADragThatIsLeftIsNotOfAMomentAgo) {
