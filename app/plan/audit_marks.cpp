@@ -30,6 +30,7 @@ void AuditMarks::set(Audited audited) {
   is_preview_ = audited.is_preview;
   states_.clear();
   if (!same) compare(audited.as_it_is);
+  narrow_places_ = is_current_ ? std::move(audited.narrow_places) : nullptr;
   if (!report_) return;
   for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
 }
@@ -39,7 +40,6 @@ void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is) {
   changes_.clear();
   faulty_.clear();
   narrow_.clear();
-  narrow_places_.reset();
   if (!report_) return;
   // One of an earlier layout is no measure of what a drag changes.
   if (!is_preview_) settled_ = is_current_ ? report_ : nullptr;
@@ -85,12 +85,8 @@ Route AuditMarks::routeOf(const audit::Nearest& nearest, RouteTo to) const {
   return {&nearest, to, known->second};
 }
 
-RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selection& selection,
-                                const layout::Layout& layout,
-                                const planning::Suppositions& suppositions) const {
+RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selection& selection) const {
   if (!report_ || !is_current_ || selection.empty()) return {};
-  if (!narrow_places_ && !is_preview_)
-    narrow_places_.emplace(floor::buildPlan(planning::supposed(layout, suppositions), report_->hours));
   std::vector<Route> routes;
   for (const auto& station : report_->stations) {
     if (!selection.contains(station.id) && !selection.contains(station.machine)) continue;

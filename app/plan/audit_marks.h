@@ -16,7 +16,6 @@
 #include "app/plan/routes.h"
 #include "core/audit/report.h"
 #include "core/floor/narrow_place.h"
-#include "core/planning/suppositions.h"
 
 namespace stopwalk::plan {
 
@@ -34,6 +33,7 @@ class AuditMarks {
     bool is_current = false;
     bool is_preview = false;
     std::shared_ptr<const audit::Report> as_it_is = nullptr;
+    std::shared_ptr<const floor::NarrowPlaces> narrow_places = nullptr;  // of the report's layout
   };
   void set(Audited audited);
 
@@ -47,10 +47,9 @@ class AuditMarks {
 
   void paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
                    const Picture& picture) const;
-  // The walks of what is picked, as long as they are those of the layout shown, which is `layout` with what
-  // is supposed; where they are narrow is left out while something is previewed.
-  RoutesOnPlan routes(const ViewTransform& view, const edits::Selection& selection,
-                      const layout::Layout& layout, const planning::Suppositions& suppositions) const;
+  // The walks of what is picked, as long as they are those of the layout shown; where they are narrow only
+  // where that is given.
+  RoutesOnPlan routes(const ViewTransform& view, const edits::Selection& selection) const;
   void paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                     const layout::Layout& layout) const;
 
@@ -66,8 +65,8 @@ class AuditMarks {
   std::map<std::string, StationState> states_;
   std::set<std::string> faulty_;  // ids
 
-  // Of the report's layout, and of its walks; made when they are painted.
-  mutable std::optional<floor::NarrowPlaces> narrow_places_;
+  std::shared_ptr<const floor::NarrowPlaces> narrow_places_;
+  // Of the report's walks; found when they are painted.
   mutable std::map<const audit::Nearest*, std::optional<geometry::Segment>> narrow_;
 };
 

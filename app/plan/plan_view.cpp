@@ -79,8 +79,9 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
 }
 
 void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current,
-                         std::shared_ptr<const audit::Report> as_it_is) {
-  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is)});
+                         std::shared_ptr<const audit::Report> as_it_is,
+                         std::shared_ptr<const floor::NarrowPlaces> narrow_places) {
+  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is), std::move(narrow_places)});
   say();
   paintSoon();
 }
@@ -226,7 +227,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     paintGrid(painter, view_, theme_, theme_.outside, visible, shown().unit);
   }
   const QRectF inside = visible.adjusted(kRuler_px, kRuler_px, 0, 0);
-  const RoutesOnPlan routes = marks_.routes(view_, selection_, shown(), suppositions_);
+  const RoutesOnPlan routes = marks_.routes(view_, selection_);
   marks.taken = routes.lengthBoxes();
   QRectF legend;
   if (reach_) {

@@ -35,9 +35,11 @@ class PlanView : public QWidget, private ToolHost {
   void setSources(Catalogue catalogue, const QString& folder);
 
   // How each station stands; `is_current` says whether it was found for the layout that is shown. With
-  // `as_it_is`, the report is of what is supposed, and what that changes is marked.
+  // `as_it_is`, the report is of what is supposed, and what that changes is marked. `narrow_places` of the
+  // report's layout; none: walks are shown without where they are narrow.
   void setReport(std::shared_ptr<const audit::Report> report, bool is_current,
-                 std::shared_ptr<const audit::Report> as_it_is = nullptr);
+                 std::shared_ptr<const audit::Report> as_it_is = nullptr,
+                 std::shared_ptr<const floor::NarrowPlaces> narrow_places = nullptr);
   // Drawn over the plan; what stands in the way is dragged there.
   void setSupposed(planning::Suppositions suppositions);
 

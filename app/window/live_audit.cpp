@@ -24,9 +24,17 @@ LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& audito
   answer.rules_off =
       static_cast<int>(std::ranges::count(question.profile.settings, false, &audit::Setting::on));
   answer.report = reportOf(auditors.as_is, *question.layout, floor::Hours::Open);
-  if (question.suppositions.empty()) return answer;
+  const auto findNarrowPlaces = [&](const layout::Layout& layout, floor::Hours hours) {
+    if (!question.is_preview)
+      answer.narrow_places = std::make_shared<const floor::NarrowPlaces>(floor::buildPlan(layout, hours));
+  };
+  if (question.suppositions.empty()) {
+    findNarrowPlaces(*question.layout, floor::Hours::Open);
+    return answer;
+  }
   const layout::Layout supposed = planning::supposed(*question.layout, question.suppositions);
   answer.supposed = reportOf(auditors.supposed, supposed, question.suppositions.hours);
+  findNarrowPlaces(supposed, question.suppositions.hours);
   return answer;
 }
 

@@ -6,6 +6,7 @@
 
 #include "app/window/newest_answered.h"
 #include "core/audit/audit.h"
+#include "core/floor/narrow_place.h"
 #include "core/planning/suppositions.h"
 
 namespace stopwalk::window {
@@ -22,13 +23,15 @@ class LiveAudit : public QObject {
     audit::Profile profile;
     planning::Suppositions suppositions = {};
     std::vector<inspection::FailedDevice> failed = {};  // by the records beside the layout
+    bool is_preview = false;  // what is dragged is to follow at once: no narrow places
   };
   struct Answer {
-    std::shared_ptr<const layout::Layout> layout;   // as it is
-    std::shared_ptr<const audit::Report> report;    // of it, in opening hours
-    std::shared_ptr<const audit::Report> supposed;  // as it would be; none: nothing is supposed
-    planning::Suppositions suppositions;            // that is what is supposed
-    int rules_off = 0;                              // so many rules were not asked
+    std::shared_ptr<const layout::Layout> layout;              // as it is
+    std::shared_ptr<const audit::Report> report;               // of it, in opening hours
+    std::shared_ptr<const audit::Report> supposed;             // as it would be; none: nothing is supposed
+    planning::Suppositions suppositions;                       // that is what is supposed
+    int rules_off = 0;                                         // so many rules were not asked
+    std::shared_ptr<const floor::NarrowPlaces> narrow_places;  // of what is to be shown; none: a preview
 
     // What is to be shown.
     const std::shared_ptr<const audit::Report>& shown() const { return supposed ? supposed : report; }

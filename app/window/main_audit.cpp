@@ -34,6 +34,7 @@ void MainWindow::audit() {
     takeProfile(profileFor(*shown_, document_->path()));
   }
   LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
+  question.is_preview = plan_->isPreviewing();
   question.failed = records_->failed(profile_.inspection);
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
@@ -123,7 +124,8 @@ void MainWindow::askReach() {
 void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   answer_ = std::move(answer);
   const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
-  plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr);
+  plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr,
+                   answer_->narrow_places);
   if (!is_current || plan_->isPreviewing()) return;
   late_.stop();
   showMomentAgo(false);

@@ -19,14 +19,19 @@ struct Audited {
   edits::Selection selection;
 
   Audited() {
-    marks.set({std::make_shared<const audit::Report>(audit::audit(
-                   layout, bundledCatalogue().kinds, audit::defaultProfile(), floor::Hours::Open)),
-               true});
+    audit();
     geometry::Box box;
     for (const auto& room : layout.rooms) box.add(geometry::boxOf(room.outline));
     view.fit(box, kWindow.size(), 40);
   }
-  RoutesOnPlan routes() const { return marks.routes(view, selection, layout, {}); }
+  void audit(bool with_narrow_places = true) {
+    const auto report = std::make_shared<const audit::Report>(stopwalk::audit::audit(
+        layout, bundledCatalogue().kinds, audit::defaultProfile(), floor::Hours::Open));
+    const auto narrow =
+        std::make_shared<const floor::NarrowPlaces>(floor::buildPlan(layout, floor::Hours::Open));
+    marks.set({report, true, false, nullptr, with_narrow_places ? narrow : nullptr});
+  }
+  RoutesOnPlan routes() const { return marks.routes(view, selection); }
 };
 
 TEST(Routes, ThereAreNoneUnlessSomethingIsPicked) {
@@ -48,7 +53,7 @@ TEST(Routes, NoLengthLiesOnAnother) {
 
 // One station, a way to its phone through a gap: the walk and the width, and no width where it is wide.
 TEST(Routes, AWidthIsDrawnWhereTheWayIsNarrow) {
-  const auto lengthsAt = [](double gap_mm) {
+  const auto lengthsAt = [](double gap_mm, bool with_narrow_places = true) {
     Audited audited;
     layout::Layout& layout = audited.layout;
     layout = {};
@@ -75,13 +80,12 @@ TEST(Routes, AWidthIsDrawnWhereTheWayIsNarrow) {
     phone.at = {10000, 1000};
     phone.faces = 180;
     layout.phones = {phone};
-    audited.marks.set({std::make_shared<const audit::Report>(audit::audit(
-                           layout, bundledCatalogue().kinds, audit::defaultProfile(), floor::Hours::Open)),
-                       true});
+    audited.audit(with_narrow_places);
     audited.selection.set("saw/operator");
     return audited.routes().lengthBoxes().size();
   };
   EXPECT_EQ(lengthsAt(900), 2u);
+  EXPECT_EQ(lengthsAt(900, false), 1u) << "nothing is computed where it is painted";
   EXPECT_EQ(lengthsAt(floor::kTwoBodies_mm + 1), 1u);
 }
 
