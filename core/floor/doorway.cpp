@@ -131,8 +131,8 @@ class Builder {
     if (!joinParts()) {
       return {{},
               name() + " does not meet room " + layout_.rooms[second].id + " over its whole width of " +
-                  metres(door_.width) + " within " + metres(kThickestWall_mm) +
-                  " of the wall; it is left shut.",
+                  lengthOf(door_.width, layout_.unit) + " within " +
+                  lengthOf(kThickestWall_mm, layout_.unit) + " of the wall; it is left shut.",
               {}};
     }
     if (const auto room = between(second)) {
@@ -325,8 +325,9 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
   if (candidates.empty()) {
     const double away = walls.rooms()[*first].distanceToOutline(d.at);
     return {std::nullopt,
-            name + " is not on a wall of room " + d.first + ": it is " + metres(away) +
-                " from the nearest, and " + metres(kDoorOnWall_mm) + " is allowed; it is left shut.",
+            name + " is not on a wall of room " + d.first + ": it is " + lengthOf(away, layout.unit) +
+                " from the nearest, and " + lengthOf(kDoorOnWall_mm, layout.unit) +
+                " is allowed; it is left shut.",
             {}};
   }
   // Near a corner two walls may be meant: the nearest into which the door can be built is.
@@ -336,8 +337,9 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
     Builder builder(layout, door, *first, walls, wall);
     DoorPlan plan;
     if (const double past = builder.past(); past > kTouch_mm) {
-      plan.fault = name + " is " + metres(d.width) + " wide and runs " + metres(past) +
-                   " past the end of its wall of room " + d.first + "; it is left shut.";
+      plan.fault = name + " is " + lengthOf(d.width, layout.unit) + " wide and runs " +
+                   lengthOf(past, layout.unit) + " past the end of its wall of room " + d.first +
+                   "; it is left shut.";
     } else if (second) {
       plan = builder.through(*second);
     }

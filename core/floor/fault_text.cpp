@@ -2,6 +2,8 @@
 
 #include <charconv>
 
+#include "core/layout/length_for_people.h"
+
 namespace stopwalk::floor {
 
 namespace {
@@ -15,7 +17,9 @@ std::string inMetres(double mm) {
 
 }  // namespace
 
-std::string metres(double mm) {
+std::string lengthOf(double mm, layout::LengthUnit unit) {
+  if (unit == layout::LengthUnit::Foot || unit == layout::LengthUnit::Inch)
+    return layout::lengthForPeople(mm / 1000, unit);
   return inMetres(mm) + " m";
 }
 

@@ -3,12 +3,13 @@
 #include <string>
 
 #include "core/geometry/point.h"
+#include "core/layout/layout.h"
 
 // Numbers as the sentences of drawing faults give them, the same in every locale.
 namespace stopwalk::floor {
 
-// Such as `1.234 m`.
-std::string metres(double mm);
+// Such as `1.234 m`, or feet and inches where the layout is drawn in them.
+std::string lengthOf(double mm, layout::LengthUnit unit);
 // Such as `(9.000, 3.500) m`.
 std::string place(geometry::Point in_mm);
 

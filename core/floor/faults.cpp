@@ -59,7 +59,7 @@ class Placement {
     faults_.push_back({room.id, room.id,
                        "Room " + room.id + " with its corner at " + place(room.outline.front()) +
                            " overlaps room " + *std::min_element(others.begin(), others.end()) +
-                           " by more than " + metres(kRoomOverlap_mm) + "."});
+                           " by more than " + lengthOf(kRoomOverlap_mm, layout_.unit) + "."});
   }
 
   void checkMachine(std::size_t i) {
@@ -100,8 +100,8 @@ class Placement {
     if (others.empty()) return;
     add(m.id, m.at,
         "Machine " + m.id + " at " + place(m.at) + " stands in machine " +
-            *std::min_element(others.begin(), others.end()) + " by more than " + metres(kMachineOverlap_mm) +
-            ".");
+            *std::min_element(others.begin(), others.end()) + " by more than " +
+            lengthOf(kMachineOverlap_mm, layout_.unit) + ".");
   }
 
   void checkStation(const layout::Machine& m, const layout::Station& s) {
@@ -133,7 +133,8 @@ class Placement {
         boxOf(p).grown(allowed), [&](std::size_t i) { return index_.rooms()[i].distanceTo(p) <= allowed; });
     if (!near)
       add(id, p,
-          what + id + " at " + place(p) + " is more than " + metres(kFromRoom_mm) + " from every room.");
+          what + id + " at " + place(p) + " is more than " + lengthOf(kFromRoom_mm, layout_.unit) +
+              " from every room.");
   }
 
   const layout::Layout& layout_;

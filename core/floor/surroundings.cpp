@@ -22,7 +22,7 @@ struct Surroundings::Inside {
     double turn = 0;
   };
 
-  Inside(const layout::Layout& layout, const Plan& plan) : index(plan), obstacles(plan) {
+  Inside(const layout::Layout& layout, const Plan& plan) : unit(layout.unit), index(plan), obstacles(plan) {
     for (const Solid& s : plan.solids) {
       const std::string& id = s.is_machine ? layout.machines[s.index].id : layout.fixtures[s.index].id;
       solids.push_back({s.height, s.is_machine ? std::optional(s.index) : std::nullopt, id});
@@ -107,12 +107,13 @@ struct Surroundings::Inside {
     if (found.between)
       return (found.between->solid ? solids[*found.between->solid].id : std::string("a wall")) +
              " stands between";
-    if (device.foot) return "no free floor to stand on " + metres(kFootStanding_mm) + " before it";
-    if (device.length) return "no free floor to stand on " + metres(kHandStanding_mm) + " before it";
-    return "no free floor to stand on from " + metres(kHandStanding_mm) + " to " + metres(kHandReach_mm) +
-           " before it";
+    if (device.foot) return "no free floor to stand on " + lengthOf(kFootStanding_mm, unit) + " before it";
+    if (device.length) return "no free floor to stand on " + lengthOf(kHandStanding_mm, unit) + " before it";
+    return "no free floor to stand on from " + lengthOf(kHandStanding_mm, unit) + " to " +
+           lengthOf(kHandReach_mm, unit) + " before it";
   }
 
+  layout::LengthUnit unit;
   FloorIndex index;
   Obstacles obstacles;
   std::vector<SolidFacts> solids;

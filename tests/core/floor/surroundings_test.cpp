@@ -244,6 +244,9 @@ TEST(Standing, NoFloorBeforeTheDevice) {
   const Standing s = standingOf(l, outward, kButton, {});
   EXPECT_EQ(s.reason, "no free floor to stand on from 0.450 m to 0.650 m before it");
   EXPECT_EQ(s.room, 0u);  // of its nearest wall
+  l.unit = layout::LengthUnit::Foot;  // derived: 450 mm is 17.717 inches, 650 mm 25.591
+  EXPECT_EQ(standingOf(l, outward, kButton, {}).reason,
+            "no free floor to stand on from 1' 5 3/4\" to 2' 1 1/2\" before it");
 }
 
 TEST(Standing, NobodyStandsInACrackBetweenTwoBenches) {
