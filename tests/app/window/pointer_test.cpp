@@ -46,6 +46,21 @@ TEST_F(AtAMachine, ADragBringsTheMachineItselfToTheWallWhereverItWasGrabbed) {
   EXPECT_DOUBLE_EQ(saw().at.x, 950);
 }
 
+TEST_F(AtAMachine, OtherSourcesEndWhatIsDraggedAndTellSo) {
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({4400, 4200}));
+  drive({5400, 4200}, Qt::AltModifier);
+  drive({6400, 4200}, Qt::AltModifier);
+  ASSERT_TRUE(plan().isPreviewing());
+  bool told_of_none = false;
+  QObject::connect(&plan(), &plan::PlanView::previewed, &plan(),
+                   [&](const auto& preview) { told_of_none = !preview; });
+  plan().setSources(window->document().catalogue(), window->document().folder());
+  EXPECT_FALSE(plan().isPreviewing());
+  EXPECT_TRUE(told_of_none);
+  EXPECT_EQ(steps(), 0);
+  EXPECT_EQ(saw().at, (Point{4000, 4000}));
+}
+
 TEST_F(AtAMachine, ADragIsAuditedWhileItLastsAndNoLonger) {
   window->document().edited().apply(edits::addPhone(layout(), "Phone", {0, 1000}, 0).edit);
   const auto says = [&](const QString& text) {
