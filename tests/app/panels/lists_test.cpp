@@ -2,8 +2,11 @@
 
 #include <QMainWindow>
 #include <QMenuBar>
+#include <algorithm>
+#include <cmath>
 
 #include "app/panels/actions/action_finder.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/problems/problem_list.h"
 #include "tests/app/panels/person.h"
 
@@ -91,6 +94,28 @@ TEST_F(FinderInWindow, DoesNotRunWhatCannotBeDoneNow) {
   QApplication::processEvents();
   EXPECT_EQ(undone, 0);
   EXPECT_TRUE(finder.isVisible());
+}
+
+// WCAG 2.1, 1.4.3 (from memory): 4.5:1 for text; the formula of its relative luminance, from memory.
+double luminance(const QColor& colour) {
+  const auto linear = [](double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
+  return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+}
+
+TEST(MomentAgo, WhatIsPaledIsStillToBeReadInLightAndDark) {
+  for (const auto& [ink, ground] :
+       {std::pair(QColor(Qt::black), QColor(Qt::white)), std::pair(QColor(Qt::black), QColor(239, 239, 239)),
+        std::pair(QColor(Qt::white), QColor(35, 38, 41)), std::pair(QColor(Qt::white), QColor(53, 53, 53))}) {
+    QWidget widget;
+    QPalette palette;
+    palette.setColor(QPalette::Text, ink);
+    palette.setColor(QPalette::Base, ground);
+    widget.setPalette(palette);
+    showPale(widget, true);
+    const double a = luminance(widget.palette().color(QPalette::Text)), b = luminance(ground);
+    EXPECT_GE((std::max(a, b) + 0.05) / (std::min(a, b) + 0.05), 4.5) << ground.name().toStdString();
+    EXPECT_NE(widget.palette().color(QPalette::Text), ink) << "it is paler";
+  }
 }
 
 }  // namespace
