@@ -1,6 +1,6 @@
 # Sourced by app/run.sh and tests/run.sh: the Debian packages that Stopwalk is made with. docs/dependencies.md says why.
 
-run_packages="g++ cmake ninja-build libyaml-dev libspdlog-dev libcli11-dev nlohmann-json3-dev libssl-dev qt6-base-dev libqt6svg6-dev qt6-tools-dev qt6-l10n-tools pkg-config libqrcodegencpp-dev libqpdf-dev fonts-dejavu-core qt6-translations-l10n"
+run_packages="g++ cmake ninja-build libyaml-dev libutf8proc-dev libspdlog-dev libcli11-dev nlohmann-json3-dev libssl-dev qt6-base-dev libqt6svg6-dev qt6-tools-dev qt6-l10n-tools pkg-config libqrcodegencpp-dev libqpdf-dev fonts-dejavu-core qt6-translations-l10n"
 test_packages="libgtest-dev libgmock-dev librapidcheck-dev libcgal-dev libgeos-dev libbenchmark-dev poppler-utils zbar-tools"
 bench_packages="librecast-dev"  # with the test packages, where STOPWALK_BENCH is on
 

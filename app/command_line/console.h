@@ -18,7 +18,7 @@ struct Console {
   bool progress = false;  // on `err`
   std::size_t columns = 100;
   std::function<int(const std::string& layout)> window = {};  // opens it; none: there is no display
-  std::function<inspection::Moment()> now = {};  // none: by this computer's clock
+  std::function<inspection::Moment()> now = {};               // none: by this computer's clock
 };
 
 // The exit statuses of docs/command-line.md; the worse is the greater.

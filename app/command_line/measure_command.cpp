@@ -60,7 +60,8 @@ std::string sentence(const Options& options, const audit::Measured& m, layout::L
 void tellFailed(const Options& options, const Input& input, Session& session) {
   if (input.file == "-") return;
   const auto read = readRecordsOf(input.file, session);
-  for (const inspection::FailedDevice& f : inspection::failedDevices(read->log.records, {}))
+  for (const inspection::FailedDevice& f :
+       inspection::failedDevices(read->log.records, {}, nowOf(session.console).date))
     if (f.device == options.from || f.device == options.to)
       session.console.err << "stopwalk: " << f.device << " failed its last check, on "
                           << inspection::dateText(f.on) << " (" << read->file << ")\n";

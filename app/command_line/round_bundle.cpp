@@ -19,10 +19,10 @@ struct Options {
 };
 
 // The audit as of now, with what the records say.
-files::FiledReport reportFor(const Inspected& all, const audit::Profile& profile) {
-  const auto failed = inspection::failedDevices(all.records(), profile.inspection);
-  files::RecordsUsed used{all.read.file, all.read.log.lines, all.read.log.head(), {}};
-  for (const inspection::FailedDevice& f : failed) used.failed.push_back(f.device);
+files::FiledReport reportFor(const Inspected& all, const audit::Profile& profile, inspection::Date today) {
+  const auto failed = inspection::failedDevices(all.records(), profile.inspection, today);
+  const auto used = files::recordsUsed(all.read.file, all.read.log, failed,
+                                       planning::notInLayout(failed, *all.input.layout));
   return {all.input.file, all.layoutNow().sha256,
           audit::audit(*all.input.layout, all.input.kinds, profile, floor::Hours::Open, failed), used};
 }
@@ -67,8 +67,9 @@ Exit bundle(const Options& options, Session& session) {
   const ChosenProfile chosen = Profiles(session).of(all.input);
   if (!chosen.profile) return chosen.exit;
   const audit::Profile profile = audit::withHouseRules(*chosen.profile, all.input.layout->house_rules);
-  const files::FiledReport report = reportFor(all, profile);
-  const inspection::Bundle bundle = inspection::bundleOf(all.records(), all.schedule, *from, *to);
+  const inspection::Date today = nowOf(session.console).date;
+  const files::FiledReport report = reportFor(all, profile, today);
+  const inspection::Bundle bundle = inspection::bundleOf(all.records(), all.schedule, *from, *to, today);
   if (pdf) return writePdf(options, all, profile, bundle, report, session);
   return writeResult(files::bundleCsv(bundle, report), options.out, session);
 }

@@ -21,19 +21,21 @@ struct Options : RoundOptions {
 
 std::string dueText(const Due& due, const inspection::DeviceState* state, Date day) {
   std::string text = due.device + ": ";
+  const std::string end = due.despite ? "; " + clauseOf(*due.despite) + "\n" : "\n";
   if (due.what == Due::What::Retest)
     return text + "failed on " + inspection::dateText(state->failed->on) +
-           "; mend it and check it again (overdue)\n";
+           "; mend it and check it again (overdue)" + end;
   text += std::string(word(due.what)) + ", ";
-  if (!due.on) return text + "never recorded (overdue)\n";
+  if (!due.on) return text + (due.despite ? "to be done again" : "never recorded") + " (overdue)" + end;
   text += "due " + inspection::dateText(*due.on);
   const int late = inspection::daysBetween(*due.on, day);
-  return text + (late > 0 ? " (overdue by " + counted(static_cast<std::size_t>(late), "day") + ")\n" : "\n");
+  return text + (late > 0 ? " (overdue by " + counted(static_cast<std::size_t>(late), "day") + ")" : "") +
+         end;
 }
 
 Exit due(const Options& options, Session& session) {
-  const auto asked =
-      options.on.empty() ? std::optional(nowOf(session.console).date) : inspection::parseDate(options.on);
+  const Date today = nowOf(session.console).date;
+  const auto asked = options.on.empty() ? std::optional(today) : inspection::parseDate(options.on);
   if (!asked) {
     session.console.err << "stopwalk: --on " << options.on << ": a date as 2026-03-02 is expected\n";
     return Exit::Wrong;
@@ -42,25 +44,31 @@ Exit due(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   const std::vector<std::string> ids = all.ids();
-  const auto states = inspection::statesOf(all.records(), all.schedule);
+  const auto states = inspection::statesOf(all.records(), all.schedule, planning::asOf(all.devices, today));
   const std::vector<Due> list = inspection::dueOn(ids, states, all.schedule, day);
   std::vector<inspection::Check> actions;
-  for (const inspection::Check* c : inspection::actionsDueOn(all.records(), day)) actions.push_back(*c);
+  for (const inspection::Check* c : inspection::actionsDueOn(all.records(), today, day))
+    actions.push_back(*c);
   const auto next = inspection::nextDue(ids, states, all.schedule, day);
+  const auto gone =
+      planning::notInLayout(inspection::failedDevices(all.records(), all.schedule, today), *all.input.layout);
+  const std::string fault = files::faultText(all.read.log);
   const auto overdue =
-      std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +
+      std::ssize(gone) + std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +
       std::ranges::count_if(actions, [&](const auto& c) { return *c.corrective->due < day; });
   std::string text;
   if (options.json()) {
-    text = files::dueJson({day, list, actions, next}) + "\n";
+    text = files::dueJson({day, list, actions, next, gone, fault}) + "\n";
   } else {
+    if (!fault.empty()) text += fault + "\n";
+    for (const inspection::FailedDevice& f : gone) text += goneText(f) + " (overdue)\n";
     for (const Due& d : list) text += dueText(d, inspection::findState(states, d.device), day);
     for (const inspection::Check& c : actions)
       text += c.device + ": " + c.corrective->what + ", by " + c.corrective->owner + ", due " +
               inspection::dateText(*c.corrective->due) + (*c.corrective->due < day ? " (overdue)\n" : "\n");
-    text += "On " + inspection::dateText(day) + ": " + std::to_string(list.size() + actions.size()) +
-            " due, " + std::to_string(overdue) + " of them overdue" +
-            (next ? "; next on " + inspection::dateText(*next) : std::string()) + "\n";
+    text += "On " + inspection::dateText(day) + ": " +
+            std::to_string(list.size() + actions.size() + gone.size()) + " due, " + std::to_string(overdue) +
+            " of them overdue" + (next ? "; next on " + inspection::dateText(*next) : std::string()) + "\n";
     text = files::printable(text, "\n");
   }
   return std::max(overdue > 0 ? Exit::Failed : Exit::Done, writeResult(text, "", session));

@@ -14,11 +14,13 @@ void tellBad(const records::ReadRecords& read, const std::string& layout_file, S
   if (!read.log.bad.empty()) {
     const files::BadLine& first = read.log.bad.front();
     err << "stopwalk: " << read.file << ":" << first.line << ": " << first.why
-        << "; see stopwalk round verify " << layout_file << "\n";
+        << "; no pass counts up to line " << read.log.records.unsure_to << "; see stopwalk round verify "
+        << layout_file << "\n";
   }
   if (!read.log.torn.empty())
     err << "stopwalk: " << read.file << ":" << read.log.lines + 1
-        << ": a record that was never finished is left out; the next record puts it aside into "
+        << ": a record that was never finished, or cut or changed later, is left out; the next record puts "
+           "it aside into "
         << records::tornFileOf(read.file) << "\n";
 }
 
@@ -65,6 +67,13 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
   all.devices = planning::inspectedDevices(*all.input.layout, all.input.kinds,
                                            floor::buildPlan(*all.input.layout, floor::Hours::Open));
   return all;
+}
+
+std::string goneText(const inspection::FailedDevice& failed) {
+  return failed.device + ": failed on " + inspection::dateText(failed.on) + " (check " +
+         std::to_string(failed.check) +
+         ") and has not passed since; the layout has no device of this id: what stands in its place counts "
+         "as a stop";
 }
 
 inspection::Moment nowOf(const Console& console) {

@@ -45,6 +45,9 @@ Inspected readInspected(const RoundOptions& options, Session& session);
 // The records alone, for which the layout need not be readable.
 std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session);
 
+// A device that failed and that the layout does not have, or not under that id.
+std::string goneText(const inspection::FailedDevice& failed);
+
 inspection::Moment nowOf(const Console& console);
 // Tells of a clock that is behind the last record: whatever is recorded then bears a wrong time.
 void tellClock(const Inspected& all, const inspection::Moment& now, Session& session);

@@ -162,6 +162,8 @@ std::string whyNot(const inspection::CorrectionFault& fault) {
       return "there is no check of that number";
     case inspection::CannotCorrect::OtherDevice:
       return "that check is of " + fault.device + ": a correction is of the same device";
+    case inspection::CannotCorrect::OtherRound:
+      return "that check is of round " + std::to_string(fault.round) + ": a correction is of the same round";
     case inspection::CannotCorrect::Corrected:
       return "it was corrected already, by " + std::to_string(fault.by) + ": correct that";
   }
@@ -172,7 +174,7 @@ std::string whyNot(const inspection::CorrectionFault& fault) {
 bool mayCorrect(Check& check, std::size_t number, const Inspected& all, Session& session) {
   if (number == 0) return true;
   const std::string option = "--corrects " + std::to_string(number);
-  if (const auto fault = inspection::correctionFault(all.records(), number, check.device))
+  if (const auto fault = inspection::correctionFault(all.records(), number, check.device, check.round))
     return wrong(option, whyNot(*fault), session), false;
   check.corrects = number;
   return true;

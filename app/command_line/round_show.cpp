@@ -21,26 +21,33 @@ struct Options : RoundOptions {
   std::string device;
 };
 
-files::ShownRecords shownFor(const Options& options, const Inspected& all) {
+files::ShownRecords shownFor(const Options& options, const Inspected& all, inspection::Date today) {
   const inspection::Records& records = all.records();
   files::ShownRecords shown;
+  shown.fault = files::faultText(all.read.log);
+  const std::vector<std::size_t> rounds = inspection::roundsOf(records);
   for (const inspection::Round& r : records.rounds)
     if (options.round == 0 || r.number == options.round) shown.rounds.push_back(r);
-  for (const Check& c : records.checks)
-    if ((options.round == 0 || c.round == options.round) &&
-        (options.device.empty() || c.device == options.device))
-      shown.checks.push_back(c);
-  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule))
+  for (std::size_t i = 0; i < records.checks.size(); ++i)
+    if ((options.round == 0 || rounds[i] == options.round) &&
+        (options.device.empty() || records.checks[i].device == options.device))
+      shown.checks.push_back(records.checks[i]);
+  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, today))
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
-  for (const Check* c : inspection::openActions(records))
+  for (const Check* c : inspection::openActions(records, today))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
   return shown;
 }
 
-std::string foundText(const Check& c, std::size_t corrected_by) {
+// What is not as it may seem: when it was written, or that it is in doubt.
+std::string foundText(const Check& c, std::size_t corrected_by, const inspection::Records& records,
+                      inspection::Date today) {
   std::vector<std::string> parts;
   if (corrected_by != 0) parts.push_back("corrected by " + std::to_string(corrected_by));
   if (c.corrects) parts.push_back("in place of " + std::to_string(*c.corrects));
+  if (c.corrects && !c.entered) parts.push_back("written on " + inspection::dateText(c.at.date));
+  if (c.at.date > today) parts.push_back("that day is still to come: it counts for no pass");
+  if (c.number <= records.unsure_to) parts.push_back("perhaps not as it was written: it counts for no pass");
   if (c.entered) parts.push_back("entered on " + inspection::dateText(c.entered->date));
   for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
   if (const auto mean = inspection::meanOf(c.run_down_s))
@@ -53,7 +60,7 @@ std::string foundText(const Check& c, std::size_t corrected_by) {
 }
 
 std::string checkTable(const std::vector<Check>& checks, const inspection::Records& records,
-                       const TableStyle& style) {
+                       inspection::Date today, const TableStyle& style) {
   if (checks.empty()) return "no checks\n";
   const std::size_t number = 5, day = 10, result = 14, gaps = 5 * 2;
   const std::size_t left = style.columns - (number + day + result + gaps);
@@ -62,14 +69,16 @@ std::string checkTable(const std::vector<Check>& checks, const inspection::Recor
       {"NO.", number, true}, {"RESULT", result}, {"DATE", day},
       {"DEVICE", device},    {"BY", by},         {"FOUND", left - device - by}};
   const std::vector<std::size_t> corrected = inspection::correctedBy(records);
+  const std::vector<const Check*> dated = inspection::datedBy(records);
   std::string text = headRow(columns, style);
   for (const Check& c : checks) {
     const auto place = static_cast<std::size_t>(records.findCheck(c.number) - records.checks.data());
     const std::string by_whom = c.inspector + (c.second.empty() ? "" : ", " + c.second);
-    text += row(columns,
-                {std::to_string(c.number), std::string(word(c.result)), inspection::dateText(c.at.date),
-                 printable(c.device), printable(by_whom), printable(foundText(c, corrected[place]))},
-                Ink::Plain, style);
+    text += row(
+        columns,
+        {std::to_string(c.number), std::string(word(c.result)), inspection::dateText(dated[place]->at.date),
+         printable(c.device), printable(by_whom), printable(foundText(c, corrected[place], records, today))},
+        Ink::Plain, style);
   }
   return text;
 }
@@ -86,8 +95,11 @@ std::string roundText(const inspection::Round& round, const inspection::Records&
   return paragraph(text, 0, style);
 }
 
-std::string openText(const files::ShownRecords& shown, const TableStyle& style) {
+std::string openText(const files::ShownRecords& shown, const layout::Layout& layout,
+                     const TableStyle& style) {
   std::string text;
+  for (const inspection::FailedDevice& f : planning::notInLayout(shown.failed, layout))
+    text += paragraph(goneText(f) + ".", 0, style);
   for (const inspection::FailedDevice& f : shown.failed)
     text +=
         paragraph(f.device + ": failed on " + inspection::dateText(f.on) + " (" + std::to_string(f.check) +
@@ -103,12 +115,13 @@ std::string openText(const files::ShownRecords& shown, const TableStyle& style) 
 
 std::string pageOf(const Options& options, const files::ShownRecords& shown, const Inspected& all,
                    const Session& session) {
+  const inspection::Date today = nowOf(session.console).date;
   const TableStyle style{std::min(session.console.columns, kWidestText), session.console.colour};
-  std::string text;
+  std::string text = shown.fault.empty() ? "" : paragraph(shown.fault, 0, style);
   if (options.device.empty())
     for (const inspection::Round& r : shown.rounds) text += roundText(r, all.records(), style);
-  return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), style) + "\n" +
-         openText(shown, style);
+  return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), today, style) + "\n" +
+         openText(shown, *all.input.layout, style);
 }
 
 // Whether a round and device asked for are known, to the layout or to the records.
@@ -130,7 +143,7 @@ Exit show(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   if (!areKnown(options, all, session)) return Exit::Wrong;
-  const files::ShownRecords shown = shownFor(options, all);
+  const files::ShownRecords shown = shownFor(options, all, nowOf(session.console).date);
   return writeResult(options.json() ? files::shownJson(shown) + "\n" : pageOf(options, shown, all, session),
                      "", session);
 }

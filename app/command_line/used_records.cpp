@@ -2,22 +2,27 @@
 
 #include "app/command_line/round_input.h"
 #include "app/command_line/table_rows.h"
+#include "core/files/printable.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::app {
 
-UsedRecords recordsOf(const std::string& layout_file, const inspection::Schedule& schedule,
-                      Session& session) {
+UsedRecords recordsOf(const std::string& layout_file, const layout::Layout& layout,
+                      const inspection::Schedule& schedule, Session& session) {
   if (layout_file == "-") return {};
   const auto read = readRecordsOf(layout_file, session);
   if (!read->there) return {};
   if (!read->unreadable.empty()) return {false, {}, {}};
-  UsedRecords records{true, inspection::failedDevices(read->log.records, schedule), {}};
-  records.used = files::RecordsUsed{read->file, read->log.lines, read->log.head(), {}};
-  for (const inspection::FailedDevice& f : records.failed) records.used->failed.push_back(f.device);
+  UsedRecords records{
+      true, inspection::failedDevices(read->log.records, schedule, nowOf(session.console).date), {}};
+  const auto gone = planning::notInLayout(records.failed, layout);
+  records.used = files::recordsUsed(read->file, read->log, records.failed, gone);
   session.console.err << "stopwalk: " << read->file << ": " << counted(read->log.lines, "inspection record")
                       << " taken into account; "
                       << (records.failed.empty() ? "no device" : counted(records.failed.size(), "device"))
                       << " failed the last check\n";
+  for (const inspection::FailedDevice& f : gone)
+    session.console.err << "stopwalk: " << files::printable(goneText(f), "") << "\n";
   return records;
 }
 

@@ -16,7 +16,9 @@ struct UsedRecords {
   std::vector<inspection::FailedDevice> failed;
   std::optional<files::RecordsUsed> used;
 };
-// Tells that they were taken into account. Standard input has none.
-UsedRecords recordsOf(const std::string& layout_file, const inspection::Schedule& schedule, Session& session);
+// Tells that they were taken into account, and which device failed that the layout does not have. Standard
+// input has none.
+UsedRecords recordsOf(const std::string& layout_file, const layout::Layout& layout,
+                      const inspection::Schedule& schedule, Session& session);
 
 }  // namespace stopwalk::app

@@ -42,7 +42,7 @@ Asked readAsked(const Options& options, Session& session) {
   if (options.due) {
     Inspected all = readInspected({options.layout, options.kinds}, session);
     if (all.exit) return asked.exit = *all.exit, std::move(asked);
-    due = planning::dueAmong(all.ids(), all.records(), all.schedule, nowOf(session.console).date);
+    due = planning::dueAmong(all.devices, all.records(), all.schedule, nowOf(session.console).date);
     asked.input = std::move(all.input);
   } else {
     asked.input = LayoutInput(options.kinds, session).read(options.layout);

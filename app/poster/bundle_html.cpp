@@ -5,6 +5,7 @@
 #include "app/poster/html_parts.h"
 #include "app/poster/paged_text.h"
 #include "core/audit/wording.h"
+#include "core/inspection/round_progress.h"
 
 namespace stopwalk::poster {
 namespace {
@@ -124,12 +125,9 @@ class Html {
     HtmlTable table("Rounds opened", {"No.", "Date", "By", "Of", "Devices", "Checked"},
                     {6, 32, 26, 16, 10, 10});
     for (const inspection::Round& r : bundle_.rounds) {
-      const auto checked = std::ranges::count_if(r.devices, [&](const std::string& device) {
-        return std::ranges::any_of(m_.log.records.checks,
-                                   [&](const Check& c) { return c.round == r.number && c.device == device; });
-      });
+      const auto checked = r.devices.size() - inspection::stillToCheck(r, m_.log.records).size();
       table.add({numbered(r.number), dateOf(r), escaped(r.by), escaped(r.of), numbered(r.devices.size()),
-                 QString::number(checked)});
+                 numbered(checked)});
     }
     return table.html("No round was opened in this period.");
   }

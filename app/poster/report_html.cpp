@@ -50,10 +50,18 @@ class Html {
                  m_.today.toString(Qt::ISODate);
     if (const auto& r = m_.records)
       lines << "Inspection records " + escaped(r->file) + ": " + QString::number(r->records) +
-                   " taken into account; last hash " + escaped(r->head);
+                   " taken into account; last hash " + escaped(r->head) + whatIsAmiss(*r);
     else
       lines << "No inspection records were taken into account.";
     return "<p>" + lines.join("<br>") + "</p>";
+  }
+
+  static QString whatIsAmiss(const files::RecordsUsed& records) {
+    QString text;
+    if (!records.fault.empty()) text += "<br>" + escaped(records.fault);
+    for (const std::string& id : records.gone)
+      text += "<br>" + escaped(id) + " failed its last check, and the layout has no device of this id.";
+    return text;
   }
 
   // What is not asked is not found: told where findings are counted.

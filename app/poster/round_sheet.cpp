@@ -152,7 +152,8 @@ class SheetMaker {
 
   QString fileName() const { return QFileInfo(text(m_.file)).fileName(); }
   QString recordCommand() const {
-    return QStringLiteral("stopwalk round record %1 --round %2 --device ID --result ... --at \"%3 10:30\"")
+    return QStringLiteral(
+               "stopwalk round record %1 --round %2 --device ID --result ... --by ... --at \"%3 10:30\"")
         .arg(fileName(), m_.round ? QString::number(m_.round->number) : QStringLiteral("N"),
              text(inspection::dateText(m_.today)));
   }

@@ -12,6 +12,7 @@
 #include "app/rounds/big_button.h"
 #include "app/rounds/on_plan.h"
 #include "app/rounds/words.h"
+#include "core/inspection/check_chain.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -35,8 +36,11 @@ QIcon iconOf(Result result, const QWidget& on) {
   return sign;
 }
 
-QString whenText(const Check& check) {
+// A correction that gives no time of its own is of the check that it corrects.
+QString whenText(const Check& check, const Check& dated) {
   const QString at = rounds::momentText(check.at);
+  if (check.corrects && !check.entered)
+    return DeviceHistory::tr("%1, written %2").arg(rounds::momentText(dated.at), at);
   return check.entered ? DeviceHistory::tr("%1, entered %2").arg(at, rounds::momentText(*check.entered)) : at;
 }
 
@@ -45,8 +49,9 @@ std::vector<std::size_t> checksOf(const std::string& device, const inspection::R
   std::vector<std::size_t> places;
   for (std::size_t i = records.checks.size(); i-- > 0;)
     if (records.checks[i].device == device) places.push_back(i);
+  const std::vector<const Check*> dated = inspection::datedBy(records);
   std::ranges::stable_sort(places, std::ranges::greater(),
-                           [&](std::size_t i) { return inspection::instantOf(records.checks[i].at); });
+                           [&](std::size_t i) { return inspection::instantOf(dated[i]->at); });
   return places;
 }
 
@@ -120,7 +125,8 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
   const std::size_t was = current();
   list_->clear();
   const std::vector<std::size_t> by = inspection::correctedBy(records);
-  for (const std::size_t i : checksOf(device, records)) add(records.checks[i], by[i]);
+  const std::vector<const Check*> dated = inspection::datedBy(records);
+  for (const std::size_t i : checksOf(device, records)) add(records.checks[i], *dated[i], by[i]);
   const int count = list_->topLevelItemCount();
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)
@@ -138,14 +144,14 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
       list_->setCurrentItem(list_->topLevelItem(i));
 }
 
-void DeviceHistory::add(const Check& check, std::size_t corrected_by) {
+void DeviceHistory::add(const Check& check, const Check& dated, std::size_t corrected_by) {
   QString word = wordOf(check.result);
   if (corrected_by) word = tr("%1 (corrected by %2)").arg(word).arg(corrected_by);
   if (check.corrects) word = tr("%1 (in place of %2)").arg(word).arg(*check.corrects);
   QString by = QString::fromStdString(check.inspector);
   if (!check.second.empty()) by += ", " + QString::fromStdString(check.second);
-  auto* item = new QTreeWidgetItem(list_, {tr("%1. %2").arg(check.number).arg(word), whenText(check), by,
-                                           runDownText(check), foundText(check)});
+  auto* item = new QTreeWidgetItem(list_, {tr("%1. %2").arg(check.number).arg(word), whenText(check, dated),
+                                           by, runDownText(check), foundText(check)});
   item->setIcon(What, iconOf(check.result, *this));
   item->setToolTip(Found, foundText(check));
   item->setData(0, kNumberRole, static_cast<qulonglong>(check.number));

@@ -40,7 +40,7 @@ class DeviceHistory : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  void add(const inspection::Check& check, std::size_t corrected_by);
+  void add(const inspection::Check& check, const inspection::Check& dated, std::size_t corrected_by);
 
   QLabel* title_;
   QTreeWidget* list_;

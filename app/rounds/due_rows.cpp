@@ -18,8 +18,27 @@ class Words {
   Q_DECLARE_TR_FUNCTIONS(rounds)
 };
 
-QString clauseOf(const Due& due, Date day) {
-  if (!due.on) return Words::tr("%1 never recorded").arg(wordOf(due.what));
+// Why a later pass counts for nothing.
+QString whyNotCounted(const inspection::NotCounted& pass) {
+  const QString check = Words::tr("check %1 of %2").arg(pass.check).arg(dayText(pass.on));
+  switch (pass.why) {
+    case inspection::Doubt::NotAsWritten:
+      return Words::tr("%1 does not count: the records are not as they were written").arg(check);
+    case inspection::Doubt::AfterToday:
+      return Words::tr("%1 does not count: that day is still to come").arg(check);
+    case inspection::Doubt::NotNamed:
+      break;
+  }
+  QStringList machines;
+  for (const std::string& machine : pass.machines) machines << QString::fromStdString(machine);
+  return Words::tr("%1 does not count: it was of a stop that did not stop %2")
+      .arg(check, machines.join(", "));
+}
+
+QString dueClause(const Due& due, Date day) {
+  if (!due.on)
+    return (due.despite ? Words::tr("%1 to be done again") : Words::tr("%1 never recorded"))
+        .arg(wordOf(due.what));
   const int late = inspection::daysBetween(*due.on, day);
   if (late <= 0) return Words::tr("%1 due today").arg(wordOf(due.what));
   return late == 1 ? Words::tr("%1 overdue by 1 day").arg(wordOf(due.what))
@@ -30,6 +49,11 @@ QString failedClause(const inspection::FailedDevice& failed) {
   return Words::tr("failed on %1, to be checked again once it is mended").arg(dayText(failed.on));
 }
 
+QString clauseOf(const Due& due, Date day) {
+  const QString clause = dueClause(due, day);
+  return due.despite ? Words::tr("%1 (%2)").arg(clause, whyNotCounted(*due.despite)) : clause;
+}
+
 // All that is due at one device.
 struct DeviceDue {
   QStringList clauses;
@@ -38,7 +62,8 @@ struct DeviceDue {
 
 // Nothing ever came of it: that is said once, not for each test.
 bool isNew(const inspection::DeviceState* state) {
-  return !state || (!state->seen && !state->pressed && !state->in_full && !state->failed);
+  return !state || (!state->seen && !state->pressed && !state->in_full && !state->failed &&
+                    !state->pressed_not_counted && !state->full_not_counted);
 }
 
 std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list,
@@ -69,7 +94,7 @@ QString titleOf(const QString& name, const std::vector<DueRow>& rows) {
 DueGroup toBeDone(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
                   const inspection::Records& records, Date day) {
   DueGroup group;
-  for (const inspection::Check* check : inspection::openActions(records)) {
+  for (const inspection::Check* check : inspection::openActions(records, day)) {
     const planning::InspectedDevice* device = planning::findDevice(devices, check->device);
     const inspection::Corrective& todo = *check->corrective;
     QString text = Words::tr("%1: %2, by %3")

@@ -37,20 +37,19 @@ QString ageText(int days) {
 }
 
 plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devices,
-                                const inspection::Records& records,
                                 std::span<const inspection::DeviceState> states,
                                 const inspection::Schedule& schedule, inspection::Date day) {
   plan::InspectedOnPlan shown;
   for (const planning::InspectedDevice& device : devices) {
     const auto* state = inspection::findState(states, device.id);
-    const auto* last = state && state->last ? records.findCheck(*state->last) : nullptr;
+    const auto last = state ? state->last_on : std::nullopt;
     const bool is_due = !inspection::dueOn(std::span(&device.id, 1), states, schedule, day).empty();
     const bool failed = state && state->failed;
     shown.devices[device.id] = {
         failed   ? StationState::Fails
         : is_due ? StationState::Warns
                  : StationState::Meets,
-        last ? ageText(inspection::daysBetween(last->at.date, day)) : Words::tr("never", "checked")};
+        last ? ageText(inspection::daysBetween(*last, day)) : Words::tr("never", "checked")};
   }
   return shown;
 }

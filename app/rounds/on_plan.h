@@ -12,7 +12,6 @@ namespace stopwalk::rounds {
 // What the plan shows where devices are inspected: a tick where nothing is due on the day, a triangle where
 // something is, a cross where the last check failed and nothing has closed it; and how long ago that was.
 plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devices,
-                                const inspection::Records& records,
                                 std::span<const inspection::DeviceState> states,
                                 const inspection::Schedule& schedule, inspection::Date day);
 

@@ -1,6 +1,7 @@
 #include "app/rounds/open_failure.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "app/rounds/words.h"
 
@@ -13,10 +14,11 @@ struct Words {
 
 std::optional<inspection::FailedDevice> failureOf(const std::string& device,
                                                   const inspection::Records& records,
-                                                  const inspection::Schedule& schedule) {
-  const auto states = inspection::statesOf(records, schedule);
-  const auto* state = inspection::findState(states, device);
-  return state ? state->failed : std::nullopt;
+                                                  const inspection::Schedule& schedule,
+                                                  inspection::Date today) {
+  const auto failed = inspection::failedDevices(records, schedule, today);
+  const auto found = std::ranges::find(failed, device, &inspection::FailedDevice::device);
+  return found == failed.end() ? std::nullopt : std::optional(*found);
 }
 
 }  // namespace
@@ -34,16 +36,16 @@ QString openFailureText(const inspection::FailedDevice& failed, const inspection
 }
 
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
-                       const inspection::Schedule& schedule) {
+                       const inspection::Schedule& schedule, inspection::Date today) {
   if (passed.result != inspection::Result::Pass) return {};
-  const auto failed = failureOf(passed.device, records, schedule);
+  const auto failed = failureOf(passed.device, records, schedule, today);
   if (!failed) return {};
   if (passed.corrects) return Words::tr("It is still failed: a correction undoes no failure.");
   if (!inspection::passedPressed(passed))
     return Words::tr("It is still failed: it was not pressed, or what it stops did not stop.");
   inspection::Schedule by_anyone = schedule;
   by_anyone.retest_by_another = false;
-  if (!failureOf(passed.device, records, by_anyone))
+  if (!failureOf(passed.device, records, by_anyone, today))
     return Words::tr("It is still failed: another person than %1, who found it, is to pass it.")
         .arg(QString::fromStdString(failed->found_by));
   return Words::tr("It is still failed: by the times given it is not sure that this was after check %1.")

@@ -13,7 +13,7 @@ namespace stopwalk::rounds {
 QString openFailureText(const inspection::FailedDevice& failed, const inspection::Schedule& schedule);
 // Why the device of a check that passed, and is among the records, is failed all the same; empty: it is not.
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
-                       const inspection::Schedule& schedule);
+                       const inspection::Schedule& schedule, inspection::Date today);
 // Whatever a round found: no tick stands for a device whose failure is open.
 void markOpenFailures(plan::InspectedOnPlan& shown, std::span<const inspection::DeviceState> states);
 

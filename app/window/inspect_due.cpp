@@ -33,7 +33,7 @@ std::vector<rounds::StartForm::Room> roomsOf(const layout::Layout& layout,
 void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
   if (!round_.round())
-    return emit onPlan(rounds::dueOnPlan(found_->devices, recordsNow(), states(), source_.schedule, today()));
+    return emit onPlan(rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
   const bool walked = found_->of.order == round_.order();
   auto shown = rounds::roundOnPlan(
       round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>());
@@ -77,7 +77,7 @@ void InspectPlace::fillDue() {
 void InspectPlace::showStart() {
   if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
   const auto ids = planning::idsOf(found_->devices);
-  const auto due = planning::dueAmong(ids, recordsNow(), source_.schedule, today());
+  const auto due = planning::dueAmong(found_->devices, recordsNow(), source_.schedule, today());
   start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
   if (due.empty()) start_->choose(rounds::StartForm::Over::All);
   start_->tell({});

@@ -86,6 +86,7 @@ void InspectPlace::connectPages() {
   connect(&live_, &LiveDevices::answered, this, [this](std::shared_ptr<const LiveDevices::Answer> answer) {
     if (asked_ != answer->of) return;
     found_ = std::move(answer);
+    states_.reset();
     refresh();
   });
   connect(&selection_, &edits::Selection::changed, this, &InspectPlace::selected);
@@ -95,6 +96,7 @@ void InspectPlace::follow(InspectSource source) {
   if (source == source_) return;
   if (source.path != source_.path) {  // what was found is of another file's plan
     found_.reset();
+    states_.reset();
     asked_.reset();
   }
   if (source.schedule != source_.schedule) states_.reset();
@@ -125,8 +127,12 @@ std::string InspectPlace::recordsFile() const {
 }
 
 const std::vector<inspection::DeviceState>& InspectPlace::states() {
-  if (!states_) states_ = inspection::statesOf(recordsNow(), source_.schedule);
-  return *states_;
+  static const std::vector<planning::InspectedDevice> kNone;
+  const inspection::Date today = records::momentNow().date;
+  if (!states_ || states_->first != today)
+    states_.emplace(today, inspection::statesOf(recordsNow(), source_.schedule,
+                                                planning::asOf(found_ ? found_->devices : kNone, today)));
+  return states_->second;
 }
 
 void InspectPlace::setRecords(std::shared_ptr<const records::ReadRecords> read, bool are_missed) {

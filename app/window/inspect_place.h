@@ -123,8 +123,9 @@ class InspectPlace : public QObject {
   std::optional<LiveDevices::Question> asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
-  bool are_missed_ = false;                                     // records of before
-  std::optional<std::vector<inspection::DeviceState>> states_;  // by them and the schedule, once asked for
+  bool are_missed_ = false;  // records of before
+  // As of a day, by them, the devices and the schedule, once asked for.
+  std::optional<std::pair<inspection::Date, std::vector<inspection::DeviceState>>> states_;
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen
   QString second_;                          // person, of the last check of the round

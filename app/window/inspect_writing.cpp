@@ -77,7 +77,7 @@ void InspectPlace::record() {
   check.inspector = by.toStdString();
   put(entered, check);
   if (isCorrecting()) {
-    if (inspection::correctionFault(recordsNow(), correcting_->check, check.device))
+    if (inspection::correctionFault(recordsNow(), correcting_->check, check.device, check.round))
       return refuse(tr("That check was corrected already, by another record: correct that one."));
     check.corrects = correcting_->check;
   }
@@ -139,7 +139,8 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   const auto corrected = std::exchange(correcting_, std::nullopt);
   if (is_shown) card_->showEntered({});
   emit recorded();
-  const QString still = rounds::whyStillFailed(check, recordsNow(), source_.schedule);
+  const QString still =
+      rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);
   QString done = tr("Recorded as %1: %2, %3.")
                      .arg(check.number)
                      .arg(calledHere(check.device), rounds::wordOf(check.result).toLower());

@@ -55,7 +55,8 @@ void MainWindow::showLeftRecords(const QString& was) {
   const records::ReadRecords left = records::readRecords(QFile::encodeName(was).toStdString());
   if (!left.there || left.file == recordsOf(document_->path())) return;
   const QString old = QFileInfo(was).fileName();
-  const auto failed = inspection::failedDevices(left.log.records, profile_.inspection).size();
+  const auto failed =
+      inspection::failedDevices(left.log.records, profile_.inspection, records::momentNow().date).size();
   QString text =
       !left.unreadable.empty()
           ? tr("The inspection records of %1 stay with it, and cannot be read: what failed by them is "

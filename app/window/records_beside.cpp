@@ -73,14 +73,16 @@ void RecordsBeside::takeAsTheyAre() {
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
-  if (failed_ && failed_->first == schedule) return failed_->second;
-  std::vector<inspection::FailedDevice> failed = inspection::failedDevices(known_->log.records, schedule);
+  const inspection::Date today = records::momentNow().date;
+  if (failed_ && failed_->by == schedule && failed_->on == today) return failed_->devices;
+  std::vector<inspection::FailedDevice> failed =
+      inspection::failedDevices(known_->log.records, schedule, today);
   if (are_missed_)
-    for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule))
+    for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule, today))
       if (std::ranges::find(failed, now.device, &inspection::FailedDevice::device) == failed.end())
         failed.push_back(std::move(now));
-  failed_.emplace(schedule, std::move(failed));
-  return failed_->second;
+  failed_ = {schedule, today, std::move(failed)};
+  return failed_->devices;
 }
 
 QString RecordsBeside::fileName() const {
@@ -116,9 +118,12 @@ QString RecordsBeside::trouble() const {
   else if (are_missed_)
     said << missed();
   if (!read_->log.bad.empty())
-    said << tr("Line %1 of the inspection records in %2 is not as it was written: %3.")
+    said << tr("Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to "
+               "line "
+               "%4.")
                 .arg(read_->log.bad.front().line)
-                .arg(fileName(), QString::fromStdString(read_->log.bad.front().why));
+                .arg(fileName(), QString::fromStdString(read_->log.bad.front().why))
+                .arg(read_->log.records.unsure_to);
   if (!read_->log.torn.empty())
     said << tr("The inspection records in %1 end in one that was never finished: it does not count. What is "
                "recorded next puts it aside into a file of its own.")

@@ -55,7 +55,12 @@ class RecordsBeside : public QObject {
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   std::shared_ptr<const records::ReadRecords> known_ = read_;  // the most that was read of the log
   bool are_missed_ = false;                                    // `read_` is not all of it
-  std::optional<std::pair<inspection::Schedule, std::vector<inspection::FailedDevice>>> failed_;
+  struct Failed {
+    inspection::Schedule by;
+    inspection::Date on{};
+    std::vector<inspection::FailedDevice> devices;
+  };
+  std::optional<Failed> failed_;
   QTimer look_;
 };
 

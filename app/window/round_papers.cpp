@@ -173,7 +173,8 @@ void RoundPapers::saveBundle() {
                                           source.of.hash, failed);
     report = audit::audit(*source.of.layout, *source.of.kinds, source.of.profile, floor::Hours::Open, failed);
   });
-  const files::RecordsUsed used{source.read.file, source.read.log.lines, source.read.log.head(), {}};
+  const files::RecordsUsed used = files::recordsUsed(source.read.file, source.read.log, failed,
+                                                     planning::notInLayout(failed, *source.of.layout));
   const poster::ReportMatter matter{*shop,
                                     *source.of.kinds,
                                     source.of.profile,
@@ -186,7 +187,7 @@ void RoundPapers::saveBundle() {
   QString why;
   aside_([&] {
     const inspection::Bundle bundle =
-        inspection::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today);
+        inspection::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today, today);
     pdf = poster::bundlePdf({matter, bundle, source.read.log}, plan, paperOf(source.wish), source.wish.family,
                             why);
   });

@@ -89,7 +89,8 @@ std::string layoutRows(const inspection::Bundle& bundle, const FiledReport& file
   if (filed.records)
     text += row({{"kind", "records"},
                  {"number", std::to_string(filed.records->records)},
-                 {"note", filed.records->file + ", head " + filed.records->head}});
+                 {"note", filed.records->file + ", head " + filed.records->head +
+                              (filed.records->fault.empty() ? "" : ". " + filed.records->fault)}});
   return text;
 }
 

@@ -19,6 +19,10 @@ std::string text(const nlohmann::ordered_json& json) {
   return printableJson(json.dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace));
 }
 
+nlohmann::ordered_json orNull(const std::string& sentence) {
+  return sentence.empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(sentence);
+}
+
 std::string failedJson(const inspection::FailedDevice& f) {
   return text({{"device", f.device},
                {"on", inspection::dateText(f.on)},
@@ -37,7 +41,8 @@ std::string checkJson(const inspection::Check& check) {
 }
 
 std::string shownJson(const ShownRecords& shown) {
-  return "{\n  \"rounds\": " + list(shown.rounds, roundJson) +
+  return "{\n  \"fault\": " + text(orNull(shown.fault)) +
+         ",\n  \"rounds\": " + list(shown.rounds, roundJson) +
          ",\n  \"checks\": " + list(shown.checks, checkJson) +
          ",\n  \"failed\": " + list(shown.failed, failedJson) +
          ",\n  \"actions\": " + list(shown.actions, checkJson) + "\n}";
@@ -49,12 +54,15 @@ std::string dueJson(const DueList& list) {
         {{"device", due.device},
          {"what", word(due.what)},
          {"on", due.on ? nlohmann::ordered_json(inspection::dateText(*due.on)) : nlohmann::ordered_json()},
-         {"overdue", isOverdue(due, list.on)}});
+         {"overdue", isOverdue(due, list.on)},
+         {"despite",
+          due.despite ? nlohmann::ordered_json(clauseOf(*due.despite)) : nlohmann::ordered_json()}});
   };
-  return "{\n  \"on\": \"" + inspection::dateText(list.on) +
-         "\",\n  \"due\": " + files::list(list.due, dueOne) +
+  return "{\n  \"on\": \"" + inspection::dateText(list.on) + "\",\n  \"fault\": " + text(orNull(list.fault)) +
+         ",\n  \"due\": " + files::list(list.due, dueOne) +
          ",\n  \"actions\": " + files::list(list.actions, checkJson) +
-         ",\n  \"next\": " + (list.next ? "\"" + inspection::dateText(*list.next) + "\"" : "null") + "\n}";
+         ",\n  \"next\": " + (list.next ? "\"" + inspection::dateText(*list.next) + "\"" : "null") +
+         ",\n  \"gone\": " + files::list(list.gone, failedJson) + "\n}";
 }
 
 std::string verdictJson(const LogVerdict& verdict, const std::string& file, const InspectionLog& log) {

@@ -12,8 +12,9 @@ namespace stopwalk::files {
 std::string roundJson(const inspection::Round& round);
 std::string checkJson(const inspection::Check& check);
 
-// What `round show` tells: `rounds`, `checks`, `failed`, `actions`.
+// What `round show` tells: `fault`, `rounds`, `checks`, `failed`, `actions`.
 struct ShownRecords {
+  std::string fault;  // faultText() of the log
   std::vector<inspection::Round> rounds;
   std::vector<inspection::Check> checks;
   std::vector<inspection::FailedDevice> failed;
@@ -21,12 +22,14 @@ struct ShownRecords {
 };
 std::string shownJson(const ShownRecords& shown);
 
-// What `round due` tells: `on`, `due`, `actions`, `next`.
+// What `round due` tells: `on`, `fault`, `due`, `actions`, `next`, `gone`.
 struct DueList {
   inspection::Date on{};
   std::vector<inspection::Due> due;
   std::vector<inspection::Check> actions;  // the checks that ask for what is due
   std::optional<inspection::Date> next;
+  std::vector<inspection::FailedDevice> gone;  // that failed, and are not in the layout
+  std::string fault;                           // faultText() of the log
 };
 std::string dueJson(const DueList& list);
 

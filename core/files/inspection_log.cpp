@@ -47,7 +47,10 @@ class LogReader {
     const std::size_t number = ++log_.lines;
     ReadRecord read = readRecord(line.body);
     const std::string why = whyBad(line, read, number);
-    if (!why.empty()) log_.bad.push_back({number, why});
+    if (!why.empty()) {
+      log_.bad.push_back({number, why});
+      log_.records.unsure_to = number;
+    }
     log_.hashes.push_back(line.hash);
     if (read.record) keep(std::move(*read.record), number);
   }
@@ -94,6 +97,18 @@ InspectionLog readInspectionLog(std::string_view text) {
   else
     reader.leave(rest);
   return reader.finish();
+}
+
+std::string faultText(const InspectionLog& log) {
+  std::string text;
+  if (!log.bad.empty())
+    text = "Line " + std::to_string(log.bad.front().line) +
+           " of the inspection records is not as it was written: " + log.bad.front().why +
+           ". No pass counts up to line " + std::to_string(log.records.unsure_to) + ".";
+  if (!log.torn.empty())
+    text += std::string(text.empty() ? "" : " ") + "The inspection records end torn: line " +
+            std::to_string(log.lines + 1) + " was never finished, or cut or changed later, and is left out.";
+  return text;
 }
 
 LogVerdict verifyLog(const InspectionLog& log, const std::string& head) {

@@ -27,7 +27,7 @@ struct BadLine {
 };
 
 struct InspectionLog {
-  inspection::Records records;      // of all lines that can be read, bad ones among them
+  inspection::Records records;      // of all lines that can be read, bad ones among them, with the last such
   std::size_t lines = 0;            // whole ones
   std::vector<std::string> hashes;  // of each whole line
   std::vector<BadLine> bad;         // in order; empty: nothing shows
@@ -37,6 +37,10 @@ struct InspectionLog {
 };
 
 InspectionLog readInspectionLog(std::string_view text);
+
+// In sentences what of a log is not as it was written, and what follows for those who rely on it; empty:
+// nothing shows.
+std::string faultText(const InspectionLog& log);
 
 // What a verification comes to. `line` 0: nothing shows.
 struct LogVerdict {

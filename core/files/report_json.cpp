@@ -93,6 +93,15 @@ std::string lines(const Things& things, Write write) {
 
 }  // namespace
 
+RecordsUsed recordsUsed(const std::string& file, const InspectionLog& log,
+                        std::span<const inspection::FailedDevice> failed,
+                        std::span<const inspection::FailedDevice> gone) {
+  RecordsUsed used{file, log.lines, log.head(), {}, {}, faultText(log)};
+  for (const inspection::FailedDevice& f : failed) used.failed.push_back(f.device);
+  for (const inspection::FailedDevice& f : gone) used.gone.push_back(f.device);
+  return used;
+}
+
 std::string reportJson(const FiledReport& filed) {
   const audit::Report& r = filed.report;
   const Json program = {{"version", kVersion}, {"report", 1}};
@@ -109,7 +118,9 @@ std::string reportJson(const FiledReport& filed) {
                                   ? ",\n  \"records\": " + text({{"file", filed.records->file},
                                                                  {"records", filed.records->records},
                                                                  {"head", filed.records->head},
-                                                                 {"failed", filed.records->failed}})
+                                                                 {"failed", filed.records->failed},
+                                                                 {"gone", filed.records->gone},
+                                                                 {"fault", filed.records->fault}})
                                   : std::string();
   const Json summary = {{"machines", r.machines},
                         {"stations", r.stations.size()},

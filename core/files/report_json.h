@@ -1,11 +1,14 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "core/audit/measure.h"
 #include "core/audit/report.h"
+#include "core/files/inspection_log.h"
+#include "core/inspection/schedule.h"
 
 namespace stopwalk::files {
 
@@ -15,7 +18,12 @@ struct RecordsUsed {
   std::size_t records = 0;
   std::string head;                 // the hash of the last
   std::vector<std::string> failed;  // devices that failed their last check
+  std::vector<std::string> gone;    // of these what the layout does not have
+  std::string fault;                // faultText() of the log
 };
+RecordsUsed recordsUsed(const std::string& file, const InspectionLog& log,
+                        std::span<const inspection::FailedDevice> failed,
+                        std::span<const inspection::FailedDevice> gone);
 
 // A report and the file it is about.
 struct FiledReport {

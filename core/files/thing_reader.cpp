@@ -18,7 +18,8 @@ bool isDate(std::string_view text) {
       part[at] = 10 * part[at] + (text[i] - '0');
   }
   using namespace std::chrono;
-  return year_month_day(year(part[0]), month(static_cast<unsigned>(part[1])), day(static_cast<unsigned>(part[2])))
+  return year_month_day(year(part[0]), month(static_cast<unsigned>(part[1])),
+                        day(static_cast<unsigned>(part[2])))
       .ok();
 }
 

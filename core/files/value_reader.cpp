@@ -29,8 +29,9 @@ std::optional<double> ValueReader::coordinate(Node node) {
     }
     mm = *in_words;
   } else if (node.isScalar() && layout::hasCurlyMarks(node.text())) {
-    problems_.error(node.begin(), "feet and inches are written with the plain marks ' and \", such as 12' 6\", not " +
-                                      quoted(node.text()));
+    problems_.error(node.begin(),
+                    "feet and inches are written with the plain marks ' and \", such as 12' 6\", not " +
+                        quoted(node.text()));
     return std::nullopt;
   } else if (node.isScalar() && !node.isQuoted() &&
              node.text().find_first_of("'\"") == std::string_view::npos) {
@@ -69,7 +70,8 @@ std::optional<double> ValueReader::distance(Node node) {
 std::optional<double> ValueReader::angle(Node node) {
   const auto degrees = readNumber(node, problems_);
   if (!degrees || std::abs(*degrees) <= layout::kMostAngle) return degrees;
-  problems_.error(node.begin(), quoted(node.text()) + " is no direction: degrees from 0 to 360 are expected here");
+  problems_.error(node.begin(),
+                  quoted(node.text()) + " is no direction: degrees from 0 to 360 are expected here");
   return std::nullopt;
 }
 
@@ -105,8 +107,9 @@ void ValueReader::warnOfSpikes(Node node, const geometry::Polygon& corners) {
     const bool out_is_longer = squaredLength(out) > squaredLength(back);
     const geometry::Segment longer{tip, out_is_longer ? before : after};
     if (geometry::distance(longer, out_is_longer ? after : before) <= geometry::kTouch_mm)
-      problems_.warn(item.begin(), "the outline runs to this corner and back along its own line, a spike of no width; "
-                                   "leave the corner out");
+      problems_.warn(item.begin(),
+                     "the outline runs to this corner and back along its own line, a spike of no width; "
+                     "leave the corner out");
   }
 }
 

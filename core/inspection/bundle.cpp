@@ -1,25 +1,27 @@
 #include "core/inspection/bundle.h"
 
-#include <algorithm>
 #include <set>
+
+#include "core/inspection/check_chain.h"
 
 namespace stopwalk::inspection {
 
-Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to) {
-  Bundle bundle{from, to, {}, {}, {}, failedDevices(records, schedule), {}};
+Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to, Date today) {
+  Bundle bundle{from, to, {}, {}, {}, failedDevices(records, schedule, today), {}};
   const auto isThen = [&](const Moment& at) { return from <= at.date && at.date <= to; };
   for (const Round& r : records.rounds)
     if (isThen(r.at)) bundle.rounds.push_back(r);
+  std::set<const Check*> wanted;
+  for (const CheckChain& chain : chainsOf(records))
+    if (isThen(chain.earliest()) || isThen(chain.latest()))
+      wanted.insert(chain.checks.begin(), chain.checks.end());
   const std::vector<std::size_t> by = correctedBy(records);
-  std::set<std::size_t> wanted;
   for (std::size_t i = 0; i < records.checks.size(); ++i) {
-    const Check& c = records.checks[i];
-    if (!isThen(c.at) && !wanted.contains(c.number)) continue;
-    wanted.insert(by[i]);
-    bundle.checks.push_back(c);
+    if (!wanted.contains(&records.checks[i])) continue;
+    bundle.checks.push_back(records.checks[i]);
     bundle.corrected_by.push_back(by[i]);
   }
-  for (const Check* c : openActions(records)) bundle.open_actions.push_back(*c);
+  for (const Check* c : openActions(records, today)) bundle.open_actions.push_back(*c);
   return bundle;
 }
 

@@ -11,13 +11,13 @@ namespace stopwalk::inspection {
 struct Bundle {
   Date from{}, to{};          // both days included
   std::vector<Round> rounds;  // opened then
-  std::vector<Check> checks;  // made then, and those that correct them whenever they were written
+  std::vector<Check> checks;  // made then, and with each those that correct it whenever they were written
   std::vector<std::size_t>
       corrected_by;                  // for each of `checks` the number of the one that corrects it; 0: none
   std::vector<FailedDevice> failed;  // as the records stand now
   std::vector<Check> open_actions;   // the checks that ask for them, as the records stand now
 };
 
-Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to);
+Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to, Date today);
 
 }  // namespace stopwalk::inspection

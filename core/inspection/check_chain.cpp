@@ -8,10 +8,6 @@
 namespace stopwalk::inspection {
 namespace {
 
-const Moment& writtenAt(const Check& check) {
-  return check.entered ? *check.entered : check.at;
-}
-
 // What says when it was: the first, and corrections that were given a time of their own. Another correction's
 // time is that of its writing.
 std::vector<const Check*> dated(const CheckChain& chain) {
@@ -39,8 +35,8 @@ bool CheckChain::writtenAtOnce() const {
   return std::ranges::none_of(checks, [](const Check* c) { return c->entered.has_value(); });
 }
 
-const Moment& CheckChain::earliest() const {
-  return std::ranges::min(dated(*this), isEarlier)->at;
+const Check& CheckChain::datedFirst() const {
+  return *std::ranges::min(dated(*this), isEarlier);
 }
 
 const Moment& CheckChain::latest() const {
@@ -67,6 +63,14 @@ std::vector<CheckChain> chainsOf(const Records& records) {
   }
   std::erase_if(chains, [](const CheckChain& chain) { return chain.checks.empty(); });
   return chains;
+}
+
+std::vector<const Check*> datedBy(const Records& records) {
+  std::vector<const Check*> by(records.checks.size());
+  for (const CheckChain& chain : chainsOf(records))
+    for (const Check* check : chain.checks)
+      by[static_cast<std::size_t>(check - records.checks.data())] = &chain.datedFirst();
+  return by;
 }
 
 // A check that is written at once is made when it is written, any other before it is written; and lines are

@@ -19,13 +19,19 @@ struct CheckChain {
   // Whoever first wrote it and whoever corrected it say that it was worked, and stopped.
   bool passedThroughout() const;
   bool writtenAtOnce() const;
-  // The first and the last of the times that it and its dated corrections give.
-  const Moment& earliest() const;
+  // Of it and its dated corrections the one with the earliest time.
+  const Check& datedFirst() const;
+  // The first and the last of the times that they give.
+  const Moment& earliest() const { return datedFirst().at; }
   const Moment& latest() const;
 };
 
 // Of each check that corrects no other one, in the order of writing.
 std::vector<CheckChain> chainsOf(const Records& records);
+
+// For each check the one that says when that was: of its chain the earliest. In the order of
+// `records.checks`.
+std::vector<const Check*> datedBy(const Records& records);
 
 // Whether `pass` was surely made after `other`: by the order of writing where that tells, for a clock may
 // have been wrong, else by the times given. Of the same time: not surely.

@@ -12,11 +12,13 @@ std::optional<Tried> contradictsPass(const Check& check) {
 }
 
 std::optional<CorrectionFault> correctionFault(const Records& records, std::size_t number,
-                                               const std::string& device) {
+                                               const std::string& device, std::size_t round) {
   const Check* old = records.findCheck(number);
   if (!old) return CorrectionFault{CannotCorrect::Unknown, {}, 0};
   if (old->device != device) return CorrectionFault{CannotCorrect::OtherDevice, old->device, 0};
   const auto place = static_cast<std::size_t>(old - records.checks.data());
+  if (const std::size_t its = roundsOf(records)[place]; its != round)
+    return CorrectionFault{CannotCorrect::OtherRound, old->device, 0, its};
   if (const std::size_t by = correctedBy(records)[place])
     return CorrectionFault{CannotCorrect::Corrected, old->device, by};
   return std::nullopt;

@@ -16,17 +16,19 @@ std::optional<Tried> contradictsPass(const Check& check);
 // Why a check cannot take the place of another.
 enum class CannotCorrect {
   Unknown,      // there is no check of that number
-  OtherDevice,  // it is of `old.device`
+  OtherDevice,  // it is of `device`
+  OtherRound,   // it is of `round`
   Corrected     // by the check `by` already
 };
 struct CorrectionFault {
   CannotCorrect why = CannotCorrect::Unknown;
   std::string device;  // that the old one is of
   std::size_t by = 0;
+  std::size_t round = 0;  // that the old one is of
   bool operator==(const CorrectionFault&) const = default;
 };
-// None: a check of `device` may correct that of the number.
+// None: a check of `device` in `round` may correct that of the number.
 std::optional<CorrectionFault> correctionFault(const Records& records, std::size_t number,
-                                               const std::string& device);
+                                               const std::string& device, std::size_t round);
 
 }  // namespace stopwalk::inspection

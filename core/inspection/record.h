@@ -85,10 +85,19 @@ using Record = std::variant<Round, Check>;
 struct Records {
   std::vector<Round> rounds;
   std::vector<Check> checks;
+  std::size_t unsure_to = 0;  // the last line that is not as it was written; 0: all are
   const Round* findRound(std::size_t number) const;
   const Check* findCheck(std::size_t number) const;
   bool operator==(const Records&) const = default;
 };
+
+// When it was written down.
+inline const Moment& writtenAt(const Check& check) {
+  return check.entered ? *check.entered : check.at;
+}
+inline const Moment& writtenAt(const Round& round) {
+  return round.entered ? *round.entered : round.at;
+}
 
 std::optional<bool> testedFor(const Check& check, Tried test);
 // Whether it says that the device was worked and stopped: what a test by hand asks for.

@@ -11,18 +11,18 @@ namespace stopwalk::inspection {
 
 // A correction says something else of the check that it corrects, and is no newer one.
 std::map<std::string, const Check*> checksIn(const Records& records, std::size_t round) {
-  std::map<std::size_t, const Check*> begun;   // by the number of each, the first that it corrects
-  std::map<std::string, const Check*> newest;  // by device, of those firsts
-  std::map<std::string, const Check*> last;    // by device, what was last said of that
-  for (const Check& c : records.checks) {
-    if (c.round != round) continue;
-    const auto old = c.corrects ? begun.find(*c.corrects) : begun.end();
-    const bool corrects = old != begun.end() && old->second->device == c.device;
-    const Check* first = begun[c.number] = corrects ? old->second : &c;
-    const Check*& its_newest = newest[c.device];
-    if (its_newest && first->number < its_newest->number) continue;
-    its_newest = first;
-    last[c.device] = &c;
+  const std::vector<std::size_t> corrects = placesCorrected(records), rounds = roundsOf(records);
+  std::vector<std::size_t> first(corrects.size());  // of each, the first that it corrects
+  std::map<std::string, std::size_t> newest;        // by device, of those firsts
+  std::map<std::string, const Check*> last;         // by device, what was last said of that
+  for (std::size_t i = 0; i < corrects.size(); ++i) {
+    first[i] = corrects[i] == i ? i : first[corrects[i]];
+    if (rounds[i] != round) continue;
+    const Check& check = records.checks[i];
+    std::size_t& its_newest = newest.try_emplace(check.device, first[i]).first->second;
+    if (first[i] < its_newest) continue;
+    its_newest = first[i];
+    last[check.device] = &check;
   }
   return last;
 }
@@ -34,9 +34,10 @@ const Check* checkIn(const Records& records, std::size_t round, const std::strin
 }
 
 std::vector<std::string> stillToCheck(const Round& round, const Records& records) {
+  const std::vector<std::size_t> rounds = roundsOf(records);
   std::set<std::string> checked;
-  for (const Check& c : records.checks)
-    if (c.round == round.number) checked.insert(c.device);
+  for (std::size_t i = 0; i < rounds.size(); ++i)
+    if (rounds[i] == round.number) checked.insert(records.checks[i].device);
   std::vector<std::string> left;
   for (const std::string& device : round.devices)
     if (!checked.contains(device)) left.push_back(device);
@@ -44,8 +45,9 @@ std::vector<std::string> stillToCheck(const Round& round, const Records& records
 }
 
 std::vector<const Round*> unfinishedRounds(const Records& records) {
+  const std::vector<std::size_t> round_of = roundsOf(records);
   std::set<std::pair<std::size_t, std::string>> checked;
-  for (const Check& c : records.checks) checked.emplace(c.round, c.device);
+  for (std::size_t i = 0; i < round_of.size(); ++i) checked.emplace(round_of[i], records.checks[i].device);
   std::vector<const Round*> rounds;
   for (const Round& r : std::views::reverse(records.rounds))
     if (std::ranges::any_of(r.devices, [&](const std::string& d) {
@@ -55,8 +57,8 @@ std::vector<const Round*> unfinishedRounds(const Records& records) {
   return rounds;
 }
 
-std::vector<const Check*> actionsDueOn(const Records& records, Date day) {
-  std::vector<const Check*> due = openActions(records);
+std::vector<const Check*> actionsDueOn(const Records& records, Date today, Date day) {
+  std::vector<const Check*> due = openActions(records, today);
   std::erase_if(due, [&](const Check* c) { return !c->corrective->due || *c->corrective->due > day; });
   return due;
 }

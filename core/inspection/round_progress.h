@@ -17,7 +17,7 @@ const Check* checkIn(const Records& records, std::size_t round, const std::strin
 std::vector<std::string> stillToCheck(const Round& round, const Records& records);
 // The rounds with a device still to check, the newest first.
 std::vector<const Round*> unfinishedRounds(const Records& records);
-// The checks whose action is open and was to be done on `day` or before.
-std::vector<const Check*> actionsDueOn(const Records& records, Date day);
+// The checks whose action is open today and was to be done on `day` or before.
+std::vector<const Check*> actionsDueOn(const Records& records, Date today, Date day);
 
 }  // namespace stopwalk::inspection

@@ -5,44 +5,41 @@
 #include <ranges>
 
 #include "core/inspection/check_chain.h"
+#include "core/inspection/person.h"
 
 namespace stopwalk::inspection {
 namespace {
-
-// The same person may be written with another case, or blanks round the name.
-std::string personOf(const std::string& name) {
-  std::string plain;
-  for (const char c : name)
-    if (c != ' ') plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  return plain;
-}
 
 void later(std::optional<Date>& date, Date other) {
   if (!date || *date < other) date = other;
 }
 
+// What all chains are held against.
+struct Held {
+  const Schedule& schedule;
+  Reliance reliance;
+};
+
 // Failures are closed one by one, each by a pass that is surely later.
-bool closes(const CheckChain& pass, const CheckChain& failed, const Check& failure,
-            const Schedule& schedule) {
-  const auto foundIt = [&](const Check* c) { return personOf(c->inspector) == personOf(failure.inspector); };
-  return pass.passedThroughout() && surelyAfter(pass, failed) &&
-         !(schedule.retest_by_another && std::ranges::any_of(pass.checks, foundIt));
+bool closes(const CheckChain& pass, const CheckChain& failed, const Check& failure, const Held& held) {
+  const auto foundIt = [&](const Check* c) { return maybeSamePerson(c->inspector, failure.inspector); };
+  return pass.passedThroughout() && surelyAfter(pass, failed) && !held.reliance.doubt(pass) &&
+         !(held.schedule.retest_by_another && std::ranges::any_of(pass.checks, foundIt));
 }
 
 // Those of one device.
 using Chains = std::vector<const CheckChain*>;
 
 // The last failure that no pass closes; as a rule the next after it does, if any.
-std::optional<FailedDevice> openFailure(const Chains& chains, const Schedule& schedule) {
+std::optional<FailedDevice> openFailure(const Chains& chains, const Held& held) {
   std::optional<FailedDevice> open;
   const CheckChain* last = nullptr;
   for (const CheckChain* chain : chains) {
     if (!chain->failedOnce() || (last && surelyAfter(*last, *chain))) continue;
     for (const Check* check : chain->checks) {
       if (check->result != Result::Fail) continue;
-      if (std::ranges::any_of(std::views::reverse(chains), [&](const CheckChain* other) {
-            return closes(*other, *chain, *check, schedule);
-          }))
+      if (std::ranges::any_of(std::views::reverse(chains),
+                              [&](const CheckChain* other) { return closes(*other, *chain, *check, held); }))
         continue;
       open = FailedDevice{check->device, chain->latest().date, check->number, check->inspector};
       last = chain;
@@ -51,19 +48,48 @@ std::optional<FailedDevice> openFailure(const Chains& chains, const Schedule& sc
   return open;
 }
 
-DeviceState stateOf(const std::string& device, const Chains& chains, const Schedule& schedule) {
-  DeviceState state{.device = device, .failed = openFailure(chains, schedule)};
-  const CheckChain* last = nullptr;
+void later(std::optional<NotCounted>& pass, const NotCounted& other) {
+  if (!pass || pass->on <= other.on) pass = other;
+}
+
+// Puts in a pass, as far as it counts.
+void addPass(DeviceState& state, const CheckChain& chain, const Held& held, const DeviceNow* now) {
+  const Check& said = chain.said();
+  NotCounted pass{said.number, chain.earliest().date};
+  const auto doubt = held.reliance.doubt(chain);
+  if (!doubt && testedFor(said, Tried::Seen).value_or(true)) later(state.seen, pass.on);
+  if (doubt)
+    pass.why = *doubt;
+  else if (now)
+    pass.machines = notNamed(chain, now->machines);
+  if (!pass.machines.empty()) pass.why = Doubt::NotNamed;
+  const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& not_counted) {
+    if (doubt || !pass.machines.empty())
+      later(not_counted, pass);
+    else
+      later(counted, pass.on);
+  };
+  if (passedPressed(said)) add(state.pressed, state.pressed_not_counted);
+  if (passedInFull(said)) add(state.in_full, state.full_not_counted);
+}
+
+void dropEarlier(std::optional<NotCounted>& pass, const std::optional<Date>& counted) {
+  if (pass && counted && pass->on <= *counted) pass.reset();
+}
+
+DeviceState stateOf(const std::string& device, const Chains& chains, const Held& held, const DeviceNow* now) {
+  DeviceState state{.device = device, .failed = openFailure(chains, held)};
+  const CheckChain *last = nullptr, *believed = nullptr;
   for (const CheckChain* chain : chains) {
-    const Check& said = chain->said();
-    if (!last || !surelyAfter(*last, *chain)) last = chain;
-    if (said.result != Result::Pass) continue;
-    const Date day = chain->earliest().date;
-    if (testedFor(said, Tried::Seen).value_or(true)) later(state.seen, day);
-    if (passedPressed(said)) later(state.pressed, day);
-    if (passedInFull(said)) later(state.in_full, day);
+    const auto isLast = [&](const CheckChain* other) { return !other || !surelyAfter(*other, *chain); };
+    if (isLast(last)) last = chain;
+    if (held.reliance.doubt(*chain) != Doubt::AfterToday && isLast(believed)) believed = chain;
+    if (chain->said().result == Result::Pass) addPass(state, *chain, held, now);
   }
+  dropEarlier(state.pressed_not_counted, state.pressed);
+  dropEarlier(state.full_not_counted, state.in_full);
   state.last = last->said().number;
+  if (believed) state.last_on = believed->earliest().date;
   return state;
 }
 
@@ -81,9 +107,11 @@ std::optional<Date> monthsFrom(std::optional<Date> last, int months) {
 // All that will be due at a device some day.
 std::vector<Due> comingFor(const std::string& device, const DeviceState& state, const Schedule& schedule) {
   std::vector<Due> coming;
-  if (state.failed) coming.push_back({device, Due::What::Retest, std::nullopt});
-  coming.push_back({device, Due::What::Pressed, monthsFrom(state.pressed, schedule.pressed_months)});
-  coming.push_back({device, Due::What::Full, monthsFrom(state.in_full, schedule.full_months)});
+  if (state.failed) coming.push_back({device, Due::What::Retest, std::nullopt, state.pressed_not_counted});
+  coming.push_back({device, Due::What::Pressed, monthsFrom(state.pressed, schedule.pressed_months),
+                    state.pressed_not_counted});
+  coming.push_back(
+      {device, Due::What::Full, monthsFrom(state.in_full, schedule.full_months), state.full_not_counted});
   if (schedule.seen_days)
     coming.push_back(
         {device, Due::What::Seen,
@@ -120,10 +148,22 @@ std::vector<std::size_t> correctedBy(const Records& records) {
   return by;
 }
 
-std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule) {
+std::vector<std::size_t> roundsOf(const Records& records) {
+  const std::vector<std::size_t> places = placesCorrected(records);
+  std::vector<std::size_t> rounds(places.size());
+  for (std::size_t i = 0; i < places.size(); ++i)
+    rounds[i] = places[i] == i ? records.checks[i].round : rounds[places[i]];
+  return rounds;
+}
+
+std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule, const AsOf& as_of) {
   const std::vector<CheckChain> chains = chainsOf(records);
+  const Held held{schedule, Reliance(records, as_of.today)};
   std::vector<DeviceState> states;
-  for (const auto& [device, its] : byDevice(chains)) states.push_back(stateOf(device, its, schedule));
+  for (const auto& [device, its] : byDevice(chains)) {
+    const auto now = std::ranges::find(as_of.devices, device, &DeviceNow::id);
+    states.push_back(stateOf(device, its, held, now == as_of.devices.end() ? nullptr : &*now));
+  }
   return states;
 }
 
@@ -132,10 +172,12 @@ const DeviceState* findState(std::span<const DeviceState> states, const std::str
   return at != states.end() && at->device == device ? &*at : nullptr;
 }
 
-std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule) {
+std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, Date today) {
+  const std::vector<CheckChain> chains = chainsOf(records);
+  const Held held{schedule, Reliance(records, today)};
   std::vector<FailedDevice> failed;
-  for (const DeviceState& state : statesOf(records, schedule))
-    if (state.failed) failed.push_back(*state.failed);
+  for (const auto& [device, its] : byDevice(chains))
+    if (const auto open = openFailure(its, held)) failed.push_back(*open);
   return failed;
 }
 
@@ -175,13 +217,15 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
   return next;
 }
 
-std::vector<const Check*> openActions(const Records& records) {
+std::vector<const Check*> openActions(const Records& records, Date today) {
   const std::vector<CheckChain> chains = chainsOf(records);
+  const Reliance reliance(records, today);
   std::vector<const Check*> all;
   for (const auto& [device, its] : byDevice(chains))
     for (const CheckChain* chain : its) {
       const auto isDone = [&](const CheckChain* other) {
-        return other != chain && other->passedThroughout() && surelyAfter(*other, *chain);
+        return other != chain && other->passedThroughout() && surelyAfter(*other, *chain) &&
+               !reliance.doubt(*other);
       };
       // A correction that is silent about it takes nothing back.
       const auto asks = std::ranges::find_if(chain->checks.rbegin(), chain->checks.rend(),

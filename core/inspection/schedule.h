@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "core/inspection/record.h"
+#include "core/inspection/reliance.h"
 
 // How often devices are inspected, and what the records say of each.
 namespace stopwalk::inspection {
@@ -31,28 +31,44 @@ struct FailedDevice {
   bool operator==(const FailedDevice&) const = default;
 };
 
-// What the records come to for one device. A check that was corrected says what its last correction says; but
-// what was once written down as failed counts as failed, and what was not written down as passed from the
-// first closes no failure: only a check of its own does, that was surely made after it (check_chain.h), in
-// whatever order they were entered.
+// A device as the layout has it.
+struct DeviceNow {
+  std::string id;
+  std::vector<std::string> machines;  // ids of what it stops
+};
+// What the records are held against. A device that is not among `devices` is asked for no machines.
+struct AsOf {
+  Date today{};
+  std::vector<DeviceNow> devices = {};
+};
+
+// What the records come to for one device. A pass that is in doubt counts for nothing (reliance.h), and for
+// pressed and in full only that of all machines which the device stops now. A check that was corrected says
+// what its last correction says; but what was once written down as failed counts as failed, and what was not
+// written down as passed from the first closes no failure: only a check of its own does, that was surely made
+// after it (check_chain.h), in whatever order they were entered.
 struct DeviceState {
   std::string device;
   std::optional<std::size_t> last = {};  // the number of the last check that was not corrected
+  std::optional<Date> last_on = {};      // when that was, of those that are not still to come
   std::optional<Date> seen = {}, pressed = {}, in_full = {};  // when it last passed each
+  std::optional<NotCounted> pressed_not_counted = {};         // a pass since that, which counts for nothing
+  std::optional<NotCounted> full_not_counted = {};
   std::optional<FailedDevice> failed = {};
 };
 
 // Sorted by device.
-std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule);
+std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule, const AsOf& as_of);
 const DeviceState* findState(std::span<const DeviceState> states, const std::string& device);
-std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule);
+std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, Date today);
 
 // What stands to be done at one device.
 struct Due {
   enum class What { Retest, Pressed, Full, Seen };
   std::string device;
   What what = What::Pressed;
-  std::optional<Date> on;  // none: as soon as can be, as nothing is on record or it failed
+  std::optional<Date> on;  // none: as soon as can be, as nothing that counts is on record or it failed
+  std::optional<NotCounted> despite = {};  // a later pass, which counts for nothing
   bool operator==(const Due&) const = default;
 };
 std::string_view word(Due::What what);
@@ -67,9 +83,12 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
                             const Schedule& schedule, Date day);
 
 // The checks that ask for something to be done, whose device has passed no check since.
-std::vector<const Check*> openActions(const Records& records);
+std::vector<const Check*> openActions(const Records& records, Date today);
 // For each check the place in `records.checks` of the one that it corrects; its own place: none.
 std::vector<std::size_t> placesCorrected(const Records& records);
+// For each check the number of the round that it belongs to: that of the first that it corrects, whatever it
+// says itself.
+std::vector<std::size_t> roundsOf(const Records& records);
 // For each check the number of the one that corrects it; 0: none. In the order of `records.checks`.
 std::vector<std::size_t> correctedBy(const Records& records);
 

@@ -1,6 +1,7 @@
 #include "core/planning/round_plan.h"
 
 #include <algorithm>
+#include <set>
 
 #include "core/planning/inspection_walk.h"
 
@@ -11,11 +12,31 @@ std::string wordOf(const RoundScope& scope) {
   return scope.due ? "due in " + scope.room : scope.room;
 }
 
-std::vector<std::string> dueAmong(std::span<const std::string> devices, const inspection::Records& records,
-                                  const inspection::Schedule& schedule, inspection::Date day) {
+inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today) {
+  inspection::AsOf as_of{today};
+  for (const InspectedDevice& d : devices) as_of.devices.push_back({d.id, d.machines});
+  return as_of;
+}
+
+std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
+                                                  const layout::Layout& layout) {
+  std::set<std::string> ids;
+  for (const layout::Device& d : layout.devices) ids.insert(d.id);
+  for (const layout::Machine& m : layout.machines)
+    for (const layout::Device& d : m.devices) ids.insert(m.id + "/" + d.id);
+  std::vector<inspection::FailedDevice> gone;
+  for (const inspection::FailedDevice& f : failed)
+    if (!ids.contains(f.device)) gone.push_back(f);
+  return gone;
+}
+
+std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
+                                  const inspection::Records& records, const inspection::Schedule& schedule,
+                                  inspection::Date day) {
+  const auto states = inspection::statesOf(records, schedule, asOf(devices, day));
   // In the order of the devices, all of one device together.
   std::vector<std::string> ids;
-  for (const auto& due : inspection::dueOn(devices, inspection::statesOf(records, schedule), schedule, day))
+  for (const auto& due : inspection::dueOn(idsOf(devices), states, schedule, day))
     if (ids.empty() || ids.back() != due.device) ids.push_back(due.device);
   return ids;
 }
@@ -23,10 +44,10 @@ std::vector<std::string> dueAmong(std::span<const std::string> devices, const in
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,
                                    inspection::Date day) {
-  std::vector<std::string> ids;
+  std::vector<InspectedDevice> in;
   for (const InspectedDevice& d : devices)
-    if (scope.room.empty() || d.room == scope.room) ids.push_back(d.id);
-  return scope.due ? dueAmong(ids, records, schedule, day) : ids;
+    if (scope.room.empty() || d.room == scope.room) in.push_back(d);
+  return scope.due ? dueAmong(in, records, schedule, day) : idsOf(in);
 }
 
 std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,

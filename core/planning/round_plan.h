@@ -21,8 +21,14 @@ struct RoundScope {
 std::string wordOf(const RoundScope& scope);
 
 // The ids of those on which something is due on the day, in their order.
-std::vector<std::string> dueAmong(std::span<const std::string> devices, const inspection::Records& records,
-                                  const inspection::Schedule& schedule, inspection::Date day);
+std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
+                                  const inspection::Records& records, const inspection::Schedule& schedule,
+                                  inspection::Date day);
+// What records of them are held against.
+inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today);
+// Of those that failed what the layout does not have, or not under that id.
+std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
+                                                  const layout::Layout& layout);
 // The ids in the scope, in the order of the file.
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,

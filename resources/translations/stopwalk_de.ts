@@ -3465,6 +3465,31 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: %2 (%3)</translation>
     </message>
+    <message>
+        <source>check %1 of %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Prüfung %1 vom %2</translation>
+    </message>
+    <message>
+        <source>%1 does not count: the records are not as they were written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 zählt nicht: Die Aufzeichnungen sind nicht mehr, wie sie geschrieben wurden</translation>
+    </message>
+    <message>
+        <source>%1 does not count: that day is still to come</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 zählt nicht: Dieser Tag kommt erst noch</translation>
+    </message>
+    <message>
+        <source>%1 does not count: it was of a stop that did not stop %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 zählt nicht: Die Einrichtung hielt damals %2 nicht an</translation>
+    </message>
+    <message>
+        <source>%1 to be done again</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 zu wiederholen</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -4806,6 +4831,11 @@
         <source>Correct this check… (Enter)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Diese Kontrolle berichtigen… (Enter)</translation>
+    </message>
+    <message>
+        <source>%1, written %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, geschrieben %2</translation>
     </message>
 </context>
 <context>
@@ -6763,11 +6793,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>Die Kontrollaufzeichnungen in %1 lassen sich nicht lesen und werden nicht berücksichtigt: %2.</translation>
     </message>
     <message>
-        <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zeile %1 der Kontrollaufzeichnungen in %2 ist nicht so, wie sie geschrieben wurde: %3.</translation>
-    </message>
-    <message>
         <source>%1 What had failed when they were last read still counts as failed.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 Was beim letzten Lesen nicht bestanden hatte, gilt weiter als nicht bestanden.</translation>
@@ -6791,6 +6816,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde: Sie zählt nicht. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
+    </message>
+    <message>
+        <source>Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to line %4.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeile %1 der Prüfaufzeichnungen in %2 ist nicht mehr, wie sie geschrieben wurde: %3. Bis Zeile %4 zählt nichts als bestanden.</translation>
     </message>
 </context>
 <context>

@@ -3465,6 +3465,31 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: %2 (%3)</translation>
     </message>
+    <message>
+        <source>check %1 of %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la comprobación %1 del %2</translation>
+    </message>
+    <message>
+        <source>%1 does not count: the records are not as they were written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no cuenta: los registros no están como se escribieron</translation>
+    </message>
+    <message>
+        <source>%1 does not count: that day is still to come</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no cuenta: ese día aún no ha llegado</translation>
+    </message>
+    <message>
+        <source>%1 does not count: it was of a stop that did not stop %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 no cuenta: era de un paro que no paraba %2</translation>
+    </message>
+    <message>
+        <source>%1 to be done again</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 por repetir</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -4806,6 +4831,11 @@
         <source>Correct this check… (Enter)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Corregir esta comprobación… (Intro)</translation>
+    </message>
+    <message>
+        <source>%1, written %2</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, escrito el %2</translation>
     </message>
 </context>
 <context>
@@ -6763,11 +6793,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>Los registros de inspección de %1 no se pueden leer y no se tienen en cuenta: %2.</translation>
     </message>
     <message>
-        <source>Line %1 of the inspection records in %2 is not as it was written: %3.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>La línea %1 de los registros de inspección de %2 no está como se escribió: %3.</translation>
-    </message>
-    <message>
         <source>%1 What had failed when they were last read still counts as failed.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 Lo que había fallado en la última lectura sigue contando como fallado.</translation>
@@ -6791,6 +6816,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Los registros de inspección de %1 acaban en uno que nunca se terminó: no cuenta. El próximo registro lo aparta en un archivo propio.</translation>
+    </message>
+    <message>
+        <source>Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to line %4.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La línea %1 de los registros de inspección en %2 no está como se escribió: %3. Hasta la línea %4 no cuenta ninguna comprobación como superada.</translation>
     </message>
 </context>
 <context>

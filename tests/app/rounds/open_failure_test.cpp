@@ -9,6 +9,8 @@ using inspection::Check;
 using inspection::Result;
 
 // A failure that Ada Example found, and a pass after it.
+const inspection::Date kToday = *inspection::parseDate("2026-06-01");
+
 class OpenFailure : public testing::Test {
  protected:
   OpenFailure() {
@@ -25,7 +27,7 @@ class OpenFailure : public testing::Test {
     check.inspector = "Grace Example";
     records.checks.push_back(check);
   }
-  QString why() { return whyStillFailed(pass(), records, schedule); }
+  QString why() { return whyStillFailed(pass(), records, schedule, kToday); }
   Check& pass() { return records.checks[1]; }
 
   inspection::Records records;
@@ -63,7 +65,7 @@ TEST_F(OpenFailure, StaysOpenAfterWhatIsNotSurelyLater) {
 
 TEST_F(OpenFailure, SaysWhatWouldCloseIt) {
   records.checks.pop_back();
-  const auto failed = inspection::failedDevices(records, schedule);
+  const auto failed = inspection::failedDevices(records, schedule, kToday);
   ASSERT_EQ(failed.size(), 1u);
   EXPECT_EQ(openFailureText(failed[0], schedule),
             "Failed on 2 Mar 2026 (check 2): it stays failed until it passes a check of its own.");
@@ -75,7 +77,7 @@ TEST_F(OpenFailure, LeavesNoTickOnThePlan) {
   records.checks.pop_back();
   plan::InspectedOnPlan shown;
   for (const char* id : {"saw/stop", "saw/other"}) shown.devices[id] = {plan::StationState::Meets, "1"};
-  markOpenFailures(shown, inspection::statesOf(records, schedule));
+  markOpenFailures(shown, inspection::statesOf(records, schedule, {kToday}));
   EXPECT_EQ(shown.devices["saw/stop"].state, plan::StationState::Fails);
   EXPECT_EQ(shown.devices["saw/other"].state, plan::StationState::Meets);
 }

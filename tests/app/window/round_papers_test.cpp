@@ -32,7 +32,8 @@ class OnPaper : public Files {
     const audit::Profile profile = audit::defaultProfile();
     return {{document.edited().snapshot(),
              std::make_shared<const layout::DeviceKinds>(document.catalogue().kinds), profile,
-             document.fileHash(), inspection::failedDevices(read.log.records, profile.inspection)},
+             document.fileHash(),
+             inspection::failedDevices(read.log.records, profile.inspection, records::momentNow().date)},
             read,
             round,
             wish};

@@ -28,7 +28,10 @@ class BundleOf : public testing::Test {
   void round(const char* day) {
     records.rounds.push_back(Round{++number_, momentOn(day), "Ada", "all", {"saw/stop"}, {}});
   }
-  Bundle march() const { return bundleOf(records, {}, *parseDate("2026-03-01"), *parseDate("2026-03-31")); }
+  Bundle march() const {
+    return bundleOf(records, {}, *parseDate("2026-03-01"), *parseDate("2026-03-31"),
+                    *parseDate("2026-12-31"));
+  }
   static std::vector<std::size_t> numbersOf(const std::vector<Check>& checks) {
     std::vector<std::size_t> numbers;
     for (const Check& c : checks) numbers.push_back(c.number);
@@ -70,6 +73,13 @@ TEST_F(BundleOf, FollowsCorrectionsWheneverTheyWereWritten) {
   const Bundle bundle = march();
   EXPECT_EQ(numbersOf(bundle.checks), (Numbers{1, 3, 4}));
   EXPECT_EQ(bundle.corrected_by, (Numbers{3, 4, 0}));
+}
+
+// The time of a correction that gives none is that of its writing, which is no time of a check.
+TEST_F(BundleOf, ACorrectionIsOfThePeriodOfWhatItCorrects) {
+  check("2026-02-02", Result::Pass);
+  check("2026-03-02", Result::Fail).corrects = 1;
+  EXPECT_EQ(numbersOf(march().checks), Numbers{});
 }
 
 TEST_F(BundleOf, GoesByTheTimeOfTheCheckAndNotOfItsWriting) {

@@ -12,7 +12,7 @@
 namespace stopwalk::inspection {
 namespace {
 
-const Date kDay = *parseDate("2026-03-02");
+const Date kDay = *parseDate("2026-03-02"), kLater = *parseDate("2030-01-01");
 constexpr int kMinutesOfADay = 1440;
 
 // So many minutes after midnight of that day in UTC, on a clock so far east.
@@ -46,7 +46,7 @@ Records logOf(std::vector<Check> checks) {
 }
 
 bool isFailed(const std::vector<Check>& checks, const Schedule& schedule = {}) {
-  return !failedDevices(logOf(checks), schedule).empty();
+  return !failedDevices(logOf(checks), schedule, kLater).empty();
 }
 
 constexpr auto Pass = Result::Pass, Fail = Result::Fail;
@@ -128,7 +128,7 @@ TEST(LateEntry, EachFailureAsksForAnotherThanItsOwnFinder) {
 TEST(LateEntry, TheLastPassAndTheDueDatesAreOfTheTimeOfTheCheck) {
   const auto states = statesOf(logOf({checkOf(Pass, "Ada", 3 * kMinutesOfADay),
                                       checkOf(Pass, "Bo", 1 * kMinutesOfADay, 4 * kMinutesOfADay)}),
-                               {});
+                               {}, {kLater});
   EXPECT_EQ(states[0].last, 1u);
   EXPECT_EQ(states[0].pressed, daysAfter(kDay, 3));
 }
@@ -137,7 +137,7 @@ TEST(LateEntry, ACorrectionThatGivesAnotherTimeMakesNothingDueLater) {
   for (const int corrected : {1, 5}) {
     Check correction = checkOf(Pass, "Ada", corrected * kMinutesOfADay, 9 * kMinutesOfADay);
     correction.corrects = 1;
-    const auto states = statesOf(logOf({checkOf(Pass, "Ada", 3 * kMinutesOfADay), correction}), {});
+    const auto states = statesOf(logOf({checkOf(Pass, "Ada", 3 * kMinutesOfADay), correction}), {}, {kLater});
     EXPECT_EQ(states[0].pressed, daysAfter(kDay, std::min(corrected, 3)));
   }
 }
@@ -145,10 +145,10 @@ TEST(LateEntry, ACorrectionThatGivesAnotherTimeMakesNothingDueLater) {
 TEST(LateEntry, AnActionIsDoneByALaterPassOnly) {
   Check fail = checkOf(Fail, "Ada", 1000);
   fail.corrective = Corrective{"change the contact block", "Bo", {}};
-  EXPECT_EQ(openActions(logOf({fail, checkOf(Pass, "Bo", 500, 2000)})).size(), 1u);
-  EXPECT_TRUE(openActions(logOf({fail, checkOf(Pass, "Bo", 1500, 2000)})).empty());
+  EXPECT_EQ(openActions(logOf({fail, checkOf(Pass, "Bo", 500, 2000)}), kLater).size(), 1u);
+  EXPECT_TRUE(openActions(logOf({fail, checkOf(Pass, "Bo", 1500, 2000)}), kLater).empty());
   fail.entered = momentAt(3000);
-  EXPECT_TRUE(openActions(logOf({checkOf(Pass, "Bo", 1500), fail})).empty());
+  EXPECT_TRUE(openActions(logOf({checkOf(Pass, "Bo", 1500), fail}), kLater).empty());
 }
 
 // What happened, in its order, and in what order it was written down.
@@ -206,7 +206,7 @@ std::string comesTo(const Records& records, const Schedule& schedule) {
   const auto noteOf = [&](std::size_t number) { return records.findCheck(number)->note; };
   const auto dayOf = [](std::optional<Date> day) { return day ? dateText(*day) : "never"; };
   std::string text;
-  for (const DeviceState& s : statesOf(records, schedule)) {
+  for (const DeviceState& s : statesOf(records, schedule, {kLater})) {
     text += s.device + ": last " + noteOf(*s.last) + ", seen " + dayOf(s.seen) + ", pressed " +
             dayOf(s.pressed) + ", in full " + dayOf(s.in_full);
     if (s.failed)
@@ -215,7 +215,7 @@ std::string comesTo(const Records& records, const Schedule& schedule) {
     text += "\n";
   }
   std::set<std::string> open;
-  for (const Check* c : openActions(records)) open.insert(c->note);
+  for (const Check* c : openActions(records, kLater)) open.insert(c->note);
   for (const std::string& note : open) text += "open " + note + "\n";
   return text;
 }
@@ -238,7 +238,7 @@ std::set<std::string> failedInTruth(const std::vector<Made>& made, const Schedul
 
 std::set<std::string> failedIn(const Records& records, const Schedule& schedule) {
   std::set<std::string> failed;
-  for (const FailedDevice& f : failedDevices(records, schedule)) failed.insert(f.device);
+  for (const FailedDevice& f : failedDevices(records, schedule, kLater)) failed.insert(f.device);
   return failed;
 }
 
@@ -262,7 +262,7 @@ TEST_P(LateEntries, APassThatIsNotLaterThanTheFailureNeverClosesIt) {
   for (std::uint64_t seed = 1; seed <= kHistories; ++seed) {
     History history(seed);
     Records records = history.written();
-    const auto before = failedDevices(records, schedule_);
+    const auto before = failedDevices(records, schedule_, kLater);
     if (before.empty()) continue;
     ++tried;
     const FailedDevice& failed =
@@ -273,7 +273,7 @@ TEST_P(LateEntries, APassThatIsNotLaterThanTheFailureNeverClosesIt) {
     pass.number = records.checks.size() + 1;
     pass.at = momentAt(std::stoi(failure.note) - history.random().below(3000));
     records.checks.push_back(pass);
-    ASSERT_EQ(failedDevices(records, schedule_), before) << "seed " << seed;
+    ASSERT_EQ(failedDevices(records, schedule_, kLater), before) << "seed " << seed;
   }
   EXPECT_GT(tried, 5'000);
 }

@@ -73,7 +73,7 @@ TEST(RoundProgress, ActionsAreDueOnTheirDayAndNotWithoutOne) {
     check.corrective = Corrective{"mend it", "Bo Example", parseDate(day)};
     records.checks.push_back(check);
   }
-  EXPECT_EQ(actionsDueOn(records, *parseDate("2026-03-02")).size(), 2u);
+  EXPECT_EQ(actionsDueOn(records, *parseDate("2026-03-02"), *parseDate("2026-03-02")).size(), 2u);
 }
 
 TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
@@ -92,13 +92,40 @@ TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
 
 TEST(CheckRules, ACorrectionIsOfAStandingCheckOfTheSameDevice) {
   Records records = twoRounds();
-  EXPECT_EQ(correctionFault(records, 2, "a"), std::nullopt);
-  EXPECT_EQ(correctionFault(records, 1, "a"), (CorrectionFault{CannotCorrect::Unknown, "", 0}));
-  EXPECT_EQ(correctionFault(records, 2, "b"), (CorrectionFault{CannotCorrect::OtherDevice, "a", 0}));
+  EXPECT_EQ(correctionFault(records, 2, "a", 1), std::nullopt);
+  EXPECT_EQ(correctionFault(records, 1, "a", 1), (CorrectionFault{CannotCorrect::Unknown, "", 0}));
+  EXPECT_EQ(correctionFault(records, 2, "b", 1), (CorrectionFault{CannotCorrect::OtherDevice, "a", 0}));
   records.checks.push_back(checkOf(8, 1, "a", Result::Fail));
   records.checks.back().corrects = 2;
-  EXPECT_EQ(correctionFault(records, 2, "a"), (CorrectionFault{CannotCorrect::Corrected, "a", 8}));
-  EXPECT_EQ(correctionFault(records, 8, "a"), std::nullopt);
+  EXPECT_EQ(correctionFault(records, 2, "a", 1), (CorrectionFault{CannotCorrect::Corrected, "a", 8}));
+  EXPECT_EQ(correctionFault(records, 8, "a", 1), std::nullopt);
+}
+
+// As logs may hold it that were written before this was refused.
+Records crossCorrected() {
+  Records records;
+  records.rounds = {roundOf(1, {"a"}), roundOf(3, {"a", "b"})};
+  records.checks = {checkOf(2, 1, "a", Result::Fail), checkOf(4, 3, "a", Result::Pass)};
+  records.checks[1].corrects = 2;
+  return records;
+}
+
+TEST(RoundProgress, ACorrectionTicksTheRoundOfWhatItCorrects) {
+  const Records records = crossCorrected();
+  EXPECT_EQ(stillToCheck(records.rounds[1], records), (std::vector<std::string>{"a", "b"}));
+  EXPECT_TRUE(stillToCheck(records.rounds[0], records).empty());
+  ASSERT_EQ(unfinishedRounds(records).size(), 1u);
+  EXPECT_EQ(unfinishedRounds(records)[0]->number, 3u);
+  EXPECT_EQ(checkIn(records, 3, "a"), nullptr);
+  EXPECT_EQ(checkIn(records, 1, "a")->number, 4u);
+}
+
+TEST(CheckRules, ACorrectionIsOfTheSameRound) {
+  const Records records = twoRounds();
+  EXPECT_EQ(correctionFault(records, 2, "a", 4), (CorrectionFault{CannotCorrect::OtherRound, "a", 0, 1}));
+  EXPECT_EQ(correctionFault(crossCorrected(), 4, "a", 1), std::nullopt);
+  EXPECT_EQ(correctionFault(crossCorrected(), 4, "a", 3),
+            (CorrectionFault{CannotCorrect::OtherRound, "a", 0, 1}));
 }
 
 }  // namespace

@@ -6,7 +6,7 @@
 namespace stopwalk::inspection {
 namespace {
 
-const Date kDay = *parseDate("2026-03-02");
+const Date kDay = *parseDate("2026-03-02"), kLater = *parseDate("2030-01-01");
 
 // Writes checks of one device, a day each.
 class Written {
@@ -21,7 +21,9 @@ class Written {
     records.checks.push_back(c);
     return records.checks.back();
   }
-  bool isFailed(const Schedule& schedule = {}) const { return !failedDevices(records, schedule).empty(); }
+  bool isFailed(const Schedule& schedule = {}) const {
+    return !failedDevices(records, schedule, kLater).empty();
+  }
 
   Records records;
 
@@ -48,7 +50,7 @@ TEST(Failed, NamesTheLastFailure) {
   Written w;
   w.add(Result::Fail, "Ada");
   w.add(Result::Fail, "Bo");
-  EXPECT_EQ(failedDevices(w.records, {}),
+  EXPECT_EQ(failedDevices(w.records, {}, kLater),
             (std::vector<FailedDevice>{{"saw/stop", daysAfter(kDay, 1), 2, "Bo"}}));
 }
 
@@ -117,7 +119,7 @@ class DueList : public testing::Test {
  protected:
   std::vector<std::string> due(const char* on, const Schedule& schedule = {}) const {
     std::vector<std::string> all;
-    const auto states = statesOf(w.records, schedule);
+    const auto states = statesOf(w.records, schedule, {kLater});
     for (const Due& d : dueOn(devices, states, schedule, *parseDate(on)))
       all.push_back(d.device + " " + std::string(word(d.what)) + (isOverdue(d, *parseDate(on)) ? "!" : ""));
     return all;
@@ -143,7 +145,7 @@ TEST_F(DueList, FollowsFromTheLastPass) {
   EXPECT_EQ(due("2027-03-02"), (Lines{"saw/stop pressed!", "saw/stop full"}));
   EXPECT_EQ(due("2026-03-05", {.seen_days = 3}), Lines{"saw/stop seen"});
   EXPECT_EQ(due("2026-04-03", {.pressed_months = 2}), Lines{});
-  const auto states = statesOf(w.records, {});
+  const auto states = statesOf(w.records, {}, {kLater});
   EXPECT_EQ(nextDue(devices, states, {}, kDay), parseDate("2026-04-02"));
 }
 
@@ -164,13 +166,13 @@ TEST(Actions, AreOpenUntilTheDevicePasses) {
   Written w;
   w.add(Result::Fail).corrective = Corrective{"change the contact block", "Bo", parseDate("2026-03-09")};
   w.add(Result::NotTested);
-  ASSERT_EQ(openActions(w.records).size(), 1u);
-  EXPECT_EQ(openActions(w.records)[0]->number, 1u);
+  ASSERT_EQ(openActions(w.records, kLater).size(), 1u);
+  EXPECT_EQ(openActions(w.records, kLater)[0]->number, 1u);
   w.add(Result::Fail).corrects = 1;  // which says nothing of it
-  ASSERT_EQ(openActions(w.records).size(), 1u);
-  EXPECT_EQ(openActions(w.records)[0]->number, 1u);
+  ASSERT_EQ(openActions(w.records, kLater).size(), 1u);
+  EXPECT_EQ(openActions(w.records, kLater)[0]->number, 1u);
   w.add(Result::Pass);
-  EXPECT_TRUE(openActions(w.records).empty());
+  EXPECT_TRUE(openActions(w.records, kLater).empty());
 }
 
 TEST(RunDown, MeanOfItsRuns) {

@@ -1,0 +1,73 @@
+#include "core/inspection/reliance.h"
+
+#include <algorithm>
+
+namespace stopwalk::inspection {
+namespace {
+
+// When the first record behind a line was written; none: there is none.
+std::optional<std::int64_t> writtenBehind(std::size_t line, const Records& records) {
+  std::size_t number = 0;
+  std::optional<std::int64_t> written;
+  const auto see = [&](const auto& all) {
+    const auto first = std::ranges::upper_bound(all, line, {}, [](const auto& r) { return r.number; });
+    if (first == all.end() || (written && number < first->number)) return;
+    number = first->number;
+    written = instantOf(writtenAt(*first));
+  };
+  see(records.rounds);
+  see(records.checks);
+  return written;
+}
+
+}  // namespace
+
+std::string clauseOf(const NotCounted& pass) {
+  const std::string check = "check " + std::to_string(pass.check) + " of " + dateText(pass.on);
+  switch (pass.why) {
+    case Doubt::NotAsWritten:
+      return check + " does not count: the records are not as they were written";
+    case Doubt::AfterToday:
+      return check + " does not count: that day is still to come";
+    case Doubt::NotNamed:
+      break;
+  }
+  std::string machines;
+  for (const std::string& machine : pass.machines) machines += (machines.empty() ? "" : ", ") + machine;
+  return check + " does not count: it was of a stop that did not stop " + machines;
+}
+
+Reliance::Reliance(const Records& records, Date today)
+    : today_(today),
+      unsure_to_(records.unsure_to),
+      sure_since_(unsure_to_ == 0 ? std::nullopt : writtenBehind(unsure_to_, records)) {}
+
+// What a line said that is no longer as it was written nobody knows: it may have been a failure of any
+// device, or have taken a pass back: what makes good after it must be able to close a failure. It was made
+// before it was written, and so before the next line was.
+bool Reliance::isAfterDoubt(const CheckChain& pass) const {
+  if (unsure_to_ == 0) return true;
+  if (pass.first().number <= unsure_to_ || !pass.passedThroughout()) return false;
+  return pass.writtenAtOnce() || instantOf(pass.earliest()) > sure_since_.value();
+}
+
+// When something was tested of which only the correction can be read, nobody knows.
+std::optional<Doubt> Reliance::doubt(const CheckChain& pass) const {
+  if (pass.first().corrects) return Doubt::NotAsWritten;
+  if (!isAfterDoubt(pass)) return Doubt::NotAsWritten;
+  const auto isToCome = [&](const Check* c) { return c->at.date > today_ || writtenAt(*c).date > today_; };
+  if (std::ranges::any_of(pass.checks, isToCome)) return Doubt::AfterToday;
+  return std::nullopt;
+}
+
+std::vector<std::string> notNamed(const CheckChain& pass, const std::vector<std::string>& machines) {
+  std::vector<std::string> missing;
+  for (const std::string& machine : machines)
+    if (!std::ranges::all_of(pass.checks, [&](const Check* c) {
+          return std::ranges::find(c->machines, machine) != c->machines.end();
+        }))
+      missing.push_back(machine);
+  return missing;
+}
+
+}  // namespace stopwalk::inspection

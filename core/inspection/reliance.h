@@ -1,0 +1,49 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/inspection/check_chain.h"
+
+// Which passes may be relied on. Where it is in doubt whether one is as it was written down, or still says
+// what it said, it makes nothing good; a failure counts whatever the doubt.
+namespace stopwalk::inspection {
+
+// Why a pass counts for nothing.
+enum class Doubt {
+  NotAsWritten,  // it stands up to a line of the log that is not as it was written, or corrects one such
+  AfterToday,    // it is dated on a day that is still to come
+  NotNamed       // it did not name all machines that the device stops now
+};
+
+struct NotCounted {
+  std::size_t check = 0;  // its number
+  Date on{};
+  Doubt why = Doubt::NotAsWritten;
+  std::vector<std::string> machines = {};  // that it did not name
+  bool operator==(const NotCounted&) const = default;
+};
+// Why, with its number and day.
+std::string clauseOf(const NotCounted& pass);
+
+class Reliance {
+ public:
+  Reliance(const Records& records, Date today);
+
+  // None: it counts, whatever the device stops now.
+  std::optional<Doubt> doubt(const CheckChain& pass) const;
+
+ private:
+  bool isAfterDoubt(const CheckChain& pass) const;
+
+  Date today_;
+  std::size_t unsure_to_;
+  std::optional<std::int64_t> sure_since_;  // when the first line behind that was written
+};
+
+// Of `machines` those that not every check of the chain names: a correction names those of its own day.
+std::vector<std::string> notNamed(const CheckChain& pass, const std::vector<std::string>& machines);
+
+}  // namespace stopwalk::inspection

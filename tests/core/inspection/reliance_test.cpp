@@ -1,0 +1,218 @@
+// What is in doubt makes nothing good.
+#include "core/inspection/reliance.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/files/inspection_log.h"
+#include "core/inspection/person.h"
+#include "core/inspection/schedule.h"
+#include "tests/support/random.h"
+
+namespace stopwalk::inspection {
+namespace {
+
+const Date kDay = *parseDate("2026-03-02"), kToday = *parseDate("2026-06-01");
+const std::vector<std::string> kDevices = {"saw/stop", "lathe/bar"};
+
+Check checkOf(std::size_t number, Result result, const std::string& by = "Ada Example") {
+  Check c;
+  c.number = number;
+  c.device = "saw/stop";
+  c.machines = {"saw"};
+  c.at.date = daysAfter(kDay, static_cast<int>(number));
+  c.inspector = by;
+  c.result = result;
+  return c;
+}
+
+Records recordsOf(std::vector<Check> checks, std::size_t unsure_to = 0) {
+  return {{}, std::move(checks), unsure_to};
+}
+
+DeviceState stateOf(const Records& records, const AsOf& as_of = {kToday}) {
+  return *findState(statesOf(records, {}, as_of), "saw/stop");
+}
+
+TEST(Reliance, APassUpToABadLineMakesNothingGood) {
+  const auto of = [](std::size_t unsure_to) {
+    return stateOf(recordsOf({checkOf(1, Result::Fail), checkOf(2, Result::Pass)}, unsure_to));
+  };
+  EXPECT_FALSE(of(0).failed);
+  EXPECT_EQ(of(0).pressed, daysAfter(kDay, 2));
+  EXPECT_FALSE(of(1).failed) << "the pass was written after it";
+  EXPECT_TRUE(of(2).failed);
+  EXPECT_EQ(of(2).pressed, std::nullopt);
+  EXPECT_TRUE(of(3).failed);
+  EXPECT_EQ(of(3).pressed_not_counted, (NotCounted{2, daysAfter(kDay, 2), Doubt::NotAsWritten}));
+}
+
+// What the bad line said may have been found between the pass on paper and its entering.
+TEST(Reliance, APassOnPaperCountsOnlyIfItWasMadeAfterTheBadLineWasWritten) {
+  Check paper = checkOf(4, Result::Pass);
+  paper.entered = paper.at;
+  paper.at.date = kDay;
+  EXPECT_EQ(stateOf(recordsOf({checkOf(1, Result::Fail), paper}, 2)).pressed, std::nullopt);
+  Check later = checkOf(5, Result::Pass);
+  later.entered = later.at;
+  later.at.second = 1;
+  EXPECT_EQ(stateOf(recordsOf({checkOf(1, Result::Fail), paper, later}, 2)).pressed, later.at.date);
+}
+
+// Of a correction of a pass that can no longer be trusted nothing is known but what it says of failures.
+TEST(Reliance, ACorrectionBehindTheBadLineDoesNotMakeAPassBeforeItGood) {
+  Check correction = checkOf(4, Result::Pass);
+  correction.corrects = 2;
+  EXPECT_EQ(stateOf(recordsOf({checkOf(2, Result::Pass), correction}, 3)).pressed, std::nullopt);
+}
+
+TEST(Reliance, APassOfADayToComeMakesNothingGoodUntilThen) {
+  Records records = recordsOf({checkOf(1, Result::Fail), checkOf(2, Result::Pass)});
+  records.checks[1].at.date = daysAfter(kToday, 1);
+  const DeviceState state = stateOf(records);
+  EXPECT_TRUE(state.failed);
+  EXPECT_EQ(state.pressed, std::nullopt);
+  EXPECT_EQ(state.last_on, daysAfter(kDay, 1));
+  EXPECT_EQ(state.pressed_not_counted, (NotCounted{2, daysAfter(kToday, 1), Doubt::AfterToday}));
+  EXPECT_FALSE(stateOf(records, {daysAfter(kToday, 1)}).failed);
+}
+
+TEST(Reliance, AFailureOfADayToComeCounts) {
+  Records records = recordsOf({checkOf(1, Result::Fail)});
+  records.checks[0].at.date = daysAfter(kToday, 100);
+  EXPECT_TRUE(stateOf(records).failed);
+}
+
+TEST(Reliance, APassCountsForTheMachinesItNamed) {
+  Check full = checkOf(1, Result::Pass);
+  for (const Tried test : kTried) full.tested.emplace_back(test, true);
+  const Records records = recordsOf({full});
+  const auto dueNow = [&](std::vector<std::string> machines) {
+    const AsOf as_of{full.at.date, {{"saw/stop", std::move(machines)}}};
+    return dueOn(std::span(kDevices).first(1), statesOf(records, {}, as_of), {}, full.at.date);
+  };
+  EXPECT_TRUE(dueNow({"saw"}).empty());
+  EXPECT_TRUE(dueNow({}).empty());
+  const NotCounted pass{1, full.at.date, Doubt::NotNamed, {"planer"}};
+  EXPECT_EQ(dueNow({"planer", "saw"}), (std::vector<Due>{{"saw/stop", Due::What::Pressed, {}, pass},
+                                                         {"saw/stop", Due::What::Full, {}, pass}}));
+}
+
+// It was written when the device stopped more than what was tested.
+TEST(Reliance, ACorrectionNamesNoMachineThatItsCheckDidNot) {
+  Check correction = checkOf(2, Result::Pass);
+  correction.corrects = 1;
+  correction.machines = {"saw", "planer"};
+  const AsOf as_of{kToday, {{"saw/stop", {"saw", "planer"}}}};
+  EXPECT_EQ(stateOf(recordsOf({checkOf(1, Result::Pass), correction}), as_of).pressed, std::nullopt);
+}
+
+TEST(Reliance, AnActionStaysOpenWhereThePassIsInDoubt) {
+  Check fail = checkOf(1, Result::Fail);
+  fail.corrective = Corrective{"mend it", "Bo Example", {}};
+  EXPECT_TRUE(openActions(recordsOf({fail, checkOf(2, Result::Pass)}), kToday).empty());
+  EXPECT_EQ(openActions(recordsOf({fail, checkOf(2, Result::Pass)}, 2), kToday).size(), 1u);
+  EXPECT_EQ(openActions(recordsOf({fail, checkOf(2, Result::Pass)}), kDay).size(), 1u);
+}
+
+Check randomCheck(std::size_t number, support::Random& random) {
+  Check c = checkOf(number, kResults[static_cast<std::size_t>(random.below(4))],
+                    random.below(2) == 0 ? "Ada" : "Bo");
+  c.device = kDevices[static_cast<std::size_t>(random.below(2))];
+  c.at.second = static_cast<int>(random.below(86400));
+  if (random.below(4) == 0) {
+    c.entered = c.at;
+    c.at.date = daysAfter(c.at.date, -static_cast<int>(random.below(5)));
+  }
+  if (number > 1 && random.below(4) == 0)
+    c.corrects = 1 + static_cast<std::size_t>(random.below(static_cast<int>(number) - 1));
+  return c;
+}
+
+std::string logTextOf(const std::vector<Check>& checks) {
+  std::string text, before = files::kNoLineBefore;
+  for (const Check& c : checks) {
+    const std::string line = files::recordLine(c, c.number, before);
+    before = files::endOfLog(line).head;
+    text += line;
+  }
+  return text;
+}
+
+bool hasLostCorrected(const Records& records, const std::string& device) {
+  return std::ranges::any_of(records.checks, [&](const Check& c) {
+    return c.device == device && c.entered && c.corrects && !records.findCheck(*c.corrects);
+  });
+}
+
+bool isNoLater(const std::optional<Date>& date, const std::optional<Date>& than) {
+  return !date || (than && *date <= *than);
+}
+
+// Property: whatever is done to one byte of a line, no device is better off than by the records as they were.
+TEST(Reliance, NoChangedByteMakesADeviceBetter) {
+  for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+    support::Random random(seed);
+    std::vector<Check> checks;
+    for (std::size_t n = 1; n <= 8; ++n) checks.push_back(randomCheck(n, random));
+    const std::string text = logTextOf(checks);
+    const Records good = files::readInspectionLog(text).records;
+    const auto before = statesOf(good, {}, {kToday});
+    for (int change = 0; change < 60; ++change) {
+      std::string changed = text;
+      const std::size_t at = static_cast<std::size_t>(
+          random.below(static_cast<int>(text.rfind('\n', text.size() - 2))));  // not of the last line
+      if (changed[at] == '\n') continue;
+      changed[at] = "fp0123456789x\n\""[random.below(15)];
+      if (changed == text) continue;
+      const Records read = files::readInspectionLog(changed).records;
+      ASSERT_NE(read.unsure_to, 0u);
+      const auto after = statesOf(read, {}, {kToday});
+      for (const DeviceState& was : before) {
+        const DeviceState* is = findState(after, was.device);
+        if (!is) continue;  // never recorded: all is due
+        ASSERT_TRUE(isNoLater(is->pressed, was.pressed)) << "seed " << seed << " at " << at;
+        ASSERT_TRUE(isNoLater(is->seen, was.seen)) << "seed " << seed << " at " << at;
+        ASSERT_TRUE(isNoLater(is->in_full, was.in_full)) << "seed " << seed << " at " << at;
+        // Of a failure that can no longer be read, a correction may have said that it was later than the
+        // pass.
+        if (was.failed && !hasLostCorrected(read, was.device)) {
+          ASSERT_TRUE(is->failed || !is->pressed || *is->pressed < was.failed->on)
+              << "seed " << seed << " at " << at;
+        }
+      }
+    }
+  }
+}
+
+TEST(Person, IsTheSameHoweverTheNameIsWritten) {
+  for (const char* name : {"ÅSA EXAMPLE",
+                           "\xC3\xA5sa\xC2\xA0"
+                           "example",
+                           "A\xCC\x8Asa Example",
+                           "\xE2\x80\x8B"
+                           "Åsa\xE2\x80\x8D Example ",
+                           "Asa-Example", "Ａｓａ Example"})
+    EXPECT_TRUE(maybeSamePerson("Åsa Example", name)) << name;
+  EXPECT_FALSE(maybeSamePerson("Åsa Example", "Bo Example"));
+  EXPECT_TRUE(maybeSamePerson("Штефан Пример", "ШТЕФАН  ПРИМЕР"));
+  EXPECT_FALSE(maybeSamePerson("Штефан Пример", "Анна Пример"));
+}
+
+TEST(Person, IsTheSameInDoubt) {
+  EXPECT_TRUE(maybeSamePerson("Ada", ""));
+  EXPECT_TRUE(maybeSamePerson("Ada", "..."));
+  EXPECT_TRUE(maybeSamePerson("Ada", "Bo\xFF"));
+}
+
+TEST(Person, WithAnUnseenBlankClosesNoFailureThatAnotherHasToClose) {
+  const Records records = recordsOf({checkOf(1, Result::Fail, "Ada Example"), checkOf(2, Result::Pass,
+                                                                                      "Ada\xC2\xA0"
+                                                                                      "Example")});
+  EXPECT_EQ(failedDevices(records, {.retest_by_another = true}, kToday).size(), 1u);
+  EXPECT_TRUE(failedDevices(records, {}, kToday).empty());
+}
+
+}  // namespace
+}  // namespace stopwalk::inspection
