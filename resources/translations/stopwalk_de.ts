@@ -3972,7 +3972,7 @@
         <translation>Weg zum Stopp einer Maschine</translation>
     </message>
     <message>
-        <source>&amp;Colour the floor by</source>
+        <source>Co&amp;lour the floor by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Boden &amp;färben nach</translation>
     </message>
@@ -4083,11 +4083,6 @@
         <translation>Warum die Werkstatt es anders hält. Wird als Grundlage gezeigt.</translation>
     </message>
     <message>
-        <source>As the &amp;profile has it</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Wie im &amp;Profil</translation>
-    </message>
-    <message>
         <source>Basis</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Grundlage</translation>
@@ -4126,6 +4121,11 @@
         <source>%1 rules are off.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 Regeln sind abgeschaltet.</translation>
+    </message>
+    <message>
+        <source>As the profile ha&amp;s it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wie im &amp;Profil</translation>
     </message>
 </context>
 <context>
@@ -4249,7 +4249,7 @@
     <message>
         <source>&amp;Copy</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Kopieren</translation>
+        <translation>Kopie&amp;ren</translation>
     </message>
     <message>
         <source>The rows picked, or all of them, as text for a table or a letter</source>
@@ -4285,11 +4285,6 @@
         <translation>Ankreuzen, was anders sein könnte, und sehen, was sich für wen ändert. Nichts davon wird gespeichert.</translation>
     </message>
     <message>
-        <source>&amp;After hours</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Außerhalb der Betriebszeit</translation>
-    </message>
-    <message>
         <source>The doors that are locked then are shut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die dann verschlossenen Türen sind zu</translation>
@@ -4310,11 +4305,6 @@
         <translation>Geräte, Telefone und Türen suchen</translation>
     </message>
     <message>
-        <source>&amp;Put in the way</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;In den Weg stellen</translation>
-    </message>
-    <message>
         <source>A block on the floor: drag it on the plan, or type its numbers</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ein Klotz auf dem Boden: im Plan ziehen, oder seine Zahlen eintippen</translation>
@@ -4327,7 +4317,7 @@
     <message>
         <source>&amp;Back to how it is</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Zurück zum Ist-Zustand</translation>
+        <translation>Zurück zu&amp;m Ist-Zustand</translation>
     </message>
     <message>
         <source>Out of order</source>
@@ -4343,6 +4333,16 @@
         <source>In the way</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Im Weg</translation>
+    </message>
+    <message>
+        <source>After hou&amp;rs</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>A&amp;ußerhalb der Betriebszeit</translation>
+    </message>
+    <message>
+        <source>Put in the &amp;way</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;In den Weg stellen</translation>
     </message>
 </context>
 <context>

@@ -3972,9 +3972,9 @@
         <translation>Camino a la parada de una máquina</translation>
     </message>
     <message>
-        <source>&amp;Colour the floor by</source>
+        <source>Co&amp;lour the floor by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Colorear el suelo por</translation>
+        <translation>Colorear e&amp;l suelo por</translation>
     </message>
 </context>
 <context>
@@ -4083,11 +4083,6 @@
         <translation>Por qué el taller lo hace de otro modo. Se muestra como fundamento.</translation>
     </message>
     <message>
-        <source>As the &amp;profile has it</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Como en el &amp;perfil</translation>
-    </message>
-    <message>
         <source>Basis</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Fundamento</translation>
@@ -4126,6 +4121,11 @@
         <source>%1 rules are off.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 reglas están desactivadas.</translation>
+    </message>
+    <message>
+        <source>As the profile ha&amp;s it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Como en el &amp;perfil</translation>
     </message>
 </context>
 <context>
@@ -4285,11 +4285,6 @@
         <translation>Marque lo que podría ser de otro modo y vea qué cambia y para quién. Nada de esto se guarda.</translation>
     </message>
     <message>
-        <source>&amp;After hours</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Fuera de horario</translation>
-    </message>
-    <message>
         <source>The doors that are locked then are shut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Las puertas que entonces se cierran con llave están cerradas</translation>
@@ -4310,11 +4305,6 @@
         <translation>Buscar dispositivos, teléfonos y puertas</translation>
     </message>
     <message>
-        <source>&amp;Put in the way</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Poner en el camino</translation>
-    </message>
-    <message>
         <source>A block on the floor: drag it on the plan, or type its numbers</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Un bloque en el suelo: arrástrelo en el plano, o escriba sus números</translation>
@@ -4327,7 +4317,7 @@
     <message>
         <source>&amp;Back to how it is</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Volver a como está</translation>
+        <translation>Volver a como es&amp;tá</translation>
     </message>
     <message>
         <source>Out of order</source>
@@ -4343,6 +4333,16 @@
         <source>In the way</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>En el camino</translation>
+    </message>
+    <message>
+        <source>After hou&amp;rs</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>&amp;Fuera de horario</translation>
+    </message>
+    <message>
+        <source>Put in the &amp;way</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Poner en el ca&amp;mino</translation>
     </message>
 </context>
 <context>

@@ -17,7 +17,7 @@ ReachChooser::ReachChooser(const edits::EditedLayout& edited, QWidget* parent)
   what_->addItem(tr("Walk to any stop"), static_cast<int>(What::AnyStop));
   what_->addItem(tr("Walk to a cut-off"), static_cast<int>(What::CutOff));
   what_->addItem(tr("Walk to the stop of one machine"), static_cast<int>(What::MachineStop));
-  auto* label = new QLabel(tr("&Colour the floor by"), this);
+  auto* label = new QLabel(tr("Co&lour the floor by"), this);
   label->setBuddy(what_);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);

@@ -101,7 +101,7 @@ QWidget* RulesPanel::editor() {
   basis_ = new QLabel(box);
   basis_->setWordWrap(true);
   basis_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  as_profile_ = new QPushButton(tr("As the &profile has it"), box);
+  as_profile_ = new QPushButton(tr("As the profile ha&s it"), box);
   connect(as_profile_, &QPushButton::clicked, this, [this] {
     if (const audit::Rule* rule = current()) keep(profile_.of(*rule));
   });

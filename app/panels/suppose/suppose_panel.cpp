@@ -84,7 +84,7 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
                     "saved."),
                  this);
   says->setWordWrap(true);
-  after_hours_ = new QCheckBox(tr("&After hours"), this);
+  after_hours_ = new QCheckBox(tr("After hou&rs"), this);
   after_hours_->setToolTip(tr("The doors that are locked then are shut"));
   tree_ = new QTreeWidget(this);
   tree_->setHeaderHidden(true);
@@ -94,7 +94,7 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
          "something in the way."));
   Rows::give(*tree_);
   search_ = new SearchLine(tr("Search devices, phones and doors"), tree_, this);
-  put_ = new QPushButton(tr("&Put in the way"), this);
+  put_ = new QPushButton(tr("Put in the &way"), this);
   put_->setToolTip(tr("A block on the floor: drag it on the plan, or type its numbers"));
   remove_ = new QPushButton(tr("&Take away"), this);
   clear_ = new QPushButton(tr("&Back to how it is"), this);

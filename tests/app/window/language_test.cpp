@@ -1,6 +1,8 @@
 // The window in each of its languages.
 #include "app/window/language.h"
 
+#include <QAbstractButton>
+#include <QLabel>
 #include <QMenuBar>
 #include <QTabWidget>
 #include <QTranslator>
@@ -84,15 +86,30 @@ class InLanguage : public Speaking, public AtTheWindow, public testing::WithPara
   }
 };
 
-QStringList sharedMnemonics(const QList<QAction*>& actions) {
+QStringList textsOf(const QList<QAction*>& actions) {
+  QStringList texts;
+  for (const QAction* action : actions) texts << action->text();
+  return texts;
+}
+
+QStringList textsInSight(const QWidget& window) {
+  QStringList texts;
+  for (const auto* button : window.findChildren<QAbstractButton*>())
+    if (button->isVisible()) texts << button->text();
+  for (const auto* label : window.findChildren<QLabel*>())
+    if (label->isVisible() && label->buddy()) texts << label->text();
+  return texts;
+}
+
+QStringList sharedMnemonics(const QStringList& texts) {
   QMap<QString, QStringList> by_letter;
-  for (const QAction* action : actions) {
-    const QKeySequence key = QKeySequence::mnemonic(action->text());
-    if (!key.isEmpty()) by_letter[key.toString()] << action->text();
+  for (const QString& text : texts) {
+    const QKeySequence key = QKeySequence::mnemonic(text);
+    if (!key.isEmpty()) by_letter[key.toString()] << text;
   }
   QStringList shared;
-  for (const QStringList& texts : by_letter)
-    if (texts.size() > 1) shared << texts.join(" / ");
+  for (const QStringList& same : by_letter)
+    if (same.size() > 1) shared << same.join(" / ");
   return shared;
 }
 
@@ -119,9 +136,22 @@ TEST_P(InLanguage, SaysNothingThatIsNotTranslated) {
 }
 
 TEST_P(InLanguage, GivesNoLetterToTwoActionsOfAMenu) {
-  EXPECT_EQ(sharedMnemonics(window->menuBar()->actions()).join("\n"), "");
+  EXPECT_EQ(sharedMnemonics(textsOf(window->menuBar()->actions())).join("\n"), "");
   for (const QMenu* menu : window->menuBar()->findChildren<QMenu*>())
-    EXPECT_EQ(sharedMnemonics(menu->actions()).join("\n"), "") << qPrintable(menu->title());
+    EXPECT_EQ(sharedMnemonics(textsOf(menu->actions())).join("\n"), "") << qPrintable(menu->title());
+}
+
+TEST_P(InLanguage, GivesNoLetterToTwoThingsInSightAtOnce) {
+  window->files().openSample("tram-depot.layout.yaml");
+  window->goToPlace(WorkPlace::Audit);
+  QTest::qWait(300);
+  auto& audit = window->auditPlace();
+  for (int page = 0; page < audit.tabs().count(); ++page) {
+    audit.tabs().setCurrentIndex(page);
+    settle();
+    const QStringList all = textsOf(window->menuBar()->actions()) + textsInSight(*window);
+    EXPECT_EQ(sharedMnemonics(all).join("\n"), "") << qPrintable(audit.tabs().tabText(page));
+  }
 }
 
 TEST_P(InLanguage, HasARoomForAllItsWordsOnASmallScreen) {
