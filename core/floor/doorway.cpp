@@ -145,7 +145,7 @@ class Builder {
   }
 
  private:
-  std::string name() const { return "Door " + door_.id + " at " + place(door_.at); }
+  std::string name() const { return "Door " + door_.id + " at " + place(door_.at, layout_.unit); }
 
   // The corners of the strip in which the passage lies.
   Box strip() const {
@@ -319,15 +319,15 @@ class Builder {
 DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<std::size_t> first,
                   std::optional<std::size_t> second, const RoomWalls& walls) {
   const layout::Door& d = layout.doors[door];
-  const std::string name = "Door " + d.id + " at " + place(d.at);
+  const std::string name = "Door " + d.id + " at " + place(d.at, layout.unit);
   if (!first) return {};
   const auto candidates = walls.near(*first, d.at, kDoorOnWall_mm + kTouch_mm);
   if (candidates.empty()) {
     const double away = walls.rooms()[*first].distanceToOutline(d.at);
     return {std::nullopt,
-            name + " is not on a wall of room " + d.first + ": it is " + lengthOf(away, layout.unit) +
-                " from the nearest, and " + lengthOf(kDoorOnWall_mm, layout.unit) +
-                " is allowed; it is left shut.",
+            name + " is not on a wall of room " + d.first + ": it is " +
+                lengthOf(away, layout.unit, kDoorOnWall_mm) + " from the nearest, and " +
+                lengthOf(kDoorOnWall_mm, layout.unit) + " is allowed; it is left shut.",
             {}};
   }
   // Near a corner two walls may be meant: the nearest into which the door can be built is.

@@ -57,16 +57,18 @@ class Placement {
     if (others.empty()) return;
     const layout::Room& room = layout_.rooms[i];
     faults_.push_back({room.id, room.id,
-                       "Room " + room.id + " with its corner at " + place(room.outline.front()) +
-                           " overlaps room " + *std::min_element(others.begin(), others.end()) +
-                           " by more than " + lengthOf(kRoomOverlap_mm, layout_.unit) + "."});
+                       "Room " + room.id + " with its corner at " +
+                           place(room.outline.front(), layout_.unit) + " overlaps room " +
+                           *std::min_element(others.begin(), others.end()) + " by more than " +
+                           lengthOf(kRoomOverlap_mm, layout_.unit) + "."});
   }
 
   void checkMachine(std::size_t i) {
     const layout::Machine& m = layout_.machines[i];
     machine_ = i;
     if (!index_.roomAt(m.at))
-      add(m.id, m.at, "Machine " + m.id + " has its origin at " + place(m.at) + ", in no room.");
+      add(m.id, m.at,
+          "Machine " + m.id + " has its origin at " + place(m.at, layout_.unit) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
     for (const layout::Station& s : m.stations) checkStation(m, s);
   }
@@ -99,7 +101,7 @@ class Placement {
     }
     if (others.empty()) return;
     add(m.id, m.at,
-        "Machine " + m.id + " at " + place(m.at) + " stands in machine " +
+        "Machine " + m.id + " at " + place(m.at, layout_.unit) + " stands in machine " +
             *std::min_element(others.begin(), others.end()) + " by more than " +
             lengthOf(kMachineOverlap_mm, layout_.unit) + ".");
   }
@@ -107,7 +109,7 @@ class Placement {
   void checkStation(const layout::Machine& m, const layout::Station& s) {
     const Point p = layout::toPlan(m.at, m.turn, s.at);
     const std::string id = m.id + "/" + s.id;
-    const std::string start = "Station " + id + " at " + place(p);
+    const std::string start = "Station " + id + " at " + place(p, layout_.unit);
     if (!index_.roomAt(p) && !index_.doorAt(p)) {
       add(id, p, start + " is in no room and no open passage; its distances are unmeasured.");
     } else if (const auto solid = solidAt(p)) {
@@ -133,8 +135,8 @@ class Placement {
         boxOf(p).grown(allowed), [&](std::size_t i) { return index_.rooms()[i].distanceTo(p) <= allowed; });
     if (!near)
       add(id, p,
-          what + id + " at " + place(p) + " is more than " + lengthOf(kFromRoom_mm, layout_.unit) +
-              " from every room.");
+          what + id + " at " + place(p, layout_.unit) + " is more than " +
+              lengthOf(kFromRoom_mm, layout_.unit) + " from every room.");
   }
 
   const layout::Layout& layout_;

@@ -25,31 +25,32 @@ bool isOpen(const layout::Door& door, Hours hours) {
 
 // The outline without repeated corners; empty, and the fault told, if it cannot be built.
 Polygon built(const Polygon& outline, bool drawn, const std::string& what, const std::string& id,
-              const std::string& room, std::vector<Fault>& faults) {
+              const std::string& room, layout::LengthUnit unit, std::vector<Fault>& faults) {
   Polygon clean = withoutRepeats(outline);
   // A rectangle cannot cross itself.
   const std::string trouble = drawn ? outlineTrouble(clean) : hasNoArea(clean) ? "has no area" : "";
   if (trouble.empty()) return clean;
   faults.push_back({id, room,
-                    "The outline of " + what + " " + id + " with its corner at " + place(outline.front()) +
-                        " " + trouble + "; it is left out of the floor."});
+                    "The outline of " + what + " " + id + " with its corner at " +
+                        place(outline.front(), unit) + " " + trouble + "; it is left out of the floor."});
   return {};
 }
 
 void addRooms(const layout::Layout& layout, Plan& plan) {
   for (const layout::Room& r : layout.rooms)
-    plan.rooms.push_back(r.outline.empty() ? Polygon{}
-                                           : built(r.outline, true, "room", r.id, r.id, plan.faults));
+    plan.rooms.push_back(
+        r.outline.empty() ? Polygon{} : built(r.outline, true, "room", r.id, r.id, layout.unit, plan.faults));
 }
 
 template <class Thing>
-void addSolids(const std::vector<Thing>& things, bool machines, const std::string& what, Plan& plan) {
+void addSolids(const std::vector<Thing>& things, bool machines, const std::string& what,
+               layout::LengthUnit unit, Plan& plan) {
   for (std::size_t i = 0; i < things.size(); ++i) {
     const Thing& t = things[i];
     const Polygon outline = layout::outlineInPlan(t.footprint, t.at, t.turn);
     if (outline.empty()) continue;
     const bool drawn = std::holds_alternative<Polygon>(t.footprint);
-    Polygon clean = built(outline, drawn, what, t.id, "", plan.faults);
+    Polygon clean = built(outline, drawn, what, t.id, "", unit, plan.faults);
     if (!clean.empty()) plan.solids.push_back({std::move(clean), t.height, machines, i});
   }
 }
@@ -77,8 +78,8 @@ void tellOverlaps(const layout::Layout& layout, const DoorOverlaps& overlaps, st
   for (const auto& [a, b] : overlaps.pairs()) {
     const layout::Door &first = layout.doors[a], &second = layout.doors[b];
     faults.push_back({second.id, second.first,
-                      "Door " + second.id + " at " + place(second.at) + " lies over door " + first.id +
-                          " at " + place(first.at) +
+                      "Door " + second.id + " at " + place(second.at, layout.unit) + " lies over door " +
+                          first.id + " at " + place(first.at, layout.unit) +
                           " in one opening; while one of them is shut, both are left shut."});
   }
 }
@@ -108,8 +109,9 @@ void checkHazards(const layout::Layout& layout, std::vector<Fault>& faults) {
     if (m.hazard.empty()) continue;
     const std::string trouble = outlineTrouble(withoutRepeats(m.hazard));
     if (!trouble.empty())
-      faults.push_back(
-          {m.id, "", "The hazard outline of machine " + m.id + " at " + place(m.at) + " " + trouble + "."});
+      faults.push_back({m.id, "",
+                        "The hazard outline of machine " + m.id + " at " + place(m.at, layout.unit) + " " +
+                            trouble + "."});
   }
 }
 
@@ -130,8 +132,8 @@ Plan buildPlan(const layout::Layout& layout, Hours hours) {
   tellOverlaps(layout, overlaps, plan.faults);
   const std::vector<const Doorway*> open = openWays(layout, doors, hours, overlaps, plan);
   plan.walls = blockingWalls(walls, open);
-  addSolids(layout.fixtures, false, "fixture", plan);
-  addSolids(layout.machines, true, "machine", plan);
+  addSolids(layout.fixtures, false, "fixture", layout.unit, plan);
+  addSolids(layout.machines, true, "machine", layout.unit, plan);
   checkHazards(layout, plan.faults);
   const FloorIndex index(plan);
   for (Fault& fault : placementFaults(layout, plan, index)) plan.faults.push_back(std::move(fault));

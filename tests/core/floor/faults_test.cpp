@@ -27,7 +27,8 @@ Ids subjects(const Plan& plan) {
   return ids;
 }
 
-// The faults are the same however the plan is turned and moved, and when the things of each list are written backwards.
+// The faults are the same however the plan is turned and moved, and when the things of each list are written
+// backwards.
 Ids faulty(const Layout& l) {
   const Ids ids = subjects(buildPlan(l, Hours::Open));
   for (double turn : {13.0, 90.0, 200.5})
@@ -72,7 +73,16 @@ TEST(Faults, OutlineWithoutAreaIsLeftOut) {
 
 TEST(Faults, RepeatedCornersTinyEdgesAndSpikesAreNone) {
   Layout l;
-  l.rooms = {room("a", {{0, 0}, {0, 0}, {5000, 0}, {5000, 0.0001}, {5000, 5000}, {2500, 5000}, {2500, 3000}, {2500, 5000}, {0, 5000}, {0, 0}})};
+  l.rooms = {room("a", {{0, 0},
+                        {0, 0},
+                        {5000, 0},
+                        {5000, 0.0001},
+                        {5000, 5000},
+                        {2500, 5000},
+                        {2500, 3000},
+                        {2500, 5000},
+                        {0, 5000},
+                        {0, 0}})};
   EXPECT_EQ(faulty(l), Ids{});
 }
 
@@ -103,7 +113,8 @@ TEST(Faults, DoorPastTheEndOfItsWall) {
 TEST(Faults, DoorNearACornerTakesTheWallItFits) {
   Layout l;
   l.rooms = {room("wood", box(0, 0, 9000, 7000)), room("yard", box(0, 7000, 9000, 9000))};
-  l.doors = {door("d1", "wood", "yard", {8990, 6995}, 10)};  // 5 mm from the top wall, 10 mm from the right one
+  l.doors = {
+      door("d1", "wood", "yard", {8990, 6995}, 10)};  // 5 mm from the top wall, 10 mm from the right one
   EXPECT_EQ(faulty(l), Ids{});
   l.doors = {door("d1", "wood", "outside", {9000, 6985}, 30)};
   EXPECT_EQ(faulty(l), Ids{});
@@ -213,10 +224,12 @@ TEST(Faults, HazardOutlineThatCrossesItself) {
   EXPECT_EQ(faulty(l), Ids{"saw"});
 }
 
-TEST(Faults, SayWhereInMetres) {
+TEST(Faults, SayWhereInMetresOrFeet) {
   Layout l = twoRooms();
   l.machines = {machine("saw", {-1234.5, 20}, 500, 500)};
   EXPECT_EQ(onlyText(l), "Machine saw has its origin at (-1.234, 0.020) m, in no room.");
+  l.unit = layout::LengthUnit::Foot;  // derived: 1234.5 mm is 48.60 inches, 20 mm 0.79
+  EXPECT_EQ(onlyText(l), "Machine saw has its origin at (-4' 1/2\", 3/4\"), in no room.");
 }
 
 }  // namespace
