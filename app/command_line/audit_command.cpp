@@ -75,6 +75,8 @@ class Collector {
     progress_.hide();
     tell(audited);
     worst_ = std::max(worst_, audited.exit);
+    in_the_way_ = audited.in_the_way;
+    if (in_the_way_) return false;
     lines_.push_back(audited.line);
     const bool good = !audited.line.counts || write(pages_.before(!any_) + audited.page);
     any_ = any_ || audited.line.counts;
@@ -84,6 +86,7 @@ class Collector {
 
   Exit finish() {
     progress_.hide();
+    if (in_the_way_) return worst_;
     if (any_) write(pages_.end(lines_));
     return std::max(worst_, output_.finish());
   }
@@ -103,7 +106,7 @@ class Collector {
   Progress progress_;
   std::vector<SummaryLine> lines_;
   std::set<std::string> told_;
-  bool any_ = false;
+  bool any_ = false, in_the_way_ = false;
   Exit worst_ = Exit::Done;
 };
 

@@ -5,6 +5,7 @@
 
 #include "app/command_line/input.h"
 #include "app/command_line/log.h"
+#include "app/command_line/output.h"
 #include "app/command_line/used_records.h"
 #include "core/audit/audit.h"
 #include "core/files/faults.h"
@@ -31,6 +32,8 @@ AuditedInput auditInput(const std::string& file, const AuditOptions& options,
     return std::move(done);
   };
   if (!done.input.layout) return without(done.input.exit);
+  done.in_the_way = wouldReplaceInput(done.input, options.out, session);
+  if (done.in_the_way) return without(Exit::Wrong);
   Profiles profiles(session);
   ChosenProfile chosen = asked ? ChosenProfile{asked, Exit::Done} : profiles.of(done.input);
   if (!chosen.profile) return without(chosen.exit);
@@ -67,7 +70,7 @@ Audited auditLayout(const std::string& file, const AuditOptions& options,
   const auto log = logTo(told, session.log.level());
   Session own{console, *log, told, {}};
   AuditedInput audited = auditInput(file, options, asked, own);
-  if (!audited.report) return {told.str(), "", {file, audited.exit, {}}, audited.exit};
+  if (!audited.report) return {told.str(), "", {file, audited.exit, {}}, audited.exit, audited.in_the_way};
   const files::FiledReport filed{
       file, files::sha256(audited.input.text), std::move(*audited.report), audited.records,
       static_cast<std::size_t>(std::ranges::count(audited.profile.settings, false, &audit::Setting::on))};

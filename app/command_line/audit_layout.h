@@ -20,6 +20,7 @@ struct AuditedInput {
   std::optional<audit::Report> report;
   std::optional<files::RecordsUsed> records;
   std::vector<inspection::FailedDevice> failed;  // by the records
+  bool in_the_way = false;                       // the result would replace what the layout is made with
   Exit exit = Exit::Done;                        // why there is no report
 };
 AuditedInput auditInput(const std::string& file, const AuditOptions& options,
@@ -31,6 +32,7 @@ struct Audited {
   std::string page;
   SummaryLine line;
   Exit exit = Exit::Done;
+  bool in_the_way = false;  // of what is written, which must not be put in place
 };
 
 // Audits one layout, and prints nothing: others may be audited at the same time. `asked` is the profile of

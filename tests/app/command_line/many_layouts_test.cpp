@@ -228,6 +228,22 @@ TEST_F(ManyLayouts, ReportIsWrittenWholeOrNotAtAll) {
   EXPECT_EQ(textOf(path("campus/shop-0.layout.yaml")), shop());
 }
 
+TEST_F(ManyLayouts, WhatOneOfThemIsMadeWithIsNotReplaced) {
+  writeCampus();
+  const std::string own =
+      put("campus/own.yaml", "stopwalk_profile: 1\nid: own\nextends: strict\nrules: {}\n...\n");
+  std::string text = shop();
+  text.insert(text.find("rooms:"), "profile: own.yaml\n");
+  put("campus/shop-5.layout.yaml", text);
+  const std::string before = textOf(own);
+  for (const char* at_once : {"1", "4"}) {
+    const Ran ran = audit({"--format", "csv", "--out", own, "--at-once", at_once});
+    EXPECT_EQ(ran.exit, kWrong);
+    EXPECT_NE(ran.err.find("made with"), std::string::npos) << ran.err;
+    EXPECT_EQ(textOf(own), before);
+  }
+}
+
 TEST_F(ManyLayouts, WhatTheyShareIsToldOnceWhateverTheNumberAtOnce) {
   put("campus/ours.yaml", "stopwalk_profile: 1\nid: ours\ncolour: red\nrules: {}\n...\n");
   std::string text = shop();
