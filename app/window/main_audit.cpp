@@ -26,7 +26,7 @@ void MainWindow::audit() {
   if (answer_) plan_->setReport(answer_->shown(), false);
   if (plan_->isPreviewing())
     showMomentAgo(true);
-  else
+  else if (!late_.isActive())
     late_.start();
   const std::pair profile_of{shown_->profile, document_->path()};
   if (profile_of_ != profile_of) {
