@@ -63,7 +63,7 @@ struct DeviceDue {
 // Nothing ever came of it: that is said once, not for each test.
 bool isNew(const inspection::DeviceState* state) {
   return !state || (!state->seen && !state->pressed && !state->in_full && !state->failed &&
-                    !state->pressed_not_counted && !state->full_not_counted);
+                    !state->seen_not_counted && !state->pressed_not_counted && !state->full_not_counted);
 }
 
 std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list,

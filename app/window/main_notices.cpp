@@ -53,7 +53,7 @@ void MainWindow::showWarnings() {
 // Records stay with the file that they were made by: what failed there would silently count as working here.
 void MainWindow::showLeftRecords(const QString& was) {
   const records::ReadRecords left = records::readRecords(QFile::encodeName(was).toStdString());
-  if (!left.there || left.file == recordsOf(document_->path())) return;
+  if (!left.there || left.file == recordsOf(document_->path())) return notices_->clear("left records");
   const QString old = QFileInfo(was).fileName();
   const auto failed =
       inspection::failedDevices(left.log.records, profile_.inspection, records::momentNow().date).size();

@@ -13,8 +13,8 @@ constexpr int kLookEvery_ms = 2000;
 
 // Whether all that was known of the log still stands in it.
 bool goesOn(const records::ReadRecords& now, const records::ReadRecords& known) {
-  const std::size_t lines = known.log.lines;
-  return lines == 0 || (now.log.lines >= lines && now.log.hashes[lines - 1] == known.log.head());
+  const std::vector<std::string>&is = now.log.hashes, &was = known.log.hashes;
+  return is.size() >= was.size() && std::equal(was.begin(), was.end(), is.begin());
 }
 
 }  // namespace

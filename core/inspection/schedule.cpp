@@ -57,11 +57,14 @@ void addPass(DeviceState& state, const CheckChain& chain, const Held& held, cons
   const Check& said = chain.said();
   NotCounted pass{said.number, chain.earliest().date};
   const auto doubt = held.reliance.doubt(chain);
-  if (!doubt && testedFor(said, Tried::Seen).value_or(true)) later(state.seen, pass.on);
-  if (doubt)
-    pass.why = *doubt;
-  else if (now)
-    pass.machines = notNamed(chain, now->machines);
+  if (doubt) pass.why = *doubt;
+  if (testedFor(said, Tried::Seen).value_or(true)) {
+    if (doubt)
+      later(state.seen_not_counted, pass);
+    else
+      later(state.seen, pass.on);
+  }
+  if (!doubt && now) pass.machines = notNamed(chain, now->machines);
   if (!pass.machines.empty()) pass.why = Doubt::NotNamed;
   const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& not_counted) {
     if (doubt || !pass.machines.empty())
@@ -86,6 +89,7 @@ DeviceState stateOf(const std::string& device, const Chains& chains, const Held&
     if (held.reliance.doubt(*chain) != Doubt::AfterToday && isLast(believed)) believed = chain;
     if (chain->said().result == Result::Pass) addPass(state, *chain, held, now);
   }
+  dropEarlier(state.seen_not_counted, state.seen);
   dropEarlier(state.pressed_not_counted, state.pressed);
   dropEarlier(state.full_not_counted, state.in_full);
   state.last = last->said().number;
@@ -104,18 +108,25 @@ std::optional<Date> monthsFrom(std::optional<Date> last, int months) {
   return last ? std::optional(monthsAfter(*last, months)) : std::nullopt;
 }
 
+// A pass that might have closed the failure, and counts for nothing.
+std::optional<NotCounted> passSince(const FailedDevice& failed, const DeviceState& state) {
+  const auto& pass = state.pressed_not_counted;
+  return pass && pass->on >= failed.on ? pass : std::nullopt;
+}
+
 // All that will be due at a device some day.
 std::vector<Due> comingFor(const std::string& device, const DeviceState& state, const Schedule& schedule) {
   std::vector<Due> coming;
-  if (state.failed) coming.push_back({device, Due::What::Retest, std::nullopt, state.pressed_not_counted});
+  if (state.failed)
+    coming.push_back({device, Due::What::Retest, std::nullopt, passSince(*state.failed, state)});
   coming.push_back({device, Due::What::Pressed, monthsFrom(state.pressed, schedule.pressed_months),
                     state.pressed_not_counted});
   coming.push_back(
       {device, Due::What::Full, monthsFrom(state.in_full, schedule.full_months), state.full_not_counted});
   if (schedule.seen_days)
-    coming.push_back(
-        {device, Due::What::Seen,
-         state.seen ? std::optional(daysAfter(*state.seen, *schedule.seen_days)) : std::nullopt});
+    coming.push_back({device, Due::What::Seen,
+                      state.seen ? std::optional(daysAfter(*state.seen, *schedule.seen_days)) : std::nullopt,
+                      state.seen_not_counted});
   return coming;
 }
 

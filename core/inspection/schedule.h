@@ -52,8 +52,8 @@ struct DeviceState {
   std::optional<std::size_t> last = {};  // the number of the last check that was not corrected
   std::optional<Date> last_on = {};      // when that was, of those that are not still to come
   std::optional<Date> seen = {}, pressed = {}, in_full = {};  // when it last passed each
-  std::optional<NotCounted> pressed_not_counted = {};         // a pass since that, which counts for nothing
-  std::optional<NotCounted> full_not_counted = {};
+  // A pass since that, which counts for nothing.
+  std::optional<NotCounted> seen_not_counted = {}, pressed_not_counted = {}, full_not_counted = {};
   std::optional<FailedDevice> failed = {};
 };
 

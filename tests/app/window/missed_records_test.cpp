@@ -1,5 +1,6 @@
 // Records that were read, and are there no longer or cannot be read, are missed: plainly, and without another
 // log begun in their place by a check.
+#include <QDateTime>
 #include <QDir>
 #include <QListWidget>
 
@@ -87,6 +88,26 @@ TEST_F(MissedRecords, ALogThatLostItsLastRecordsIsNotAddedTo) {
   EXPECT_EQ(onDisk().checks.size(), 1u);
   EXPECT_TRUE(card().told().contains("no longer there")) << card().told().toStdString();
   EXPECT_TRUE(told().contains("it held 3, now 2")) << told().toStdString();
+}
+
+TEST_F(MissedRecords, AFailureThatIsChangedIntoAPassInTheMiddleOfTheLogStillCounts) {
+  failOne();
+  type("12p");
+  enter();
+  ASSERT_EQ(failed().size(), 1u);
+  QFile records(log);
+  ASSERT_TRUE(records.open(QFile::ReadWrite));
+  const QByteArray all = records.readAll();
+  ASSERT_EQ(all.count("\"fail\""), 1);
+  records.seek(all.indexOf("\"fail\""));
+  records.write("\"pass\"");
+  ASSERT_TRUE(records.flush());
+  records.setFileTime(QDateTime::currentDateTime().addSecs(5), QFileDevice::FileModificationTime);
+  records.close();
+  window->records().lookNow();
+  EXPECT_TRUE(window->records().areMissed());
+  EXPECT_EQ(failed().size(), 1u);
+  EXPECT_TRUE(told().contains("not as they were")) << told().toStdString();
 }
 
 TEST_F(MissedRecords, AnEndThatWasNeverFinishedIsTold) {

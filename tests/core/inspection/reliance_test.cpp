@@ -84,6 +84,22 @@ TEST(Reliance, AFailureOfADayToComeCounts) {
   EXPECT_TRUE(stateOf(records).failed);
 }
 
+// A pass of before it failed could not have closed that.
+TEST(Reliance, WhatIsDueNamesThePassThatMightHaveDoneForIt) {
+  const Schedule schedule{.seen_days = 7};
+  const auto dueOf = [&](const Records& records) {
+    return dueOn(std::span(kDevices).first(1), statesOf(records, schedule, {kToday}), schedule, kToday);
+  };
+  const Records passed_last = recordsOf({checkOf(2, Result::Fail), checkOf(3, Result::Pass)}, 3);
+  const NotCounted pass{3, passed_last.checks[1].at.date, Doubt::NotAsWritten};
+  EXPECT_EQ(dueOf(passed_last), (std::vector<Due>{{"saw/stop", Due::What::Retest, {}, pass},
+                                                  {"saw/stop", Due::What::Pressed, {}, pass},
+                                                  {"saw/stop", Due::What::Full, {}, {}},
+                                                  {"saw/stop", Due::What::Seen, {}, pass}}));
+  const auto failed_last = dueOf(recordsOf({checkOf(2, Result::Pass), checkOf(3, Result::Fail)}, 3));
+  EXPECT_EQ(failed_last.at(0), (Due{"saw/stop", Due::What::Retest, {}, {}}));
+}
+
 TEST(Reliance, APassCountsForTheMachinesItNamed) {
   Check full = checkOf(1, Result::Pass);
   for (const Tried test : kTried) full.tested.emplace_back(test, true);
