@@ -1,6 +1,7 @@
 #include "core/audit/audit.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/audit/context.h"
 #include "core/audit/judged.h"
@@ -56,15 +57,17 @@ Auditor::~Auditor() = default;
 
 const Report& Auditor::audit(const layout::Layout& layout, const layout::DeviceKinds& kinds,
                              const Profile& profile, floor::Hours hours, Failed failed) {
-  // What throws on the way leaves none: the next audit is made from nothing.
+  // What throws on the way leaves nothing half moved: the next audit is made from nothing.
+  std::unique_ptr<LastWalks> walks = std::exchange(walks_, std::make_unique<LastWalks>());
   std::unique_ptr<Last> last = std::move(last_);
   if (last && last->isOf(kinds, profile, hours, failed) && last->follow(layout)) {
     ++followed_;
   } else {
     last = nullptr;
-    last = std::make_unique<Last>(layout, kinds, profile, hours, failed, walks_.get());
+    last = std::make_unique<Last>(layout, kinds, profile, hours, failed, walks.get());
   }
   last_ = std::move(last);
+  walks_ = std::move(walks);
   return last_->judged.report();
 }
 

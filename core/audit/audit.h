@@ -25,9 +25,9 @@ Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, con
 class LastWalks;
 
 // Audits one layout after another, each a little different from the last, such as while a machine is dragged.
-// The reports read as those of audit(), to the last digit. While machines and fixtures are moved or turned,
-// only what that may have touched is judged again; after other changes only the walks are kept that it cannot
-// have touched. One thread at a time.
+// The reports are those of audit(); docs/walks.md tells how rarely a last digit differs. While machines and
+// fixtures are moved or turned, only what that may have touched is judged again; after other changes only the
+// walks are kept that it cannot have touched. One thread at a time.
 class Auditor {
  public:
   Auditor();

@@ -38,6 +38,7 @@ namespace {
 using geometry::Box;
 
 constexpr double kMm = 1000;
+constexpr double kTouches_mm = 10;
 
 std::vector<std::optional<std::size_t>> roomsOfMachines(const layout::Layout& layout,
                                                         const floor::Surroundings& around) {
@@ -73,7 +74,7 @@ std::vector<StationEntry> allStations(const layout::Layout& layout, const floor:
 Box boxBetween(Point p, const floor::PlacedDevice& d) {
   Box box = boxOf(d);
   box.add(p);
-  return box.grown(10);
+  return box.grown(kTouches_mm);
 }
 
 std::vector<std::size_t> firstStations(const layout::Layout& layout) {
@@ -112,17 +113,16 @@ std::vector<std::size_t> near(const geometry::BoxTree& tree, Point from, double 
 }  // namespace
 
 std::shared_ptr<floor::Walks> LastWalks::next(floor::Hours hours, const floor::Plan& plan) {
-  Pair& pair = of_hours_[static_cast<std::size_t>(hours)];
-  pair.former = std::move(pair.last);  // must live while the next is asked
-  return pair.last = std::make_shared<floor::Walks>(floor::Walks::following(pair.former.get(), plan));
+  std::shared_ptr<floor::Walks>& last = of_hours_[static_cast<std::size_t>(hours)];
+  return last = std::make_shared<floor::Walks>(floor::Walks::following(last.get(), plan));
 }
 
 floor::Walks::Count LastWalks::count() const {
   floor::Walks::Count sum;
-  for (const Pair& pair : of_hours_) {
-    if (!pair.last) continue;
-    sum.kept += pair.last->count().kept;
-    sum.found += pair.last->count().found;
+  for (const std::shared_ptr<floor::Walks>& last : of_hours_) {
+    if (!last) continue;
+    sum.kept += last->count().kept;
+    sum.found += last->count().found;
   }
   return sum;
 }
@@ -229,7 +229,7 @@ bool Context::inSight(std::size_t station, std::size_t device) const {
 }
 
 bool Context::clearBetween(Point a, Point b) const {
-  note(geometry::boxOf(geometry::Segment{a, b}));
+  note(geometry::boxOf(geometry::Segment{a, b}).grown(kTouches_mm));
   return surroundings.clearBetween(a, b);
 }
 

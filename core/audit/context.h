@@ -109,10 +109,7 @@ class LastWalks {
   floor::Walks::Count count() const;
 
  private:
-  struct Pair {
-    std::shared_ptr<floor::Walks> former, last;
-  };
-  std::array<Pair, 2> of_hours_;
+  std::array<std::shared_ptr<floor::Walks>, 2> of_hours_;
 };
 
 geometry::Box boxOf(const floor::PlacedDevice& device);

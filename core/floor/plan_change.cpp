@@ -15,6 +15,8 @@ namespace {
 using geometry::Box;
 
 constexpr double kAround_mm = 2000;
+// Of more, the box's own edge would cover what is on the outlines.
+constexpr double kMostClearance_mm = kAround_mm / 2 - 10;
 constexpr double kMostAcross_mm = 30000;  // beyond, the whole floor is as cheap
 constexpr double kOnOutline_mm = 1e-3;
 
@@ -92,10 +94,6 @@ PlanChange changeBetween(const Plan& before, const Plan& now) {
   return change;
 }
 
-Plan planAbout(const Plan& plan, const Box& box) {
-  return thingsIn(plan, box.grown(kAround_mm));
-}
-
 // The floor about some outlines.
 struct PartsRound::Near {
   Near(const Plan& plan, const std::vector<Polygon>& outlines, const Box& box)
@@ -134,7 +132,8 @@ PartsRound::PartsRound(const Plan& before, const Plan& now, const PlanChange& ch
 PartsRound::~PartsRound() = default;
 
 bool PartsRound::stay(double clearance) const {
-  return tells_ && (!gone_ || gone_->isOnePart(clearance)) && (!come_ || come_->isOnePart(clearance));
+  return tells_ && clearance <= kMostClearance_mm && (!gone_ || gone_->isOnePart(clearance)) &&
+         (!come_ || come_->isOnePart(clearance));
 }
 
 }  // namespace stopwalk::floor

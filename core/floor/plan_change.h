@@ -15,19 +15,16 @@ struct PlanChange {
   std::vector<Polygon> gone, come;
 
   bool none() const { return gone.empty() && come.empty(); }
-  // From a point or box to the box of what changed.
-  double away(Point p) const { return away(geometry::boxOf(p)); }
+  // From a box to that of what changed.
   double away(const geometry::Box& box) const;
 };
 
 PlanChange changeBetween(const Plan& before, const Plan& now);
 
-// All of the plan that what PartsRound looks at may be made of, of a change within the box.
-Plan planAbout(const Plan& plan, const geometry::Box& box);
-
 // Whether what changed parts nothing that was joined at a clearance, and joins nothing that was parted: all
 // of the region's boundary round what is gone is of one connected part before, and all of it round what has
-// come is now. Looked at near the change only; what is not found there is not so.
+// come is now. Looked at near the change only; what is not found there is not so. At clearances of nearly a
+// metre and more nothing is told.
 class PartsRound {
  public:
   PartsRound(const Plan& before, const Plan& now, const PlanChange& change);

@@ -79,9 +79,9 @@ class Walks {
   explicit Walks(const Plan& plan, double clearance_mm = kMeasuringClearance_mm, Paths paths = Paths::Drawn);
   // Remembers what is asked, and takes over from the walks of another floor (none: null) whatever answers the
   // difference of the two cannot have changed. The former knows nothing any more.
-  static Walks following(const Walks* former, const Plan& plan);
+  static Walks following(Walks* former, const Plan& plan);
   // The same floor with some solids elsewhere; what is remembered and still holds is kept. False: nothing is
-  // known any more, and these walks are of no further use.
+  // known any more; nothing may be asked of these walks, but others may follow them.
   struct SolidMoved {
     std::size_t solid = 0;  // into the plan's
     Polygon outline;

@@ -151,7 +151,7 @@ const std::vector<Segment>& Walks::linesTouched() const {
   return memory_->touched;
 }
 
-Walks Walks::following(const Walks* former, const Plan& plan) {
+Walks Walks::following(Walks* former, const Plan& plan) {
   Walks walks(plan);
   Memory& now = *walks.memory_;
   now.remembers = true;
