@@ -7,6 +7,9 @@
 namespace stopwalk::inspection {
 namespace {
 
+// What a record holds in place of bytes that were no UTF-8.
+constexpr utf8proc_int32_t kNoCharacter = 0xFFFD;
+
 bool isLetterOrDigit(utf8proc_int32_t character) {
   const utf8proc_category_t of = utf8proc_category(character);
   return (of >= UTF8PROC_CATEGORY_LU && of <= UTF8PROC_CATEGORY_LO) ||
@@ -26,7 +29,10 @@ std::u32string lettersOf(const std::string& name) {
   std::vector<utf8proc_int32_t> folded(static_cast<std::size_t>(room));
   utf8proc_decompose(bytes, size, folded.data(), room, kFold);
   for (const utf8proc_int32_t character : folded)
-    if (isLetterOrDigit(character)) letters += static_cast<char32_t>(character);
+    if (character == kNoCharacter)
+      return {};
+    else if (isLetterOrDigit(character))
+      letters += static_cast<char32_t>(character);
   return letters;
 }
 

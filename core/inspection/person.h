@@ -5,7 +5,7 @@
 namespace stopwalk::inspection {
 
 // Whether two names may be of one person: they have the same letters and digits, whatever their case, marks
-// and form, and what stands between. In doubt they are the same, as of a name that is no valid UTF-8.
+// and form, and what stands between. In doubt they are the same, as of a name that was no valid UTF-8.
 bool maybeSamePerson(const std::string& a, const std::string& b);
 
 }  // namespace stopwalk::inspection
