@@ -11,7 +11,7 @@ namespace {
 // Each line ends with its own hash: over all that stands before this.
 constexpr std::string_view kHashKey = ",\"sha256\":\"";
 constexpr std::string_view kEnd = "\"}";
-constexpr std::size_t kHashDigits = 64;
+constexpr std::size_t kHashDigits = 64, kTail = kHashKey.size() + kHashDigits + kEnd.size();
 
 // A line taken apart. What has no hash at its end is hashed whole.
 struct Line {
@@ -22,46 +22,72 @@ struct Line {
 };
 
 Line takeApart(std::string_view line) {
-  const std::size_t tail = kHashKey.size() + kHashDigits + kEnd.size();
-  if (line.size() < tail || !line.ends_with(kEnd) ||
-      line.substr(line.size() - tail, kHashKey.size()) != kHashKey)
+  if (line.size() < kTail || !line.ends_with(kEnd) ||
+      line.substr(line.size() - kTail, kHashKey.size()) != kHashKey)
     return {line, {}, sha256(line)};
-  const std::string_view body = line.substr(0, line.size() - tail);
+  const std::string_view body = line.substr(0, line.size() - kTail);
   return {body, line.substr(line.size() - kEnd.size() - kHashDigits, kHashDigits), sha256(body)};
 }
 
-// Calls `line(text)` for each whole line; returns how many bytes they are, and what is behind them.
+// What can be read of a line that is not as it was written: it may have lost its end only.
+ReadRecord readChanged(std::string_view line) {
+  line.remove_prefix(std::min(line.find('{'), line.size()));
+  ReadRecord read = readRecord(line);
+  const std::size_t brace = line.rfind('}'), quoted = line.rfind(kEnd);
+  for (const std::size_t size : {brace + 1, quoted + kEnd.size()}) {  // 0 or 1: there is none
+    const std::string object(line.substr(0, size));
+    if (!read.record) read = readRecord(object);
+    if (!read.record && size >= kTail) read = readRecord(object.substr(0, size - kTail) + "}");
+  }
+  return read;
+}
+
+ReadRecord readLine(const Line& line, std::string_view text) {
+  return line.isWhole() ? readRecord(std::string(line.body) + "}") : readChanged(text);
+}
+
+// How a line of the log ends. A record that begins within one has lost the break before it.
+enum class Ends { WithBreak, WithoutBreak };
+
+// Calls `line(text, ends)` for each line; returns what is torn behind the last.
 template <class Each>
 std::string_view eachLine(std::string_view text, Each each) {
-  for (std::size_t end = text.find('\n'); end != std::string_view::npos; end = text.find('\n')) {
-    each(text.substr(0, end));
-    text.remove_prefix(end + 1);
+  while (!text.empty()) {
+    const std::size_t size = std::min(text.find('\n'), text.size());
+    const std::size_t next = text.starts_with(kRecordBegins) ? text.substr(0, size).find(kRecordBegins, 1)
+                                                             : std::string_view::npos;
+    if (next == std::string_view::npos && size == text.size()) break;
+    const bool has_break = next == std::string_view::npos;
+    each(text.substr(0, has_break ? size : next), has_break ? Ends::WithBreak : Ends::WithoutBreak);
+    text.remove_prefix(has_break ? size + 1 : next);
   }
-  return text;
+  if (text.empty() || isTorn(text)) return text;
+  each(text, Ends::WithBreak);  // only the last break of all is missing
+  return {};
 }
 
 class LogReader {
  public:
-  void take(std::string_view text) {
+  void take(std::string_view text, Ends ends) {
     const Line line = takeApart(text);
     const std::size_t number = ++log_.lines;
-    ReadRecord read = readRecord(line.body);
-    const std::string why = whyBad(line, read, number);
+    ReadRecord read = readLine(line, text);
+    const std::string why = whyBad(line, ends, read, number);
     if (!why.empty()) {
-      log_.bad.push_back({number, why});
+      log_.bad.push_back({number, why, !read.record});
       log_.records.unsure_to = number;
     }
     log_.hashes.push_back(line.hash);
-    if (read.record) keep(std::move(*read.record), number);
+    if (read.record) keep(std::move(read), number);
   }
   void leave(std::string_view torn) { log_.torn = torn; }
   InspectionLog finish() { return std::move(log_); }
 
  private:
-  std::string whyBad(const Line& line, const ReadRecord& read, std::size_t number) const {
+  std::string whyBad(const Line& line, Ends ends, const ReadRecord& read, std::size_t number) const {
     if (line.stated.empty()) return "it does not end as a record does";
     if (!line.isWhole()) return "it was changed after it was written";
-    if (!read.record) return read.why;
+    if (!read.why.empty()) return read.why;
     if (read.before != log_.head())
       return number == 1 ? "it does not begin a log: lines before it are missing"
                          : "it does not follow line " + std::to_string(number - 1) +
@@ -69,16 +95,24 @@ class LogReader {
     if (read.number != number)
       return "it was written as line " + std::to_string(read.number) +
              ": lines were removed or put in before it";
-    return {};
+    return ends == Ends::WithBreak ? "" : "the line break behind it is missing";
   }
-  void keep(inspection::Record record, std::size_t number) {
-    std::visit([&](auto& r) { r.number = number; }, record);
-    if (auto* round = std::get_if<inspection::Round>(&record))
+  // What has no time that can be read was written after the record before it.
+  void keep(ReadRecord read, std::size_t number) {
+    std::visit(
+        [&](auto& r) {
+          r.number = number;
+          if (read.has_no_time) r.at = written_;
+          written_ = writtenAt(r);
+        },
+        *read.record);
+    if (auto* round = std::get_if<inspection::Round>(&*read.record))
       log_.records.rounds.push_back(std::move(*round));
     else
-      log_.records.checks.push_back(std::move(std::get<inspection::Check>(record)));
+      log_.records.checks.push_back(std::move(std::get<inspection::Check>(*read.record)));
   }
   InspectionLog log_;
+  inspection::Moment written_ = {inspection::Date(std::chrono::sys_days{})};  // when the last record was
 };
 
 }  // namespace
@@ -90,13 +124,15 @@ std::string recordLine(const inspection::Record& record, std::size_t number, con
 
 InspectionLog readInspectionLog(std::string_view text) {
   LogReader reader;
-  const std::string_view rest = eachLine(text, [&](std::string_view line) { reader.take(line); });
-  // A whole record that lost its line break only is still a record.
-  if (!rest.empty() && takeApart(rest).isWhole())
-    reader.take(rest);
-  else
-    reader.leave(rest);
+  reader.leave(eachLine(text, [&](std::string_view line, Ends ends) { reader.take(line, ends); }));
   return reader.finish();
+}
+
+std::string unreadText(const InspectionLog& log) {
+  const auto count = std::ranges::count_if(log.bad, &BadLine::unread);
+  if (count == 0) return {};
+  return count == 1 ? "One line can no longer be read: it may have been a failure."
+                    : std::to_string(count) + " lines can no longer be read: a failure may be among them.";
 }
 
 std::string faultText(const InspectionLog& log) {
@@ -105,9 +141,11 @@ std::string faultText(const InspectionLog& log) {
     text = "Line " + std::to_string(log.bad.front().line) +
            " of the inspection records is not as it was written: " + log.bad.front().why +
            ". No pass counts up to line " + std::to_string(log.records.unsure_to) + ".";
+  if (const std::string unread = unreadText(log); !unread.empty()) text += " " + unread;
   if (!log.torn.empty())
     text += std::string(text.empty() ? "" : " ") + "The inspection records end torn: line " +
-            std::to_string(log.lines + 1) + " was never finished, or cut or changed later, and is left out.";
+            std::to_string(log.lines + 1) +
+            " was never finished, or cut or changed later, and is left out. A failure may be in it.";
   return text;
 }
 
@@ -128,17 +166,12 @@ LogVerdict verifyLog(const InspectionLog& log, const std::string& head) {
 LogEnd endOfLog(std::string_view text) {
   LogEnd end;
   std::string_view last;
-  const std::string_view rest = eachLine(text, [&](std::string_view line) {
+  const std::string_view torn = eachLine(text, [&](std::string_view line, Ends) {
     last = line;
     ++end.lines;
   });
-  end.whole_bytes = text.size() - rest.size();
-  if (!rest.empty() && takeApart(rest).isWhole()) {
-    last = rest;
-    ++end.lines;
-    end.whole_bytes = text.size();
-    end.ends_line = false;
-  }
+  end.whole_bytes = text.size() - torn.size();
+  end.ends_line = end.whole_bytes == 0 || text[end.whole_bytes - 1] == '\n';
   end.head = end.lines == 0 ? kNoLineBefore : takeApart(last).hash;
   return end;
 }

@@ -24,20 +24,23 @@ std::string recordLine(const inspection::Record& record, std::size_t number, con
 struct BadLine {
   std::size_t line = 0;  // from 1
   std::string why;       // a clause
+  bool unread = false;   // nothing can be read of it: it may have been a failure
 };
 
 struct InspectionLog {
   inspection::Records records;      // of all lines that can be read, bad ones among them, with the last such
-  std::size_t lines = 0;            // whole ones
-  std::vector<std::string> hashes;  // of each whole line
+  std::size_t lines = 0;            // but a torn one
+  std::vector<std::string> hashes;  // of each line
   std::vector<BadLine> bad;         // in order; empty: nothing shows
-  std::string torn;                 // what stands behind the last whole line: a record that was not finished
+  std::string torn;                 // the beginning of a record behind the last line: it was not finished
 
   const std::string& head() const { return hashes.empty() ? kNoLineBefore : hashes.back(); }
 };
 
 InspectionLog readInspectionLog(std::string_view text);
 
+// How many lines nothing can be read of, and that a failure may be among them, in a sentence; empty: none.
+std::string unreadText(const InspectionLog& log);
 // In sentences what of a log is not as it was written, and what follows for those who rely on it; empty:
 // nothing shows.
 std::string faultText(const InspectionLog& log);
@@ -53,10 +56,10 @@ LogVerdict verifyLog(const InspectionLog& log, const std::string& head = {});
 
 // Where a log ends: what a writer must know.
 struct LogEnd {
-  std::size_t lines = 0;        // whole ones
+  std::size_t lines = 0;        // but a torn one
   std::string head;             // the hash of the last
   std::size_t whole_bytes = 0;  // up to here; what comes after is torn
-  bool ends_line = true;        // false: the last whole line has lost its line break
+  bool ends_line = true;        // false: the last line has lost its line break
 };
 LogEnd endOfLog(std::string_view text);
 

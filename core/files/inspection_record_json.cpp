@@ -1,6 +1,5 @@
 #include "core/files/inspection_record_json.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/files/printable.h"
@@ -50,6 +49,7 @@ void add(Json& json, const Check& c) {
   json["tested"] = Json::object();
   for (const auto& [test, yes] : c.tested) json["tested"][std::string(word(test))] = yes;
   json["result"] = word(c.result);
+  if (c.removed) json["removed"] = true;
   if (const auto mean = inspection::meanOf(c.run_down_s)) {
     json["run_down_s"] = c.run_down_s;
     json["mean_run_down_s"] = *mean;
@@ -127,6 +127,7 @@ Check checkOf(const Parsed& json) {
     if (const auto at = tested.find(word(test)); at != tested.end())
       c.tested.emplace_back(test, at->get<bool>());
   c.result = must(inspection::resultOf(json.at("result").get_ref<const std::string&>()), "result");
+  if (const auto removed = json.find("removed"); removed != json.end()) c.removed = removed->get<bool>();
   if (const auto runs = json.find("run_down_s"); runs != json.end())
     c.run_down_s = runs->get<std::vector<double>>();
   c.note = textOr(json, "note");
@@ -142,6 +143,37 @@ inspection::Record recordOf(const Parsed& json) {
   if (kind == "round") return roundOf(json);
   if (kind == "check") return checkOf(json);
   throw Unreadable{"there is no record `" + kind + "`"};
+}
+
+// What `read` says; none: it cannot be read.
+template <class Read>
+auto readable(Read read) -> std::optional<decltype(read())> {
+  try {
+    return read();
+  } catch (const Unreadable&) {
+  } catch (const Parsed::exception&) {
+  }
+  return std::nullopt;
+}
+
+// Of what is no record which device failed, and what else can be read of it.
+void readFailure(const Parsed& json, ReadRecord& read) {
+  const auto device = readable([&] { return json.at("device").get<std::string>(); });
+  const auto result = readable([&] { return json.at("result").get<std::string>(); });
+  if (!device || result != word(inspection::Result::Fail)) return;
+  Check c;
+  c.device = *device;
+  c.result = inspection::Result::Fail;
+  const auto machines = readable([&] { return json.at("machines").get<std::vector<std::string>>(); });
+  c.machines = machines.value_or(std::vector<std::string>());
+  c.round = readable([&] { return json.at("round").get<std::size_t>(); }).value_or(0);
+  c.inspector = readable([&] { return json.at("inspector").get<std::string>(); }).value_or("");
+  const auto at = readable([&] { return momentOf(json, "at"); });
+  const auto entered = readable([&] { return momentOf(json, "entered"); });
+  read.has_no_time = !at && !entered;
+  if (!read.has_no_time) c.at = at ? *at : *entered;
+  if (at) c.entered = entered;
+  read.record = c;
 }
 
 }  // namespace
@@ -160,10 +192,11 @@ std::string recordObject(const inspection::Record& record) {
   return printableJson(json.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
-ReadRecord readRecord(std::string_view body) {
+ReadRecord readRecord(std::string_view object) {
   ReadRecord read;
+  Parsed json;
   try {
-    const Parsed json = Parsed::parse(std::string(body) + "}");
+    json = Parsed::parse(object);
     if (json.at("stopwalk_inspections").get<int>() != kFormat) throw Unreadable{"it is of a newer version"};
     read.number = json.at("n").get<std::size_t>();
     read.before = json.at("before").get<std::string>();
@@ -173,7 +206,20 @@ ReadRecord readRecord(std::string_view body) {
   } catch (const std::exception&) {
     read.why = "it is not a record of this format";
   }
+  if (!read.record) readFailure(json, read);
   return read;
+}
+
+bool isTorn(std::string_view text) {
+  if (text.find('\0') != std::string_view::npos) return true;
+  if (!text.starts_with(kRecordBegins.substr(0, text.size()))) return false;
+  if (Parsed::accept(text.substr(0, text.rfind('}') + 1)))
+    return false;  // it is whole, whatever is behind it
+  try {
+    return Parsed::parse(text).is_discarded();  // which does not come to this
+  } catch (const Parsed::parse_error& e) {
+    return e.byte > text.size();  // nothing is wrong but that it ends
+  }
 }
 
 }  // namespace stopwalk::files

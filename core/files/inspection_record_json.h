@@ -19,8 +19,18 @@ struct ReadRecord {
   std::optional<inspection::Record> record;
   std::size_t number = 0;  // as the line says
   std::string before;
-  std::string why;  // there is no record: a clause
+  std::string why;           // it is no whole record: a clause. `record` may then be a failure all the same
+  bool has_no_time = false;  // such a failure, of which it cannot be read when that was
 };
-ReadRecord readRecord(std::string_view body);
+// Of a whole object, blanks around it or not. What says which device failed is a failure, whatever else of it
+// cannot be read.
+ReadRecord readRecord(std::string_view object);
+
+// Whether it is what a crash leaves of a record: a true beginning, or with zeros that were never written
+// over.
+bool isTorn(std::string_view text);
+
+// What each line begins with, and what nothing within one is like.
+inline constexpr std::string_view kRecordBegins = "{\"stopwalk_inspections\":";
 
 }  // namespace stopwalk::files

@@ -41,10 +41,11 @@ bool passedPressed(const Check& check) {
          testedFor(check, Tried::PressedRunning).value_or(false);
 }
 
-bool passedInFull(const Check& check) {
+bool passedInFull(const Check& check, bool latches) {
   const auto wasSo = [&](Tried test) { return testedFor(check, test).value_or(false); };
   return check.result == Result::Pass && wasSo(Tried::Seen) && wasSo(Tried::PressedRunning) &&
-         wasSo(Tried::StaysStoppedReleased) && wasSo(Tried::StaysStoppedPower);
+         !(latches && testedFor(check, Tried::Latches) == false) && wasSo(Tried::StaysStoppedReleased) &&
+         wasSo(Tried::StaysStoppedPower);
 }
 
 std::optional<double> meanOf(const std::vector<double>& run_down_s) {

@@ -27,7 +27,7 @@ struct Round {
   std::size_t number = 0;
   Moment at;
   std::string by;
-  std::string of;                    // `all`, `due`, or a room's id
+  std::string of;                    // `all`, `due`, `metal` (a room's id) or `due in metal`
   std::vector<std::string> devices;  // in the order to be walked
   LayoutThen layout;
   std::optional<Moment> entered = {};  // when it was written; none: at once
@@ -75,7 +75,8 @@ struct Check {
   std::optional<std::size_t> corrects;  // the number of the check that this one takes the place of
   LayoutThen layout;
   std::optional<Moment> entered =
-      {};  // when it was written, where `at` was given, such as from paper; none: at once
+      {};                // when it was written, where `at` was given, such as from paper; none: at once
+  bool removed = false;  // what was not tested is no longer there
   bool operator==(const Check&) const = default;
 };
 
@@ -102,8 +103,9 @@ inline const Moment& writtenAt(const Round& round) {
 std::optional<bool> testedFor(const Check& check, Tried test);
 // Whether it says that the device was worked and stopped: what a test by hand asks for.
 bool passedPressed(const Check& check);
-// Whether everything that may be tried was, and was so.
-bool passedInFull(const Check& check);
+// Whether everything that may be tried was, and was so. That it stays in when pressed may be left unsaid, and
+// is not asked of a kind that does not.
+bool passedInFull(const Check& check, bool latches = true);
 
 // None for no runs.
 std::optional<double> meanOf(const std::vector<double>& run_down_s);

@@ -155,12 +155,112 @@ TEST_F(ChangedLines, OldHeadShowsWhatCameSince) {
   }
 }
 
+inspection::Check failureOf(const std::string& device) {
+  inspection::Check c;
+  c.device = device, c.machines = {"saw"}, c.inspector = "Ada Example", c.round = 1;
+  c.at = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+  c.result = inspection::Result::Fail;
+  return c;
+}
+
+// By an editor of another system, by one that ends lines with blanks, or by a formatter of JSON.
+TEST(InspectionLog, AFailureIsReadFromALineOfAnotherForm) {
+  const std::vector<inspection::Record> written = {failureOf("saw/stop"), failureOf("lathe/bar")};
+  const std::vector<std::pair<std::string, std::string>> changes = {
+      {"\n", "\r\n"},  {"\n", " \n"},       {"\n", "\r"},
+      {"\":", "\": "}, {"\"}\n", "\" }\n"}, {"{\"st", "\xEF\xBB\xBF{\"st"}};
+  for (const auto& [from, to] : changes) {
+    std::string text = logOf(written);
+    for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size())
+      text.replace(at, from.size(), to);
+    const InspectionLog log = readInspectionLog(text);
+    ASSERT_EQ(log.records.checks.size(), 2u) << text;
+    EXPECT_EQ(log.records.checks[1].device, "lathe/bar");
+    EXPECT_EQ(log.records.checks[1].at, failureOf("").at);
+    EXPECT_EQ(log.records.unsure_to, 2u);
+    EXPECT_EQ(log.bad.size(), 2u);
+    EXPECT_EQ(unreadText(log), "");
+  }
+}
+
+TEST(InspectionLog, AFailureIsReadWhateverElseOfItsLineCannotBe) {
+  for (const auto& [from, to] :
+       std::vector<std::pair<std::string, std::string>>{{"2026-03", "2026-xx"},
+                                                        {"\"machines\"", "\"Machines\""},
+                                                        {"\"record\"", "\"rekord\""},
+                                                        {"\"check\"", "\"chexk\""},
+                                                        {"ions\":1", "ions\":2"},
+                                                        {"\"sha256\":\"", "\"sha256x:\""}}) {
+    const std::vector<inspection::Record> written = {failureOf("saw/stop"), failureOf("saw/stop")};
+    std::string text = logOf(written);
+    text.replace(text.rfind(from), from.size(), to);
+    const InspectionLog log = readInspectionLog(text);
+    ASSERT_EQ(log.records.checks.size(), 2u) << text;
+    EXPECT_EQ(log.records.checks[1].device, "saw/stop");
+    EXPECT_EQ(log.records.checks[1].result, inspection::Result::Fail);
+    EXPECT_EQ(log.records.checks[1].at, failureOf("").at) << "or that of the line before";
+    EXPECT_EQ(log.records.unsure_to, 2u);
+  }
+}
+
+TEST(InspectionLog, WhatIsNoTrueBeginningOfARecordIsALine) {
+  const std::string text = logOf({failureOf("saw/stop"), failureOf("lathe/bar")});
+  for (const char byte : {' ', '\r', 'x', '"', '}', ','}) {
+    std::string changed = text;
+    changed.back() = byte;
+    const InspectionLog log = readInspectionLog(changed);
+    EXPECT_EQ(log.torn, "");
+    ASSERT_EQ(log.records.checks.size(), 2u) << byte;
+    EXPECT_EQ(log.records.unsure_to, 2u);
+    const LogEnd end = endOfLog(changed);
+    EXPECT_EQ(end.whole_bytes, changed.size());
+    EXPECT_EQ(end.head, log.head());
+    EXPECT_FALSE(end.ends_line);
+  }
+  std::string broken = text.substr(0, text.size() - 1);
+  broken.replace(broken.rfind("\"result\":"), 9, "\"result\"{");
+  EXPECT_EQ(readInspectionLog(broken).torn, "");
+  EXPECT_EQ(unreadText(readInspectionLog(broken)),
+            "One line can no longer be read: it may have been a failure.");
+}
+
+// What some file systems leave of a file that grew when the power failed.
+TEST(InspectionLog, ZerosAtTheEndAreTorn) {
+  const std::string text = logOf({failureOf("saw/stop"), failureOf("lathe/bar")});
+  const std::size_t first = text.find('\n') + 1;
+  for (const std::size_t kept : {std::size_t{0}, std::size_t{30}}) {
+    const std::string tail = text.substr(first, kept) + std::string(100, '\0');
+    const InspectionLog log = readInspectionLog(text.substr(0, first) + tail);
+    EXPECT_EQ(log.torn, tail);
+    EXPECT_EQ(log.lines, 1u);
+    EXPECT_EQ(log.records.unsure_to, 0u);
+    EXPECT_NE(faultText(log).find("A failure may be in it"), std::string::npos);
+  }
+}
+
+TEST(InspectionLog, RecordsThatLostTheLineBreakBetweenThemAreBothRead) {
+  const std::vector<inspection::Record> written = randomRecords(5, 6);
+  for (const std::string between : {"", "x", " "}) {
+    std::string text = logOf(written);
+    text.replace(text.find('\n'), 1, between);
+    const InspectionLog log = readInspectionLog(text);
+    EXPECT_EQ(log.lines, 6u);
+    inspection::Records read = recordsOf(written);
+    read.unsure_to = log.records.unsure_to;
+    EXPECT_EQ(log.records, read) << between;
+    ASSERT_FALSE(log.bad.empty());
+    EXPECT_EQ(log.bad[0].line, 1u);
+    EXPECT_EQ(endOfLog(text).lines, 6u);
+  }
+}
+
 TEST(InspectionLog, LinesThatAreNoRecordsAreNamedAndPassedBy) {
   std::string text = logOf(randomRecords(5, 3));
   text += "{}\n\nnot a record\n{\"stopwalk_inspections\":2}\n[1,2\n";
   const InspectionLog log = readInspectionLog(text);
   EXPECT_EQ(log.lines, 8u);
   EXPECT_EQ(log.bad.size(), 5u);
+  EXPECT_EQ(unreadText(log), "5 lines can no longer be read: a failure may be among them.");
   inspection::Records read = recordsOf(randomRecords(5, 3));
   read.unsure_to = 8;
   EXPECT_EQ(log.records, read);
