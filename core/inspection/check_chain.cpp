@@ -1,7 +1,10 @@
 #include "core/inspection/check_chain.h"
 
 #include <algorithm>
-#include <cstdint>
+#include <iterator>
+#include <map>
+#include <optional>
+#include <ranges>
 
 #include "core/inspection/schedule.h"
 
@@ -15,6 +18,44 @@ std::vector<const Check*> dated(const CheckChain& chain) {
   for (const Check* check : chain.checks)
     if (check->entered && check != all.front()) all.push_back(check);
   return all;
+}
+
+// Where a line is not as it was written, that the time was filled in is not known either.
+bool mayBeFilledIn(const Check& check, const Records& records) {
+  if (check.round <= records.unsure_to && records.unsure_to != 0) return true;
+  const Round* round = records.findRound(check.round);
+  return round && round->entered && instantOf(round->at) == instantOf(check.at);
+}
+
+// When each record was written, in the order of the lines.
+struct Line {
+  std::size_t number = 0;
+  std::int64_t written = 0;
+};
+std::vector<Line> linesOf(const Records& records) {
+  std::vector<Line> rounds, checks, lines;
+  for (const Round& r : records.rounds) rounds.push_back({r.number, instantOf(writtenAt(r))});
+  for (const Check& c : records.checks) checks.push_back({c.number, instantOf(writtenAt(c))});
+  std::ranges::merge(rounds, checks, std::back_inserter(lines), {}, &Line::number, &Line::number);
+  return lines;
+}
+
+// Sees whether the clock was right when the first of a chain was written.
+void tellClocks(std::vector<CheckChain>& chains, const std::vector<Line>& lines) {
+  std::map<std::size_t, CheckChain*> of;
+  for (CheckChain& chain : chains) of[chain.first().number] = &chain;
+  const auto see = [&](const Line& line, auto tell) {
+    if (const auto at = of.find(line.number); at != of.end()) tell(*at->second);
+  };
+  std::optional<std::int64_t> latest_before, earliest_behind;
+  for (const Line& line : lines) {
+    see(line, [&](CheckChain& c) { c.clock_went_back = latest_before && line.written < *latest_before; });
+    latest_before = std::max(latest_before, std::optional(line.written));
+  }
+  for (const Line& line : std::views::reverse(lines)) {
+    see(line, [&](CheckChain& c) { c.clock_was_ahead = earliest_behind && *earliest_behind < line.written; });
+    earliest_behind = std::min(earliest_behind.value_or(line.written), line.written);
+  }
 }
 
 bool isEarlier(const Check* a, const Check* b) {
@@ -47,22 +88,24 @@ std::vector<CheckChain> chainsOf(const Records& records) {
   const std::vector<std::size_t> corrects = placesCorrected(records);
   std::vector<std::size_t> first(corrects.size());
   std::vector<CheckChain> chains(corrects.size());
-  std::optional<std::int64_t> written;
   for (std::size_t i = 0; i < corrects.size(); ++i) {
-    const Check& check = records.checks[i];
     first[i] = corrects[i] == i ? i : first[corrects[i]];
-    chains[first[i]].checks.push_back(&check);
-    if (first[i] == i) chains[i].clock_went_back = written && instantOf(writtenAt(check)) < *written;
-    written = std::max(written, std::optional(instantOf(writtenAt(check))));
-  }
-  std::optional<std::int64_t> later;
-  for (std::size_t i = corrects.size(); i-- > 0;) {
-    const std::int64_t at = instantOf(writtenAt(records.checks[i]));
-    if (first[i] == i) chains[i].clock_was_ahead = later && *later < at;
-    later = later ? std::min(*later, at) : at;
+    chains[first[i]].checks.push_back(&records.checks[i]);
   }
   std::erase_if(chains, [](const CheckChain& chain) { return chain.checks.empty(); });
+  for (CheckChain& chain : chains) {
+    chain.not_after = notAfter(chain.first(), records);
+    for (const Check* check : dated(chain))
+      chain.not_after = std::max(chain.not_after, notAfter(*check, records));
+  }
+  tellClocks(chains, linesOf(records));
   return chains;
+}
+
+std::int64_t notAfter(const Check& check, const Records& records) {
+  if (!check.entered) return instantOf(check.at);
+  if (mayBeFilledIn(check, records)) return std::max(instantOf(check.at), instantOf(*check.entered));
+  return instantOf(check.at) + (check.at.second % 60 == 0 ? 59 : 0);
 }
 
 std::vector<const Check*> datedBy(const Records& records) {
@@ -77,7 +120,7 @@ std::vector<const Check*> datedBy(const Records& records) {
 // written in the order of their numbers, whatever the clock said.
 bool surelyAfter(const CheckChain& pass, const CheckChain& other) {
   const Check& last_dated = *dated(other).back();
-  const std::int64_t passed = instantOf(pass.earliest()), then = instantOf(other.latest());
+  const std::int64_t passed = instantOf(pass.earliest()), then = other.not_after;
   if (pass.writtenAtOnce()) {
     if (pass.first().number > last_dated.number) return true;
     return !pass.clock_was_ahead && passed > then && passed <= instantOf(writtenAt(last_dated));

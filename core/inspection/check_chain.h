@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "core/inspection/record.h"
@@ -10,8 +11,9 @@ namespace stopwalk::inspection {
 // what the last says. What was entered afterwards, such as from paper, is of the time that it gives.
 struct CheckChain {
   std::vector<const Check*> checks;
-  bool clock_was_ahead = false;  // a check that was written after the first was written at an earlier time
-  bool clock_went_back = false;  // the first gives an earlier time than a check that was written before it
+  std::int64_t not_after = 0;    // when at the latest what they tell of was, in seconds as of instantOf()
+  bool clock_was_ahead = false;  // a record that was written after the first was written at an earlier time
+  bool clock_went_back = false;  // the first gives an earlier time than a record that was written before it
 
   const Check& first() const { return *checks.front(); }
   const Check& said() const { return *checks.back(); }
@@ -32,6 +34,11 @@ std::vector<CheckChain> chainsOf(const Records& records);
 // For each check the one that says when that was: of its chain the earliest. In the order of
 // `records.checks`.
 std::vector<const Check*> datedBy(const Records& records);
+
+// When at the latest that was, in seconds as of instantOf(). A typed time is of its whole minute. In a round
+// that was walked on paper the time of the round itself is filled in where no other is given: of such a check
+// nobody knows more than that it was made until it was entered.
+std::int64_t notAfter(const Check& check, const Records& records);
 
 // Whether `pass` was surely made after `other`: by the order of writing where that tells, for a clock may
 // have been wrong, else by the times given. Of the same time: not surely.
