@@ -114,7 +114,7 @@ TEST_F(MissedRecords, AnEndThatWasNeverFinishedIsTold) {
   failOne();
   QFile records(log);
   ASSERT_TRUE(records.open(QFile::Append));
-  records.write("{\"record\":");
+  records.write("{\"stopwalk_inspections\":1,\"n\":");
   records.close();
   window->records().lookNow();
   EXPECT_TRUE(told().contains("never finished")) << told().toStdString();
