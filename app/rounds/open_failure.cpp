@@ -12,13 +12,11 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::OpenFailure)
 };
 
-std::optional<inspection::FailedDevice> failureOf(const std::string& device,
-                                                  const inspection::Records& records,
-                                                  const inspection::Schedule& schedule,
-                                                  inspection::Date today) {
-  const auto failed = inspection::failedDevices(records, schedule, today);
-  const auto found = std::ranges::find(failed, device, &inspection::FailedDevice::device);
-  return found == failed.end() ? std::nullopt : std::optional(*found);
+QString doubtText(const inspection::NotCounted& pass) {
+  if (pass.why == inspection::Doubt::AfterToday)
+    return Words::tr("It is still failed: a pass of a day that is still to come does not count.");
+  return Words::tr(
+      "It is still failed: the records are not as they were written, and this pass does not count.");
 }
 
 }  // namespace
@@ -37,19 +35,25 @@ QString openFailureText(const inspection::FailedDevice& failed, const inspection
 
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
                        const inspection::Schedule& schedule, inspection::Date today) {
-  if (passed.result != inspection::Result::Pass) return {};
-  const auto failed = failureOf(passed.device, records, schedule, today);
-  if (!failed) return {};
-  if (passed.corrects) return Words::tr("It is still failed: a correction undoes no failure.");
-  if (!inspection::passedPressed(passed))
-    return Words::tr("It is still failed: it was not pressed, or what it stops did not stop.");
-  inspection::Schedule by_anyone = schedule;
-  by_anyone.retest_by_another = false;
-  if (!failureOf(passed.device, records, by_anyone, today))
-    return Words::tr("It is still failed: another person than %1, who found it, is to pass it.")
-        .arg(QString::fromStdString(failed->found_by));
-  return Words::tr("It is still failed: by the times given it is not sure that this was after check %1.")
-      .arg(failed->check);
+  const auto passes = inspection::passesShort(records, schedule, {today});
+  const auto pass = passes.find(passed.number);
+  if (pass == passes.end() || !pass->second.left_open) return {};
+  const inspection::FailedDevice& failed = *pass->second.failed;
+  switch (*pass->second.left_open) {
+    case inspection::LeftOpen::Correction:
+      return Words::tr("It is still failed: a correction undoes no failure.");
+    case inspection::LeftOpen::NotPressed:
+      return Words::tr("It is still failed: it was not pressed, or what it stops did not stop.");
+    case inspection::LeftOpen::InDoubt:
+      return doubtText(*pass->second.not_counted);
+    case inspection::LeftOpen::NotSurelyAfter:
+      return Words::tr("It is still failed: by the times given it is not sure that this was after check %1.")
+          .arg(failed.check);
+    case inspection::LeftOpen::SamePerson:
+      return Words::tr("It is still failed: another person than %1, who found it, is to pass it.")
+          .arg(QString::fromStdString(failed.found_by));
+  }
+  return {};
 }
 
 void markOpenFailures(plan::InspectedOnPlan& shown, std::span<const inspection::DeviceState> states) {

@@ -27,7 +27,8 @@ std::string failedJson(const inspection::FailedDevice& f) {
   return text({{"device", f.device},
                {"on", inspection::dateText(f.on)},
                {"check", f.check},
-               {"found_by", f.found_by}});
+               {"found_by", f.found_by},
+               {"since", inspection::dateText(f.since)}});
 }
 
 }  // namespace

@@ -4,10 +4,11 @@
 
 namespace stopwalk::inspection {
 
-std::optional<Tried> contradictsPass(const Check& check) {
+std::optional<Tried> contradictsPass(const Check& check, bool latches) {
   if (check.result != Result::Pass) return std::nullopt;
   for (const Tried test : {Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
     if (testedFor(check, test) == false) return test;
+  if (latches && testedFor(check, Tried::Latches) == false) return Tried::Latches;
   return std::nullopt;
 }
 

@@ -10,8 +10,9 @@ namespace stopwalk::inspection {
 // Of one run. House rule: longer than any machine runs on.
 inline constexpr double kMostRunDown_s = 3600;
 
-// What was tried and was not so, though the check says that it passed; none: they agree.
-std::optional<Tried> contradictsPass(const Check& check);
+// What was tried and was not so, though the check says that it passed; none: they agree. `latches`: the
+// device is of a kind that stays in when pressed.
+std::optional<Tried> contradictsPass(const Check& check, bool latches = false);
 
 // Why a check cannot take the place of another.
 enum class CannotCorrect {

@@ -1,6 +1,5 @@
 #include "core/inspection/moment.h"
 
-#include <charconv>
 #include <cstdio>
 #include <cstdlib>
 

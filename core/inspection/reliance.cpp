@@ -22,19 +22,23 @@ std::optional<std::int64_t> writtenBehind(std::size_t line, const Records& recor
 
 }  // namespace
 
-std::string clauseOf(const NotCounted& pass) {
-  const std::string check = "check " + std::to_string(pass.check) + " of " + dateText(pass.on);
+std::string reasonOf(const NotCounted& pass) {
   switch (pass.why) {
     case Doubt::NotAsWritten:
-      return check + " does not count: the records are not as they were written";
+      return "the records are not as they were written";
     case Doubt::AfterToday:
-      return check + " does not count: that day is still to come";
+      return "that day is still to come";
     case Doubt::NotNamed:
       break;
   }
   std::string machines;
   for (const std::string& machine : pass.machines) machines += (machines.empty() ? "" : ", ") + machine;
-  return check + " does not count: it was of a stop that did not stop " + machines;
+  return "it was of a stop that did not stop " + machines;
+}
+
+std::string clauseOf(const NotCounted& pass) {
+  return "check " + std::to_string(pass.check) + " of " + dateText(pass.on) +
+         " does not count: " + reasonOf(pass);
 }
 
 Reliance::Reliance(const Records& records, Date today)
@@ -58,6 +62,17 @@ std::optional<Doubt> Reliance::doubt(const CheckChain& pass) const {
   const auto isToCome = [&](const Check* c) { return c->at.date > today_ || writtenAt(*c).date > today_; };
   if (std::ranges::any_of(pass.checks, isToCome)) return Doubt::AfterToday;
   return std::nullopt;
+}
+
+std::optional<NotCounted> Reliance::notCounted(const CheckChain& pass, const DeviceNow* now) const {
+  NotCounted one{pass.said().number, pass.earliest().date};
+  if (const auto why = doubt(pass)) {
+    one.why = *why;
+    return one;
+  }
+  if (now) one.machines = notNamed(pass, now->machines);
+  one.why = Doubt::NotNamed;
+  return one.machines.empty() ? std::nullopt : std::optional(one);
 }
 
 std::vector<std::string> notNamed(const CheckChain& pass, const std::vector<std::string>& machines) {

@@ -25,8 +25,16 @@ struct NotCounted {
   std::vector<std::string> machines = {};  // that it did not name
   bool operator==(const NotCounted&) const = default;
 };
-// Why, with its number and day.
+// Why, alone and with its number and day.
+std::string reasonOf(const NotCounted& pass);
 std::string clauseOf(const NotCounted& pass);
+
+// A device as the layout has it.
+struct DeviceNow {
+  std::string id;
+  std::vector<std::string> machines;  // ids of what it stops
+  bool latches = true;                // its kind stays in when pressed, or that is not known
+};
 
 class Reliance {
  public:
@@ -34,6 +42,8 @@ class Reliance {
 
   // None: it counts, whatever the device stops now.
   std::optional<Doubt> doubt(const CheckChain& pass) const;
+  // The same of what the device stops now; null: nothing is asked for.
+  std::optional<NotCounted> notCounted(const CheckChain& pass, const DeviceNow* now) const;
 
  private:
   bool isAfterDoubt(const CheckChain& pass) const;

@@ -5,32 +5,18 @@
 #include <ranges>
 #include <set>
 
+#include "core/inspection/check_chain.h"
 #include "core/inspection/schedule.h"
 
 namespace stopwalk::inspection {
 
 // A correction says something else of the check that it corrects, and is no newer one.
 std::map<std::string, const Check*> checksIn(const Records& records, std::size_t round) {
-  const std::vector<std::size_t> corrects = placesCorrected(records), rounds = roundsOf(records);
-  std::vector<std::size_t> first(corrects.size());  // of each, the first that it corrects
-  std::map<std::string, std::size_t> newest;        // by device, of those firsts
-  std::map<std::string, const Check*> last;         // by device, what was last said of that
-  for (std::size_t i = 0; i < corrects.size(); ++i) {
-    first[i] = corrects[i] == i ? i : first[corrects[i]];
-    if (rounds[i] != round) continue;
-    const Check& check = records.checks[i];
-    std::size_t& its_newest = newest.try_emplace(check.device, first[i]).first->second;
-    if (first[i] < its_newest) continue;
-    its_newest = first[i];
-    last[check.device] = &check;
-  }
+  const std::vector<CheckChain> chains = chainsOf(records);
+  std::map<std::string, const Check*> last;
+  for (const CheckChain& chain : chains)
+    if (chain.first().round == round) last[chain.first().device] = &chain.said();
   return last;
-}
-
-const Check* checkIn(const Records& records, std::size_t round, const std::string& device) {
-  const auto checks = checksIn(records, round);
-  const auto at = checks.find(device);
-  return at == checks.end() ? nullptr : at->second;
 }
 
 std::vector<std::string> stillToCheck(const Round& round, const Records& records) {

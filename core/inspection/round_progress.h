@@ -11,8 +11,6 @@ namespace stopwalk::inspection {
 
 // By device what was last said of it in a round.
 std::map<std::string, const Check*> checksIn(const Records& records, std::size_t round);
-// The same of one device; none: nullptr.
-const Check* checkIn(const Records& records, std::size_t round, const std::string& device);
 // Of a round's devices those that have no check in it, in the order to be walked.
 std::vector<std::string> stillToCheck(const Round& round, const Records& records);
 // The rounds with a device still to check, the newest first.

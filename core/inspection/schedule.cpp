@@ -5,7 +5,6 @@
 #include <ranges>
 
 #include "core/inspection/check_chain.h"
-#include "core/inspection/person.h"
 
 namespace stopwalk::inspection {
 namespace {
@@ -14,80 +13,37 @@ void later(std::optional<Date>& date, Date other) {
   if (!date || *date < other) date = other;
 }
 
-// What all chains are held against.
-struct Held {
-  const Schedule& schedule;
-  Reliance reliance;
-};
-
-// Failures are closed one by one, each by a pass that is surely later.
-bool closes(const CheckChain& pass, const CheckChain& failed, const Check& failure, const Held& held) {
-  const auto foundIt = [&](const Check* c) { return maybeSamePerson(c->inspector, failure.inspector); };
-  return pass.passedThroughout() && surelyAfter(pass, failed) && !held.reliance.doubt(pass) &&
-         !(held.schedule.retest_by_another && std::ranges::any_of(pass.checks, foundIt));
-}
-
-// Those of one device.
-using Chains = std::vector<const CheckChain*>;
-
-// The last failure that no pass closes; as a rule the next after it does, if any.
-std::optional<FailedDevice> openFailure(const Chains& chains, const Held& held) {
-  std::optional<FailedDevice> open;
-  const CheckChain* last = nullptr;
-  for (const CheckChain* chain : chains) {
-    if (!chain->failedOnce() || (last && surelyAfter(*last, *chain))) continue;
-    for (const Check* check : chain->checks) {
-      if (check->result != Result::Fail) continue;
-      if (std::ranges::any_of(std::views::reverse(chains),
-                              [&](const CheckChain* other) { return closes(*other, *chain, *check, held); }))
-        continue;
-      open = FailedDevice{check->device, chain->latest().date, check->number, check->inspector};
-      last = chain;
-    }
-  }
-  return open;
-}
-
 void later(std::optional<NotCounted>& pass, const NotCounted& other) {
   if (!pass || pass->on <= other.on) pass = other;
 }
 
-// Puts in a pass, as far as it counts.
-void addPass(DeviceState& state, const CheckChain& chain, const Held& held, const DeviceNow* now) {
+// Puts in a pass, as far as it counts. Of what it was looked at for, no machines are asked.
+void addPass(DeviceState& state, const CheckChain& chain, const Reliance& reliance, const DeviceNow* now) {
   const Check& said = chain.said();
-  NotCounted pass{said.number, chain.earliest().date};
-  const auto doubt = held.reliance.doubt(chain);
-  if (doubt) pass.why = *doubt;
-  if (testedFor(said, Tried::Seen).value_or(true)) {
-    if (doubt)
-      later(state.seen_not_counted, pass);
+  const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& kept, const DeviceNow* of) {
+    if (const auto pass = reliance.notCounted(chain, of))
+      later(kept, *pass);
     else
-      later(state.seen, pass.on);
-  }
-  if (!doubt && now) pass.machines = notNamed(chain, now->machines);
-  if (!pass.machines.empty()) pass.why = Doubt::NotNamed;
-  const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& not_counted) {
-    if (doubt || !pass.machines.empty())
-      later(not_counted, pass);
-    else
-      later(counted, pass.on);
+      later(counted, chain.earliest().date);
   };
-  if (passedPressed(said)) add(state.pressed, state.pressed_not_counted);
-  if (passedInFull(said)) add(state.in_full, state.full_not_counted);
+  if (testedFor(said, Tried::Seen).value_or(true)) add(state.seen, state.seen_not_counted, nullptr);
+  if (passedPressed(said)) add(state.pressed, state.pressed_not_counted, now);
+  if (passedInFull(said, !now || now->latches)) add(state.in_full, state.full_not_counted, now);
 }
 
 void dropEarlier(std::optional<NotCounted>& pass, const std::optional<Date>& counted) {
   if (pass && counted && pass->on <= *counted) pass.reset();
 }
 
-DeviceState stateOf(const std::string& device, const Chains& chains, const Held& held, const DeviceNow* now) {
-  DeviceState state{.device = device, .failed = openFailure(chains, held)};
+DeviceState stateOf(const std::string& device, const Chains& chains, const Closing& closing,
+                    const DeviceNow* now) {
+  DeviceState state{.device = device, .failed = openFailure(chains, closing)};
   const CheckChain *last = nullptr, *believed = nullptr;
   for (const CheckChain* chain : chains) {
     const auto isLast = [&](const CheckChain* other) { return !other || !surelyAfter(*other, *chain); };
     if (isLast(last)) last = chain;
-    if (held.reliance.doubt(*chain) != Doubt::AfterToday && isLast(believed)) believed = chain;
-    if (chain->said().result == Result::Pass) addPass(state, *chain, held, now);
+    if (closing.reliance.doubt(*chain) != Doubt::AfterToday && isLast(believed)) believed = chain;
+    if (chain->said().result == Result::Pass) addPass(state, *chain, closing.reliance, now);
   }
   dropEarlier(state.seen_not_counted, state.seen);
   dropEarlier(state.pressed_not_counted, state.pressed);
@@ -95,6 +51,11 @@ DeviceState stateOf(const std::string& device, const Chains& chains, const Held&
   state.last = last->said().number;
   if (believed) state.last_on = believed->earliest().date;
   return state;
+}
+
+const DeviceNow* findNow(const AsOf& as_of, const std::string& device) {
+  const auto now = std::ranges::find(as_of.devices, device, &DeviceNow::id);
+  return now == as_of.devices.end() ? nullptr : &*now;
 }
 
 std::map<std::string, Chains> byDevice(const std::vector<CheckChain>& chains) {
@@ -169,12 +130,10 @@ std::vector<std::size_t> roundsOf(const Records& records) {
 
 std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule, const AsOf& as_of) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Held held{schedule, Reliance(records, as_of.today)};
+  const Closing closing{schedule.retest_by_another, Reliance(records, as_of.today)};
   std::vector<DeviceState> states;
-  for (const auto& [device, its] : byDevice(chains)) {
-    const auto now = std::ranges::find(as_of.devices, device, &DeviceNow::id);
-    states.push_back(stateOf(device, its, held, now == as_of.devices.end() ? nullptr : &*now));
-  }
+  for (const auto& [device, its] : byDevice(chains))
+    states.push_back(stateOf(device, its, closing, findNow(as_of, device)));
   return states;
 }
 
@@ -185,11 +144,30 @@ const DeviceState* findState(std::span<const DeviceState> states, const std::str
 
 std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, Date today) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Held held{schedule, Reliance(records, today)};
+  const Closing closing{schedule.retest_by_another, Reliance(records, today)};
   std::vector<FailedDevice> failed;
   for (const auto& [device, its] : byDevice(chains))
-    if (const auto open = openFailure(its, held)) failed.push_back(*open);
+    if (const auto open = openFailure(its, closing)) failed.push_back(*open);
   return failed;
+}
+
+std::map<std::size_t, ShortOfPass> passesShort(const Records& records, const Schedule& schedule,
+                                               const AsOf& as_of) {
+  const std::vector<CheckChain> chains = chainsOf(records);
+  const Closing closing{schedule.retest_by_another, Reliance(records, as_of.today)};
+  std::map<std::size_t, ShortOfPass> passes;
+  for (const auto& [device, its] : byDevice(chains))
+    for (const ShortOfPass& pass : shortOf(its, closing, findNow(as_of, device))) passes[pass.check] = pass;
+  return passes;
+}
+
+std::set<std::string> removedDevices(const Records& records, Date today) {
+  const std::vector<CheckChain> chains = chainsOf(records);
+  const Reliance reliance(records, today);
+  std::set<std::string> removed;
+  for (const auto& [device, its] : byDevice(chains))
+    if (isRemoved(its, reliance)) removed.insert(device);
+  return removed;
 }
 
 std::string_view word(Due::What what) {
@@ -220,11 +198,14 @@ bool isOverdue(const Due& due, Date day) {
 }
 
 std::optional<Date> nextDue(std::span<const std::string> devices, std::span<const DeviceState> states,
-                            const Schedule& schedule, Date day) {
+                            const Schedule& schedule, Date day, std::span<const Check* const> open_actions) {
   std::optional<Date> next;
-  eachComing(devices, states, schedule, [&](const Due& due) {
-    if (due.on && *due.on > day && (!next || *due.on < *next)) next = due.on;
-  });
+  const auto see = [&](const std::optional<Date>& on) {
+    if (on && *on > day && (!next || *on < *next)) next = on;
+  };
+  eachComing(devices, states, schedule, [&](const Due& due) { see(due.on); });
+  for (const Check* check : open_actions)
+    if (check->corrective) see(check->corrective->due);
   return next;
 }
 

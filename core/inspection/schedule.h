@@ -1,12 +1,14 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
 
-#include "core/inspection/reliance.h"
+#include "core/inspection/closing.h"
 
 // How often devices are inspected, and what the records say of each.
 namespace stopwalk::inspection {
@@ -22,20 +24,6 @@ struct Schedule {
   bool operator==(const Schedule&) const = default;
 };
 
-// A device that failed and has not passed since.
-struct FailedDevice {
-  std::string device;
-  Date on{};              // of the last check that it failed and no later one closed
-  std::size_t check = 0;  // its number
-  std::string found_by;
-  bool operator==(const FailedDevice&) const = default;
-};
-
-// A device as the layout has it.
-struct DeviceNow {
-  std::string id;
-  std::vector<std::string> machines;  // ids of what it stops
-};
 // What the records are held against. A device that is not among `devices` is asked for no machines.
 struct AsOf {
   Date today{};
@@ -61,6 +49,9 @@ struct DeviceState {
 std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule, const AsOf& as_of);
 const DeviceState* findState(std::span<const DeviceState> states, const std::string& device);
 std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, Date today);
+// The passes that count for nothing, or leave open what their device failed; by the number of the check.
+std::map<std::size_t, ShortOfPass> passesShort(const Records& records, const Schedule& schedule,
+                                               const AsOf& as_of);
 
 // What stands to be done at one device.
 struct Due {
@@ -78,10 +69,14 @@ std::vector<Due> dueOn(std::span<const std::string> devices, std::span<const Dev
                        const Schedule& schedule, Date day);
 // Whether its day has gone by.
 bool isOverdue(const Due& due, Date day);
-// The first day after `day` on which something falls due; none: never.
+// The first day after `day` on which something falls due, or one of the actions; none: never.
 std::optional<Date> nextDue(std::span<const std::string> devices, std::span<const DeviceState> states,
-                            const Schedule& schedule, Date day);
+                            const Schedule& schedule, Date day,
+                            std::span<const Check* const> open_actions = {});
 
+// Those of which it was said after all that they failed, and all that is to be done at them, that they are
+// no longer there.
+std::set<std::string> removedDevices(const Records& records, Date today);
 // The checks that ask for something to be done, whose device has passed no check since.
 std::vector<const Check*> openActions(const Records& records, Date today);
 // For each check the place in `records.checks` of the one that it corrects; its own place: none.

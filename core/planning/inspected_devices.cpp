@@ -22,7 +22,8 @@ std::vector<InspectedDevice> inspectedDevices(const layout::Layout& layout, cons
                         {},
                         {},
                         std::move(standing.place),
-                        std::move(standing.reason)};
+                        std::move(standing.reason),
+                        entry.kind->latches};
     for (std::size_t m = 0; m < layout.machines.size(); ++m)
       if (relation.stops(d, m)) one.machines.push_back(layout.machines[m].id);
     const auto room = standing.room ? standing.room : entry.machine ? rooms[*entry.machine] : std::nullopt;

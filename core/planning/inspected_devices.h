@@ -19,6 +19,7 @@ struct InspectedDevice {
   std::string room;                   // id of where its user stands, else of its machine; empty: in none
   floor::Place place;                 // where its user stands; empty: blocked
   std::string blocked;                // why
+  bool latches = false;               // its kind stays in when pressed
 };
 
 // Every device of the layout, guarded starts among them, in the order of the file.

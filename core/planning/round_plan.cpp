@@ -6,6 +6,17 @@
 #include "core/planning/inspection_walk.h"
 
 namespace stopwalk::planning {
+namespace {
+
+std::set<std::string> idsIn(const layout::Layout& layout) {
+  std::set<std::string> ids;
+  for (const layout::Device& d : layout.devices) ids.insert(d.id);
+  for (const layout::Machine& m : layout.machines)
+    for (const layout::Device& d : m.devices) ids.insert(m.id + "/" + d.id);
+  return ids;
+}
+
+}  // namespace
 
 std::string wordOf(const RoundScope& scope) {
   if (scope.room.empty()) return scope.due ? "due" : "all";
@@ -14,20 +25,34 @@ std::string wordOf(const RoundScope& scope) {
 
 inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today) {
   inspection::AsOf as_of{today};
-  for (const InspectedDevice& d : devices) as_of.devices.push_back({d.id, d.machines});
+  for (const InspectedDevice& d : devices) as_of.devices.push_back({d.id, d.machines, d.latches});
   return as_of;
 }
 
 std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
                                                   const layout::Layout& layout) {
-  std::set<std::string> ids;
-  for (const layout::Device& d : layout.devices) ids.insert(d.id);
-  for (const layout::Machine& m : layout.machines)
-    for (const layout::Device& d : m.devices) ids.insert(m.id + "/" + d.id);
+  const std::set<std::string> ids = idsIn(layout);
   std::vector<inspection::FailedDevice> gone;
   for (const inspection::FailedDevice& f : failed)
-    if (!ids.contains(f.device)) gone.push_back(f);
+    if (!f.removed && !ids.contains(f.device)) gone.push_back(f);
   return gone;
+}
+
+std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::FailedDevice> failed,
+                                                     const layout::Layout& layout) {
+  const std::set<std::string> ids = idsIn(layout);
+  std::erase_if(failed, [&](const auto& f) { return f.removed && !ids.contains(f.device); });
+  return failed;
+}
+
+std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
+                                                     const inspection::Records& records,
+                                                     const layout::Layout& layout, inspection::Date today) {
+  const std::set<std::string> ids = idsIn(layout), removed = inspection::removedDevices(records, today);
+  std::erase_if(actions, [&](const inspection::Check* c) {
+    return removed.contains(c->device) && !ids.contains(c->device);
+  });
+  return actions;
 }
 
 std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,

@@ -26,9 +26,16 @@ std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   inspection::Date day);
 // What records of them are held against.
 inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today);
-// Of those that failed what the layout does not have, or not under that id.
+// Of those that failed what the layout does not have, or not under that id, and nobody said to be removed.
 std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
                                                   const layout::Layout& layout);
+// But for devices that were said to be removed, as long as the layout does not have them.
+std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::FailedDevice> failed,
+                                                     const layout::Layout& layout);
+// The same of checks that ask for something to be done.
+std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
+                                                     const inspection::Records& records,
+                                                     const layout::Layout& layout, inspection::Date today);
 // The ids in the scope, in the order of the file.
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,

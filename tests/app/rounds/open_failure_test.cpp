@@ -63,6 +63,19 @@ TEST_F(OpenFailure, StaysOpenAfterWhatIsNotSurelyLater) {
   EXPECT_TRUE(why().contains("not sure")) << why().toStdString();
 }
 
+TEST_F(OpenFailure, StaysOpenAfterWhatCountsForNothing) {
+  records.unsure_to = 3;
+  EXPECT_TRUE(why().contains("not as they were written")) << why().toStdString();
+  records.unsure_to = 0;
+  pass().at = *inspection::parseMoment("2026-07-03T09:15:00+01:00");
+  EXPECT_TRUE(why().contains("still to come")) << why().toStdString();
+}
+
+TEST_F(OpenFailure, IsToldOfPassesOnly) {
+  pass().result = Result::NotTested;
+  EXPECT_EQ(why(), "");
+}
+
 TEST_F(OpenFailure, SaysWhatWouldCloseIt) {
   records.checks.pop_back();
   const auto failed = inspection::failedDevices(records, schedule, kToday);

@@ -24,6 +24,13 @@ Check checkOf(std::size_t number, std::size_t round, const std::string& device, 
   return check;
 }
 
+// What was last said of a device in a round; none: nullptr.
+const Check* checkIn(const Records& records, std::size_t round, const std::string& device) {
+  const auto checks = checksIn(records, round);
+  const auto at = checks.find(device);
+  return at == checks.end() ? nullptr : at->second;
+}
+
 Records twoRounds() {
   Records records;
   records.rounds = {roundOf(1, {"a", "b"}), roundOf(4, {"c", "a"})};
@@ -88,6 +95,22 @@ TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
     check.tested = {{test, true}};
     EXPECT_EQ(contradictsPass(check), std::nullopt);
   }
+}
+
+TEST(CheckRules, WhatDoesNotStayInContradictsAPassOfAKindThatLatches) {
+  Check check = checkOf(1, 1, "a", Result::Pass);
+  for (const Tried test : kTried) check.tested.emplace_back(test, test != Tried::Latches);
+  EXPECT_EQ(contradictsPass(check, true), Tried::Latches);
+  EXPECT_EQ(contradictsPass(check, false), std::nullopt) << "a cord need not stay";
+  EXPECT_FALSE(passedInFull(check));
+  EXPECT_TRUE(passedInFull(check, false));
+  EXPECT_TRUE(passedPressed(check)) << "it stopped";
+  check.tested[3].second = true;
+  ASSERT_EQ(check.tested[3].first, Tried::Latches);
+  EXPECT_EQ(contradictsPass(check, true), std::nullopt);
+  EXPECT_TRUE(passedInFull(check));
+  check.tested.erase(check.tested.begin() + 3);
+  EXPECT_TRUE(passedInFull(check)) << "not every kind latches";
 }
 
 TEST(CheckRules, ACorrectionIsOfAStandingCheckOfTheSameDevice) {

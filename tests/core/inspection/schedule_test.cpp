@@ -51,7 +51,7 @@ TEST(Failed, NamesTheLastFailure) {
   w.add(Result::Fail, "Ada");
   w.add(Result::Fail, "Bo");
   EXPECT_EQ(failedDevices(w.records, {}, kLater),
-            (std::vector<FailedDevice>{{"saw/stop", daysAfter(kDay, 1), 2, "Bo"}}));
+            (std::vector<FailedDevice>{{"saw/stop", daysAfter(kDay, 1), 2, "Bo", kDay}}));
 }
 
 TEST(Failed, LookingClosesNothing) {
@@ -119,7 +119,7 @@ class DueList : public testing::Test {
  protected:
   std::vector<std::string> due(const char* on, const Schedule& schedule = {}) const {
     std::vector<std::string> all;
-    const auto states = statesOf(w.records, schedule, {kLater});
+    const auto states = statesOf(w.records, schedule, {*parseDate(on)});
     for (const Due& d : dueOn(devices, states, schedule, *parseDate(on)))
       all.push_back(d.device + " " + std::string(word(d.what)) + (isOverdue(d, *parseDate(on)) ? "!" : ""));
     return all;

@@ -95,20 +95,29 @@ TEST(InspectionWalk, LegsAreTheWalksBetweenThePlacesAndTheSameBothWays) {
 
 // A door that is locked after hours may lengthen the walk or leave a device out.
 TEST(InspectionWalk, DoorsThatAreShutLengthenItOrLeaveDevicesOut) {
-  int otherwise = 0;
+  int left_out = 0, longer = 0;
   for (std::uint64_t seed = 1; seed <= 30; ++seed) {
     layout::Layout layout = support::randomLayout(seed);
     const Shop open(layout);
     for (layout::Door& door : layout.doors) door.locked = layout::Locked::AfterHours;
     const Shop after(layout, floor::Hours::After);
-    const auto walked = [](const Shop& shop) {
-      return inspectionWalk(shop.devices, shop.walks, std::nullopt, false);
-    };
-    const InspectionWalk by_day = walked(open), by_night = walked(after);
-    EXPECT_GE(by_night.left_out.size(), by_day.left_out.size()) << seed;
-    otherwise += by_night.left_out.size() > by_day.left_out.size();
+    const InspectionWalk by_night = inspectionWalk(after.devices, after.walks, std::nullopt, false);
+    // Past the same devices, by day.
+    std::vector<InspectedDevice> reached;
+    for (const InspectedDevice& d : open.devices)
+      if (std::ranges::find(by_night.stops, d.id, &InspectionWalk::Stop::id) != by_night.stops.end())
+        reached.push_back(d);
+    const InspectionWalk by_day = inspectionWalk(reached, open.walks, std::nullopt, false);
+    EXPECT_TRUE(by_day.left_out.empty()) << seed;
+    EXPECT_GE(by_night.length_mm, by_day.bound_mm - 1e-6) << seed;
+    if (by_day.shortest) EXPECT_GE(by_night.length_mm, by_day.length_mm - 1e-6) << seed;
+    const InspectionWalk all = inspectionWalk(open.devices, open.walks, std::nullopt, false);
+    EXPECT_GE(by_night.left_out.size(), all.left_out.size()) << seed;
+    left_out += by_night.left_out.size() > all.left_out.size();
+    longer += by_day.shortest && by_night.length_mm > by_day.length_mm + 1;
   }
-  EXPECT_GT(otherwise, 0);
+  EXPECT_GT(left_out, 0);
+  EXPECT_GT(longer, 0);
 }
 
 TEST(InspectionWalk, BeginsAtTheStartAskedFor) {

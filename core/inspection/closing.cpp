@@ -1,0 +1,110 @@
+#include "core/inspection/closing.h"
+
+#include <algorithm>
+#include <ranges>
+
+#include "core/inspection/person.h"
+
+namespace stopwalk::inspection {
+namespace {
+
+struct Failure {
+  const CheckChain* chain = nullptr;
+  const Check* check = nullptr;
+};
+
+std::vector<Failure> openFailures(const Chains& chains, const Closing& closing) {
+  std::vector<Failure> open;
+  for (const CheckChain* chain : chains)
+    for (const Check* check : chain->checks)
+      if (check->result == Result::Fail &&
+          std::ranges::none_of(std::views::reverse(chains), [&](const CheckChain* other) {
+            return !whyLeftOpen(*other, *chain, *check, closing);
+          }))
+        open.push_back({chain, check});
+  return open;
+}
+
+// As a rule that which was found last.
+const Failure& lastOf(const std::vector<Failure>& open) {
+  const Failure* last = &open.front();
+  for (const Failure& one : open)
+    if (!surelyAfter(*last->chain, *one.chain)) last = &one;
+  return *last;
+}
+
+// Whether a pass was written, or is said to have been made, after a failure.
+bool mayBeAfter(const CheckChain& pass, const Check& failure) {
+  return pass.said().number > failure.number || instantOf(pass.earliest()) > instantOf(failure.at);
+}
+
+}  // namespace
+
+std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
+                                    const Closing& closing) {
+  if (!pass.passedThroughout())
+    return passedPressed(pass.said()) ? LeftOpen::Correction : LeftOpen::NotPressed;
+  if (closing.reliance.doubt(pass)) return LeftOpen::InDoubt;
+  if (!surelyAfter(pass, failed)) return LeftOpen::NotSurelyAfter;
+  const auto foundIt = [&](const Check* c) { return maybeSamePerson(c->inspector, failure.inspector); };
+  if (closing.by_another && std::ranges::any_of(pass.checks, foundIt)) return LeftOpen::SamePerson;
+  return std::nullopt;
+}
+
+std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& closing) {
+  const std::vector<Failure> open = openFailures(chains, closing);
+  if (open.empty()) return std::nullopt;
+  const Failure& last = lastOf(open);
+  const auto dayOf = [](const Failure& f) { return f.chain->latest().date; };
+  return FailedDevice{last.check->device,
+                      dayOf(last),
+                      last.check->number,
+                      last.check->inspector,
+                      std::ranges::min(open | std::views::transform(dayOf)),
+                      isRemoved(chains, closing.reliance)};
+}
+
+bool isRemoved(const Chains& chains, const Reliance& reliance) {
+  const auto asks = [](const Check* c) { return c->result == Result::Fail || c->corrective; };
+  return std::ranges::any_of(chains, [&](const CheckChain* removed) {
+    return removed->said().removed && !reliance.doubt(*removed) &&
+           std::ranges::all_of(chains, [&](const CheckChain* other) {
+             return std::ranges::none_of(other->checks, asks) || surelyAfter(*removed, *other);
+           });
+  });
+}
+
+std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing, const DeviceNow* now) {
+  std::vector<ShortOfPass> all;
+  const std::vector<Failure> open = openFailures(chains, closing);
+  const auto failed = openFailure(chains, closing);
+  for (const CheckChain* chain : chains) {
+    if (chain->said().result != Result::Pass) continue;
+    ShortOfPass one{chain->said().number, closing.reliance.notCounted(*chain, now)};
+    if (failed && mayBeAfter(*chain, *lastOf(open).check)) {
+      one.left_open = whyLeftOpen(*chain, *lastOf(open).chain, *lastOf(open).check, closing);
+      one.failed = failed;
+    }
+    if (one.not_counted || one.left_open) all.push_back(one);
+  }
+  return all;
+}
+
+std::string reasonOf(const ShortOfPass& pass) {
+  switch (pass.left_open.value()) {
+    case LeftOpen::Correction:
+      return "a correction undoes no failure";
+    case LeftOpen::NotPressed:
+      return "it was not pressed, or what it stops did not stop";
+    case LeftOpen::InDoubt:
+      return "this check counts for nothing: " + reasonOf(*pass.not_counted);
+    case LeftOpen::NotSurelyAfter:
+      return "by the times given it is not sure that this was after check " +
+             std::to_string(pass.failed->check);
+    case LeftOpen::SamePerson:
+      return "another person than " + pass.failed->found_by + ", who found it, is to pass it";
+  }
+  return "";
+}
+
+}  // namespace stopwalk::inspection

@@ -1,0 +1,64 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/inspection/reliance.h"
+
+// Which failures are open, and why a pass does not close one. Failures are closed one by one, each by a pass
+// that is surely later.
+namespace stopwalk::inspection {
+
+// A device that failed and has not passed since.
+struct FailedDevice {
+  std::string device;
+  Date on{};              // of the last check that it failed and no later one closed
+  std::size_t check = 0;  // its number
+  std::string found_by;
+  Date since{};          // of the first such
+  bool removed = false;  // said since to be no longer there: it counts only if the layout has it again
+  bool operator==(const FailedDevice&) const = default;
+};
+
+// What passes are held against.
+struct Closing {
+  bool by_another = false;  // than who found the failure
+  Reliance reliance;
+};
+
+// Why a pass does not close a failure.
+enum class LeftOpen {
+  Correction,      // it was not passed from the first: only a check of its own closes a failure
+  NotPressed,      // it was not worked, or what it stops did not stop
+  InDoubt,         // it counts for nothing
+  NotSurelyAfter,  // by the times given
+  SamePerson       // who found it passed it, and another is to
+};
+// None: it closes it.
+std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
+                                    const Closing& closing);
+
+// Those of one device, in the order of writing.
+using Chains = std::vector<const CheckChain*>;
+// Of the failures that no pass closes the last; none: all are closed.
+std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& closing);
+
+// Whether it was said after all failures, and all that is to be done, that the device is no longer there.
+bool isRemoved(const Chains& chains, const Reliance& reliance);
+
+// What a pass does not do though it says pass.
+struct ShortOfPass {
+  std::size_t check = 0;                       // that says pass
+  std::optional<NotCounted> not_counted = {};  // it counts for nothing
+  std::optional<LeftOpen> left_open = {};      // though the device failed before, or perhaps before
+  std::optional<FailedDevice> failed = {};     // what is left open
+};
+// Of a device's passes those that fall short. `now`: the device, if the layout has it.
+std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing, const DeviceNow* now);
+
+// Why a failure is left open, without the check and the device.
+std::string reasonOf(const ShortOfPass& pass);
+
+}  // namespace stopwalk::inspection

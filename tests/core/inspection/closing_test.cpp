@@ -1,0 +1,107 @@
+// Which failures are open, and what is told of a pass that closes none.
+#include "core/inspection/closing.h"
+
+#include <gtest/gtest.h>
+
+#include "core/inspection/schedule.h"
+
+namespace stopwalk::inspection {
+namespace {
+
+const Date kDay = *parseDate("2026-03-02"), kToday = *parseDate("2026-06-01");
+
+// Checks of one device, a day each.
+class OpenFailures : public testing::Test {
+ protected:
+  Check& add(Result result, const std::string& by = "Ada") {
+    Check c;
+    c.number = records.checks.size() + 1;
+    c.device = "saw/stop";
+    c.machines = {"saw"};
+    c.at.date = daysAfter(kDay, static_cast<int>(c.number) - 1);
+    c.inspector = by;
+    c.result = result;
+    records.checks.push_back(c);
+    return records.checks.back();
+  }
+  std::optional<LeftOpen> leftOpen(std::size_t check) const {
+    const auto passes = passesShort(records, schedule, {kToday});
+    const auto pass = passes.find(check);
+    return pass == passes.end() ? std::nullopt : pass->second.left_open;
+  }
+  FailedDevice failed() const { return failedDevices(records, schedule, kToday).at(0); }
+
+  Records records;
+  Schedule schedule;
+};
+
+TEST_F(OpenFailures, SinceIsTheDayOfTheFirstFailureThatIsOpen) {
+  add(Result::Fail);
+  add(Result::Pass);
+  add(Result::Fail);
+  add(Result::Fail);
+  EXPECT_EQ(failed().since, daysAfter(kDay, 2)) << "the first was closed";
+  EXPECT_EQ(failed().on, daysAfter(kDay, 3));
+  EXPECT_EQ(failed().check, 4u);
+}
+
+TEST_F(OpenFailures, OfEachPassThatClosesNothingItIsKnownWhy) {
+  schedule.retest_by_another = true;
+  add(Result::Pass);
+  add(Result::Fail, "Ada");
+  add(Result::Pass, "ada");
+  add(Result::Pass, "Bo").tested = {{Tried::Seen, true}};
+  add(Result::NotTested, "Bo");
+  add(Result::Pass, "Bo").corrects = 5;
+  Check& paper = add(Result::Pass, "Bo");
+  paper.entered = paper.at;
+  paper.at.date = kDay;
+  add(Result::Pass, "Bo").at.date = daysAfter(kToday, 1);
+  EXPECT_EQ(leftOpen(1), std::nullopt) << "it was long before";
+  EXPECT_EQ(leftOpen(3), LeftOpen::SamePerson);
+  EXPECT_EQ(leftOpen(4), LeftOpen::NotPressed);
+  EXPECT_EQ(leftOpen(5), std::nullopt) << "it is no pass";
+  EXPECT_EQ(leftOpen(6), LeftOpen::Correction);
+  EXPECT_EQ(leftOpen(7), LeftOpen::NotSurelyAfter);
+  EXPECT_EQ(leftOpen(8), LeftOpen::InDoubt);
+  add(Result::Pass, "Bo");
+  EXPECT_TRUE(passesShort(records, schedule, {kToday}).contains(8)) << "it is of a day to come";
+  for (const std::size_t check : {3u, 4u, 6u, 7u, 8u}) EXPECT_EQ(leftOpen(check), std::nullopt) << check;
+}
+
+TEST_F(OpenFailures, APassThatCountsForNothingIsNamedThoughNothingFailed) {
+  add(Result::Pass);
+  const auto passes = passesShort(records, schedule, {kToday, {{"saw/stop", {"saw", "planer"}}}});
+  ASSERT_TRUE(passes.contains(1));
+  EXPECT_EQ(passes.at(1).not_counted, (NotCounted{1, kDay, Doubt::NotNamed, {"planer"}}));
+  EXPECT_EQ(passes.at(1).left_open, std::nullopt);
+  EXPECT_TRUE(passesShort(records, schedule, {kToday}).empty());
+}
+
+TEST_F(OpenFailures, WhatIsRemovedIsFailedOnlyForWhereItIsThereAgain) {
+  add(Result::Fail).corrective = Corrective{"mend it", "Bo", {}};
+  add(Result::NotTested).removed = true;
+  EXPECT_TRUE(failed().removed);
+  EXPECT_TRUE(removedDevices(records, kToday).contains("saw/stop"));
+  EXPECT_EQ(failed().check, 1u) << "it is closed by nothing";
+  records.unsure_to = 2;
+  EXPECT_FALSE(failed().removed) << "whether that was said is not known";
+  records.unsure_to = 0;
+  add(Result::Fail);
+  EXPECT_FALSE(failed().removed) << "it was there again";
+  EXPECT_TRUE(removedDevices(records, kToday).empty());
+}
+
+// And so does what is due next.
+TEST_F(OpenFailures, WhatIsStillToBeDoneFallsDueAsTestsDo) {
+  add(Result::Fail).corrective = Corrective{"mend it", "Bo", parseDate("2026-03-20")};
+  const std::vector<std::string> devices = {"saw/stop"};
+  const auto states = statesOf(records, schedule, {kDay});
+  EXPECT_EQ(nextDue(devices, states, schedule, kDay), std::nullopt);
+  EXPECT_EQ(nextDue(devices, states, schedule, kDay, openActions(records, kDay)), parseDate("2026-03-20"));
+  EXPECT_EQ(nextDue(devices, states, schedule, *parseDate("2026-03-20"), openActions(records, kDay)),
+            std::nullopt);
+}
+
+}  // namespace
+}  // namespace stopwalk::inspection
