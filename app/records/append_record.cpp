@@ -3,17 +3,26 @@
 #include <fcntl.h>
 
 #include <cerrno>
+#include <filesystem>
+#include <system_error>
+#include <utility>
 
 #include "app/records/file_descriptor.h"
 #include "app/records/record_lock.h"
 #include "app/records/records_file.h"
 #include "core/files/inspection_log.h"
+#include "core/inspection/check_rules.h"
 
 namespace stopwalk::records {
 namespace {
 
+Appended no(std::string why) {
+  Appended refused;
+  refused.why = std::move(why);
+  return refused;
+}
 Appended no(int error) {
-  return {Written::No, 0, {}, reasonOf(error), {}};
+  return no(reasonOf(error));
 }
 
 // Adds to a file, and is sure that it is there.
@@ -25,18 +34,48 @@ int keep(const std::string& path, std::string_view bytes) {
   return syncFolderOf(path);
 }
 
-// Keeps what stands behind the last whole line elsewhere before it is cut off.
+Appended busy(const std::string& holder) {
+  Appended refused = no(holder);
+  refused.written = Written::Busy;
+  return refused;
+}
+
+bool isKept(const std::string& path, std::string_view piece) {
+  std::string text;
+  const FileDescriptor file(path, O_RDONLY);
+  return file.isOpen() && file.readAll(text) == 0 && text.ends_with(piece);
+}
+
+// Keeps what is torn behind the last line elsewhere before it is cut off; once only, if that cannot be done.
 int putAside(const FileDescriptor& log, const std::string& records_file, std::string_view torn,
              std::size_t whole_bytes) {
-  if (const int error = keep(tornFileOf(records_file), std::string(torn) + "\n")) return error;
+  const std::string file = tornFileOf(records_file), piece = std::string(torn) + "\n";
+  if (const int error = keep(file, isKept(file, piece) ? "" : piece)) return error;
   if (const int error = log.truncate(whole_bytes)) return error;
   return log.sync();
+}
+
+// Which check corrected meanwhile what this one is to correct; 0: none.
+std::size_t correctedMeanwhile(const inspection::Record& record, std::string_view text) {
+  const auto* check = std::get_if<inspection::Check>(&record);
+  if (!check || !check->corrects) return 0;
+  const auto fault = inspection::correctionFault(files::readInspectionLog(text).records, *check->corrects,
+                                                 check->device, check->round);
+  return fault && fault->why == inspection::CannotCorrect::Corrected ? fault->by : 0;
+}
+
+// Such a file would begin a log where none was.
+bool leadsNowhere(const std::string& path) {
+  std::error_code error;
+  return std::filesystem::is_symlink(path, error) && !std::filesystem::exists(path, error);
 }
 
 // Takes back what was written of a record that failed. Only if that fails too is it unsure.
 Appended takeBack(const FileDescriptor& log, std::size_t bytes, int why) {
   const bool back = log.truncate(bytes) == 0 && log.sync() == 0;
-  return {back ? Written::No : Written::Unsure, 0, {}, reasonOf(why), {}};
+  Appended failed = no(why);
+  if (!back) failed.written = Written::Unsure;
+  return failed;
 }
 
 Appended append(const FileDescriptor& log, const std::string& records_file, const inspection::Record& record,
@@ -46,11 +85,12 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
   const files::LogEnd end = files::endOfLog(text);
   Appended done;
   if (end.lines < read)
-    return {Written::No,
-            0,
-            {},
-            "it holds " + std::to_string(end.lines) + " records, and held " + std::to_string(read),
-            {}};
+    return no("it holds " + std::to_string(end.lines) + " records, and held " + std::to_string(read));
+  if (const std::size_t by = correctedMeanwhile(record, text)) {
+    Appended refused = no("that check was corrected meanwhile, by " + std::to_string(by));
+    refused.corrected_by = by;
+    return refused;
+  }
   if (end.whole_bytes < text.size()) {
     if (const int error =
             putAside(log, records_file, std::string_view(text).substr(end.whole_bytes), end.whole_bytes))
@@ -59,8 +99,11 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
   }
   done.number = end.lines + 1;
   const std::string line = files::recordLine(record, done.number, end.head);
-  if (line.size() > files::kMostRecordBytes)
-    return {Written::No, 0, {}, "it is longer than a record may be (64 KiB)", done.set_aside};
+  if (line.size() > files::kMostRecordBytes) {
+    done.number = 0;
+    done.why = "it is longer than a record may be (64 KiB)";
+    return done;
+  }
   int error = log.writeAll(end.ends_line ? line : "\n" + line);
   if (error == 0) error = log.sync();
   // Each time: whoever made the file may have been stopped before its folder was synced.
@@ -80,8 +123,8 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
                       std::chrono::milliseconds wait, std::size_t read) {
   const RecordLock lock(records_file, wait);
-  if (!lock.isHeld())
-    return lock.error() != 0 ? no(lock.error()) : Appended{Written::Busy, 0, {}, lock.holder(), {}};
+  if (!lock.isHeld()) return lock.error() != 0 ? no(lock.error()) : busy(lock.holder());
+  if (leadsNowhere(records_file)) return no(kLeadsNowhere);
   const FileDescriptor log(records_file, O_RDWR | O_APPEND | (read == 0 ? O_CREAT : 0), 0666);
   if (!log.isOpen()) return no(errno);
   return append(log, records_file, record, read);

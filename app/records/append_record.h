@@ -17,9 +17,10 @@ enum class Written {
 
 struct Appended {
   Written written = Written::No;
-  std::size_t number = 0;  // of the record, if written
-  std::string head;        // the hash of its line
-  std::string why;         // unless Yes: the system's words, or who holds the log
+  std::size_t number = 0;        // of the record, if written
+  std::string head;              // the hash of its line
+  std::string why;               // unless Yes: the system's words, or who holds the log
+  std::size_t corrected_by = 0;  // not written: what it corrects was corrected meanwhile, by this
   std::string
       set_aside;  // where an unfinished record that was found at the end is kept; empty: there was none
 };
@@ -29,7 +30,7 @@ inline constexpr auto kPatience = std::chrono::milliseconds(5000);
 // Writes one record at the end of the log. Yes only once it is on the disk.
 // A piece of a record left behind by a crash is first put aside into a file of its own. A log with fewer
 // whole lines than `read` is not the one that was read, and is left as it is; with 0 it is made if it is not
-// there.
+// there. What was corrected since it was read is not corrected again.
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
                       std::chrono::milliseconds wait = kPatience, std::size_t read = 0);
 

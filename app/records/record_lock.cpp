@@ -7,8 +7,6 @@
 #include <unistd.h>
 
 #include <cerrno>
-#include <cstring>
-#include <ctime>
 #include <thread>
 
 #include "app/records/records_file.h"
@@ -48,6 +46,7 @@ RecordLock::RecordLock(const std::string& log_file, std::chrono::milliseconds wa
   const auto until = std::chrono::steady_clock::now() + wait;
   while (!tryToTake() && error_ == 0 && std::chrono::steady_clock::now() < until)
     std::this_thread::sleep_for(kLook);
+  if (!isHeld() && error_ == 0 && holder_.empty()) holder_ = "somebody";  // one after another
 }
 
 // False with an error: it cannot be had at all.

@@ -160,6 +160,38 @@ TEST_F(AppendRecord, ALogThatIsNotTheOneThatWasReadIsLeftAsItIs) {
   EXPECT_EQ(appendRecord(log(), checkNoted("c"), kPatience, 1).written, Written::Yes) << "it may have grown";
 }
 
+// By another, after it was read here.
+TEST_F(AppendRecord, WhatWasCorrectedMeanwhileIsNotCorrectedAgain) {
+  const auto append = [&](const inspection::Check& check) {
+    return appendRecord(log(), check, kPatience, 0);
+  };
+  ASSERT_EQ(append(checkNoted("a")).number, 1u);
+  inspection::Check correction = checkNoted("b");
+  correction.corrects = 1;
+  ASSERT_EQ(append(correction).number, 2u);
+  const auto bytes = fs::file_size(log());
+  const Appended refused = append(correction);
+  EXPECT_EQ(refused.written, Written::No);
+  EXPECT_EQ(refused.corrected_by, 2u);
+  EXPECT_EQ(refused.why, "that check was corrected meanwhile, by 2");
+  EXPECT_EQ(fs::file_size(log()), bytes);
+  correction.corrects = 2;
+  EXPECT_EQ(append(correction).number, 3u);
+}
+
+// What is whole is no beginning of a record, whatever became of its line break.
+TEST_F(AppendRecord, ALastRecordThatWasChangedIsNotPutAside) {
+  appendRecord(log(), checkNoted("a"));
+  fs::resize_file(log(), fs::file_size(log()) - 1);
+  std::ofstream(log(), std::ios::app) << ' ';
+  const Appended after = appendRecord(log(), checkNoted("b"));
+  EXPECT_EQ(after.number, 2u);
+  EXPECT_EQ(after.set_aside, "");
+  EXPECT_EQ(notesIn(readRecords(layout()).log), (std::vector<std::string>{"a", "b"}));
+  EXPECT_EQ(files::verifyLog(readRecords(layout()).log).line, 1u);
+  EXPECT_EQ(readRecords(layout()).log.bad.size(), 1u) << "what follows is as it was written";
+}
+
 TEST_F(AppendRecord, TooLongARecordIsRefused) {
   const Appended refused = appendRecord(log(), checkNoted(std::string(70000, 'x')));
   EXPECT_EQ(refused.written, Written::No);

@@ -1,0 +1,94 @@
+// Which log stands beside a layout, by whatever name that is opened.
+#include "app/records/records_file.h"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+
+#include "app/records/append_record.h"
+#include "tests/app/records/written_records.h"
+
+namespace stopwalk::records {
+namespace {
+
+namespace fs = std::filesystem;
+
+class RecordsFile : public testing::Test {
+ protected:
+  RecordsFile() {
+    fs::remove_all(folder_);
+    fs::create_directories(folder_ / "far");
+  }
+  ~RecordsFile() override { fs::remove_all(folder_); }
+
+  std::string path(const std::string& name) const { return (folder_ / name).string(); }
+  std::string write(const std::string& name) const {
+    std::ofstream(path(name)) << "stopwalk_layout: 1\n";
+    return path(name);
+  }
+  std::string link(const std::string& name, const std::string& to) const {
+    fs::create_symlink(to, path(name));
+    return path(name);
+  }
+  void record(const std::string& log) const {
+    ASSERT_EQ(appendRecord(path(log), checkNoted("a")).written, Written::Yes);
+  }
+
+ private:
+  fs::path folder_ =
+      fs::path(testing::TempDir()) / ("stopwalk-records-file-" + std::to_string(::getpid()) + "-" +
+                                      testing::UnitTest::GetInstance()->current_test_info()->name());
+};
+
+TEST_F(RecordsFile, OfALinkStandsBesideTheLayout) {
+  write("far/shop.layout.yaml");
+  link("between.layout.yaml", "far/shop.layout.yaml");
+  const std::string layout = link("now.layout.yaml", path("between.layout.yaml"));
+  EXPECT_EQ(recordsFileOf(layout), path("far/shop.inspections.jsonl"));
+  EXPECT_FALSE(readRecords(layout).there);
+  record("far/shop.inspections.jsonl");
+  EXPECT_EQ(readRecords(layout).log.lines, 1u);
+  EXPECT_EQ(readRecords(layout).unreadable, "");
+}
+
+TEST_F(RecordsFile, ThatWasBegunBesideALinkIsStillRead) {
+  write("far/shop.layout.yaml");
+  const std::string layout = link("now.layout.yaml", "far/shop.layout.yaml");
+  record("now.inspections.jsonl");
+  EXPECT_EQ(readRecords(layout).file, path("now.inspections.jsonl"));
+  EXPECT_EQ(readRecords(layout).log.lines, 1u);
+  record("far/shop.inspections.jsonl");
+  EXPECT_NE(readRecords(layout).unreadable.find("stands beside that"), std::string::npos)
+      << "which of the two counts nobody knows";
+}
+
+TEST_F(RecordsFile, ALinkToWhatIsNotThereCannotBeRead) {
+  const std::string layout = write("shop.layout.yaml");
+  link("shop.inspections.jsonl", "far/away.jsonl");
+  const ReadRecords read = readRecords(layout);
+  EXPECT_TRUE(read.there);
+  EXPECT_EQ(read.unreadable, kLeadsNowhere);
+  const Appended refused = appendRecord(read.file, checkNoted("a"));
+  EXPECT_EQ(refused.written, Written::No);
+  EXPECT_EQ(refused.why, kLeadsNowhere);
+  EXPECT_FALSE(fs::exists(path("far/away.jsonl")));
+  record("far/away.jsonl");
+  EXPECT_EQ(readRecords(layout).log.lines, 1u);
+}
+
+TEST_F(RecordsFile, OfTwoLayoutsIsToldOf) {
+  const std::string layout = write("shop.layout.yaml");
+  record("shop.inspections.jsonl");
+  EXPECT_EQ(readRecords(layout).also_of, "");
+  const std::string alias = link("shop.yaml", "shop.layout.yaml");
+  EXPECT_EQ(readRecords(layout).also_of, "") << "it is the same one";
+  fs::remove(alias);
+  const std::string other = write("shop.yaml");
+  EXPECT_EQ(readRecords(layout).also_of, other);
+  EXPECT_EQ(readRecords(other).also_of, layout);
+}
+
+}  // namespace
+}  // namespace stopwalk::records
