@@ -23,7 +23,7 @@ std::string dueText(const Due& due, const inspection::DeviceState* state, Date d
   std::string text = due.device + ": ";
   const std::string end = due.despite ? "; " + clauseOf(*due.despite) + "\n" : "\n";
   if (due.what == Due::What::Retest)
-    return text + "failed on " + inspection::dateText(state->failed->on) +
+    return text + "failed on " + inspection::dateText(state->failed->on) + sinceText(*state->failed) +
            "; mend it and check it again (overdue)" + end;
   text += std::string(word(due.what)) + ", ";
   if (!due.on) return text + (due.despite ? "to be done again" : "never recorded") + " (overdue)" + end;
@@ -41,15 +41,23 @@ Exit due(const Options& options, Session& session) {
     return Exit::Wrong;
   }
   const Date day = *asked;
+  if (day < today) {
+    session.console.err << "stopwalk: --on " << options.on
+                        << ": that day is past, and what was due then the records of today do not say: "
+                        << inspection::dateText(today) << " or a day to come is expected\n";
+    return Exit::Wrong;
+  }
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   const std::vector<std::string> ids = all.ids();
   const auto states = inspection::statesOf(all.records(), all.schedule, planning::asOf(all.devices, today));
   const std::vector<Due> list = inspection::dueOn(ids, states, all.schedule, day);
   std::vector<inspection::Check> actions;
-  for (const inspection::Check* c : inspection::actionsDueOn(all.records(), today, day))
-    actions.push_back(*c);
-  const auto next = inspection::nextDue(ids, states, all.schedule, day);
+  const auto open = planning::withoutRemoved(inspection::openActions(all.records(), today), all.records(),
+                                             *all.input.layout, today);
+  for (const inspection::Check* c : open)
+    if (c->corrective->due && *c->corrective->due <= day) actions.push_back(*c);
+  const auto next = inspection::nextDue(ids, states, all.schedule, day, open);
   const auto gone =
       planning::notInLayout(inspection::failedDevices(all.records(), all.schedule, today), *all.input.layout);
   const std::string fault = files::faultText(all.read.log);
@@ -80,7 +88,8 @@ void addRoundDue(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("due", "What is due, and what is overdue");
   addRoundOptions(c, *options);
-  c.add_option("--on", options->on, "As of this day, such as 2026-03-02; default: today");
+  c.add_option("--on", options->on,
+               "What is due by this day, today or to come, such as 2026-03-02; default: today");
   setExample(
       c,
       "stopwalk round due shop.layout.yaml --on 2026-03-02\n\n"

@@ -16,11 +16,13 @@ void tellBad(const records::ReadRecords& read, const std::string& layout_file, S
     err << "stopwalk: " << read.file << ":" << first.line << ": " << first.why
         << "; no pass counts up to line " << read.log.records.unsure_to << "; see stopwalk round verify "
         << layout_file << "\n";
+    if (const std::string unread = files::unreadText(read.log); !unread.empty())
+      err << "stopwalk: " << read.file << ": " << unread << "\n";
   }
   if (!read.log.torn.empty())
     err << "stopwalk: " << read.file << ":" << read.log.lines + 1
-        << ": a record that was never finished, or cut or changed later, is left out; the next record puts "
-           "it aside into "
+        << ": a record that was never finished, or cut or changed later, is left out: a failure may be "
+           "in it; the next record puts it aside into "
         << records::tornFileOf(read.file) << "\n";
 }
 
@@ -48,6 +50,9 @@ std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file
   records::ReadRecords read = records::readRecords(layout_file);
   if (!read.unreadable.empty())
     session.console.err << "stopwalk: cannot read " << read.file << ": " << read.unreadable << "\n";
+  if (read.there && !read.also_of.empty())
+    session.console.err << "stopwalk: " << read.file << " has the records of " << read.also_of
+                        << " too: what fails in one fails in both; give one of them another name\n";
   session.log.debug("read {} ({} records)", read.file, read.log.lines);
   tellBad(read, layout_file, session);
   return read;
@@ -69,8 +74,12 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
   return all;
 }
 
+std::string sinceText(const inspection::FailedDevice& failed) {
+  return failed.since == failed.on ? "" : ", and first on " + inspection::dateText(failed.since);
+}
+
 std::string goneText(const inspection::FailedDevice& failed) {
-  return failed.device + ": failed on " + inspection::dateText(failed.on) + " (check " +
+  return failed.device + ": failed on " + inspection::dateText(failed.on) + sinceText(failed) + " (check " +
          std::to_string(failed.check) +
          ") and has not passed since; the layout has no device of this id: what stands in its place counts "
          "as a stop";
@@ -84,7 +93,7 @@ void tellClock(const Inspected& all, const inspection::Moment& now, Session& ses
   const inspection::Moment* last = nullptr;
   const auto see = [&](const auto& records) {
     for (const auto& r : records) {
-      const inspection::Moment& written = r.entered ? *r.entered : r.at;
+      const inspection::Moment& written = writtenAt(r);
       if (!last || instantOf(*last) < instantOf(written)) last = &written;
     }
   };
@@ -107,7 +116,11 @@ Exit tellAppended(const records::Appended& appended, const std::string& file, Se
       err << "stopwalk: not recorded: " << file << " is being written by " << appended.why << "; try again\n";
       break;
     case records::Written::No:
-      err << "stopwalk: not recorded: cannot write " << file << ": " << appended.why << "\n";
+      if (appended.corrected_by != 0)
+        err << "stopwalk: not recorded: that check was corrected meanwhile, by " << appended.corrected_by
+            << ": correct that\n";
+      else
+        err << "stopwalk: not recorded: cannot write " << file << ": " << appended.why << "\n";
       break;
     case records::Written::Unsure:
       err << "stopwalk: it is not sure that this was recorded in " << file << ": " << appended.why

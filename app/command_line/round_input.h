@@ -45,6 +45,8 @@ Inspected readInspected(const RoundOptions& options, Session& session);
 // The records alone, for which the layout need not be readable.
 std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session);
 
+// Behind the day on which it failed last: that of the first failure that is open, if another.
+std::string sinceText(const inspection::FailedDevice& failed);
 // A device that failed and that the layout does not have, or not under that id.
 std::string goneText(const inspection::FailedDevice& failed);
 

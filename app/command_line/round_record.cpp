@@ -1,16 +1,14 @@
 #include <algorithm>
-#include <charconv>
-#include <cmath>
 #include <memory>
 
 #include "app/command_line/output.h"
 #include "app/command_line/round_commands.h"
+#include "app/command_line/round_found.h"
 #include "app/command_line/round_input.h"
 #include "app/command_line/round_time.h"
 #include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
-#include "core/files/nearest.h"
 #include "core/files/printable.h"
 #include "core/inspection/check_rules.h"
 
@@ -18,93 +16,33 @@ namespace stopwalk::app {
 namespace {
 
 using inspection::Check;
-using inspection::Tried;
 
 struct Options : RoundOptions {
   std::size_t round = 0;
   std::string device;
   std::string result;
-  std::vector<std::string> checks;
-  std::string by, at, run_down, second, note, action, corrective, owner, fix_by;
+  std::string by, at;
   std::size_t corrects = 0;
+  bool removed = false;
+  Found found;
 };
 
-// Tells what is wrong with an option, and that nothing was recorded.
-std::nullopt_t wrong(const std::string& option, const std::string& why, Session& session) {
-  session.console.err << "stopwalk: " << option << ": " << why << "; nothing was recorded\n";
-  return std::nullopt;
+// Of a round that was walked on paper a check has the time of the paper where it is not given another; what a
+// correction says of it is of no other time.
+void dateByRound(Check& check, const Options& options, const inspection::Round& round, Session& session) {
+  if (!round.entered || options.corrects != 0) return;
+  check.entered = check.at;
+  check.at = round.at;
+  session.console.err << "stopwalk: round " << round.number << " was walked on paper: this check is dated "
+                      << momentText(round.at) << ", when that was begun, and entered now"
+                      << (check.result == inspection::Result::Fail ? "; it may have failed any time between"
+                                                                   : "")
+                      << "; else say --at\n";
 }
 
-std::vector<std::string_view> testNames() {
-  std::vector<std::string_view> names;
-  for (const Tried test : inspection::kTried) names.push_back(word(test));
-  return names;
-}
-
-std::optional<std::vector<std::pair<Tried, bool>>> testedIn(const Options& options, Session& session) {
-  std::vector<std::pair<Tried, bool>> tested;
-  for (const std::string& text : options.checks) {
-    const std::size_t equals = text.find('=');
-    const std::string name = text.substr(0, equals);
-    const std::string answer = equals == std::string::npos ? "" : text.substr(equals + 1);
-    const auto test = inspection::triedOf(name);
-    const std::string option = "--check " + text;
-    if (!test)
-      return wrong(option, "NAME=yes or NAME=no is expected, NAME one of " + files::anyOf(testNames()),
-                   session);
-    if (answer != "yes" && answer != "no") return wrong(option, "yes or no is expected", session);
-    if (std::ranges::find(tested, *test, &std::pair<Tried, bool>::first) != tested.end())
-      return wrong(option, "it is said twice", session);
-    tested.emplace_back(*test, answer == "yes");
-  }
-  return tested;
-}
-
-// All of `text` as seconds.
-std::optional<double> secondsIn(std::string_view text) {
-  double seconds = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), seconds);
-  const bool good = error == std::errc() && end == text.data() + text.size();
-  return good && seconds >= 0 && seconds <= inspection::kMostRunDown_s ? std::optional(seconds)
-                                                                       : std::nullopt;
-}
-
-std::optional<std::vector<double>> runDownIn(const Options& options, Session& session) {
-  std::vector<double> runs;
-  if (options.run_down.empty()) return runs;
-  std::string_view rest = options.run_down;
-  for (bool more = true; more;) {
-    const std::size_t comma = rest.find(',');
-    more = comma != std::string_view::npos;
-    const auto seconds = secondsIn(rest.substr(0, comma));
-    if (!seconds)
-      return wrong("--run-down " + options.run_down,
-                   "seconds from 0 to 3600 are expected, with commas between runs", session);
-    runs.push_back(*seconds);
-    if (more) rest.remove_prefix(comma + 1);
-  }
-  return runs;
-}
-
-std::optional<std::optional<inspection::Corrective>> correctiveIn(const Options& options, Session& session) {
-  if (options.corrective.empty()) {
-    if (!options.owner.empty() || !options.fix_by.empty())
-      return wrong("--owner and --fix-by", "say with --corrective what is to be done", session);
-    return std::optional<inspection::Corrective>();
-  }
-  if (options.owner.empty()) return wrong("--corrective", "say with --owner who does it", session);
-  inspection::Corrective todo{options.corrective, options.owner, {}};
-  if (!options.fix_by.empty()) {
-    todo.due = inspection::parseDate(options.fix_by);
-    if (!todo.due) return wrong("--fix-by " + options.fix_by, "a date as 2026-03-02 is expected", session);
-  }
-  return std::optional(todo);
-}
-
-// Puts in when the check was made: now, or as was said.
+// Puts in when the check was made.
 bool isDated(Check& check, const Options& options, const inspection::Round& round, Session& session) {
-  check.at = nowOf(session.console);
-  if (options.at.empty()) return true;
+  if (options.at.empty()) return dateByRound(check, options, round, session), true;
   const std::string option = "--at " + options.at;
   const SaidTime said = timeSaid(options.at, check.at);
   if (!said.at) return wrong(option, said.why, session), false;
@@ -121,38 +59,63 @@ bool isDated(Check& check, const Options& options, const inspection::Round& roun
 }
 
 // What a pass cannot be said of.
-std::string contradiction(const Check& check) {
-  const auto test = inspection::contradictsPass(check);
+std::string contradiction(const Check& check, const planning::InspectedDevice& device) {
+  const auto test = inspection::contradictsPass(check, device.latches);
   return test ? "`" + std::string(word(*test)) + "=no` is a failure: record it with --result fail" : "";
 }
 
-std::optional<Check> checkFrom(const Options& options, const Inspected& all, Session& session) {
+// The device that is checked, or one that is there no more, as it was when it was last; none: wrong, and
+// told.
+std::optional<planning::InspectedDevice> deviceOf(const Options& options, const Inspected& all,
+                                                  Session& session) {
+  const std::string option = "--device " + options.device;
+  const planning::InspectedDevice* there = all.find(options.device);
+  if (there && options.removed)
+    return wrong(option, "the layout has it: take it out there before it is recorded as removed", session);
+  if (there) return *there;
+  const auto& checks = all.records().checks;
+  const auto last = std::ranges::find(checks.rbegin(), checks.rend(), options.device, &Check::device);
+  if (last == checks.rend())
+    return wrong(option, "there is no such device" + audit::nearestName(options.device, all.ids()), session);
+  if (!options.removed)
+    return wrong(option,
+                 "the layout has it no more: if it was taken away, record that with --result not-tested "
+                 "--removed",
+                 session);
+  planning::InspectedDevice gone;
+  gone.id = last->device, gone.machines = last->machines, gone.room = last->room;
+  return gone;
+}
+
+const inspection::Round* roundOf(const Options& options, const Inspected& all, Session& session) {
+  const auto& rounds = all.records().rounds;
   const inspection::Round* round = all.records().findRound(options.round);
   if (!round)
-    return wrong("--round " + std::to_string(options.round),
-                 all.records().rounds.empty() ? "there is no round yet: open one with stopwalk round new"
-                                              : "there is no such round; the last is " +
-                                                    std::to_string(all.records().rounds.back().number),
-                 session);
-  const planning::InspectedDevice* device = all.find(options.device);
-  if (!device)
-    return wrong("--device " + options.device,
-                 "there is no such device" + audit::nearestName(options.device, all.ids()), session);
-  const auto tested = testedIn(options, session);
-  const auto run_down = tested ? runDownIn(options, session) : std::nullopt;
-  const auto corrective = run_down ? correctiveIn(options, session) : std::nullopt;
-  if (!corrective) return std::nullopt;
+    wrong("--round " + std::to_string(options.round),
+          rounds.empty() ? "there is no round yet: open one with stopwalk round new"
+                         : "there is no such round; the last is " + std::to_string(rounds.back().number),
+          session);
+  return round;
+}
+
+std::optional<Check> checkFrom(const Options& options, const Inspected& all, Session& session) {
+  const inspection::Round* round = roundOf(options, all, session);
+  const auto device = round ? deviceOf(options, all, session) : std::nullopt;
+  if (!device) return std::nullopt;
   Check check = planning::beginCheck(*round, *device, nowOf(session.console), all.layoutNow());
+  check.result = *inspection::resultOf(options.result);
+  check.removed = options.removed;
+  if (!put(options.found, check, session)) return std::nullopt;
+  if (check.removed && check.result != inspection::Result::NotTested)
+    return wrong("--removed", "what is no longer there was not tested: record it with --result not-tested",
+                 session);
+  if (const std::string why = contradiction(check, *device); !why.empty())
+    return wrong("--result pass", why, session);
   if (!isDated(check, options, *round, session)) return std::nullopt;
   if (!options.by.empty()) check.inspector = options.by;
-  check.second = options.second;
-  check.tested = *tested;
-  check.result = *inspection::resultOf(options.result);
-  check.run_down_s = *run_down;
-  check.note = options.note;
-  check.action = options.action;
-  check.corrective = *corrective;
-  if (const std::string why = contradiction(check); !why.empty()) return wrong("--result pass", why, session);
+  if (std::ranges::find(round->devices, check.device) == round->devices.end())
+    session.console.err << "stopwalk: round " << round->number << " does not list "
+                        << files::printable(check.device, "") << ": it is recorded there all the same\n";
   return check;
 }
 
@@ -191,34 +154,34 @@ std::string sentence(const Check& check, const std::string& file) {
   return files::printable(text + "; on the disk in " + file, "") + "\n";
 }
 
+// Tells of a pass that does not do what it seems to.
+void tellShort(const Check& check, const Options& options, const Inspected& all, Session& session) {
+  const records::ReadRecords now = records::readRecords(options.layout);
+  const auto passes = inspection::passesShort(now.log.records, all.schedule,
+                                              planning::asOf(all.devices, nowOf(session.console).date));
+  const auto pass = passes.find(check.number);
+  if (pass == passes.end()) return;
+  session.console.err << "stopwalk: "
+                      << files::printable(pass->second.left_open
+                                              ? check.device + " is still failed: " + reasonOf(pass->second)
+                                              : clauseOf(*pass->second.not_counted),
+                                          "")
+                      << "\n";
+}
+
 Exit record(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   auto check = checkFrom(options, all, session);
   if (!check || !mayCorrect(*check, options.corrects, all, session)) return Exit::Wrong;
   tellClock(all, nowOf(session.console), session);
-  const records::Appended done = records::appendRecord(all.read.file, *check);
+  const records::Appended done =
+      records::appendRecord(all.read.file, *check, records::kPatience, all.read.log.lines);
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   check->number = done.number;
+  tellShort(*check, options, all, session);
   return writeResult(options.json() ? files::checkJson(*check) + "\n" : sentence(*check, all.read.file), "",
                      session);
-}
-
-void addWhatWasFound(CLI::App& c, Options& options) {
-  c.add_option("--check", options.checks,
-               "NAME=yes or NAME=no: what was tried; may be repeated. NAME is one of " +
-                   files::anyOf(testNames()) + ". Without any, a pass means that it was pressed and stopped")
-      ->expected(1)
-      ->take_all()
-      ->allow_extra_args(false);
-  c.add_option("--run-down", options.run_down, "Seconds to rest, of one run or several: 2.4,2.6,2.5")
-      ->check(saysSomething("seconds"));
-  c.add_option("--second", options.second, "The second person")->check(saysOneLine("a name"));
-  c.add_option("--note", options.note, "What was found");
-  c.add_option("--action", options.action, "What was done at once, such as: machine locked off");
-  c.add_option("--corrective", options.corrective, "What is still to be done");
-  c.add_option("--owner", options.owner, "Who does it")->check(saysOneLine("a name"));
-  c.add_option("--fix-by", options.fix_by, "Until when: a date as 2026-03-02");
 }
 
 }  // namespace
@@ -239,7 +202,10 @@ void addRoundRecord(CLI::App& round, Session& session) {
   addAtOption(c, options->at, "When, where it is entered later, such as from paper");
   c.add_option("--corrects", options->corrects, "The number of the check that this one takes the place of")
       ->check(CLI::PositiveNumber);
-  addWhatWasFound(c, *options);
+  c.add_flag(
+      "--removed", options->removed,
+      "The device was taken away, and the layout has it no more: what it failed is then told no longer");
+  addFoundOptions(c, options->found);
   setExample(
       c,
       "stopwalk round record shop.layout.yaml --round 1 --device lathe-1/bar --result pass \\\n"

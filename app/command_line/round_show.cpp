@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <map>
 #include <memory>
 
 #include "app/command_line/output.h"
@@ -34,20 +35,30 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, inspe
       shown.checks.push_back(records.checks[i]);
   for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, today))
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
-  for (const Check* c : inspection::openActions(records, today))
+  shown.failed = planning::withoutRemoved(shown.failed, *all.input.layout);
+  for (const Check* c :
+       planning::withoutRemoved(inspection::openActions(records, today), records, *all.input.layout, today))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
   return shown;
 }
 
+using Passes = std::map<std::size_t, inspection::ShortOfPass>;
+
 // What is not as it may seem: when it was written, or that it is in doubt.
 std::string foundText(const Check& c, std::size_t corrected_by, const inspection::Records& records,
-                      inspection::Date today) {
+                      const Passes& passes) {
   std::vector<std::string> parts;
   if (corrected_by != 0) parts.push_back("corrected by " + std::to_string(corrected_by));
   if (c.corrects) parts.push_back("in place of " + std::to_string(*c.corrects));
   if (c.corrects && !c.entered) parts.push_back("written on " + inspection::dateText(c.at.date));
-  if (c.at.date > today) parts.push_back("that day is still to come: it counts for no pass");
-  if (c.number <= records.unsure_to) parts.push_back("perhaps not as it was written: it counts for no pass");
+  if (c.removed) parts.push_back("removed");
+  if (c.number <= records.unsure_to) parts.push_back("perhaps not as it was written");
+  if (const auto pass = passes.find(c.number); pass != passes.end()) {
+    if (pass->second.not_counted)
+      parts.push_back("counts for nothing: " + reasonOf(*pass->second.not_counted));
+    else
+      parts.push_back("leaves the failure open: " + reasonOf(pass->second));
+  }
   if (c.entered) parts.push_back("entered on " + inspection::dateText(c.entered->date));
   for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
   if (const auto mean = inspection::meanOf(c.run_down_s))
@@ -60,7 +71,7 @@ std::string foundText(const Check& c, std::size_t corrected_by, const inspection
 }
 
 std::string checkTable(const std::vector<Check>& checks, const inspection::Records& records,
-                       inspection::Date today, const TableStyle& style) {
+                       const Passes& passes, const TableStyle& style) {
   if (checks.empty()) return "no checks\n";
   const std::size_t number = 5, day = 10, result = 14, gaps = 5 * 2;
   const std::size_t left = style.columns - (number + day + result + gaps);
@@ -77,7 +88,7 @@ std::string checkTable(const std::vector<Check>& checks, const inspection::Recor
     text += row(
         columns,
         {std::to_string(c.number), std::string(word(c.result)), inspection::dateText(dated[place]->at.date),
-         printable(c.device), printable(by_whom), printable(foundText(c, corrected[place], records, today))},
+         printable(c.device), printable(by_whom), printable(foundText(c, corrected[place], records, passes))},
         Ink::Plain, style);
   }
   return text;
@@ -95,22 +106,29 @@ std::string roundText(const inspection::Round& round, const inspection::Records&
   return paragraph(text, 0, style);
 }
 
-std::string openText(const files::ShownRecords& shown, const layout::Layout& layout,
+std::string failedText(const inspection::FailedDevice& f, bool by_another) {
+  return f.device + ": failed since " + inspection::dateText(f.since) +
+         (f.since == f.on ? "" : ", and last on " + inspection::dateText(f.on)) + " (" +
+         std::to_string(f.check) + ", " + f.found_by + "); failed until it passes a check of its own" +
+         (by_another ? ", made by another person than " + f.found_by : "") + ".";
+}
+
+std::string openText(const files::ShownRecords& shown, const Options& options, const Inspected& all,
                      const TableStyle& style) {
   std::string text;
-  for (const inspection::FailedDevice& f : planning::notInLayout(shown.failed, layout))
-    text += paragraph(goneText(f) + ".", 0, style);
-  for (const inspection::FailedDevice& f : shown.failed)
-    text +=
-        paragraph(f.device + ": failed on " + inspection::dateText(f.on) + " (" + std::to_string(f.check) +
-                      ", " + f.found_by + "); failed until a check of it is passed.",
-                  0, style);
+  const auto gone = planning::notInLayout(shown.failed, *all.input.layout);
+  for (const inspection::FailedDevice& f : shown.failed) {
+    const bool is_gone = std::ranges::find(gone, f) != gone.end();
+    text += paragraph(is_gone ? goneText(f) + "." : failedText(f, all.schedule.retest_by_another), 0, style);
+  }
   for (const Check& c : shown.actions)
     text += paragraph(c.device + ": " + c.corrective->what + ", by " + c.corrective->owner +
                           (c.corrective->due ? ", until " + inspection::dateText(*c.corrective->due) : "") +
                           " (" + std::to_string(c.number) + ").",
                       0, style);
-  return text.empty() ? "Nothing is open.\n" : text;
+  if (!text.empty()) return text;
+  return paragraph("Nothing is open" + (options.device.empty() ? "" : " of " + options.device) + ".", 0,
+                   style);
 }
 
 std::string pageOf(const Options& options, const files::ShownRecords& shown, const Inspected& all,
@@ -120,8 +138,10 @@ std::string pageOf(const Options& options, const files::ShownRecords& shown, con
   std::string text = shown.fault.empty() ? "" : paragraph(shown.fault, 0, style);
   if (options.device.empty())
     for (const inspection::Round& r : shown.rounds) text += roundText(r, all.records(), style);
-  return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), today, style) + "\n" +
-         openText(shown, *all.input.layout, style);
+  const Passes passes =
+      inspection::passesShort(all.records(), all.schedule, planning::asOf(all.devices, today));
+  return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), passes, style) + "\n" +
+         openText(shown, options, all, style);
 }
 
 // Whether a round and device asked for are known, to the layout or to the records.

@@ -14,7 +14,10 @@ UsedRecords recordsOf(const std::string& layout_file, const layout::Layout& layo
   if (!read->there) return {};
   if (!read->unreadable.empty()) return {false, {}, {}};
   UsedRecords records{
-      true, inspection::failedDevices(read->log.records, schedule, nowOf(session.console).date), {}};
+      true,
+      planning::withoutRemoved(
+          inspection::failedDevices(read->log.records, schedule, nowOf(session.console).date), layout),
+      {}};
   const auto gone = planning::notInLayout(records.failed, layout);
   records.used = files::recordsUsed(read->file, read->log, records.failed, gone);
   session.console.err << "stopwalk: " << read->file << ": " << counted(read->log.lines, "inspection record")

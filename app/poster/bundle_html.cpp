@@ -99,6 +99,8 @@ class Html {
     text += verdict.line == 0 ? QString("Each record is as it was written, in order.")
                               : "<b>Line " + numbered(verdict.line) +
                                     " is not as it was written: " + escaped(verdict.why) + ".</b>";
+    if (const std::string unread = files::unreadText(m_.log); !unread.empty())
+      text += " <b>" + escaped(unread) + "</b>";
     return text +
            " Each record carries the hash of the one before it. Held against this printed head, the log "
            "shows "
@@ -108,11 +110,12 @@ class Html {
   }
 
   QString open() const {
-    HtmlTable failed("Failed and not passed since", {"Device", "Machine", "Failed on", "Found by", "Record"});
+    HtmlTable failed("Failed and not passed since",
+                     {"Device", "Machine", "Since", "Last on", "Found by", "Record"});
     for (const inspection::FailedDevice& f : bundle_.failed) {
       const Check* check = m_.log.records.findCheck(f.check);
-      failed.add({escaped(f.device), check ? machinesOf(*check) : "", dayText(f.on), escaped(f.found_by),
-                  numbered(f.check)});
+      failed.add({escaped(f.device), check ? machinesOf(*check) : "", dayText(f.since), dayText(f.on),
+                  escaped(f.found_by), numbered(f.check)});
     }
     HtmlTable actions("Still to be done", {"Device", "What", "By whom", "Until", "Record"});
     for (const Check& c : bundle_.open_actions)

@@ -46,9 +46,42 @@ TEST_F(RoundEntry, SaysWhoInspectedWhenAndWhenItWasEntered) {
   EXPECT_EQ(last()["at"], "2026-03-01T08:20:00+01:00");
   EXPECT_EQ(last()["entered"], now);
   EXPECT_NE(round({"show"}).out.find("entered on 2026-03-02"), std::string::npos);
-  ASSERT_EQ(record("saw/stop", "pass").exit, kDone);
+}
+
+TEST_F(RoundEntry, ACheckThatIsGivenNoTimeHasThatOfItsPaperRound) {
+  ASSERT_EQ(round({"new", "--by", "Ada Example", "--at", "2026-03-01T08:00Z"}).exit, kDone);
+  const Ran ran = record("saw/stop", "fail");
+  EXPECT_EQ(ran.exit, kDone);
+  EXPECT_NE(
+      ran.err.find("round 1 was walked on paper: this check is dated 2026-03-01T08:00:00+00:00, when "
+                   "that was begun, and entered now; it may have failed any time between; else say --at"),
+      std::string::npos)
+      << ran.err;
   EXPECT_EQ(last()["inspector"], "Ada Example");
-  EXPECT_FALSE(last().contains("entered")) << "written when it was made";
+  EXPECT_EQ(last()["at"], "2026-03-01T08:00:00+00:00");
+  EXPECT_EQ(last()["entered"], now);
+  ASSERT_EQ(record("saw/stop", "fail", {"--corrects", "2"}).exit, kDone);
+  EXPECT_EQ(last()["at"], now);
+  EXPECT_FALSE(last().contains("entered")) << "a correction says something else of the same time";
+}
+
+TEST_F(RoundEntry, ARoundThatWasNotWalkedOnPaperFillsNothingIn) {
+  open();
+  now = "2026-03-02T10:15:00+01:00";
+  EXPECT_EQ(record("saw/stop", "pass").err, "");
+  EXPECT_EQ(last()["at"], now);
+  EXPECT_FALSE(last().contains("entered"));
+}
+
+TEST_F(RoundEntry, APaperPassThatIsGivenNoTimeClosesNoFailureOfToday) {
+  ASSERT_EQ(round({"new", "--by", "Ada", "--at", "2026-03-01T08:00Z"}).exit, kDone);
+  ASSERT_EQ(record("saw/stop", "fail", {"--at", "2026-03-02 07:00Z"}).exit, kDone);
+  const Ran ran = record("saw/stop", "pass");
+  EXPECT_NE(
+      ran.err.find("saw/stop is still failed: by the times given it is not sure that this was after check 2"),
+      std::string::npos)
+      << ran.err;
+  EXPECT_NE(round({"show"}).out.find("leaves the failure open"), std::string::npos) << round({"show"}).out;
 }
 
 TEST_F(RoundEntry, RefusesWhatCannotBe) {
@@ -86,7 +119,7 @@ TEST_F(RoundEntry, AsksForTheZoneWhereTheClockSaysTooLittle) {
 
 TEST_F(RoundEntry, APaperPassOfYesterdayLeavesTodaysFailureOpen) {
   ASSERT_EQ(round({"new", "--by", "Ada", "--at", "2026-03-01T08:00Z"}).exit, kDone);
-  ASSERT_EQ(record("saw/stop", "fail").exit, kDone);
+  ASSERT_EQ(record("saw/stop", "fail", {"--at", "2026-03-02T08:00Z"}).exit, kDone);
   ASSERT_EQ(record("saw/stop", "pass", {"--at", "2026-03-01T08:30Z"}).exit, kDone);
   const auto failed = [&] {
     return nlohmann::json::parse(runProgram({"audit", layout, "--format", "json"}).out)["records"]["failed"];

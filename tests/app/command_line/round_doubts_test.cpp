@@ -1,0 +1,148 @@
+// What does not do what it seems to, and is told on the command line.
+#include <algorithm>
+#include <filesystem>
+#include <nlohmann/json.hpp>
+
+#include "tests/app/command_line/rounds.h"
+
+namespace stopwalk::app {
+namespace {
+
+class RoundDoubts : public RoundCommand {};
+
+TEST_F(RoundDoubts, WhatIsDueOfAPastDayIsNotKnown) {
+  open();
+  const Ran ran = round({"due", "--on", "2026-03-01"});
+  EXPECT_EQ(ran.exit, kWrong);
+  EXPECT_EQ(ran.out, "");
+  EXPECT_NE(ran.err.find("--on 2026-03-01: that day is past"), std::string::npos) << ran.err;
+  EXPECT_NE(ran.err.find("2026-03-02 or a day to come is expected"), std::string::npos) << ran.err;
+}
+
+TEST_F(RoundDoubts, WhatIsStillToBeDoneFallsDueToo) {
+  open();
+  record("cut-off", "not-accessible",
+         {"--corrective", "clear it", "--owner", "Bo", "--fix-by", "2026-03-20"});
+  EXPECT_NE(round({"due"}).out.find("; next on 2026-03-20\n"), std::string::npos) << round({"due"}).out;
+  EXPECT_NE(round({"due", "--on", "2026-03-20"}).out.find("cut-off: clear it, by Bo, due 2026-03-20\n"),
+            std::string::npos);
+}
+
+TEST_F(RoundDoubts, WhatDoesNotStayInHasNotPassedIfItsKindDoes) {
+  open();
+  const std::string before = log();
+  const Ran ran = record("saw/stop", "pass", {"--check", "pressed=yes", "--check", "latches=no"});
+  EXPECT_EQ(ran.exit, kWrong);
+  EXPECT_NE(ran.err.find("`latches=no` is a failure"), std::string::npos) << ran.err;
+  EXPECT_EQ(log(), before);
+}
+
+TEST_F(RoundDoubts, APassThatClosesNothingSaysWhy) {
+  write("ours.yaml", "stopwalk_profile: 1\nid: ours\ninspection: {retest_by_another: true}\n...\n");
+  std::string text = shop();
+  write("shop.layout.yaml", text.insert(text.find("\nunits:"), "\nprofile: ours.yaml"));
+  open();
+  record("saw/stop", "fail");
+  now = "2026-03-04T09:15:00+01:00";
+  record("saw/stop", "fail", {"--by", "Bo Example"});
+  const auto err = [&](const std::vector<std::string>& more) { return record("saw/stop", "pass", more).err; };
+  EXPECT_EQ(
+      err({"--by", "bo example"}),
+      "stopwalk: saw/stop is still failed: another person than Bo Example, who found it, is to pass it\n");
+  EXPECT_EQ(err({"--by", "Cy", "--check", "seen=yes"}),
+            "stopwalk: saw/stop is still failed: it was not pressed, or what it stops did not stop\n");
+  EXPECT_EQ(err({"--by", "Cy", "--corrects", "2"}),
+            "stopwalk: saw/stop is still failed: a correction undoes no failure\n");
+  const std::string shown = round({"show"}).out;
+  EXPECT_NE(shown.find("saw/stop: failed since 2026-03-02, and last on 2026-03-04 (3, Bo Example); failed "
+                       "until it passes a check of its own, made by another person than Bo Example."),
+            std::string::npos)
+      << shown;
+  const auto json = nlohmann::json::parse(round({"show", "--format", "json"}).out)["failed"][0];
+  EXPECT_EQ(json["since"], "2026-03-02");
+  EXPECT_EQ(json["on"], "2026-03-04");
+  EXPECT_EQ(err({"--by", "Cy"}), "");
+  EXPECT_NE(round({"show", "--device", "saw/stop"}).out.find("Nothing is open of saw/stop.\n"),
+            std::string::npos);
+}
+
+TEST_F(RoundDoubts, APassThatCountsForNothingIsShownSo) {
+  open();
+  record("saw/stop", "pass");
+  std::string changed = log();
+  changed.replace(changed.find("\"Ada"), 4, "\"Bea");
+  write("shop.inspections.jsonl", changed);
+  record("cut-off", "not-tested");
+  std::string shown = round({"show", "--device", "saw/stop"}).out;
+  std::erase_if(shown, [](char c) { return c == ' ' || c == '\n'; });
+  EXPECT_EQ(shown.find("countsfornothing"), std::string::npos) << "the line before it was changed" << shown;
+  changed = log();
+  changed.replace(changed.rfind("\"Ada"), 4, "\"Bea");
+  write("shop.inspections.jsonl", changed);
+  shown = round({"show", "--device", "saw/stop"}).out;
+  std::erase_if(shown, [](char c) { return c == ' ' || c == '\n'; });
+  EXPECT_NE(shown.find("countsfornothing"), std::string::npos) << shown;
+}
+
+TEST_F(RoundDoubts, ADeviceThatTheRoundDoesNotListIsToldOf) {
+  open();
+  std::string text = shop();
+  text.insert(text.find("phones:"),
+              "  - {id: new, kind: room-cut-off, at: [3200, 0], faces: 90, stops: [shop]}\n");
+  write("shop.layout.yaml", text);
+  EXPECT_NE(record("new", "pass").err.find("round 1 does not list new: it is recorded there all the same"),
+            std::string::npos);
+  EXPECT_EQ(record("cut-off", "pass").err, "");
+}
+
+TEST_F(RoundDoubts, ADeviceThatIsRemovedIsTellable) {
+  open();
+  record("cut-off", "fail", {"--corrective", "mend", "--owner", "Bo", "--fix-by", "2026-03-02"});
+  const std::string removed_not = record("cut-off", "not-tested", {"--removed"}).err;
+  EXPECT_NE(removed_not.find("the layout has it"), std::string::npos) << removed_not;
+  const std::string with = shop();
+  std::string without = with;
+  const std::size_t at = without.find("devices:\n  - {id: cut-off");
+  without.erase(at, without.find("phones:") - at);
+  write("shop.layout.yaml", without);
+  const auto gone = [&] { return nlohmann::json::parse(round({"due", "--format", "json"}).out)["gone"]; };
+  ASSERT_EQ(gone().size(), 1u);
+  const std::string shown = round({"show"}).out;
+  EXPECT_EQ(shown.find("cut-off: failed"), shown.rfind("cut-off: failed")) << "told once";
+  EXPECT_NE(record("cut-off", "pass").err.find("the layout has it no more"), std::string::npos);
+  EXPECT_EQ(record("cut-off", "pass", {"--removed"}).exit, kWrong);
+  EXPECT_EQ(record("cut-out", "not-tested", {"--removed"}).exit, kWrong);
+  const Ran ran = record("cut-off", "not-tested", {"--removed"});
+  EXPECT_EQ(ran.exit, kDone) << ran.err;
+  EXPECT_EQ(nlohmann::json::parse(lastLine(log()))["removed"], true);
+  EXPECT_EQ(gone(), nlohmann::json::array());
+  EXPECT_EQ(round({"due"}).out.find("cut-off"), std::string::npos) << round({"due"}).out;
+  EXPECT_NE(round({"show"}).out.find("Nothing is open."), std::string::npos) << round({"show"}).out;
+  EXPECT_EQ(runProgram({"audit", layout}).err.find("cut-off"), std::string::npos);
+  write("shop.layout.yaml", with);
+  EXPECT_NE(round({"due"}).out.find("cut-off: failed on 2026-03-02"), std::string::npos)
+      << "it is there again, and failed as before";
+  EXPECT_NE(round({"due"}).out.find("cut-off: mend"), std::string::npos);
+}
+
+// The log is moved away while a check is made.
+TEST_F(RoundDoubts, NoLogIsBegunInPlaceOfTheOneThatWasRead) {
+  open();
+  const std::string file = path("shop.inspections.jsonl");
+  std::istringstream in;
+  std::ostringstream out, err;
+  Console console{in, out, err};
+  console.now = [&] {
+    std::filesystem::rename(file, file + ".away");
+    console.now = [&] { return *inspection::parseMoment(now); };
+    return *inspection::parseMoment(now);
+  };
+  EXPECT_EQ(
+      run({"round", "record", layout, "--round", "1", "--device", "saw/stop", "--result", "pass"}, console),
+      kNoFile);
+  EXPECT_NE(err.str().find("not recorded"), std::string::npos) << err.str();
+  EXPECT_FALSE(std::filesystem::exists(file));
+}
+
+}  // namespace
+}  // namespace stopwalk::app
