@@ -5005,6 +5005,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten ist nicht sicher, dass dies nach Prüfung %1 war.</translation>
     </message>
+    <message>
+        <source>It is still failed: a pass of a day that is still to come does not count.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: Eine bestandene Prüfung von einem Tag, der erst noch kommt, zählt nicht.</translation>
+    </message>
+    <message>
+        <source>It is still failed: the records are not as they were written, and this pass does not count.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: Die Aufzeichnungen sind nicht so, wie sie geschrieben wurden, und diese bestandene Prüfung zählt nicht.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>

@@ -5005,6 +5005,16 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Sigue fallado: según las horas dadas no es seguro que esto fuera después de la comprobación %1.</translation>
     </message>
+    <message>
+        <source>It is still failed: a pass of a day that is still to come does not count.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: no cuenta una comprobación superada de un día que aún no ha llegado.</translation>
+    </message>
+    <message>
+        <source>It is still failed: the records are not as they were written, and this pass does not count.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: los registros no están como se escribieron, y esta comprobación superada no cuenta.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
