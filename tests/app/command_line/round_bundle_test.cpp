@@ -90,7 +90,8 @@ TEST_F(RoundBundle, ShowsWhatIsOpenNow) {
                 .exit,
             kDone);
   ASSERT_EQ(bundle().exit, kDone);
-  EXPECT_TRUE(has("saw/stop Säge \"Käthe\" (saw) 2026-03-02 Ada Example 2")) << text().toStdString();
+  EXPECT_TRUE(has("saw/stop Säge \"Käthe\" (saw) 2026-03-02 2026-03-02 Ada Example 2"))
+      << text().toStdString();
   EXPECT_TRUE(has("saw/stop change it, all Bo 2026-03-09 2")) << text().toStdString();
   ASSERT_EQ(record("saw/stop", "pass").exit, kDone);
   ASSERT_EQ(bundle().exit, kDone);
