@@ -79,8 +79,9 @@ std::optional<planning::InspectedDevice> deviceOf(const Options& options, const 
     return wrong(option, "there is no such device" + audit::nearestName(options.device, all.ids()), session);
   if (!options.removed)
     return wrong(option,
-                 "the layout has it no more: if it was taken away, record that with --result not-tested "
-                 "--removed",
+                 "the layout has it no more" + audit::nearestName(options.device, all.ids()) +
+                     "; if it was taken away, and has not only another id now, record that with --result "
+                     "not-tested --removed",
                  session);
   planning::InspectedDevice gone;
   gone.id = last->device, gone.machines = last->machines, gone.room = last->room;

@@ -118,7 +118,8 @@ std::string bundleCsv(const inspection::Bundle& bundle, const FiledReport& repor
                  {"number", std::to_string(f.check)},
                  {"date", inspection::dateText(f.on)},
                  {"device", f.device},
-                 {"inspector", f.found_by}});
+                 {"inspector", f.found_by},
+                 {"note", "since " + inspection::dateText(f.since)}});
   for (const Check& c : bundle.open_actions) text += row(cellsOf(c, "open-action"));
   return text;
 }

@@ -28,6 +28,13 @@ struct Told {
   bool unsure[kThen];
 };
 
+std::vector<std::string> linesIn(const std::string& file) {
+  std::vector<std::string> lines;
+  std::ifstream in(file, std::ios::binary);
+  for (std::string line; std::getline(in, line);) lines.push_back(line);
+  return lines;
+}
+
 class RecordFaults : public testing::TestWithParam<FaultCase> {
  protected:
   RecordFaults()
@@ -95,6 +102,9 @@ bool RecordFaults::writeAndLook(int at, bool starts_torn) {
   EXPECT_EQ(after.number, lines + 1) << where;
   EXPECT_EQ(after.set_aside.empty(), left.torn.empty()) << where;
   EXPECT_EQ(files::verifyLog(readRecords(work + "/shop.layout.yaml").log).line, 0u) << where;
+  std::vector<std::string> pieces = linesIn(tornFileOf(log));
+  std::ranges::sort(pieces);
+  EXPECT_EQ(std::ranges::adjacent_find(pieces), pieces.end()) << where << ": put aside twice";
   return run.reached;
 }
 
