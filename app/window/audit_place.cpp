@@ -15,6 +15,7 @@
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/plan/changes.h"
+#include "app/window/records_beside.h"
 
 namespace stopwalk::window {
 namespace {
@@ -43,6 +44,15 @@ QString summaryOf(const std::vector<plan::StationChange>& changes, int new_findi
     parts << (gone_findings == 1 ? AuditPlace::tr("1 finding gone")
                                  : AuditPlace::tr("%1 findings gone").arg(gone_findings));
   return parts.join(AuditPlace::tr(", ")) + ".";
+}
+
+// Short, as it stands with the findings; the window says above the plan what to do.
+QString troubleOf(const RecordsBeside& records) {
+  if (!records.unreadable().isEmpty()) return AuditPlace::tr("The inspection records cannot be read");
+  if (records.areMissed()) return AuditPlace::tr("The inspection records are not as they were read before");
+  if (!records.read()->log.bad.empty() || !records.read()->log.torn.empty())
+    return AuditPlace::tr("The inspection records are not all as they were written");
+  return {};
 }
 
 }  // namespace
@@ -128,7 +138,6 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
   const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
   supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);
   rules_off_ = answer.rules_off;
-  stations_->setSupposed(supposed_);
   stations_->setReport(answer.shown(), *answer.layout, kinds, changes);
   showSummary();
   showCircumstances();
@@ -139,8 +148,14 @@ void AuditPlace::forget() {
   stations_->setReport(nullptr, {}, {}, {});
   summary_.clear();
   supposed_.clear();
-  stations_->setSupposed(supposed_);
+  rules_off_ = 0;
   showSummary();
+  showCircumstances();
+}
+
+void AuditPlace::setRecords(const RecordsBeside& records) {
+  records_trouble_ = troubleOf(records);
+  showCircumstances();
 }
 
 void AuditPlace::setProfile(const audit::Profile& profile, const QString& trouble) {
@@ -164,7 +179,9 @@ void AuditPlace::showCircumstances() {
   if (rules_off_ > 0)
     said << (rules_off_ == 1 ? tr("1 rule is off") : tr("%1 rules are off").arg(rules_off_));
   if (!profile_trouble_.isEmpty()) said << tr("The layout's own profile is not used");
+  if (!records_trouble_.isEmpty()) said << records_trouble_;
   findings_->setCircumstances(said, supposed_);
+  stations_->setCircumstances(said, supposed_);
 }
 
 void AuditPlace::showSummary() {

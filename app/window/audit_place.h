@@ -19,6 +19,8 @@ class Why;
 
 namespace stopwalk::window {
 
+class RecordsBeside;
+
 // What stands round the plan where it is audited: the findings and why they are some, what if, and all
 // stations as a table.
 class AuditPlace : public QObject {
@@ -41,6 +43,8 @@ class AuditPlace : public QObject {
   void forget();
   // The rules that are audited by; `trouble`: why they are not those that the layout names, else empty.
   void setProfile(const audit::Profile& profile, const QString& trouble);
+  // The inspection records that are audited by: what is wrong with them stands beside the findings.
+  void setRecords(const RecordsBeside& records);
   // What is shown is of a moment ago: something is being dragged, or computed anew.
   void setMomentAgo(bool is_so);
 
@@ -65,7 +69,7 @@ class AuditPlace : public QObject {
   panels::SupposePanel* suppose_;
   panels::RulesPanel* rules_;
   panels::StationTable* stations_;
-  QString profile_trouble_, summary_, supposed_;
+  QString profile_trouble_, records_trouble_, summary_, supposed_;
   int rules_off_ = 0;
   bool moment_ago_ = false;
   layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;

@@ -17,6 +17,7 @@
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/main_window.h"
+#include "app/window/records_beside.h"
 #include "core/files/report_csv.h"
 
 namespace stopwalk::window {
@@ -107,13 +108,24 @@ void MainWindow::findAction() {
   panels::ActionFinder(this).exec();
 }
 
+// Not by records that cannot be read, as the command line: a stop that failed would stand there as one.
+bool MainWindow::mayExportStations() {
+  records_->lookNow();
+  if (const QString why = records_->unreadable(); !why.isEmpty()) {
+    asker_.ask({tr("No table is exported"), why, {tr("OK")}});
+    return false;
+  }
+  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) return true;
+  sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));
+  return false;
+}
+
 // As the command line writes it, of the layout as it is, whatever is supposed.
 void MainWindow::exportStations() {
-  if (!answer_ || !live_audit_.isCurrent() || answer_->layout != document_->edited().snapshot())
-    return sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));
+  if (!mayExportStations()) return;
   const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
   const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(stem + ".csv"));
-  if (path.isEmpty()) return;
+  if (path.isEmpty() || !mayExportStations()) return;  // time has passed while a name was chosen
   const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
   const auto written =
       documents::writeExport(path, files::csvHead() + files::reportCsv(filed), document_->readFrom());

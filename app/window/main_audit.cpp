@@ -74,6 +74,7 @@ void MainWindow::recordsChanged() {
   else
     notices_->show("records", trouble, {}, NoticeBar::Weight::Grave);
   inspect_place_->setRecords(records_->read(), records_->areMissed());
+  audit_place_->setRecords(*records_);
   if (!shown_) return;
   audit();
   showFailed();

@@ -121,6 +121,7 @@ class MainWindow : public QMainWindow {
   void showFirstMinutes();
   void showMomentAgo(bool is_so);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
+  bool mayExportStations();
   void exportStations();
   void showTitle();
   void showNotices();

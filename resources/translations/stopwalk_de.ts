@@ -5261,6 +5261,21 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Von vor einem Augenblick: %1</translation>
     </message>
+    <message>
+        <source>The inspection records cannot be read</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen sind nicht lesbar</translation>
+    </message>
+    <message>
+        <source>The inspection records are not as they were read before</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen sind nicht so, wie sie vorher gelesen wurden</translation>
+    </message>
+    <message>
+        <source>The inspection records are not all as they were written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfaufzeichnungen sind nicht alle so, wie sie geschrieben wurden</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::Document</name>
@@ -6521,6 +6536,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>%1 was changed by another program. %2 The profile as it was read before stays in use until it can be read again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 wurde von einem anderen Programm geändert. %2 Das Profil gilt weiter, wie es zuvor gelesen wurde, bis es wieder gelesen werden kann.</translation>
+    </message>
+    <message>
+        <source>No table is exported</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es wird keine Tabelle ausgegeben</translation>
     </message>
 </context>
 <context>

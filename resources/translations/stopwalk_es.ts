@@ -5261,6 +5261,21 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>De hace un momento: %1</translation>
     </message>
+    <message>
+        <source>The inspection records cannot be read</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección no se pueden leer</translation>
+    </message>
+    <message>
+        <source>The inspection records are not as they were read before</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección no están como se leyeron antes</translation>
+    </message>
+    <message>
+        <source>The inspection records are not all as they were written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección no están todos como se escribieron</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::Document</name>
@@ -6521,6 +6536,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>%1 was changed by another program. %2 The profile as it was read before stays in use until it can be read again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Otro programa ha cambiado %1. %2 El perfil sigue en uso tal como se leyó antes, hasta que se pueda leer de nuevo.</translation>
+    </message>
+    <message>
+        <source>No table is exported</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se exporta ninguna tabla</translation>
     </message>
 </context>
 <context>

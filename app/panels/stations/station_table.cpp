@@ -159,6 +159,7 @@ QString StationTable::asText() const {
   QStringList cells, lines;
   if (isMomentAgo()) lines << tr("Of a moment ago, being computed anew.");
   if (!supposed_.isEmpty()) lines << supposed_;
+  for (const QString& said : said_) lines << said + '.';
   for (int column = 0; column < StationModel::kColumns; ++column)
     if (shown(column)) cells << model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
   lines << cells.join('\t');

@@ -19,15 +19,19 @@ class StationTable : public QWidget {
 
   void setReport(std::shared_ptr<const audit::Report> report, const layout::Layout& layout,
                  const layout::DeviceKinds& kinds, const std::vector<plan::StationChange>& changes);
-  // What is supposed, in a sentence above what is copied; empty: nothing is.
-  void setSupposed(const QString& sentence) { supposed_ = sentence; }
+  // What stands above what is copied: what is not asked for or not as it should be, "2 rules are off", and
+  // what is supposed, in a sentence.
+  void setCircumstances(const QStringList& said, const QString& supposed) {
+    said_ = said;
+    supposed_ = supposed;
+  }
   // What is shown is of a moment ago, and is computed anew.
   void setMomentAgo(bool is_so);
   bool isMomentAgo() const { return !moment_ago_->text().isEmpty(); }
   QTableView* view() const { return view_; }
   SearchLine* search() const { return search_; }
   // The rows selected, or all that are shown where none is: columns parted by tabs under a line of their
-  // names; above it what is supposed.
+  // names; above it what they hang on.
   QString asText() const;
 
  signals:
@@ -46,6 +50,7 @@ class StationTable : public QWidget {
   QTableView* view_;
   SearchLine* search_;
   QLabel* moment_ago_;
+  QStringList said_;
   QString supposed_;
   bool showing_ = false;  // the table's selection follows, and does not lead
 };

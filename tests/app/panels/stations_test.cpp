@@ -121,16 +121,16 @@ TEST_F(Stations, ShowWhatChangesOnlyWhileSomethingIsSupposed) {
   EXPECT_EQ(cell(0, StationModel::Change), "▼ stop at hand → 3 m");
 }
 
-TEST_F(Stations, CopiedSayWhatIsSupposedAndWhetherTheyAreOfAMomentAgo) {
+TEST_F(Stations, CopiedSayWhatTheyHangOnAndWhetherTheyAreOfAMomentAgo) {
   const QString plain = table.asText();
-  table.setSupposed("What if it is after hours?");
-  EXPECT_EQ(table.asText(), "What if it is after hours?\n" + plain);
+  table.setCircumstances({"2 rules are off"}, "What if it is after hours?");
+  EXPECT_EQ(table.asText(), "What if it is after hours?\n2 rules are off.\n" + plain);
   table.setMomentAgo(true);
   EXPECT_TRUE(table.isMomentAgo());
   EXPECT_TRUE(table.asText().startsWith("Of a moment ago"));
   EXPECT_NE(table.view()->palette().color(QPalette::Text), table.palette().color(QPalette::Text));
   table.setMomentAgo(false);
-  table.setSupposed({});
+  table.setCircumstances({}, {});
   EXPECT_EQ(table.asText(), plain);
 }
 

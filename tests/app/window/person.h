@@ -7,6 +7,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <deque>
+#include <functional>
 
 #include "app/plan/plan_view.h"
 #include "app/window/main_window.h"
@@ -32,7 +33,10 @@ class ToldAsker : public Asker {
     return std::exchange(file, {});
   }
   QString pictureToOpen(const QString&) override { return std::exchange(file, {}); }
-  QString tableToSave(const QString&) override { return std::exchange(file, {}); }
+  QString tableToSave(const QString&) override {
+    if (meanwhile) meanwhile();
+    return std::exchange(file, {});
+  }
   QString posterToSave(const QString& suggestion) override {
     suggested = suggestion;
     return std::exchange(file, {});
@@ -47,6 +51,7 @@ class ToldAsker : public Asker {
 
   std::deque<QString> answers;
   QString file;
+  std::function<void()> meanwhile = {};  // what happens while a name for a table is chosen
   QStringList asked;
   QStringList said;   // what stood under each
   QString suggested;  // to save as

@@ -1,0 +1,89 @@
+// What the findings and the table hang on besides the drawing stands with them, and goes out with them.
+#include <QDir>
+
+#include "app/panels/findings/finding_list.h"
+#include "app/panels/stations/station_table.h"
+#include "app/window/audit_place.h"
+#include "app/window/records_beside.h"
+#include "tests/app/window/inspecting.h"
+
+namespace stopwalk::window {
+namespace {
+
+class AuditCircumstances : public Inspecting {
+ protected:
+  AuditCircumstances() {
+    window->openPath(path);
+    window->goToPlace(WorkPlace::Audit);
+    EXPECT_TRUE(becomes([&] { return stations().view()->model()->rowCount() > 0 && exports(); }));
+    asker.asked.clear();
+    asker.said.clear();
+  }
+  panels::StationTable& stations() { return window->auditPlace().stations(); }
+  QString counted() { return window->auditPlace().findings().summary(); }
+  bool exports() {
+    QFile::remove(table);
+    asker.file = table;
+    emit window->auditPlace().exportWanted();
+    asker.file.clear();
+    return QFile::exists(table);
+  }
+  // What stands in their place is no file.
+  void spoilRecords() { ASSERT_TRUE(QDir().mkdir(log)); }
+
+  const QString log = QString::fromStdString(file);
+  const QString table = pathOf("stations.csv");
+};
+
+TEST_F(AuditCircumstances, RecordsThatCannotBeReadAreToldWithTheFindingsAndTheCopiedTable) {
+  const QString said = "The inspection records cannot be read.";
+  EXPECT_FALSE(counted().contains(said));
+  spoilRecords();
+  window->records().lookNow();
+  EXPECT_TRUE(counted().contains(said)) << counted().toStdString();
+  EXPECT_TRUE(stations().asText().startsWith(said + '\n')) << stations().asText().toStdString();
+  ASSERT_TRUE(QDir().rmdir(log));
+  window->records().lookNow();
+  EXPECT_FALSE(counted().contains(said)) << counted().toStdString();
+  EXPECT_FALSE(stations().asText().contains(said));
+}
+
+TEST_F(AuditCircumstances, RecordsThatAreMissedAreToldWithTheFindings) {
+  come();
+  startRound();
+  window->records().lookNow();
+  window->goToPlace(WorkPlace::Audit);
+  EXPECT_FALSE(counted().contains("records")) << counted().toStdString();
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  window->records().lookNow();
+  EXPECT_TRUE(counted().contains("not as they were read before")) << counted().toStdString();
+  EXPECT_TRUE(stations().asText().contains("not as they were read before"));
+}
+
+TEST_F(AuditCircumstances, RecordsOfWhichALineIsNoneAreToldWithTheFindings) {
+  QFile records(log);
+  ASSERT_TRUE(records.open(QFile::WriteOnly));
+  records.write("no record\n");
+  records.close();
+  window->records().lookNow();
+  EXPECT_TRUE(counted().contains("not all as they were written")) << counted().toStdString();
+}
+
+// As the command line, which refuses: a stop that failed would stand in the table as one that works.
+TEST_F(AuditCircumstances, NoTableIsExportedWhileTheRecordsCannotBeRead) {
+  spoilRecords();
+  EXPECT_FALSE(exports()) << "looked at sooner than the window looks by itself";
+  ASSERT_EQ(asker.said.size(), 1);
+  EXPECT_TRUE(asker.said[0].contains("cannot be read")) << asker.said[0].toStdString();
+  ASSERT_TRUE(QDir().rmdir(log));
+  EXPECT_TRUE(becomes([&] { return exports(); }));
+}
+
+TEST_F(AuditCircumstances, NoTableIsExportedOfRecordsThatWereSpoiltWhileItsNameWasChosen) {
+  asker.meanwhile = [&] { spoilRecords(); };
+  EXPECT_FALSE(exports());
+  EXPECT_TRUE(asker.said.join(' ').contains("cannot be read"));
+}
+
+}  // namespace
+}  // namespace stopwalk::window
