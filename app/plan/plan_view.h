@@ -53,6 +53,8 @@ class PlanView : public QWidget, private ToolHost {
   // Another layout is shown than there is: something is being dragged or drawn.
   bool isPreviewing() const { return preview_ != nullptr; }
   void fit();
+  // What stands in the way by supposition is held by the pointer, and is not yet where it will be.
+  bool isHolding() const { return held_ && held_->index < suppositions_.in_the_way.size(); }
   void zoomBy(double factor);
   void showGrid(bool shows);
   // Brings a thing into sight.
@@ -76,7 +78,7 @@ class PlanView : public QWidget, private ToolHost {
   // What is shown while dragging, to be audited; none: the layout as it is.
   void previewed(std::shared_ptr<const layout::Layout> layout);
   void menuWanted(const QPoint& global);
-  // What stands in the way was dragged elsewhere.
+  // What stands in the way was dragged elsewhere, or put down there.
   void supposed(const stopwalk::planning::Suppositions& suppositions);
 
  protected:
@@ -124,6 +126,7 @@ class PlanView : public QWidget, private ToolHost {
   bool takesHold(const QMouseEvent& event);
   bool bringsBack();
 
+  void putDown();
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
   Catalogue catalogue_;

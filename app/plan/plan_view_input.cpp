@@ -48,9 +48,14 @@ bool PlanView::bringsBack() {
   return true;
 }
 
+void PlanView::putDown() {
+  held_.reset();
+  emit supposed(suppositions_);
+}
+
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
   pointer_ = event->position();
-  if (held_ && held_->index < suppositions_.in_the_way.size()) {
+  if (isHolding()) {
     suppositions_.in_the_way[held_->index].at = view_.toPlan(event->position()) - held_->grip;
     emit supposed(suppositions_);
     return update();
@@ -69,7 +74,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton && held_) return held_.reset();
+  if (event->button() == Qt::LeftButton && held_) return putDown();
   if (panned_from_ && (event->button() == Qt::MiddleButton || event->button() == Qt::LeftButton)) {
     panned_from_.reset();
     showCursor();

@@ -24,7 +24,8 @@ constexpr int kMostNamed = 6;
 // Asks for an audit of what is shown; until it is there the last one is shown as not current.
 void MainWindow::audit() {
   if (answer_) plan_->setReport(answer_->shown(), false);
-  if (plan_->isPreviewing())
+  const bool is_dragging = plan_->isPreviewing() || plan_->isHolding();
+  if (is_dragging)
     showMomentAgo(true);
   else if (!late_.isActive())
     late_.start();
@@ -34,12 +35,12 @@ void MainWindow::audit() {
     takeProfile(profileFor(*shown_, document_->path()));
   }
   LiveAudit::Question question{shown_, kinds_, audit::withHouseRules(profile_, shown_->house_rules)};
-  question.is_preview = plan_->isPreviewing();
+  question.is_preview = is_dragging;
   question.failed = records_->failed(profile_.inspection);
   if (workPlace() == WorkPlace::Audit) question.suppositions = suppositions_;
   live_audit_.ask(std::move(question));
   askReach();
-  if (plan_->isPreviewing()) return;  // what follows is of the layout as it is
+  if (is_dragging) return;  // what follows is of the layout as it is
   showInspection();
   showPoster();
 }
@@ -127,7 +128,7 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
   plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr,
                    answer_->narrow_places);
-  if (!is_current || plan_->isPreviewing()) return;
+  if (!is_current || plan_->isPreviewing() || plan_->isHolding()) return;
   late_.stop();
   showMomentAgo(false);
   things_->setReport(answer_->report);

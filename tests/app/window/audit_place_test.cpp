@@ -241,6 +241,26 @@ TEST_F(InTheAuditPlace, WhatIsDraggedMakesAllBesideThePlanOfAMomentAgoUntilItIsP
   EXPECT_TRUE(window->sentence().contains("stop:")) << window->sentence().toStdString();
 }
 
+TEST_F(InTheAuditPlace, WhatStandsInTheWayMakesAllBesideThePlanOfAMomentAgoUntilItIsPutDown) {
+  auto& stations = window->auditPlace().stations();
+  window->auditPlace().suppose().put()->click();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !window->auditPlace().suppose().summary().isEmpty(); }, 10000));
+  QTest::qWait(400);
+  ASSERT_FALSE(stations.isMomentAgo());
+  const geometry::Point at = window->auditPlace().suppose().suppositions().in_the_way[0].at;
+  QSignalSpy table(stations.view()->model(), &QAbstractItemModel::modelReset);
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel(at));
+  for (int step = 1; step <= 4; ++step) {
+    drive(at + geometry::Point{200.0 * step, 0}, {});
+    QTest::qWait(60);
+    EXPECT_TRUE(stations.isMomentAgo()) << step;
+  }
+  EXPECT_EQ(table.count(), 0) << "no flicker";
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + geometry::Point{800, 0}));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !stations.isMomentAgo(); }, 10000));
+  EXPECT_EQ(table.count(), 1) << "of where it was put down";
+}
+
 TEST_F(InTheAuditPlace, TheListsOfTheDrawnAreOfAMomentAgoWhileSomethingIsDragged) {
   window->goToPlace(WorkPlace::Draw);
   auto& things = *window->findChild<panels::ThingList*>();
