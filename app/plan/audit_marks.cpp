@@ -40,9 +40,9 @@ void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is) {
   changes_.clear();
   faulty_.clear();
   narrow_.clear();
-  if (!report_) return;
   // One of an earlier layout is no measure of what a drag changes.
   if (!is_preview_) settled_ = is_current_ ? report_ : nullptr;
+  if (!report_) return;
   const auto& before = is_preview_ ? settled_ : as_it_is;
   if ((is_current_ || is_preview_) && before && before != report_)
     changes_ = changesBetween(*before, *report_);

@@ -46,15 +46,16 @@ class PlanView : public QWidget, private ToolHost {
   // The reach map on the floors, with its legend; none: not shown. One that is not of the layout shown is
   // painted pale and says so.
   void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
+  const ReachLayer* reach() const { return reach_.get(); }
 
   // In the place of how stations stand, what the inspection records say of devices; none: stations again.
   void showInspected(std::optional<InspectedOnPlan> inspected);
 
   // Another layout is shown than there is: something is being dragged or drawn.
   bool isPreviewing() const { return preview_ != nullptr; }
-  void fit();
   // What stands in the way by supposition is held by the pointer, and is not yet where it will be.
   bool isHolding() const { return held_ && held_->index < suppositions_.in_the_way.size(); }
+  void fit();
   void zoomBy(double factor);
   void showGrid(bool shows);
   // Brings a thing into sight.
@@ -125,8 +126,8 @@ class PlanView : public QWidget, private ToolHost {
   void showGrowth(const geometry::Box& before);
   bool takesHold(const QMouseEvent& event);
   bool bringsBack();
-
   void putDown();
+
   edits::EditedLayout& edited_;
   edits::Selection& selection_;
   Catalogue catalogue_;

@@ -40,6 +40,8 @@ class LiveAudit : public QObject {
   explicit LiveAudit(QObject* parent = nullptr);
 
   void ask(Question question) { worker_.ask(std::move(question)); }
+  // Nothing is wanted any more: answers on their way are dropped.
+  void leave() { worker_.leave(); }
   // Whether the last answer was to the last question.
   bool isCurrent() const { return worker_.isCurrent(); }
 

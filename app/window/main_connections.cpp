@@ -46,8 +46,12 @@ void MainWindow::connectParts() {
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {
     selection_.clear();  // what is called the same is another thing
+    live_audit_.leave();
     answer_.reset();
     plan_->setReport(nullptr, false);
+    live_reach_.leave();
+    reach_.reset();
+    plan_->showReach(nullptr, true);
     audit_place_->forget();
     things_->setReport(nullptr);
     details_->setProblems({});

@@ -153,8 +153,9 @@ void FindingList::choose(const QString& rule, const QString& subject) {
 }
 
 void FindingList::showCounts() {
+  for (int i = 0; i < 3; ++i)
+    shows_[i]->setText(report_ ? QString::number(report_->count(static_cast<Severity>(i))) : QString());
   if (!report_) return summary_->setText(tr("Not audited yet."));
-  for (int i = 0; i < 3; ++i) shows_[i]->setText(QString::number(report_->count(static_cast<Severity>(i))));
   QStringList sentences{counted()};
   if (moment_ago_) sentences.prepend(tr("Of a moment ago:"));
   for (const QString& said : said_) sentences << said + '.';

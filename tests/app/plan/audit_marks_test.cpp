@@ -54,6 +54,12 @@ TEST_F(AuditMarksOfADrag, TellNothingWhenItIsOver) {
   EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 4 m → 3 m");
 }
 
+TEST_F(AuditMarksOfADrag, CompareWithNothingOfAnotherWorkshop) {
+  marks.set({nullptr, false, false});
+  marks.set({walkOf(5), true, true});
+  EXPECT_EQ(marks.tellsOfChanges(), "");
+}
+
 TEST_F(AuditMarksOfADrag, CompareWithNothingOfALayoutBeforeTheEdit) {
   marks.set({walkOf(3), false, false});  // put down, or typed, and not audited yet
   marks.set({walkOf(5), true, true});    // dragged on before that

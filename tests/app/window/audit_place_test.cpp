@@ -281,11 +281,18 @@ TEST_F(InTheAuditPlace, TheListsOfTheDrawnAreOfAMomentAgoWhileSomethingIsDragged
 
 TEST_F(InTheAuditPlace, NothingOfTheOldLayoutStandsWhenAnotherIsOpened) {
   ASSERT_FALSE(stateOf("table-saw/operator").isEmpty());
+  window->auditPlace().reach().whatBox()->setCurrentIndex(1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return plan().reach() != nullptr; }, 10000));
+  auto& findings = window->auditPlace().findings();
+  ASSERT_NE(findings.shows(audit::Severity::Fail)->text(), "");
   window->files().startNew();
   ASSERT_FALSE(edits::findThing(layout(), "table-saw"));
   EXPECT_EQ(stateOf("table-saw/operator"), "");
-  EXPECT_EQ(window->auditPlace().findings().summary(), "Not audited yet.");
-  EXPECT_EQ(window->auditPlace().findings().tree()->topLevelItemCount(), 0);
+  EXPECT_EQ(plan().reach(), nullptr);
+  EXPECT_EQ(findings.summary(), "Not audited yet.");
+  EXPECT_EQ(findings.tree()->topLevelItemCount(), 0);
+  for (const auto severity : {audit::Severity::Fail, audit::Severity::Warn, audit::Severity::Note})
+    EXPECT_EQ(findings.shows(severity)->text(), "");
   EXPECT_EQ(window->findChild<panels::ProblemList*>()->said(), "Not audited yet.");
 }
 
