@@ -8,10 +8,14 @@ LiveAudit::LiveAudit(QObject* parent)
     : QObject(parent),
       worker_(
           this,
-          [auditors = std::make_shared<Auditors>()](const Question& question, const auto& give) {
-            give(answerTo(question, *auditors));
+          // Made anew after a failure: they may be half way from one layout to the next.
+          [auditors = std::shared_ptr<Auditors>()](const Question& question, const auto& give) mutable {
+            const auto at_work = auditors ? std::exchange(auditors, nullptr) : std::make_shared<Auditors>();
+            give(answerTo(question, *at_work));
+            auditors = at_work;
           },
-          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
+          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); },
+          [this](const QString& why) { emit failed(why); }) {}
 
 LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& auditors) {
   const auto reportOf = [&](audit::Auditor& auditor, const layout::Layout& layout, floor::Hours hours) {

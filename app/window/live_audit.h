@@ -47,6 +47,8 @@ class LiveAudit : public QObject {
 
  signals:
   void answered(std::shared_ptr<const stopwalk::window::LiveAudit::Answer> answer);
+  // The last question has no answer, such as for want of memory.
+  void failed(const QString& why);
 
  private:
   // Each of one change after another.

@@ -17,6 +17,7 @@ LiveDevices::LiveDevices(QObject* parent)
             if (!walked.empty()) answer.legs = planning::legsPast(walked, floor::Walks(plan));
             give(std::move(answer));
           },
-          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
+          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); },
+          [this](const QString& why) { emit failed(why); }) {}
 
 }  // namespace stopwalk::window

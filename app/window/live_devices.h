@@ -32,6 +32,8 @@ class LiveDevices : public QObject {
 
  signals:
   void answered(std::shared_ptr<const stopwalk::window::LiveDevices::Answer> answer);
+  // The last question has no answer, such as for want of memory.
+  void failed(const QString& why);
 
  private:
   NewestAnswered<Question, Answer> worker_;

@@ -15,6 +15,7 @@ LiveReach::LiveReach(QObject* parent)
             };
             if (give(layerOf(kCoarse))) give(layerOf(kFine));
           },
-          [this](std::shared_ptr<const plan::ReachLayer> reach) { emit answered(std::move(reach)); }) {}
+          [this](std::shared_ptr<const plan::ReachLayer> reach) { emit answered(std::move(reach)); },
+          [this](const QString& why) { emit failed(why); }) {}
 
 }  // namespace stopwalk::window

@@ -38,6 +38,8 @@ class LiveReach : public QObject {
  signals:
   // With all that painting needs of it, so that the window need not work it out.
   void answered(std::shared_ptr<const stopwalk::plan::ReachLayer> reach);
+  // The last question has no answer, such as for want of memory.
+  void failed(const QString& why);
 
  private:
   NewestAnswered<Question, plan::ReachLayer> worker_;

@@ -130,6 +130,7 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
                    answer_->narrow_places);
   if (!is_current || plan_->isPreviewing() || plan_->isHolding()) return;
   late_.stop();
+  notices_->clear(kNotAudited);
   showMomentAgo(false);
   things_->setReport(answer_->report);
   details_->setProblems(panels::problemsOf(*answer_->shown()));

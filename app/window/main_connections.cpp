@@ -22,7 +22,8 @@
 namespace stopwalk::window {
 namespace {
 
-constexpr int kLate_ms = 100;       // sooner than this an audit is as good as at once
+constexpr int kLate_ms = 100;  // sooner than this an audit is as good as at once
+constexpr const char* kNoReach = "no reach map";
 constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
 
 }  // namespace
@@ -86,8 +87,21 @@ void MainWindow::connectParts() {
   late_.setInterval(kLate_ms);
   connect(&late_, &QTimer::timeout, this, [this] { showMomentAgo(true); });
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
+  connect(&live_audit_, &LiveAudit::failed, this, [this](const QString& why) {
+    notices_->show(
+        kNotAudited,
+        tr("The audit could not be computed: %1. What is shown of it is of a moment ago. Close other "
+           "programs if memory is short; the next change is audited anew.")
+            .arg(why),
+        {{tr("Audit again"), [this] { audit(); }}}, NoticeBar::Weight::Grave);
+  });
+  connect(&live_reach_, &LiveReach::failed, this, [this](const QString& why) {
+    notices_->show(kNoReach, tr("The colours of the floor could not be computed: %1.").arg(why),
+                   {{tr("Close"), {}}});
+  });
   connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const plan::ReachLayer> reach) {
     reach_ = std::move(reach);
+    notices_->clear(kNoReach);
     plan_->showReach(reach_, live_reach_.isCurrent());
   });
   connect(&audit_place_->reach(), &panels::ReachChooser::chosen, this, [this] { askReach(); });

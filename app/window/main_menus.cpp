@@ -201,8 +201,10 @@ void MainWindow::makeInspectMenu() {
     if (workPlace() != WorkPlace::Inspect) goToPlace(WorkPlace::Inspect);
   });
   menu.addSeparator();
-  menu.add(tr("Save the sheet of this round as P&DF…"), [this] { round_papers_->saveSheet(); });
-  menu.add(tr("Save the &bundle of a period…"), [this] { round_papers_->saveBundle(); });
+  menu.add(tr("Save the sheet of this round as P&DF…"),
+           [this] { doOrTell(asker_, [this] { round_papers_->saveSheet(); }); });
+  menu.add(tr("Save the &bundle of a period…"),
+           [this] { doOrTell(asker_, [this] { round_papers_->saveBundle(); }); });
 }
 
 void MainWindow::makePosterMenu() {

@@ -70,7 +70,8 @@ void MainWindow::showLeftRecords(const QString& was) {
   if (records_->read()->there) {
     text = tr("%1 %2 has records of its own.").arg(text, document_->name());
   } else {
-    answers = {{tr("Copy the records"), [this, was] { copyRecords(was); }}, {tr("Begin without them"), {}}};
+    answers = {{tr("Copy the records"), [this, was] { doOrTell(asker_, [&] { copyRecords(was); }); }},
+               {tr("Begin without them"), {}}};
   }
   notices_->show("left records", text, std::move(answers), NoticeBar::Weight::Grave);
 }

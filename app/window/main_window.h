@@ -119,6 +119,7 @@ class MainWindow : public QMainWindow {
   void readShopFilesAgain(const QStringList& paths);
   void readProfileAgain(const QStringList& paths);
   void showFirstMinutes();
+  static constexpr const char* kNotAudited = "not audited";  // a notice
   void showMomentAgo(bool is_so);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   bool mayExportStations();
@@ -154,8 +155,8 @@ class MainWindow : public QMainWindow {
   std::unique_ptr<Document> document_;
   edits::Selection selection_;
   std::unique_ptr<FileFlow> files_;
-  LiveAudit live_audit_;
-  LiveReach live_reach_;
+  LiveAudit live_audit_{this};
+  LiveReach live_reach_{this};
   std::shared_ptr<const plan::ReachLayer> reach_;  // the last map, while one is wanted
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <QObject>
+#include <QString>
+#include <exception>
 #include <functional>
 #include <memory>
 #include <thread>
@@ -11,17 +13,25 @@
 namespace stopwalk::window {
 
 // Answers the newest question on a thread of its own, and gives the answers on the owner's; questions between
-// are not answered. Gone before its owner is: its end waits for the answer that is being made.
+// are not answered. Gone before its owner is: its end waits for the answer that is being made. What throws on
+// the way, such as of memory, leaves the question without an answer, and the thread at work.
 template <class Question, class Answer>
 class NewestAnswered {
  public:
   // Whether a better answer may follow: no other question waits.
   using Give = std::function<bool(Answer)>;
 
-  // `make` is called on the thread, one question at a time, and may keep things from one to the next.
+  using Failed = std::function<void(const QString& why)>;
+
+  // `make` is called on the thread, one question at a time, and may keep things from one to the next; the
+  // others on the owner's.
   NewestAnswered(QObject* owner, std::function<void(const Question&, const Give&)> make,
-                 std::function<void(std::shared_ptr<const Answer>)> given)
-      : owner_(owner), make_(std::move(make)), given_(std::move(given)), worker_([this] { work(); }) {}
+                 std::function<void(std::shared_ptr<const Answer>)> given, Failed failed)
+      : owner_(owner),
+        make_(std::move(make)),
+        given_(std::move(given)),
+        failed_(std::move(failed)),
+        worker_([this] { work(); }) {}
   ~NewestAnswered() {
     next_.close();
     worker_.join();
@@ -39,11 +49,23 @@ class NewestAnswered {
   void work() {
     while (auto next = next_.take()) {
       const int asked = next->first;
-      make_(next->second, [&](Answer answer) {
-        give(asked, std::make_shared<const Answer>(std::move(answer)));
-        return !next_.waits();
-      });
+      try {
+        make_(next->second, [&](Answer answer) {
+          give(asked, std::make_shared<const Answer>(std::move(answer)));
+          return !next_.waits();
+        });
+      } catch (const std::exception& e) {
+        fail(asked, e.what());
+      }
     }
+  }
+  void fail(int asked, const char* why) {
+    QMetaObject::invokeMethod(
+        owner_,
+        [this, why = QString::fromLocal8Bit(why), asked] {
+          if (asked > left_) failed_(why);
+        },
+        Qt::QueuedConnection);
   }
   void give(int asked, std::shared_ptr<const Answer> answer) {
     QMetaObject::invokeMethod(
@@ -59,6 +81,7 @@ class NewestAnswered {
   QObject* owner_;
   std::function<void(const Question&, const Give&)> make_;
   std::function<void(std::shared_ptr<const Answer>)> given_;
+  Failed failed_;
   Newest<std::pair<int, Question>> next_;
   int asked_ = 0;
   int answered_ = 0;

@@ -2,6 +2,24 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Aside</name>
+    <message>
+        <source>That could not be done</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Das ging nicht</translation>
+    </message>
+    <message>
+        <source>It failed on the way: %1. Close other programs if memory is short, and try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es ist unterwegs gescheitert: %1. Andere Programme schließen, wenn der Speicher knapp ist, und es noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>OK</translation>
+    </message>
+</context>
+<context>
     <name>Details</name>
     <message>
         <source>Change the %2 of %1</source>
@@ -6540,7 +6558,22 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>No table is exported</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es wird keine Tabelle ausgegeben</translation>
+        <translation>Es wird keine Tabelle ausgeführt</translation>
+    </message>
+    <message>
+        <source>The audit could not be computed: %1. What is shown of it is of a moment ago. Close other programs if memory is short; the next change is audited anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Prüfung konnte nicht berechnet werden: %1. Was von ihr zu sehen ist, ist von vor einem Augenblick. Andere Programme schließen, wenn der Speicher knapp ist; die nächste Änderung wird neu geprüft.</translation>
+    </message>
+    <message>
+        <source>Audit again</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Noch einmal prüfen</translation>
+    </message>
+    <message>
+        <source>The colours of the floor could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Farben des Bodens konnten nicht berechnet werden: %1.</translation>
     </message>
 </context>
 <context>
@@ -6813,6 +6846,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>No poster is made: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es wird kein Aushang gemacht: %1</translation>
+    </message>
+    <message>
+        <source>The poster could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Aushang konnte nicht berechnet werden: %1.</translation>
     </message>
 </context>
 <context>

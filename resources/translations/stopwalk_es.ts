@@ -2,6 +2,24 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>Aside</name>
+    <message>
+        <source>That could not be done</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eso no se pudo hacer</translation>
+    </message>
+    <message>
+        <source>It failed on the way: %1. Close other programs if memory is short, and try again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falló en el camino: %1. Cierre otros programas si falta memoria e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Aceptar</translation>
+    </message>
+</context>
+<context>
     <name>Details</name>
     <message>
         <source>Change the %2 of %1</source>
@@ -6542,6 +6560,21 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No se exporta ninguna tabla</translation>
     </message>
+    <message>
+        <source>The audit could not be computed: %1. What is shown of it is of a moment ago. Close other programs if memory is short; the next change is audited anew.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>La auditoría no se pudo calcular: %1. Lo que se ve de ella es de hace un momento. Cierre otros programas si falta memoria; el próximo cambio se audita de nuevo.</translation>
+    </message>
+    <message>
+        <source>Audit again</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auditar de nuevo</translation>
+    </message>
+    <message>
+        <source>The colours of the floor could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los colores del suelo no se pudieron calcular: %1.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -6813,6 +6846,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>No poster is made: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No se hace ningún cartel: %1</translation>
+    </message>
+    <message>
+        <source>The poster could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El cartel no se pudo calcular: %1.</translation>
     </message>
 </context>
 <context>

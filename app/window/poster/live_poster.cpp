@@ -14,7 +14,8 @@ LivePoster::LivePoster(QObject* parent)
               shop = std::make_shared<const PosterShop>(question.source);
             give(answerTo(*shop, question));
           },
-          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); }) {}
+          [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); },
+          [this](const QString& why) { emit failed(why); }) {}
 
 LivePoster::Answer LivePoster::answerTo(const PosterShop& shop, const Question& question) {
   Answer answer;

@@ -37,6 +37,8 @@ class LivePoster : public QObject {
 
  signals:
   void answered(std::shared_ptr<const stopwalk::window::LivePoster::Answer> answer);
+  // The last question has no answer, such as for want of memory.
+  void failed(const QString& why);
 
  private:
   static Answer answerTo(const PosterShop& shop, const Question& question);

@@ -191,6 +191,14 @@ void PosterFiles::write(const std::vector<File>& files, const Made& made) {
 }
 
 void PosterFiles::save(As as, Rooms rooms) {
+  if (!doOrTell(asker_, [&] { saveNow(as, rooms); })) emit said({});
+}
+
+void PosterFiles::print() {
+  if (!doOrTell(asker_, [&] { printNow(); })) emit said({});
+}
+
+void PosterFiles::saveNow(As as, Rooms rooms) {
   if (!mayBeMade() || !mayCarryHash()) return;
   const auto posters = made(rooms);
   if (!posters || !maySave(*posters)) return;
@@ -207,7 +215,7 @@ void PosterFiles::save(As as, Rooms rooms) {
     emit said({});
 }
 
-void PosterFiles::print() {
+void PosterFiles::printNow() {
   if (!mayBeMade() || !mayCarryHash()) return;
   const auto posters = made(Rooms::This);
   if (!posters) return;

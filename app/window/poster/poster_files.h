@@ -55,6 +55,8 @@ class PosterFiles : public QObject {
     QByteArray bytes;
   };
 
+  void saveNow(As as, Rooms rooms);
+  void printNow();
   bool mayBeMade();
   bool mayCarryHash();
   std::optional<Made> made(Rooms rooms);  // nothing: there is none, which was told

@@ -87,6 +87,7 @@ PosterPlace::PosterPlace(Document& document, FileFlow& files, Asker& asker, QSet
   connect(&files_, &PosterFiles::said, this, &PosterPlace::said);
   connect(&live_, &LivePoster::answered, this,
           [this](std::shared_ptr<const LivePoster::Answer> answer) { show(*answer); });
+  connect(&live_, &LivePoster::failed, this, &PosterPlace::showFailed);
 }
 
 QWidget* PosterPlace::middle() const {
@@ -240,6 +241,12 @@ void PosterPlace::ask() {
 // As long as it is not known what failed.
 void PosterPlace::showNone() {
   page_->show(nullptr, tr("No poster is made: %1").arg(source_.unreadable));
+  page_->setCurrent(true);
+  panels::fillRows(*shortfalls_, {});
+}
+
+void PosterPlace::showFailed(const QString& why) {
+  page_->show(nullptr, tr("The poster could not be computed: %1.").arg(why));
   page_->setCurrent(true);
   panels::fillRows(*shortfalls_, {});
 }

@@ -65,6 +65,7 @@ class PosterPlace : public QObject {
   void showPlan(bool shows);
   void ask();
   void showNone();
+  void showFailed(const QString& why);
   void show(const LivePoster::Answer& answer);
   void showShortfalls(const LivePoster::Answer& answer);
   PosterOrder order(PosterFiles::Rooms rooms) const;

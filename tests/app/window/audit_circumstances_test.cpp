@@ -4,6 +4,7 @@
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/stations/station_table.h"
 #include "app/window/audit_place.h"
+#include "app/window/notice_bar.h"
 #include "app/window/records_beside.h"
 #include "tests/app/window/inspecting.h"
 
@@ -83,6 +84,16 @@ TEST_F(AuditCircumstances, NoTableIsExportedOfRecordsThatWereSpoiltWhileItsNameW
   asker.meanwhile = [&] { spoilRecords(); };
   EXPECT_FALSE(exports());
   EXPECT_TRUE(asker.said.join(' ').contains("cannot be read"));
+}
+
+TEST_F(AuditCircumstances, AnAuditThatCouldNotBeComputedIsToldUntilOneIs) {
+  const auto told = [&] { return window->notices().text().contains("could not be computed: no memory"); };
+  emit window->findChild<LiveAudit*>()->failed("no memory");
+  EXPECT_TRUE(told());
+  layout::Layout other = layout();
+  other.site.name = "Another shop";
+  window->document().edited().apply({"Change the name", other});
+  EXPECT_TRUE(becomes([&] { return !told(); }));
 }
 
 }  // namespace

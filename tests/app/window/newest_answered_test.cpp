@@ -1,0 +1,46 @@
+#include "app/window/newest_answered.h"
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+#include <stdexcept>
+
+namespace stopwalk::window {
+namespace {
+
+class Answered : public testing::Test {
+ protected:
+  bool becomes(const std::function<bool()>& holds) { return QTest::qWaitFor(holds, 10000); }
+
+  QObject owner;
+  QList<int> answers;
+  QStringList failures;
+  NewestAnswered<int, int> worker{&owner,
+                                  [](int question, const auto& give) {
+                                    if (question < 0) throw std::runtime_error("below nothing");
+                                    give(2 * question);
+                                  },
+                                  [this](std::shared_ptr<const int> answer) { answers << *answer; },
+                                  [this](const QString& why) { failures << why; }};
+};
+
+TEST_F(Answered, AQuestionThatFailsIsToldAndTheNextIsAnswered) {
+  worker.ask(-1);
+  ASSERT_TRUE(becomes([&] { return !failures.isEmpty(); }));
+  EXPECT_EQ(failures, QStringList{"below nothing"});
+  EXPECT_FALSE(worker.isCurrent());
+  worker.ask(4);
+  ASSERT_TRUE(becomes([&] { return worker.isCurrent(); }));
+  EXPECT_EQ(answers, QList<int>{8});
+}
+
+TEST_F(Answered, AFailureOfWhatWasLeftIsNotTold) {
+  worker.ask(-1);
+  worker.leave();
+  worker.ask(1);
+  ASSERT_TRUE(becomes([&] { return !answers.isEmpty(); }));
+  EXPECT_TRUE(failures.isEmpty());
+}
+
+}  // namespace
+}  // namespace stopwalk::window
