@@ -129,11 +129,9 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
   summary_.clear();
   if (answer.supposed) {
     changes = plan::changesBetween(*answer.report, *answer.supposed);
-    const auto news = [](const audit::Report& is, const audit::Report& was) {
-      return static_cast<int>(std::ranges::count(panels::newSince(is, was), true));
-    };
-    summary_ =
-        summaryOf(changes, news(*answer.supposed, *answer.report), news(*answer.report, *answer.supposed));
+    const auto found = std::ranges::count(panels::newSince(*answer.supposed, *answer.report), true);
+    const auto gone = panels::goneBy(answer.suppositions, *answer.layout, *answer.report, *answer.supposed);
+    summary_ = summaryOf(changes, static_cast<int>(found), static_cast<int>(gone));
   }
   const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
   supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);

@@ -2,7 +2,10 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <map>
 #include <set>
+#include <string_view>
+#include <tuple>
 #include <unordered_map>
 
 #include "app/panels/search_line.h"
@@ -63,6 +66,14 @@ class Titles {
   Names rooms_, machines_;
 };
 
+// Findings of one sort may be the same one with another number; a rule that measures nothing says by its
+// sentence what it is about, such as to where there is no way.
+using Sort = std::tuple<std::string_view, std::string_view, std::string_view>;
+
+Sort sortOf(const Finding& f) {
+  return {f.rule, f.subject, f.measured ? std::string_view() : std::string_view(f.text)};
+}
+
 }  // namespace
 
 std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::Layout& layout,
@@ -81,12 +92,39 @@ std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::La
 }
 
 std::vector<bool> newSince(const audit::Report& report, const audit::Report& before) {
-  std::set<std::pair<std::string_view, std::string_view>> known;
-  for (const Finding& finding : before.findings) known.emplace(finding.rule, finding.subject);
-  std::vector<bool> is_new;
-  for (const Finding& finding : report.findings)
-    is_new.push_back(!known.contains({finding.rule, finding.subject}));
+  std::map<Sort, std::vector<std::string_view>> known;  // what they say
+  for (const Finding& f : before.findings) known[sortOf(f)].push_back(f.text);
+  std::vector<bool> is_new(report.findings.size());
+  std::vector<std::size_t> others;  // that say something else than all before
+  for (std::size_t i = 0; i < report.findings.size(); ++i) {
+    auto& texts = known[sortOf(report.findings[i])];
+    const auto same = std::ranges::find(texts, report.findings[i].text);
+    if (same == texts.end())
+      others.push_back(i);
+    else
+      texts.erase(same);
+  }
+  for (const std::size_t i : others) {
+    auto& texts = known[sortOf(report.findings[i])];
+    if (texts.empty())
+      is_new[i] = true;
+    else
+      texts.pop_back();
+  }
   return is_new;
+}
+
+std::size_t goneBy(const planning::Suppositions& suppositions, const layout::Layout& layout,
+                   const audit::Report& as_it_is, const audit::Report& supposed) {
+  const std::set<std::string> out{suppositions.out_of_order.begin(), suppositions.out_of_order.end()};
+  std::set<std::string> unlooked = out;
+  for (const layout::TapeCheck& tape : layout.tape_checks)
+    if (out.contains(tape.from) || out.contains(tape.to)) unlooked.insert(tape.id);
+  const std::vector<bool> is_gone = newSince(as_it_is, supposed);
+  std::size_t gone = 0;
+  for (std::size_t i = 0; i < is_gone.size(); ++i)
+    gone += is_gone[i] && !unlooked.contains(as_it_is.findings[i].subject);
+  return gone;
 }
 
 }  // namespace stopwalk::panels

@@ -75,6 +75,54 @@ TEST(FindingGroups, NewIsWhatWasNotFoundBefore) {
   EXPECT_EQ(std::ranges::count(is_new, true), 1);
 }
 
+audit::Report foundOf(std::vector<std::tuple<std::string, std::optional<double>, std::string>> findings) {
+  audit::Report report;
+  for (auto& [rule, measured, text] : findings) {
+    audit::Finding f;
+    f.rule = rule;
+    f.subject = "saw-1/operator";
+    f.measured = measured;
+    f.text = text;
+    report.findings.push_back(f);
+  }
+  return report;
+}
+
+// A rule may find several things of one station: the stop's way and the phone's.
+TEST(FindingGroups, NewIsASecondFindingOfTheSameRuleAboutTheSameThing) {
+  using Bools = std::vector<bool>;
+  const std::tuple stop{"unreachable", std::nullopt, "no way to the stop"};
+  const std::tuple phone{"unreachable", std::nullopt, "no way to the phone"};
+  EXPECT_EQ(newSince(foundOf({stop, phone}), foundOf({stop})), (Bools{false, true}));
+  EXPECT_EQ(newSince(foundOf({stop, phone}), foundOf({phone})), (Bools{true, false}));
+  EXPECT_EQ(newSince(foundOf({phone}), foundOf({stop})), Bools{true});
+  const std::tuple narrow{"narrow-passage", 0.6, "stop by 0.6 m"};
+  const std::tuple narrower{"narrow-passage", 0.5, "stop by 0.5 m"};
+  const std::tuple phone_too{"narrow-passage", 0.6, "phone by 0.6 m"};
+  EXPECT_EQ(newSince(foundOf({narrower}), foundOf({narrow})), Bools{false}) << "the same, by another number";
+  EXPECT_EQ(newSince(foundOf({narrow, phone_too}), foundOf({narrow})), (Bools{false, true}));
+  EXPECT_EQ(newSince(foundOf({narrower, phone_too}), foundOf({narrow})), (Bools{false, true}));
+}
+
+// It is out of order, and neither gone nor mended: what was found of itself is only not looked at.
+TEST(FindingGroups, WhatIsOutOfOrderTakesNoFindingsAwayWithIt) {
+  layout::Layout layout = smallShop();
+  layout::TapeCheck tape;
+  tape.id = "tape-1";
+  tape.from = "saw-1/operator";
+  tape.to = "saw-1/paddle";
+  layout.tape_checks = {tape};
+  audit::Report before = foundOf({{"actuator-height", 1.9, "too high"},
+                                  {"tape-disagrees", 2.0, "by 2 m"},
+                                  {"look-alike", std::nullopt, "the paddle"}});
+  before.findings[0].subject = "saw-1/paddle";
+  before.findings[1].subject = "tape-1";
+  planning::Suppositions suppositions;
+  EXPECT_EQ(goneBy(suppositions, layout, before, {}), 3u);
+  suppositions.out_of_order = {"saw-1/paddle"};
+  EXPECT_EQ(goneBy(suppositions, layout, before, {}), 1u);
+}
+
 TEST(FindingList, FiltersBySeverityAndWords) {
   List all(smallShop());
   EXPECT_EQ(all.shown(), static_cast<int>(all.report->findings.size()));
