@@ -44,6 +44,7 @@ bool same(const audit::Nearest& a, const audit::Nearest& b) {
 
 QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
   if (nearest.status == audit::Status::AtHand) return Words::tr("at hand");
+  if (nearest.status == audit::Status::None) return Words::tr("none");
   if (nearest.status == audit::Status::Unmeasured) return Words::tr("not measured");
   if (nearest.walk_m) return QString::fromStdString(audit::lengthText(*nearest.walk_m, unit));
   return Words::tr("no way");

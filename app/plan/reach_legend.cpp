@@ -27,8 +27,8 @@ QStringList ReachLayer::legendLines(bool is_current) const {
   if (!is_current) said << tr("Of the layout before; the new one is being computed.");
   if (reach_->devices == 0)
     said << (reach_->target.what == audit::ReachTarget::What::MachineStop
-                 ? tr("Nothing stops this machine.")
-                 : tr("There is none in this layout."));
+                 ? tr("There is no stop of this machine to walk to, or none that works.")
+                 : tr("There is none in this layout, or none that works."));
   else if (reach_->blocked == reach_->devices)
     said << tr("None can be walked to: something stands before it.");
   if (narrow_) said << tr("Striped: only through a gap under %1; not measured.").arg(gap);

@@ -4606,11 +4606,6 @@
         <translation>Vom vorigen Layout; das neue wird gerade berechnet.</translation>
     </message>
     <message>
-        <source>There is none in this layout.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>In diesem Layout gibt es keines.</translation>
-    </message>
-    <message>
         <source>None can be walked to: something stands before it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Keines ist zu Fuß zu erreichen: Es steht etwas davor.</translation>
@@ -4626,9 +4621,14 @@
         <translation>Gekreuzt: kein Weg.</translation>
     </message>
     <message>
-        <source>Nothing stops this machine.</source>
+        <source>There is no stop of this machine to walk to, or none that works.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nichts hält diese Maschine an.</translation>
+        <translation>Es gibt keinen Stopp dieser Maschine, zu dem man gehen kann, oder keinen, der funktioniert.</translation>
+    </message>
+    <message>
+        <source>There is none in this layout, or none that works.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>In diesem Layout gibt es keines, oder keines, das funktioniert.</translation>
     </message>
 </context>
 <context>
@@ -5282,17 +5282,17 @@
     <message>
         <source>The inspection records cannot be read</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen sind nicht lesbar</translation>
+        <translation>Die Kontrollaufzeichnungen lassen sich nicht lesen</translation>
     </message>
     <message>
         <source>The inspection records are not as they were read before</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen sind nicht so, wie sie vorher gelesen wurden</translation>
+        <translation>Die Kontrollaufzeichnungen sind nicht mehr so, wie sie gelesen wurden</translation>
     </message>
     <message>
         <source>The inspection records are not all as they were written</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen sind nicht alle so, wie sie geschrieben wurden</translation>
+        <translation>Die Kontrollaufzeichnungen sind nicht alle so, wie sie geschrieben wurden</translation>
     </message>
 </context>
 <context>

@@ -4606,11 +4606,6 @@
         <translation>De la distribución anterior; la nueva se está calculando.</translation>
     </message>
     <message>
-        <source>There is none in this layout.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No hay ninguno en esta distribución.</translation>
-    </message>
-    <message>
         <source>None can be walked to: something stands before it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No se puede llegar a ninguno: hay algo delante.</translation>
@@ -4626,9 +4621,14 @@
         <translation>Con cruces: sin camino.</translation>
     </message>
     <message>
-        <source>Nothing stops this machine.</source>
+        <source>There is no stop of this machine to walk to, or none that works.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nada para esta máquina.</translation>
+        <translation>No hay ninguna parada de esta máquina a la que se pueda ir, o ninguna que funcione.</translation>
+    </message>
+    <message>
+        <source>There is none in this layout, or none that works.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ninguno en esta distribución, o ninguno que funcione.</translation>
     </message>
 </context>
 <context>

@@ -46,6 +46,16 @@ TEST(Changes, ALostWayIsWorseThanAnyWalk) {
             Turn::Better);
 }
 
+TEST(Changes, NoStopAtAllIsNotAStopWithoutAWay) {
+  audit::Report after = report(Verdict::Fails, {}, 9);
+  const auto text = [&] {
+    return changesBetween(report(Verdict::Fails, 3, 9), after).at(0).text.toStdString();
+  };
+  EXPECT_EQ(text(), "Saw, operator: stop 3 m → no way");
+  after.stations[0].stop.status = audit::Status::None;
+  EXPECT_EQ(text(), "Saw, operator: stop 3 m → none");
+}
+
 TEST(Changes, NearerHereAndFartherThereIsNeitherBetterNorWorse) {
   EXPECT_EQ(changesBetween(report(Verdict::Fails, 4, 9), report(Verdict::Fails, 1, 10)).at(0).turn,
             Turn::Other);

@@ -151,10 +151,10 @@ TEST(ReachLayer, OfAMachineThatNothingStopsSaysSo) {
     layout::Layout layout = twoRooms();
     layout.machines.clear();
     layout.phones.clear();
-    return layerOf(layout, target).legendLines(true).join(' ');
+    return layerOf(layout, target).legendLines(true).join(' ').replace('\n', ' ');
   };
-  EXPECT_TRUE(says({What::MachineStop, "saw"}).contains("Nothing stops this machine."));
-  EXPECT_TRUE(says({What::Phone, ""}).contains("There is none in this layout."));
+  EXPECT_TRUE(says({What::MachineStop, "saw"}).contains("There is no stop of this machine to walk to, or none that works."));
+  EXPECT_TRUE(says({What::Phone, ""}).contains("There is none in this layout, or none that works."));
 }
 
 }  // namespace
