@@ -57,8 +57,10 @@ QString signOf(plan::Turn turn) {
 }
 
 // Without the name, which stands in its own column.
-QString changeText(const plan::StationChange& change) {
-  return signOf(change.turn) + change.text.section(": ", 1);
+QString changeText(const plan::StationChange& change, const std::string& name) {
+  const QString before = QString::fromStdString(name) + ": ";
+  return signOf(change.turn) +
+         (change.text.startsWith(before) ? change.text.mid(before.size()) : change.text);
 }
 
 }  // namespace
@@ -118,7 +120,7 @@ QString StationModel::textAt(const StationReport& s, int column) const {
       return widthWords(s, unit);
     case Change: {
       const auto change = changes_.find(s.id);
-      return change == changes_.end() ? QString() : changeText(change->second);
+      return change == changes_.end() ? QString() : changeText(change->second, s.name);
     }
   }
   return {};

@@ -121,6 +121,21 @@ TEST_F(Stations, ShowWhatChangesOnlyWhileSomethingIsSupposed) {
   EXPECT_EQ(cell(0, StationModel::Change), "▼ stop at hand → 3 m");
 }
 
+TEST_F(Stations, ShowWhatChangesOfAMachineWithAColonInItsName) {
+  layout::Layout layout = shop.layout();
+  layout.machines[0].name = "Saw: big";
+  const auto named = std::make_shared<const audit::Report>(
+      audit::audit(layout, shop.catalogue.kinds, audit::defaultProfile(), floor::Hours::Open));
+  audit::Report before = *named;
+  before.stations[0].stop.status = audit::Status::None;
+  table.setReport(named, layout, shop.catalogue.kinds, plan::changesBetween(before, *named));
+  table.view()->sortByColumn(StationModel::Change, Qt::AscendingOrder);
+  const QString said = cell(0, StationModel::Change);
+  const QString last = cell(rows() - 1, StationModel::Change);
+  EXPECT_TRUE((said + last).contains("stop none → at hand")) << (said + "|" + last).toStdString();
+  EXPECT_FALSE((said + last).contains("big"));
+}
+
 TEST_F(Stations, CopiedSayWhatTheyHangOnAndWhetherTheyAreOfAMomentAgo) {
   const QString plain = table.asText();
   table.setCircumstances({"2 rules are off"}, "What if it is after hours?");
