@@ -103,10 +103,11 @@ QWidget* AuditPlace::findingsPage() {
   page->setSizes({420, 220});
   page->setChildrenCollapsible(false);
   connect(findings_, &panels::FindingList::goTo, this, &AuditPlace::goTo);
-  connect(findings_, &panels::FindingList::looked, this, [this](const audit::Finding* finding) {
-    why_->show(finding, unit_);
-    if (finding && findings_->isAncestorOf(QApplication::focusWidget()))
-      emit goTo(QString::fromStdString(finding->subject));
+  connect(findings_, &panels::FindingList::looked, this,
+          [this](const audit::Finding* finding) { why_->show(finding, unit_); });
+  connect(findings_, &panels::FindingList::picked, this, [this](const audit::Finding& finding) {
+    if (findings_->isAncestorOf(QApplication::focusWidget()))
+      emit goTo(QString::fromStdString(finding.subject));
   });
   return page;
 }

@@ -750,6 +750,19 @@
     </message>
 </context>
 <context>
+    <name>LetStand</name>
+    <message>
+        <source>%1 No longer let stand: the last day, %2, has passed.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Nicht länger hingenommen: der letzte Tag, %2, ist vorbei.</translation>
+    </message>
+    <message>
+        <source>%1 Let stand by %2 until %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Hingenommen von %2 bis %3.</translation>
+    </message>
+</context>
+<context>
     <name>MachineSection</name>
     <message>
         <source>As people call it: Engine lathe 1.</source>
@@ -3741,6 +3754,26 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Von vor einem Augenblick; wird neu berechnet.</translation>
     </message>
+    <message>
+        <source>A workshop without a name</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Werkstatt ohne Namen</translation>
+    </message>
+    <message>
+        <source>A drawing held against chosen rules; this certifies nothing.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Zeichnung, an gewählten Regeln gemessen; das bescheinigt nichts.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 findings; the others are not shown.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 von %2 Befunden; die anderen werden nicht gezeigt.</translation>
+    </message>
+    <message>
+        <source>%1, audited by the profile %2, copied on %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, geprüft nach dem Profil %2, kopiert am %3.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
@@ -4513,6 +4546,11 @@
     <message>
         <source>by %1 until %2: %3</source>
         <translation>von %1 bis %2: %3</translation>
+    </message>
+    <message>
+        <source>No longer let stand, the last day has passed:</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht länger hingenommen, der letzte Tag ist vorbei:</translation>
     </message>
 </context>
 <context>

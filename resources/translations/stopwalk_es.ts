@@ -750,6 +750,19 @@
     </message>
 </context>
 <context>
+    <name>LetStand</name>
+    <message>
+        <source>%1 No longer let stand: the last day, %2, has passed.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Ya no se acepta: el último día, %2, ha pasado.</translation>
+    </message>
+    <message>
+        <source>%1 Let stand by %2 until %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Aceptado por %2 hasta el %3.</translation>
+    </message>
+</context>
+<context>
     <name>MachineSection</name>
     <message>
         <source>As people call it: Engine lathe 1.</source>
@@ -3741,6 +3754,26 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>De hace un momento; se está calculando de nuevo.</translation>
     </message>
+    <message>
+        <source>A workshop without a name</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un taller sin nombre</translation>
+    </message>
+    <message>
+        <source>A drawing held against chosen rules; this certifies nothing.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Un dibujo comparado con reglas elegidas; esto no certifica nada.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 findings; the others are not shown.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 de %2 hallazgos; los demás no se muestran.</translation>
+    </message>
+    <message>
+        <source>%1, audited by the profile %2, copied on %3.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, auditado según el perfil %2, copiado el %3.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
@@ -4513,6 +4546,11 @@
     <message>
         <source>by %1 until %2: %3</source>
         <translation>por %1 hasta el %2: %3</translation>
+    </message>
+    <message>
+        <source>No longer let stand, the last day has passed:</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ya no se acepta, el último día ha pasado:</translation>
     </message>
 </context>
 <context>

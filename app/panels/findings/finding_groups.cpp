@@ -32,38 +32,45 @@ bool isWanted(const Finding& finding, const FindingFilter& filter) {
   return filter.search.isEmpty() || matches(QString::fromStdString(text), filter.search);
 }
 
-// What a finding stands under, and how that is called.
+// What a finding stands under, by its id, and how that is called: with the id where another is called so too.
 class Titles {
  public:
   Titles(const layout::Layout& layout, GroupBy by) : by_(by) {
-    for (const auto& room : layout.rooms) rooms_[room.id] = layout::nameOf(room);
-    for (const auto& machine : layout.machines) machines_[machine.id] = layout::nameOf(machine);
+    if (by == GroupBy::Room) name(layout.rooms);
+    if (by == GroupBy::Machine) name(layout.machines);
   }
 
-  QString of(const Finding& finding) const {
-    switch (by_) {
-      case GroupBy::Room:
-        return named(rooms_, finding.room, Words::tr("In no room"));
-      case GroupBy::Machine:
-        return named(machines_, finding.subject.substr(0, finding.subject.find('/')),
-                     Words::tr("Of no machine"));
-      case GroupBy::Rule:
-        if (const audit::Rule* rule = audit::findRule(finding.rule))
-          return QString::fromStdString(audit::withCapital(rule->finds));
-        return QString::fromStdString(finding.rule);
+  // Empty: under none of them.
+  std::string keyOf(const Finding& finding) const {
+    if (by_ == GroupBy::Rule) return finding.rule;
+    const std::string id =
+        by_ == GroupBy::Room ? finding.room : finding.subject.substr(0, finding.subject.find('/'));
+    return names_.contains(id) ? id : std::string();
+  }
+
+  QString of(const std::string& key) const {
+    if (by_ == GroupBy::Rule) {
+      const audit::Rule* rule = audit::findRule(key);
+      return QString::fromStdString(rule ? audit::withCapital(rule->finds) : key);
     }
-    return {};
+    const auto found = names_.find(key);
+    if (found == names_.end())
+      return by_ == GroupBy::Room ? Words::tr("In no room") : Words::tr("Of no machine");
+    const QString name = QString::fromStdString(found->second);
+    return how_many_.at(found->second) == 1
+               ? name
+               : QStringLiteral("%1 (%2)").arg(name, QString::fromStdString(key));
   }
 
  private:
-  using Names = std::unordered_map<std::string, std::string>;
-  static QString named(const Names& names, const std::string& id, const QString& none) {
-    const auto found = names.find(id);
-    return found == names.end() ? none : QString::fromStdString(found->second);
+  template <class Things>
+  void name(const Things& things) {
+    for (const auto& thing : things) ++how_many_[names_[thing.id] = layout::nameOf(thing)];
   }
 
   GroupBy by_;
-  Names rooms_, machines_;
+  std::unordered_map<std::string, std::string> names_;  // by id
+  std::unordered_map<std::string, int> how_many_;       // by name
 };
 
 // Findings of one sort may be the same one with another number; a rule that measures nothing says by its
@@ -80,13 +87,14 @@ std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::La
                                    const FindingFilter& filter) {
   const Titles titles(layout, filter.group_by);
   std::vector<FindingGroup> groups;
+  std::unordered_map<std::string, std::size_t> known;  // by key, into `groups`
   for (std::size_t i = 0; i < report.findings.size(); ++i) {
     const Finding& finding = report.findings[i];
     if (!isWanted(finding, filter)) continue;
-    const QString title = titles.of(finding);
-    auto group = std::ranges::find(groups, title, &FindingGroup::title);
-    if (group == groups.end()) group = groups.insert(groups.end(), {title, {}});
-    group->findings.push_back(i);
+    const std::string key = titles.keyOf(finding);
+    const auto [group, is_first] = known.emplace(key, groups.size());
+    if (is_first) groups.push_back({titles.of(key), {}});
+    groups[group->second].findings.push_back(i);
   }
   return groups;
 }

@@ -6,6 +6,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "app/panels/findings/let_stand.h"
 #include "app/panels/moment_ago.h"
 #include "app/panels/rows.h"
 #include "app/panels/sentence_label.h"
@@ -42,7 +43,11 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   column->addWidget(tree_, 1);
   setFocusProxy(search_);
   connect(search_, &QLineEdit::textChanged, this, &FindingList::build);
-  connect(tree_, &QTreeWidget::currentItemChanged, this, &FindingList::look);
+  connect(tree_, &QTreeWidget::currentItemChanged, this, [this] {
+    if (building_) return;
+    look();
+    if (const audit::Finding* finding = current()) emit picked(*finding);
+  });
   const auto go = [this] {
     if (const audit::Finding* finding = current()) emit goTo(QString::fromStdString(finding->subject));
   };
@@ -130,7 +135,7 @@ void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& i
   for (const std::size_t i : group.findings) {
     const audit::Finding& finding = report_->findings[i];
     auto* item = new QTreeWidgetItem(heading);
-    const QString text = QString::fromStdString(finding.text);
+    const QString text = textOf(finding, QDate::currentDate());
     const QString shown = is_new[i] ? tr("New: %1").arg(text) : text;
     item->setText(0, shown);
     item->setIcon(0, severityIcon(finding.severity, *this));
@@ -174,21 +179,37 @@ QString FindingList::counted() const {
 }
 
 void FindingList::look() {
-  if (!building_) emit looked(current());
+  emit looked(current());
 }
 
 QString FindingList::asText() const {
   QString text;
   if (moment_ago_) text += tr("Of a moment ago, being computed anew.") + "\n";
+  if (report_)
+    text += tr("%1, audited by the profile %2, copied on %3.")
+                .arg(report_->layout_name.empty() ? tr("A workshop without a name")
+                                                  : QString::fromStdString(report_->layout_name),
+                     QString::fromStdString(report_->profile), QDate::currentDate().toString(Qt::ISODate)) +
+            "\n";
   if (!supposed_.isEmpty()) text += supposed_ + "\n";
   for (const QString& said : said_) text += said + ".\n";
+  text += howMany() + "\n";
   for (int g = 0; g < tree_->topLevelItemCount(); ++g) {
     const QTreeWidgetItem* group = tree_->topLevelItem(g);
     text += group->text(0) + "\n";
     for (int i = 0; i < group->childCount(); ++i)
       text += "  " + group->child(i)->data(0, Qt::AccessibleTextRole).toString() + "\n";
   }
-  return text;
+  return text + tr("A drawing held against chosen rules; this certifies nothing.") + "\n";
+}
+
+// What the filter hides is told as well.
+QString FindingList::howMany() const {
+  if (!report_) return tr("Not audited yet.");
+  qsizetype shown = 0;
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g) shown += tree_->topLevelItem(g)->childCount();
+  const auto all = std::ssize(report_->findings);
+  return shown == all ? counted() : tr("%1 of %2 findings; the others are not shown.").arg(shown).arg(all);
 }
 
 }  // namespace stopwalk::panels

@@ -33,12 +33,14 @@ class FindingList : public QWidget {
   QComboBox* groupBy() const { return group_by_; }
   QCheckBox* shows(audit::Severity severity) const { return shows_[static_cast<int>(severity)]; }
   QString summary() const { return summary_->text(); }
-  // All that is shown, a line a finding under its group's.
+  // All that is shown, a line a finding under its group's; above it of what, by what and how much of it.
   QString asText() const;
 
  signals:
-  // Another finding is looked at; none: nullptr.
+  // What is looked at, whenever it is another or there are others about it; none: nullptr.
   void looked(const stopwalk::audit::Finding* finding);
+  // Somebody has come to it, rather than that it is found anew.
+  void picked(const stopwalk::audit::Finding& finding);
   // It is to be brought into sight on the plan.
   void goTo(const QString& id);
 
@@ -49,6 +51,7 @@ class FindingList : public QWidget {
   void choose(const QString& rule, const QString& subject);
   void showCounts();
   QString counted() const;
+  QString howMany() const;
   void look();
 
   SearchLine* search_;

@@ -1,5 +1,6 @@
 #include "app/panels/findings/why.h"
 
+#include "app/panels/findings/let_stand.h"
 #include "core/audit/rule.h"
 #include "core/audit/wording.h"
 
@@ -41,9 +42,12 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));
   if (rule) line(tr("What it means:"), escaped(rule->meaning));
   if (finding->accepted)
-    line(tr("Let stand:"), tr("by %1 until %2: %3")
-                               .arg(escaped(finding->accepted->by), escaped(finding->accepted->until),
-                                    escaped(finding->accepted->reason)));
+    line(isOver(*finding->accepted, QDate::currentDate())
+             ? tr("No longer let stand, the last day has passed:")
+             : tr("Let stand:"),
+         tr("by %1 until %2: %3")
+             .arg(escaped(finding->accepted->by), escaped(finding->accepted->until),
+                  escaped(finding->accepted->reason)));
   line(tr("Basis:"), escaped(audit::basisText(finding->basis)));
   setHtml(html);
 }

@@ -178,6 +178,65 @@ TEST(FindingList, IsCopiedAsText) {
     EXPECT_TRUE(text.contains(QString::fromStdString(finding.text))) << finding.text;
 }
 
+TEST(FindingList, CopiedSaysOfWhatByWhatAndHowMuchOfItIsThere) {
+  List some(smallShop());
+  EXPECT_TRUE(some.list.asText().startsWith("Invented shop, audited by the profile "))
+      << some.list.asText().toStdString();
+  EXPECT_TRUE(some.list.asText().contains("certifies nothing"));
+  EXPECT_FALSE(some.list.asText().contains("are not shown"));
+  some.list.shows(Severity::Note)->setChecked(false);
+  const auto all = some.report->findings.size();
+  EXPECT_TRUE(some.list.asText().contains(
+      QString("%1 of %2 findings; the others are not shown.").arg(some.shown()).arg(all)))
+      << some.list.asText().toStdString();
+  audit::Report well = *some.report;
+  well.findings.clear();
+  some.list.setReport(std::make_shared<const audit::Report>(well), some.layout);
+  EXPECT_TRUE(some.list.asText().contains("Every rule is met"));
+}
+
+TEST(FindingGroups, OfMachinesThatAreCalledTheSameAreOfOneEach) {
+  layout::Layout layout = smallShop();
+  layout.machines[1].name = layout.machines[0].name;
+  const auto groups = groupsOf(*reportOf(layout), layout, {GroupBy::Machine, true, true, true, {}});
+  const auto isThere = [&](const QString& title) {
+    return std::ranges::find(groups, title, &FindingGroup::title) != groups.end();
+  };
+  EXPECT_TRUE(isThere("Table saw 1 (saw-1)"));
+  EXPECT_TRUE(isThere("Table saw 1 (saw-2)"));
+  EXPECT_FALSE(isThere("Table saw 1"));
+}
+
+TEST(FindingList, SaysWhatIsLetStandAndWhatIsNoLonger) {
+  List some(smallShop());
+  audit::Report report = *some.report;
+  ASSERT_GT(report.findings.size(), 1u);
+  report.findings[0].accepted = {"the guard is on order", "Ada Example", "2999-12-31"};
+  report.findings[1].accepted = {"the guard is on order", "Grace Example", "2024-01-01"};
+  some.list.setReport(std::make_shared<const audit::Report>(report), some.layout);
+  EXPECT_TRUE(some.list.asText().contains("Let stand by Ada Example until 2999-12-31."));
+  EXPECT_TRUE(some.list.asText().contains("No longer let stand: the last day, 2024-01-01, has passed."));
+  EXPECT_EQ(some.list.asText().count("et stand"), 2);
+  Why why;
+  why.show(&report.findings[0], report.unit);
+  EXPECT_TRUE(why.toPlainText().contains("Let stand: by Ada Example"));
+  why.show(&report.findings[1], report.unit);
+  EXPECT_TRUE(why.toPlainText().contains("No longer let stand, the last day has passed: by Grace Example"));
+}
+
+TEST(FindingList, ThatIsFoundAnewPicksNothing) {
+  List some(smallShop());
+  QSignalSpy picked(&some.list, &FindingList::picked);
+  QSignalSpy looked(&some.list, &FindingList::looked);
+  some.list.tree()->setCurrentItem(some.list.tree()->topLevelItem(0)->child(0));
+  ASSERT_EQ(picked.count(), 1);
+  looked.clear();
+  some.list.setReport(some.report, some.layout);
+  some.list.search()->setText("saw");
+  EXPECT_EQ(picked.count(), 1);
+  EXPECT_EQ(looked.count(), 2) << "what is said of it is of now";
+}
+
 TEST(Why, SaysRuleLimitBasisAndWhatWouldMendIt) {
   const auto report = reportOf(smallShop());
   ASSERT_FALSE(report->findings.empty());
