@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QString>
+#include <atomic>
 #include <exception>
 #include <functional>
 #include <memory>
@@ -18,7 +19,7 @@ namespace stopwalk::window {
 template <class Question, class Answer>
 class NewestAnswered {
  public:
-  // Whether a better answer may follow: no other question waits.
+  // Whether a better answer may follow: no other question waits, and this one was not left.
   using Give = std::function<bool(Answer)>;
 
   using Failed = std::function<void(const QString& why)>;
@@ -52,7 +53,7 @@ class NewestAnswered {
       try {
         make_(next->second, [&](Answer answer) {
           give(asked, std::make_shared<const Answer>(std::move(answer)));
-          return !next_.waits();
+          return !next_.waits() && asked > left_;
         });
       } catch (const std::exception& e) {
         fail(asked, e.what());
@@ -85,7 +86,7 @@ class NewestAnswered {
   Newest<std::pair<int, Question>> next_;
   int asked_ = 0;
   int answered_ = 0;
-  int left_ = 0;  // nothing up to here is wanted
+  std::atomic<int> left_ = 0;  // nothing up to here is wanted
   std::thread worker_;
 };
 

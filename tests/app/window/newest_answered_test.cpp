@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QTest>
+#include <atomic>
 #include <stdexcept>
 
 namespace stopwalk::window {
@@ -40,6 +41,24 @@ TEST_F(Answered, AFailureOfWhatWasLeftIsNotTold) {
   worker.ask(1);
   ASSERT_TRUE(becomes([&] { return !answers.isEmpty(); }));
   EXPECT_TRUE(failures.isEmpty());
+}
+
+TEST(NewestAnsweredTwice, NothingBetterIsMadeOfWhatWasLeft) {
+  QObject owner;
+  std::atomic<int> made = 0;
+  int answers = 0;
+  NewestAnswered<int, int> worker{&owner,
+                                  [&](int, const auto& give) {
+                                    while (give(++made)) QTest::qSleep(1);
+                                  },
+                                  [&](std::shared_ptr<const int>) { ++answers; }, [](const QString&) {}};
+  worker.ask(1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return answers > 0; }, 10000));
+  worker.leave();
+  QTest::qWait(50);
+  const int then = made;
+  QTest::qWait(50);
+  EXPECT_EQ(made, then);
 }
 
 }  // namespace
