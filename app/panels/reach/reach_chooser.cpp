@@ -1,5 +1,6 @@
 #include "app/panels/reach/reach_chooser.h"
 
+#include <QAbstractItemView>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -9,9 +10,10 @@ namespace stopwalk::panels {
 using What = audit::ReachTarget::What;
 
 ReachChooser::ReachChooser(const edits::EditedLayout& edited, QWidget* parent)
-    : QWidget(parent), edited_(edited), what_(new QComboBox(this)), machine_(new QComboBox(this)) {
+    : QWidget(parent), edited_(edited), what_(new QComboBox(this)), machine_(new ElidedBox(this)) {
   what_->setAccessibleName(tr("What the floor's colours show"));
   machine_->setAccessibleName(tr("Machine whose stop is walked to"));
+  machine_->view()->setAccessibleName(machine_->accessibleName());
   what_->addItem(tr("No colours"));
   what_->addItem(tr("Walk to the phone"), static_cast<int>(What::Phone));
   what_->addItem(tr("Walk to any stop"), static_cast<int>(What::AnyStop));
@@ -47,7 +49,9 @@ void ReachChooser::readMachines() {
     machine_->clear();
     for (const layout::Machine& m : edited_.layout().machines) {
       const QString id = QString::fromStdString(m.id);
-      machine_->addItem(m.name.empty() ? id : QString::fromStdString(m.name), id);
+      const QString name = m.name.empty() ? id : QString::fromStdString(m.name);
+      machine_->addItem(name, id);
+      machine_->setItemData(machine_->count() - 1, name, Qt::ToolTipRole);
     }
     machine_->setCurrentIndex(std::max(machine_->findData(before), machine_->count() > 0 ? 0 : -1));
   }
@@ -58,6 +62,7 @@ void ReachChooser::tell() {
   const bool one =
       what_->currentData().isValid() && what_->currentData().toInt() == static_cast<int>(What::MachineStop);
   machine_->setVisible(one);
+  machine_->setToolTip(machine_->currentText());
   if (target() == told_) return;
   told_ = target();
   emit chosen(told_);

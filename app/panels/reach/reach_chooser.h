@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "app/edits/edited_layout.h"
+#include "app/panels/elided_box.h"
 #include "core/audit/reach.h"
 
 namespace stopwalk::panels {
@@ -22,7 +23,7 @@ class ReachChooser : public QWidget {
   std::optional<audit::ReachTarget> target() const;
 
   QComboBox* whatBox() const { return what_; }
-  QComboBox* machineBox() const { return machine_; }
+  ElidedBox* machineBox() const { return machine_; }
 
  signals:
   void chosen(std::optional<stopwalk::audit::ReachTarget> target);
@@ -33,7 +34,7 @@ class ReachChooser : public QWidget {
 
   const edits::EditedLayout& edited_;
   QComboBox* what_;
-  QComboBox* machine_;
+  ElidedBox* machine_;
   std::optional<audit::ReachTarget> told_;
 };
 

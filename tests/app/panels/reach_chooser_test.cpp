@@ -61,5 +61,18 @@ TEST_F(ReachChooserTest, IsNamedForThoseWhoDoNotSeeIt) {
   EXPECT_FALSE(chooser.machineBox()->accessibleName().isEmpty());
 }
 
+TEST_F(ReachChooserTest, ALongNameMakesThePanelNoWiderAndEndsInAnEllipsis) {
+  chooser.whatBox()->setCurrentIndex(chooser.whatBox()->count() - 1);
+  const int narrow = chooser.minimumSizeHint().width();
+  shop.machines[0].name = std::string(120, 'W');
+  edited.reset(shop);
+  EXPECT_EQ(chooser.minimumSizeHint().width(), narrow);
+  chooser.resize(240, 120);
+  chooser.show();
+  EXPECT_TRUE(chooser.machineBox()->shownText().endsWith("…"));
+  EXPECT_LT(chooser.machineBox()->shownText().size(), 30);
+  EXPECT_EQ(chooser.machineBox()->toolTip(), QString(120, 'W'));
+}
+
 }  // namespace
 }  // namespace stopwalk::panels

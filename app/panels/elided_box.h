@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QComboBox>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
+
+namespace stopwalk::panels {
+
+// A choice as wide as its place, whatever is to be chosen: a long name ends in an ellipsis.
+class ElidedBox : public QComboBox {
+ public:
+  explicit ElidedBox(QWidget* parent = nullptr) : QComboBox(parent) {
+    setSizeAdjustPolicy(AdjustToMinimumContentsLengthWithIcon);
+    setMinimumContentsLength(8);
+  }
+  QString shownText() const {
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    return elided(option);
+  }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QStylePainter painter(this);
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    painter.drawComplexControl(QStyle::CC_ComboBox, option);
+    option.currentText = elided(option);
+    painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+  }
+
+ private:
+  QString elided(const QStyleOptionComboBox& option) const {
+    const QRect field =
+        style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
+    return fontMetrics().elidedText(option.currentText, Qt::ElideRight, field.width());
+  }
+};
+
+}  // namespace stopwalk::panels
