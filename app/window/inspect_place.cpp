@@ -89,6 +89,10 @@ void InspectPlace::connectPages() {
     states_.reset();
     refresh();
   });
+  connect(&live_, &LiveDevices::failed, this, [this](const QString& why) {
+    asked_.reset();
+    emit said(tr("The devices to inspect could not be computed: %1.").arg(why));
+  });
   connect(&selection_, &edits::Selection::changed, this, &InspectPlace::selected);
 }
 

@@ -5829,6 +5829,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>The devices to inspect could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los dispositivos por inspeccionar no se pudieron calcular: %1.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
