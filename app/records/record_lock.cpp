@@ -42,7 +42,7 @@ std::string ourselves() {
 }
 
 RecordLock::RecordLock(const std::string& log_file, std::chrono::milliseconds wait)
-    : path_(fileOf(log_file)) {
+    : path_(fileOf(behindLinks(log_file))) {
   const auto until = std::chrono::steady_clock::now() + wait;
   while (!tryToTake() && error_ == 0 && std::chrono::steady_clock::now() < until)
     std::this_thread::sleep_for(kLook);

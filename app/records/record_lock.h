@@ -8,8 +8,8 @@
 namespace stopwalk::records {
 
 // Keeps a second writer from one log, by a file beside it, named as the log with `.lock` behind, that says
-// who holds it. The system lets go of it when the process ends, however it ends; the file that is then left
-// is taken over.
+// who holds it; of a log that is reached by links there is one, beside the log itself. The system lets go of
+// it when the process ends, however it ends; the file that is then left is taken over.
 class RecordLock {
  public:
   static std::string fileOf(const std::string& log_file) { return log_file + ".lock"; }

@@ -28,18 +28,6 @@ bool isThere(const std::string& path) {
   return fs::exists(fs::symlink_status(path, error));
 }
 
-// The layout itself, where the name is that of a link to it.
-std::string behindLinks(const std::string& path) {
-  fs::path at = path;
-  std::error_code error;
-  for (int links = 0; links < kMostLinks && fs::is_symlink(at, error); ++links) {
-    const fs::path to = fs::read_symlink(at, error);
-    if (error) return path;
-    at = at.parent_path() / to;  // or where it leads alone, if that is a whole path
-  }
-  return at.string();
-}
-
 std::string stemOf(std::string_view layout_file) {
   for (const std::string_view end : {kLayoutEnd, std::string_view(".yaml")})
     if (layout_file.ends_with(end))
@@ -87,6 +75,17 @@ void lookBesideLink(const std::string& layout_file, ReadRecords& read) {
 }
 
 }  // namespace
+
+std::string behindLinks(const std::string& path) {
+  fs::path at = path;
+  std::error_code error;
+  for (int links = 0; links < kMostLinks && fs::is_symlink(at, error); ++links) {
+    const fs::path to = fs::read_symlink(at, error);
+    if (error) return path;
+    at = at.parent_path() / to;  // or where it leads alone, if that is a whole path
+  }
+  return at.string();
+}
 
 std::string recordsFileOf(const std::string& layout_file) {
   if (layout_file.empty() || layout_file == "-") return {};

@@ -11,6 +11,8 @@ namespace stopwalk::records {
 // `shop.inspections.jsonl` for `shop.layout.yaml`, beside the layout that a link leads to, or beside the link
 // if they are only there; empty for standard input, which has none.
 std::string recordsFileOf(const std::string& layout_file);
+// The file itself, where the name is that of a link to it, there or not.
+std::string behindLinks(const std::string& path);
 // Where the pieces of records go that were not finished.
 std::string tornFileOf(const std::string& records_file);
 

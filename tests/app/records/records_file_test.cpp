@@ -8,6 +8,7 @@
 #include <fstream>
 
 #include "app/records/append_record.h"
+#include "app/records/record_lock.h"
 #include "tests/app/records/written_records.h"
 
 namespace stopwalk::records {
@@ -76,6 +77,14 @@ TEST_F(RecordsFile, ALinkToWhatIsNotThereCannotBeRead) {
   EXPECT_FALSE(fs::exists(path("far/away.jsonl")));
   record("far/away.jsonl");
   EXPECT_EQ(readRecords(layout).log.lines, 1u);
+}
+
+TEST_F(RecordsFile, ReachedByTwoLinksIsWrittenByOneAtATime) {
+  record("far/shared.jsonl");
+  const std::string one = link("one.jsonl", "far/shared.jsonl"), two = link("two.jsonl", "far/shared.jsonl");
+  const RecordLock held(one, std::chrono::milliseconds(0));
+  ASSERT_TRUE(held.isHeld());
+  EXPECT_EQ(appendRecord(two, checkNoted("b"), std::chrono::milliseconds(20)).written, Written::Busy);
 }
 
 TEST_F(RecordsFile, OfTwoLayoutsIsToldOf) {
