@@ -77,7 +77,7 @@ void InspectPlace::fillDue() {
 void InspectPlace::showStart() {
   if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
   const auto ids = planning::idsOf(found_->devices);
-  const auto due = planning::dueAmong(found_->devices, recordsNow(), source_.schedule, today());
+  const auto due = planning::dueAmong(found_->devices, recordsNow(), source_.schedule, today(), failed());
   start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
   if (due.empty()) start_->choose(rounds::StartForm::Over::All);
   start_->tell({});

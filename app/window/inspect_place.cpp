@@ -8,8 +8,10 @@
 #include "app/rounds/check_card.h"
 #include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
+#include "app/rounds/missed_failures.h"
 #include "app/rounds/start_form.h"
 #include "app/window/commands.h"
+#include "app/window/records_beside.h"
 
 namespace stopwalk::window {
 namespace {
@@ -133,15 +135,23 @@ std::string InspectPlace::recordsFile() const {
 const std::vector<inspection::DeviceState>& InspectPlace::states() {
   static const std::vector<planning::InspectedDevice> kNone;
   const inspection::Date today = records::momentNow().date;
-  if (!states_ || states_->first != today)
+  if (!states_ || states_->first != today) {
     states_.emplace(today, inspection::statesOf(recordsNow(), source_.schedule,
                                                 planning::asOf(found_ ? found_->devices : kNone, today)));
+    if (are_missed_) rounds::addMissedFailures(states_->second, failed());
+  }
   return states_->second;
 }
 
-void InspectPlace::setRecords(std::shared_ptr<const records::ReadRecords> read, bool are_missed) {
-  read_ = std::move(read);
-  are_missed_ = are_missed;
+const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {
+  static const std::vector<inspection::FailedDevice> kNone;
+  return beside_ ? beside_->failed(source_.schedule) : kNone;
+}
+
+void InspectPlace::setRecords(RecordsBeside& beside) {
+  beside_ = &beside;
+  read_ = beside.read();
+  are_missed_ = beside.areMissed();
   states_.reset();
   round_.setRecords({read_, &read_->log.records});
   if (!round_.round()) fillDue();

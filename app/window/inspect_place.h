@@ -26,6 +26,7 @@ class StartForm;
 namespace stopwalk::window {
 
 class MenuMaker;
+class RecordsBeside;
 
 // What is inspected.
 struct InspectSource {
@@ -57,8 +58,8 @@ class InspectPlace : public QObject {
   bool isWriting() const { return writer_.isWriting(); }
 
   void follow(InspectSource source);
-  // `are_missed`: not all that was read before is there still.
-  void setRecords(std::shared_ptr<const records::ReadRecords> read, bool are_missed);
+  // As they are now. What failed by records that are missed is still failed here.
+  void setRecords(RecordsBeside& beside);
   void come();
   void leave();
   void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
@@ -106,6 +107,7 @@ class InspectPlace : public QObject {
   void selected();
   std::string recordsFile() const;
   const inspection::Records& recordsNow() const { return read_->log.records; }
+  const std::vector<inspection::FailedDevice>& failed() const;
   const std::vector<inspection::DeviceState>& states();
   QString whyNotYet() const;
   QString whatIsMissed() const;
@@ -123,6 +125,7 @@ class InspectPlace : public QObject {
   std::optional<LiveDevices::Question> asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
+  RecordsBeside* beside_ = nullptr;
   bool are_missed_ = false;  // records of before
   // As of a day, by them, the devices and the schedule, once asked for.
   std::optional<std::pair<inspection::Date, std::vector<inspection::DeviceState>>> states_;

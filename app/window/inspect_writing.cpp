@@ -28,7 +28,7 @@ void InspectPlace::startRound() {
   if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
   const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
-                                       paper.at.value_or(now).date);
+                                       paper.at.value_or(now).date, failed());
   if (ids.empty()) return start_->tell(tr("There is no device that is due."));
   settings_.setValue(kByKey, by);
   start_->setWriting(true);

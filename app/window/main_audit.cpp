@@ -74,7 +74,7 @@ void MainWindow::recordsChanged() {
     notices_->clear("records");
   else
     notices_->show("records", trouble, {}, NoticeBar::Weight::Grave);
-  inspect_place_->setRecords(records_->read(), records_->areMissed());
+  inspect_place_->setRecords(*records_);
   audit_place_->setRecords(*records_);
   if (!shown_) return;
   audit();

@@ -47,7 +47,7 @@ void MainWindow::layOut() {
       [this] {
         records_->lookNow();
         return RoundPaperSource{posterSource(), *records_->read(), inspect_place_->round().round(),
-                                panels::wishOf(poster_place_->paper().choice())};
+                                records_->trouble(), panels::wishOf(poster_place_->paper().choice())};
       },
       this);
   connect(round_papers_, &RoundPapers::said, this, [this](const QString& said) { sentence_->setText(said); });

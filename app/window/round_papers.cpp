@@ -28,8 +28,8 @@ std::vector<std::string> devicesNow(const RoundPaperSource& source, bool due, Da
   const layout::Layout& layout = *source.of.layout;
   const auto devices =
       planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
-  const auto ids =
-      planning::devicesIn({"", due}, devices, source.read.log.records, source.of.profile.inspection, today);
+  const auto ids = planning::devicesIn({"", due}, devices, source.read.log.records,
+                                       source.of.profile.inspection, today, source.of.failed);
   return planning::asWalked(ids, devices, layout);
 }
 
@@ -158,9 +158,8 @@ void RoundPapers::saveBundle() {
   const RoundPaperSource source = source_();
   if (!source.read.there || !source.read.unreadable.empty())
     return tell(tr("There are no records"),
-                source.read.unreadable.empty()
-                    ? tr("Nothing was inspected yet: a bundle is of what was recorded.")
-                    : QString::fromStdString(source.read.unreadable));
+                source.trouble.isEmpty() ? tr("Nothing was inspected yet: a bundle is of what was recorded.")
+                                         : source.trouble);
   const Date today = records::momentNow().date;
   const auto from = firstDay(source.read.log.records, today);
   if (!from) return;
@@ -186,8 +185,9 @@ void RoundPapers::saveBundle() {
   QByteArray pdf;
   QString why;
   aside_([&] {
-    const inspection::Bundle bundle =
+    inspection::Bundle bundle =
         inspection::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today, today);
+    bundle.failed = failed;  // by records that are missed too, as its audit
     pdf = poster::bundlePdf({matter, bundle, source.read.log}, plan, paperOf(source.wish), source.wish.family,
                             why);
   });

@@ -18,6 +18,7 @@ struct RoundPaperSource {
   PosterSource of;
   records::ReadRecords read;
   std::optional<inspection::Round> round;  // that is walked; none: none is
+  QString trouble;                         // with the records, in a sentence; empty: all is well
   poster::Wish wish;  // of posters: its language, letters, and whether Letter is used here
 };
 

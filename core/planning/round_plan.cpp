@@ -57,22 +57,23 @@ std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspectio
 
 std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   const inspection::Records& records, const inspection::Schedule& schedule,
-                                  inspection::Date day) {
+                                  inspection::Date day, std::span<const inspection::FailedDevice> failed) {
   const auto states = inspection::statesOf(records, schedule, asOf(devices, day));
-  // In the order of the devices, all of one device together.
-  std::vector<std::string> ids;
-  for (const auto& due : inspection::dueOn(idsOf(devices), states, schedule, day))
-    if (ids.empty() || ids.back() != due.device) ids.push_back(due.device);
+  std::set<std::string> due;
+  for (const auto& d : inspection::dueOn(idsOf(devices), states, schedule, day)) due.insert(d.device);
+  for (const inspection::FailedDevice& f : failed) due.insert(f.device);
+  std::vector<std::string> ids = idsOf(devices);
+  std::erase_if(ids, [&](const std::string& id) { return !due.contains(id); });
   return ids;
 }
 
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,
-                                   inspection::Date day) {
+                                   inspection::Date day, std::span<const inspection::FailedDevice> failed) {
   std::vector<InspectedDevice> in;
   for (const InspectedDevice& d : devices)
     if (scope.room.empty() || d.room == scope.room) in.push_back(d);
-  return scope.due ? dueAmong(in, records, schedule, day) : idsOf(in);
+  return scope.due ? dueAmong(in, records, schedule, day, failed) : idsOf(in);
 }
 
 std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,

@@ -20,10 +20,12 @@ struct RoundScope {
 // As a record says it: `all`, `due`, `metal`, `due in metal`.
 std::string wordOf(const RoundScope& scope);
 
-// The ids of those on which something is due on the day, in their order.
+// The ids of those on which something is due on the day, in their order. `failed`: what failed by more than
+// these records.
 std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   const inspection::Records& records, const inspection::Schedule& schedule,
-                                  inspection::Date day);
+                                  inspection::Date day,
+                                  std::span<const inspection::FailedDevice> failed = {});
 // What records of them are held against.
 inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today);
 // Of those that failed what the layout does not have, or not under that id, and nobody said to be removed.
@@ -36,10 +38,11 @@ std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::Fai
 std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
                                                      const inspection::Records& records,
                                                      const layout::Layout& layout, inspection::Date today);
-// The ids in the scope, in the order of the file.
+// The ids in the scope, in the order of the file. `failed`: as above.
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,
-                                   inspection::Date day);
+                                   inspection::Date day,
+                                   std::span<const inspection::FailedDevice> failed = {});
 // In the order of the shortest walk in opening hours. Of many devices it takes its time.
 std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,
                                   const layout::Layout& layout);

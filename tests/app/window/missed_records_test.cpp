@@ -1,14 +1,17 @@
 // Records that were read, and are there no longer or cannot be read, are missed: plainly, and without another
 // log begun in their place by a check.
+#include <QAction>
 #include <QDateTime>
 #include <QDir>
 #include <QListWidget>
 
 #include "app/panels/poster/room_chooser.h"
+#include "app/rounds/device_history.h"
 #include "app/window/notice_bar.h"
 #include "app/window/poster/page_view.h"
 #include "app/window/poster/poster_place.h"
 #include "app/window/records_beside.h"
+#include "tests/app/poster/pdf_words.h"
 #include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
@@ -26,6 +29,11 @@ class MissedRecords : public Inspecting {
     type("2f");
     enter();
     ASSERT_EQ(onDisk().checks.size(), 1u);
+  }
+  void choose(const QString& words) {
+    for (auto* action : window->findChildren<QAction*>())
+      if (action->text() == words) return action->trigger();
+    FAIL() << "no action " << words.toStdString();
   }
   QString told() { return window->notices().text(); }
   std::vector<inspection::FailedDevice> failed() { return window->records().failed({}); }
@@ -118,6 +126,58 @@ TEST_F(MissedRecords, AnEndThatWasNeverFinishedIsTold) {
   records.close();
   window->records().lookNow();
   EXPECT_TRUE(told().contains("never finished")) << told().toStdString();
+}
+
+// Yesterday's copy of the log is put back, such as by a backup: it knows only of the pass.
+TEST_F(MissedRecords, WhatFailedByThemIsFailedOnThePlanInTheListInTheHistoryAndInTheBundle) {
+  std::optional<plan::InspectedOnPlan> shown;
+  QObject::connect(&place(), &InspectPlace::onPlan, &place(), [&](const auto& now) { shown = now; });
+  openAndCome();
+  startRound();
+  device = round().device();
+  type("123456p");
+  enter();
+  ASSERT_TRUE(QFile::copy(log, log + ".yesterday"));
+  key(Qt::Key_PageUp, Qt::ControlModifier);
+  type("2f");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  ASSERT_TRUE(QFile::remove(log));
+  ASSERT_TRUE(QFile::rename(log + ".yesterday", log));
+  window->records().lookNow();
+  ASSERT_TRUE(window->records().areMissed());
+
+  EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Fails) << "in the round";
+  round().goTo(device);
+  EXPECT_TRUE(card().failedText().contains("stays failed")) << card().failedText().toStdString();
+  round().leave();
+  EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Fails);
+  const QTreeWidget& due = *place().due().tree();
+  EXPECT_EQ(due.topLevelItem(0)->text(0), "Failed: 1");
+  window->selection().set(device);
+  EXPECT_TRUE(place().history().title().contains("Failed since")) << place().history().title().toStdString();
+
+  asker.answers = {"All there is"};
+  asker.file = pathOf("records.pdf");
+  choose("Save the &bundle of a period…");
+  const QString bundle = poster::textOfPdf(pathOf("records.pdf")).simplified();
+  const qsizetype list = bundle.indexOf("Failed and not passed since");
+  ASSERT_GE(list, 0) << bundle.left(2000).toStdString();
+  EXPECT_TRUE(bundle.mid(list, 400).contains(QString::fromStdString(device)))
+      << bundle.mid(list, 400).toStdString();
+}
+
+TEST_F(MissedRecords, OfALogThatIsGoneNobodySaysThatNothingWasInspected) {
+  failOne();
+  round().leave();
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  window->records().lookNow();
+  EXPECT_EQ(place().due().tree()->topLevelItem(0)->text(0), "Failed: 1");
+  asker.answers = {"All there is"};
+  choose("Save the &bundle of a period…");
+  ASSERT_FALSE(asker.said.isEmpty());
+  EXPECT_TRUE(asker.said.last().contains("are gone")) << asker.said.last().toStdString();
+  ASSERT_TRUE(QFile::rename(log + ".away", log));
 }
 
 // As the command line, which refuses: a stop that failed would be shown as working.

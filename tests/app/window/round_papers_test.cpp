@@ -36,6 +36,7 @@ class OnPaper : public Files {
              inspection::failedDevices(read.log.records, profile.inspection, records::momentNow().date)},
             read,
             round,
+            {},
             wish};
   }
   void open(const std::vector<std::string>& devices) {
