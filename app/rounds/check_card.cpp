@@ -1,6 +1,5 @@
 #include "app/rounds/check_card.h"
 
-#include <QKeyEvent>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -54,6 +53,7 @@ CheckCard::CheckCard(QWidget* parent) : QWidget(parent) {
   column->addWidget(foot());
   showText({});
   showEntered({});
+  showNotRecorded({});
 }
 
 QWidget* CheckCard::head() {
@@ -104,8 +104,9 @@ QWidget* CheckCard::body() {
   how_->setFont(bold(*this));
   failed_ = wrapped(body);
   already_ = wrapped(body);
-  for (QLabel* label : {failed_, already_}) label->setFont(bold(*this));
-  for (QLabel* label : {failed_, where_, stops_, how_, already_}) column->addWidget(label);
+  not_recorded_ = wrapped(body);
+  for (QLabel* label : {failed_, already_, not_recorded_}) label->setFont(bold(*this));
+  for (QLabel* label : {failed_, where_, stops_, how_, already_, not_recorded_}) column->addWidget(label);
   tried_ = new WhatWasTried(body);
   failure_ = new FailureForm(body);
   timer_ = new RunDownTimer(body);
@@ -199,6 +200,15 @@ void CheckCard::showEntered(const Entered& entered) {
   tell({}, false);
 }
 
+void CheckCard::showNotRecorded(const QString& sentence) {
+  not_recorded_->setText(sentence);
+  not_recorded_->setVisible(!sentence.isEmpty());
+}
+
+QString CheckCard::notRecorded() const {
+  return not_recorded_->text();
+}
+
 Entered CheckCard::entered() const {
   Entered entered;
   entered.tested = tried_->tested();
@@ -236,34 +246,6 @@ void CheckCard::tell(const QString& sentence, bool is_trouble) {
   told_->setText(sentence);
   told_->setVisible(!sentence.isEmpty());
   told_->setFont(is_trouble ? bold(*this) : font());
-}
-
-bool CheckCard::chooseByKey(const QString& key) {
-  for (const inspection::Tried test : inspection::kTried)
-    if (key == QString::number(static_cast<int>(test) + 1)) return tried_->box(test)->click(), true;
-  for (const inspection::Result result : inspection::kResults)
-    if (key.compare(ResultChoice::keyOf(result), Qt::CaseInsensitive) == 0)
-      return result_->button(result)->click(), true;
-  return false;
-}
-
-// Keys that what has the keyboard has no use for.
-void CheckCard::keyPressEvent(QKeyEvent* event) {
-  const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
-  if (!plain || writing_) return QWidget::keyPressEvent(event);
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-    if (!event->isAutoRepeat()) emit recordWanted();
-  } else if (event->key() == Qt::Key_Space && can_be_recorded_) {
-    if (!event->isAutoRepeat()) timer_->startOrStop();
-  } else if (event->key() == Qt::Key_Escape) {
-    if (hasFocus()) return emit escaped();
-    setFocus();
-  } else if (event->text().compare(tr("H", "the key for: all checks of this device"), Qt::CaseInsensitive) ==
-             0) {
-    emit historyWanted();
-  } else if (event->text().isEmpty() || !chooseByKey(event->text())) {
-    QWidget::keyPressEvent(event);
-  }
 }
 
 }  // namespace stopwalk::rounds

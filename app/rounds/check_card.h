@@ -45,6 +45,9 @@ class CheckCard : public QWidget {
   void showText(const CardText& text);
   void showEntered(const Entered& entered);
   Entered entered() const;
+  // What was entered here before and is not on the card; empty: nothing.
+  void showNotRecorded(const QString& sentence);
+  QString notRecorded() const;
   // While it is being written nothing can be changed.
   void setWriting(bool writing);
   // A sentence above the button: what is missing, or how the writing went.
@@ -86,7 +89,7 @@ class CheckCard : public QWidget {
   bool chooseByKey(const QString& key);
   void enteredChanged();
 
-  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *told_;
+  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *not_recorded_, *told_;
   QProgressBar* progress_;
   QPushButton *previous_, *next_, *leave_, *record_;
   QScrollArea* scroll_;

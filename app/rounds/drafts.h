@@ -17,16 +17,38 @@ struct CardKey {
   bool operator==(const CardKey&) const = default;
 };
 
+// Who typed something, and when.
+struct Typed {
+  QString by;                          // empty: no name was given
+  std::optional<inspection::Date> on;  // none: it is not known
+  QString visit;                       // of a round, as one opened it: who that was may be said later
+  bool operator==(const Typed&) const = default;
+};
+// Whether it may be recorded as what the inspector tried on that day. No name: who that is is not said yet.
+bool mayBeOf(const Typed& typed, const QString& inspector, inspection::Date today, const QString& visit);
+
+struct Draft {
+  Entered entered;
+  Typed typed;
+  bool operator==(const Draft&) const = default;
+};
+// What it says that must not become a record of another or of another day, in a sentence.
+QString notRecordedText(const Draft& draft);
+// The lines alone: nothing that was tried, and nobody who was there.
+Entered linesOf(const Entered& entered);
+
 // What was entered on cards and is not recorded yet, kept from one card, place and day to another.
 class Drafts {
  public:
   explicit Drafts(QSettings& settings) : settings_(settings) {}
 
   // None: nothing was entered there.
-  std::optional<Entered> read(const CardKey& key) const;
+  std::optional<Draft> read(const CardKey& key) const;
   // Nothing entered is nothing kept.
-  void keep(const CardKey& key, const Entered& entered);
+  void keep(const CardKey& key, const Draft& draft);
   void forget(const CardKey& key);
+  // What was typed before that day, such as on cards of rounds that are long over.
+  void forgetBefore(inspection::Date day);
 
  private:
   QSettings& settings_;

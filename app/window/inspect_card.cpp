@@ -1,5 +1,6 @@
 // The part of the place that shows the card of one device after another.
 #include <QStackedWidget>
+#include <QUuid>
 
 #include "app/rounds/card_text.h"
 #include "app/rounds/open_failure.h"
@@ -21,6 +22,7 @@ void InspectPlace::roundChanged() {
   showOnPlan();
   if (!round_.round()) {
     shown_.reset();
+    typed_.reset();
     card_->onPaper()->clear();
     card_->inspector()->clear();
     second_.clear();
@@ -33,9 +35,7 @@ void InspectPlace::roundChanged() {
     if (!same_round) beginCards();
     shown_ = keyNow();
     if (card_->timer().isRunning()) emit said(tr("The clock was still running: that run is not kept."));
-    rounds::Entered anew;
-    anew.second = second_;
-    card_->showEntered(drafts_.read(*shown_).value_or(anew));
+    showDraft(anew());
   }
   showCard();
   if (!other) return;
@@ -47,9 +47,54 @@ void InspectPlace::roundChanged() {
 // with it is not known: it need not be who began it.
 void InspectPlace::beginCards() {
   const inspection::Round& round = *round_.round();
+  visit_ = QUuid::createUuid().toString();
   card_->inspector()->clear();
   card_->onPaper()->setText(round.entered ? QString::fromStdString(inspection::momentText(round.at))
                                           : QString());
+}
+
+rounds::Entered InspectPlace::anew() const {
+  rounds::Entered entered;
+  entered.second = second_;
+  return entered;
+}
+
+// What was entered on the card before; `anew`: nothing was.
+void InspectPlace::showDraft(const rounds::Entered& anew) {
+  const auto draft = drafts_.read(*shown_);
+  is_restored_ = draft && !draft->typed.by.isEmpty();
+  typed_ = draft ? std::optional(draft->typed) : std::nullopt;
+  card_->showEntered(draft ? draft->entered : anew);
+  card_->showNotRecorded({});
+  dropOfAnother();
+}
+
+// A record says who tried something, and when: what another tried, or what was tried on another day, is told
+// and chosen anew. It is kept as it was until something is.
+void InspectPlace::dropOfAnother() {
+  if (!typed_ || rounds::mayBeOf(*typed_, is_restored_ ? card_->inspector()->text().simplified() : QString(),
+                                 records::momentNow().date, visit_))
+    return;
+  const rounds::Entered old = card_->entered();
+  rounds::Entered lines = rounds::linesOf(old);
+  lines.second = second_;
+  card_->showEntered(lines);
+  card_->showNotRecorded(rounds::notRecordedText({old, *typed_}));
+  typed_.reset();
+  is_restored_ = false;
+}
+
+// A draft that was restored stays its first one's until it is known who goes on with it.
+void InspectPlace::keepDraft() {
+  if (!shown_) return;
+  if (!typed_) typed_ = rounds::Typed{{}, records::momentNow().date, visit_};
+  if (!is_restored_) typed_->by = card_->inspector()->text().simplified();
+  drafts_.keep(*shown_, {card_->entered(), *typed_});
+}
+
+void InspectPlace::nameTyped() {
+  dropOfAnother();
+  if (typed_) keepDraft();
 }
 
 void InspectPlace::showCard() {
@@ -66,7 +111,7 @@ void InspectPlace::showCard() {
 }
 
 void InspectPlace::cardChanged() {
-  if (shown_) drafts_.keep(*shown_, card_->entered());
+  keepDraft();
 }
 
 }  // namespace stopwalk::window

@@ -41,8 +41,8 @@ void InspectPlace::correct(std::size_t number) {
   round_.goTo(old.device);
   correcting_ = now;
   shown_ = keyNow();
-  card_->showEntered(drafts_.read(*shown_).value_or(rounds::enteredOf(old)));
   card_->inspector()->clear();  // who corrects need not be who walks
+  showDraft(rounds::enteredOf(old));
   showCard();
   card_->setFocus();
 }
@@ -57,7 +57,7 @@ void InspectPlace::stopCorrecting() {
 InspectPlace::Correcting::From InspectPlace::whereNow() const {
   if (isCorrecting()) return correcting_->from;
   return {round_.round() ? round_.round()->number : 0, round_.device(), card_->onPaper()->text(),
-          card_->inspector()->text()};
+          card_->inspector()->text(), visit_};
 }
 
 // To the round and the device where one was, or to what is due with the device that was corrected.
@@ -72,6 +72,8 @@ void InspectPlace::goBack(const Correcting& corrected) {
   roundChanged();  // it may be the card that one is at
   card_->onPaper()->setText(from.paper);
   card_->inspector()->setText(from.inspector);
+  visit_ = from.visit;
+  showDraft(anew());
 }
 
 QString InspectPlace::correctsText() const {

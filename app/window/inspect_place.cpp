@@ -40,6 +40,7 @@ InspectPlace::InspectPlace(edits::Selection& selection, QSettings& settings, QOb
   side_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);  // until it is seen
   under_ = below();
   start_->setName(settings_.value(kByKey).toString());
+  drafts_.forgetBefore(inspection::monthsAfter(records::momentNow().date, -kDraftMonths));
   connectPages();
 }
 
@@ -80,6 +81,7 @@ void InspectPlace::connectPages() {
   connect(start_, &rounds::StartForm::startWanted, this, &InspectPlace::startRound);
   connect(start_, &rounds::StartForm::left, this, &InspectPlace::showDue);
   connect(card_, &rounds::CheckCard::changed, this, &InspectPlace::cardChanged);
+  connect(card_->inspector(), &QLineEdit::editingFinished, this, &InspectPlace::nameTyped);
   connect(card_, &rounds::CheckCard::recordWanted, this, &InspectPlace::record);
   connect(card_, &rounds::CheckCard::moveWanted, &round_, &rounds::RoundUnderWay::goBy);
   connect(card_, &rounds::CheckCard::leaveWanted, &round_, &rounds::RoundUnderWay::leave);

@@ -86,6 +86,11 @@ class InspectPlace : public QObject {
   void showDue();
   void showStart();
   void beginCards();
+  rounds::Entered anew() const;
+  void showDraft(const rounds::Entered& anew);
+  void keepDraft();
+  void nameTyped();
+  void dropOfAnother();
   void showCard();
   void roundChanged();
   void cardChanged();
@@ -114,6 +119,7 @@ class InspectPlace : public QObject {
   rounds::CardKey keyNow() const;
 
   static constexpr const char* kByKey = "inspect/by";  // who walked last, in the settings
+  static constexpr int kDraftMonths = 12;              // House rule: what is older is of no round any more.
 
   edits::Selection& selection_;
   QSettings& settings_;
@@ -131,6 +137,9 @@ class InspectPlace : public QObject {
   std::optional<std::pair<inspection::Date, std::vector<inspection::DeviceState>>> states_;
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen
+  std::optional<rounds::Typed> typed_;      // what stands on it; none: nothing was entered there
+  bool is_restored_ = false;                // that was entered when the card was shown before
+  QString visit_;                           // of the round: another one with each time that it is opened
   QString second_;                          // person, of the last check of the round
   std::string writing_to_;                  // the records file of the round that is being written
   std::optional<rounds::CardKey> writing_;  // the card whose check is being written
@@ -143,7 +152,7 @@ class InspectPlace : public QObject {
     struct From {
       std::size_t round = 0;
       std::string device;
-      QString paper, inspector;
+      QString paper, inspector, visit;
     } from;
   };
   Correcting::From whereNow() const;

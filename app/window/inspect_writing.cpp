@@ -54,6 +54,7 @@ void InspectPlace::record() {
     return refuse(tr("A check is still being written. What is entered here is kept; try again."));
   emit lookWanted();
   if (!round_.round()) return emit said(whatIsMissed());  // its records went away
+  dropOfAnother();
   const rounds::Entered entered = card_->entered();
   QString why = whyNotYet();
   if (why.isEmpty()) why = whatIsMissed();
@@ -81,7 +82,7 @@ void InspectPlace::record() {
       return refuse(tr("That check was corrected already, by another record: correct that one."));
     check.corrects = correcting_->check;
   }
-  drafts_.keep(*shown_, entered);
+  keepDraft();
   writing_ = shown_;
   card_->setWriting(true);
   writer_.write(recordsFile(), read_->log.lines, [check]() -> inspection::Record { return check; });
@@ -137,7 +138,11 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   drafts_.forget(*written);
   second_ = QString::fromStdString(check.second);
   const auto corrected = std::exchange(correcting_, std::nullopt);
-  if (is_shown) card_->showEntered({});
+  if (is_shown) {
+    card_->showEntered({});
+    card_->showNotRecorded({});
+    typed_.reset();
+  }
   emit recorded();
   const QString still =
       rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);

@@ -35,12 +35,14 @@ TEST(Entered, IsReadBackAsItWasKept) {
     EXPECT_EQ(enteredIn(asText(entered)), entered) << i;
     const CardKey key{"shop.inspections.jsonl", 3, "2026-03-02T09:15:00+01:00", "lathe-1/bar",
                       static_cast<std::size_t>(i)};
+    const Draft draft{entered, {"Ada \"Example\"", inspection::parseDate("2026-03-02"), "a visit"}};
     {
       QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
-      Drafts(settings).keep(key, entered);
+      Drafts(settings).keep(key, draft);
     }
     QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
-    EXPECT_EQ(Drafts(settings).read(key).value_or(Entered()), entered) << i;
+    EXPECT_EQ(Drafts(settings).read(key).has_value(), entered != Entered()) << i;
+    EXPECT_EQ(Drafts(settings).read(key).value_or(draft), draft) << i;
     CardKey other = key;
     other.records_file = "other.inspections.jsonl";
     EXPECT_FALSE(Drafts(settings).read(other));
@@ -49,6 +51,20 @@ TEST(Entered, IsReadBackAsItWasKept) {
     EXPECT_FALSE(Drafts(settings).read(other));
   }
   EXPECT_EQ(enteredIn("no JSON {"), Entered());
+}
+
+TEST(Entered, WhatIsLongPastIsForgotten) {
+  QTemporaryDir folder;
+  QSettings settings(folder.filePath("s.ini"), QSettings::IniFormat);
+  Drafts drafts(settings);
+  Entered entered;
+  entered.note = "sticks";
+  const auto key = [](std::size_t round) { return CardKey{"shop.inspections.jsonl", round, "", "saw/stop"}; };
+  drafts.keep(key(1), {entered, {"Ada Example", inspection::parseDate("2026-03-01"), ""}});
+  drafts.keep(key(2), {entered, {"Ada Example", inspection::parseDate("2026-03-02"), ""}});
+  drafts.forgetBefore(*inspection::parseDate("2026-03-02"));
+  EXPECT_FALSE(drafts.read(key(1)));
+  EXPECT_TRUE(drafts.read(key(2)));
 }
 
 TEST(Entered, NoPassIsRecordedThatDoesNotSayWhatWasTried) {
