@@ -47,24 +47,27 @@ QString howText(const audit::DeviceEntry& entry) {
   return own.empty() ? ofKind(entry.kind->instruction) : QString::fromStdString(own);
 }
 
-QString alreadyText(const RoundUnderWay& round) {
-  const auto result = round.resultOf(round.device());
-  if (!result) return {};
+QString alreadyText(const RoundUnderWay& round, const Counting& counting) {
+  const inspection::Check* check = round.checkOf(round.device());
+  if (!check) return {};
+  QString word = wordOf(check->result).toLower();
+  if (const QString but = counting.but(*check); !but.isEmpty()) word = Words::tr("%1, %2").arg(word, but);
   return Words::tr("Already checked in this round: %1. Record it again only if it was tested again.")
-      .arg(wordOf(*result).toLower());
+      .arg(word);
 }
 
 }  // namespace
 
 CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, const layout::DeviceKinds& kinds,
-                  std::span<const planning::InspectedDevice> devices, const plan::Theme& theme) {
+                  std::span<const planning::InspectedDevice> devices, const Counting& counting,
+                  const plan::Theme& theme) {
   CardText text;
   text.place = round.place() + 1;
   text.of = round.order().size();
   text.checked = round.checked();
   text.round = round.round()->number;
   text.by = QString::fromStdString(round.round()->by);
-  text.already = alreadyText(round);
+  text.already = alreadyText(round, counting);
   const planning::InspectedDevice* device = planning::findDevice(devices, round.device());
   const auto entries = audit::devicesOf(layout, kinds);
   const auto entry = std::ranges::find(entries, round.device(), &audit::DeviceEntry::id);

@@ -10,7 +10,6 @@
 #include "app/plan/items/station_sign.h"
 #include "app/plan/theme.h"
 #include "app/rounds/big_button.h"
-#include "app/rounds/on_plan.h"
 #include "app/rounds/words.h"
 #include "core/inspection/check_chain.h"
 
@@ -18,21 +17,19 @@ namespace stopwalk::rounds {
 namespace {
 
 using inspection::Check;
-using inspection::Result;
 
 constexpr int kNumberRole = Qt::UserRole;
 constexpr int kHighest_px = 150, kSign_px = 24;
 
-// The signs of the plan: a tick, a cross, and a triangle where it came to neither.
-QIcon iconOf(Result result, const QWidget& on) {
+// The signs of the plan.
+QIcon iconOf(plan::StationState state, const QWidget& on) {
   QPixmap sign(kSign_px, kSign_px);
   sign.fill(Qt::transparent);
   QPainter painter(&sign);
   painter.setRenderHint(QPainter::Antialiasing);
   painter.scale(2, 2);  // a small one is the bare shape
   constexpr double kMiddle = kSign_px / 4.0;
-  plan::paintStationRing(painter, plan::Theme::of(on.palette()), stateOf(result), {kMiddle, kMiddle},
-                         kMiddle - 1);
+  plan::paintStationRing(painter, plan::Theme::of(on.palette()), state, {kMiddle, kMiddle}, kMiddle - 1);
   return sign;
 }
 
@@ -121,12 +118,12 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
 }
 
 void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
-                         std::span<const inspection::DeviceState> states) {
+                         std::span<const inspection::DeviceState> states, const Counting& counting) {
   const std::size_t was = current();
   list_->clear();
   const std::vector<std::size_t> by = inspection::correctedBy(records);
   const std::vector<const Check*> dated = inspection::datedBy(records);
-  for (const std::size_t i : checksOf(device, records)) add(records.checks[i], *dated[i], by[i]);
+  for (const std::size_t i : checksOf(device, records)) add(records.checks[i], *dated[i], by[i], counting);
   const int count = list_->topLevelItemCount();
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)
@@ -144,15 +141,17 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
       list_->setCurrentItem(list_->topLevelItem(i));
 }
 
-void DeviceHistory::add(const Check& check, const Check& dated, std::size_t corrected_by) {
+void DeviceHistory::add(const Check& check, const Check& dated, std::size_t corrected_by,
+                        const Counting& counting) {
   QString word = wordOf(check.result);
+  if (const QString but = counting.but(check); !but.isEmpty()) word = tr("%1, %2").arg(word, but);
   if (corrected_by) word = tr("%1 (corrected by %2)").arg(word).arg(corrected_by);
   if (check.corrects) word = tr("%1 (in place of %2)").arg(word).arg(*check.corrects);
   QString by = QString::fromStdString(check.inspector);
   if (!check.second.empty()) by += ", " + QString::fromStdString(check.second);
   auto* item = new QTreeWidgetItem(list_, {tr("%1. %2").arg(check.number).arg(word), whenText(check, dated),
                                            by, runDownText(check), foundText(check)});
-  item->setIcon(What, iconOf(check.result, *this));
+  item->setIcon(What, iconOf(counting.sign(check), *this));
   item->setToolTip(Found, foundText(check));
   item->setData(0, kNumberRole, static_cast<qulonglong>(check.number));
   QFont font = list_->font();

@@ -6,6 +6,7 @@
 #include <QWidget>
 #include <span>
 
+#include "app/rounds/counting.h"
 #include "core/inspection/record.h"
 #include "core/inspection/schedule.h"
 
@@ -23,7 +24,7 @@ class DeviceHistory : public QWidget {
 
   // `name`: of the device, as people call it.
   void show(const std::string& device, const QString& name, const inspection::Records& records,
-            std::span<const inspection::DeviceState> states);
+            std::span<const inspection::DeviceState> states, const Counting& counting);
   // By keyboard, at the check that is picked, or at the newest; false: there is none.
   bool come();
   std::size_t current() const;  // the number of the check that is picked; 0: none
@@ -40,7 +41,8 @@ class DeviceHistory : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  void add(const inspection::Check& check, const inspection::Check& dated, std::size_t corrected_by);
+  void add(const inspection::Check& check, const inspection::Check& dated, std::size_t corrected_by,
+           const Counting& counting);
 
   QLabel* title_;
   QTreeWidget* list_;

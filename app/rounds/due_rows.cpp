@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/rounds/counting.h"
 #include "app/rounds/words.h"
 #include "core/planning/round_plan.h"
 
@@ -18,21 +19,11 @@ class Words {
   Q_DECLARE_TR_FUNCTIONS(rounds)
 };
 
-// Why a later pass counts for nothing.
-QString whyNotCounted(const inspection::NotCounted& pass) {
-  const QString check = Words::tr("check %1 of %2").arg(pass.check).arg(dayText(pass.on));
-  switch (pass.why) {
-    case inspection::Doubt::NotAsWritten:
-      return Words::tr("%1 does not count: the records are not as they were written").arg(check);
-    case inspection::Doubt::AfterToday:
-      return Words::tr("%1 does not count: that day is still to come").arg(check);
-    case inspection::Doubt::NotNamed:
-      break;
-  }
-  QStringList machines;
-  for (const std::string& machine : pass.machines) machines << QString::fromStdString(machine);
-  return Words::tr("%1 does not count: it was of a stop that did not stop %2")
-      .arg(check, machines.join(", "));
+// Why a pass counts for nothing.
+QString whyNotCounted(const inspection::NotCounted& pass, const layout::Layout& layout) {
+  return Words::tr("check %1 of %2 does not count: %3")
+      .arg(pass.check)
+      .arg(dayText(pass.on), doubtText(pass.why, namesOf(layout, pass.machines)));
 }
 
 QString dueClause(const Due& due, Date day) {
@@ -49,9 +40,9 @@ QString failedClause(const inspection::FailedDevice& failed) {
   return Words::tr("failed on %1, to be checked again once it is mended").arg(dayText(failed.on));
 }
 
-QString clauseOf(const Due& due, Date day) {
+QString clauseOf(const Due& due, const layout::Layout& layout, Date day) {
   const QString clause = dueClause(due, day);
-  return due.despite ? Words::tr("%1 (%2)").arg(clause, whyNotCounted(*due.despite)) : clause;
+  return due.despite ? Words::tr("%1 (%2)").arg(clause, whyNotCounted(*due.despite, layout)) : clause;
 }
 
 // All that is due at one device.
@@ -66,7 +57,7 @@ bool isNew(const inspection::DeviceState* state) {
                     !state->seen_not_counted && !state->pressed_not_counted && !state->full_not_counted);
 }
 
-std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list,
+std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list, const layout::Layout& layout,
                                              std::span<const inspection::DeviceState> states, Date day) {
   std::map<std::string, DeviceDue> by_device;
   for (const Due& due : list) {
@@ -78,7 +69,7 @@ std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list,
       one.urgency = Urgency::Failed;
       one.clauses << failedClause(*state->failed);
     } else {
-      one.clauses << clauseOf(due, day);
+      one.clauses << clauseOf(due, layout, day);
       if (isOverdue(due, day)) one.urgency = std::min(one.urgency, Urgency::Overdue);
     }
   }
@@ -126,7 +117,7 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
                 const inspection::Records& records, std::span<const inspection::DeviceState> states,
                 const inspection::Schedule& schedule, Date day) {
   const auto ids = planning::idsOf(devices);
-  const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), states, day);
+  const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), layout, states, day);
   DueView view;
   view.devices = by_device.size();
   view.next = inspection::nextDue(ids, states, schedule, day);

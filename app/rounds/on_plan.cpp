@@ -15,19 +15,6 @@ constexpr int kMostDays = 60, kMostMonths = 24;
 
 }  // namespace
 
-StationState stateOf(inspection::Result result) {
-  switch (result) {
-    case inspection::Result::Pass:
-      return StationState::Meets;
-    case inspection::Result::Fail:
-      return StationState::Fails;
-    case inspection::Result::NotTested:
-    case inspection::Result::NotAccessible:
-      return StationState::Warns;
-  }
-  return StationState::NotAudited;
-}
-
 QString ageText(int days) {
   if (days <= 0) return Words::tr("today");
   if (days <= kMostDays) return Words::tr("%1 d", "days").arg(days);
@@ -54,12 +41,18 @@ plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devic
   return shown;
 }
 
-plan::InspectedOnPlan roundOnPlan(const RoundUnderWay& round, std::span<const planning::InspectionLeg> legs) {
+plan::InspectedOnPlan roundOnPlan(const RoundUnderWay& round, std::span<const planning::InspectionLeg> legs,
+                                  const Counting& counting, std::span<const inspection::DeviceState> states) {
   plan::InspectedOnPlan shown;
   for (std::size_t i = 0; i < round.order().size(); ++i) {
     const std::string& id = round.order()[i];
-    const auto result = round.resultOf(id);
-    shown.devices[id] = {result ? stateOf(*result) : StationState::NotAudited, QString::number(i + 1)};
+    const inspection::Check* check = round.checkOf(id);
+    const inspection::DeviceState* state = inspection::findState(states, id);
+    const bool failed_yet = check && check->result == inspection::Result::Pass && state && state->failed;
+    shown.devices[id] = {failed_yet ? StationState::Fails
+                         : check    ? counting.sign(*check)
+                                    : StationState::NotAudited,
+                         QString::number(i + 1)};
   }
   for (const planning::InspectionLeg& leg : legs)
     if (leg.walk.found()) shown.walk.push_back({leg.walk.path, leg.to == round.device()});

@@ -5,14 +5,6 @@
 #include "core/inspection/round_progress.h"
 
 namespace stopwalk::rounds {
-namespace {
-
-bool isThere(const std::optional<inspection::Result>& result) {
-  return result.has_value();
-}
-
-}  // namespace
-
 const std::vector<std::string>& RoundUnderWay::order() const {
   static const std::vector<std::string> none;
   return round_ ? round_->devices : none;
@@ -24,10 +16,10 @@ std::size_t RoundUnderWay::place() const {
 
 void RoundUnderWay::fill() {
   const auto checks = inspection::checksIn(*records_, round_->number);
-  results_.clear();
+  checks_.clear();
   for (const std::string& device : order()) {
     const auto check = checks.find(device);
-    results_.push_back(check == checks.end() ? std::nullopt : std::optional(check->second->result));
+    checks_.push_back(check == checks.end() ? nullptr : check->second);
   }
 }
 
@@ -45,26 +37,31 @@ void RoundUnderWay::walk(std::size_t round) {
   if (!found || found->devices.empty()) return;
   round_ = *found;
   fill();
-  const auto first = std::ranges::find(results_, false, isThere);
-  device_ = order()[first == results_.end() ? 0 : static_cast<std::size_t>(first - results_.begin())];
+  const auto first = std::ranges::find(checks_, nullptr);
+  device_ = order()[first == checks_.end() ? 0 : static_cast<std::size_t>(first - checks_.begin())];
   emit changed();
 }
 
 void RoundUnderWay::leave() {
   if (!round_) return;
   round_.reset();
-  results_.clear();
+  checks_.clear();
   device_.clear();
   emit changed();
 }
 
-std::optional<inspection::Result> RoundUnderWay::resultOf(const std::string& device) const {
+const inspection::Check* RoundUnderWay::checkOf(const std::string& device) const {
   const auto at = std::ranges::find(order(), device);
-  return at == order().end() ? std::nullopt : results_[static_cast<std::size_t>(at - order().begin())];
+  return at == order().end() ? nullptr : checks_[static_cast<std::size_t>(at - order().begin())];
+}
+
+std::optional<inspection::Result> RoundUnderWay::resultOf(const std::string& device) const {
+  const inspection::Check* check = checkOf(device);
+  return check ? std::optional(check->result) : std::nullopt;
 }
 
 std::size_t RoundUnderWay::checked() const {
-  return results_.size() - static_cast<std::size_t>(std::ranges::count(results_, false, isThere));
+  return checks_.size() - static_cast<std::size_t>(std::ranges::count(checks_, nullptr));
 }
 
 void RoundUnderWay::goTo(const std::string& device) {
@@ -82,7 +79,7 @@ void RoundUnderWay::goBy(int steps) {
 void RoundUnderWay::goOn() {
   for (std::size_t step = 1; step <= order().size(); ++step) {
     const std::size_t at = (place() + step) % order().size();
-    if (!results_[at]) return goTo(order()[at]);
+    if (!checks_[at]) return goTo(order()[at]);
   }
 }
 

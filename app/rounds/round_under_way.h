@@ -29,7 +29,8 @@ class RoundUnderWay : public QObject {
   const std::vector<std::string>& order() const;
   const std::string& device() const { return device_; }  // empty: none
   std::size_t place() const;                             // of the device in the order
-  // What the last check of the device in this round says; none: there is none yet.
+  // The check that says last what came of the device in this round; none: there is none yet.
+  const inspection::Check* checkOf(const std::string& device) const;
   std::optional<inspection::Result> resultOf(const std::string& device) const;
   std::size_t checked() const;  // devices
   bool isFinished() const { return round_ && checked() == order().size(); }
@@ -47,7 +48,7 @@ class RoundUnderWay : public QObject {
 
   std::shared_ptr<const inspection::Records> records_ = std::make_shared<inspection::Records>();
   std::optional<inspection::Round> round_;
-  std::vector<std::optional<inspection::Result>> results_;  // in the order
+  std::vector<const inspection::Check*> checks_;  // among `records_`, in the order
   std::string device_;
 };
 

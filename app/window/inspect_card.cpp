@@ -100,7 +100,7 @@ void InspectPlace::nameTyped() {
 void InspectPlace::showCard() {
   if (found_) {
     rounds::CardText text = rounds::cardText(round_, *found_->of.layout, *found_->of.kinds, found_->devices,
-                                             plan::Theme::of(card_->palette()));
+                                             counting(), plan::Theme::of(card_->palette()));
     const auto* state = inspection::findState(states(), round_.device());
     if (state && state->failed) text.failed = rounds::openFailureText(*state->failed, source_.schedule);
     if (isCorrecting()) text.already = correctsText();

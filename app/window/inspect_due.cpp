@@ -4,7 +4,6 @@
 
 #include "app/rounds/due_page.h"
 #include "app/rounds/on_plan.h"
-#include "app/rounds/open_failure.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
 #include "app/window/inspect_place.h"
@@ -35,10 +34,9 @@ void InspectPlace::showOnPlan() {
   if (!round_.round())
     return emit onPlan(rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
   const bool walked = found_->of.order == round_.order();
-  auto shown = rounds::roundOnPlan(
-      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>());
-  rounds::markOpenFailures(shown, states());
-  emit onPlan(shown);
+  emit onPlan(rounds::roundOnPlan(
+      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>(), counting(),
+      states()));
 }
 
 void InspectPlace::showDue() {

@@ -14,7 +14,8 @@ void InspectPlace::showHistory() {
   const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
-  if (device) history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states());
+  if (device)
+    history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states(), counting());
 }
 
 void InspectPlace::goToHistory() {

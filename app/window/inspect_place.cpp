@@ -90,7 +90,7 @@ void InspectPlace::connectPages() {
   connect(&live_, &LiveDevices::answered, this, [this](std::shared_ptr<const LiveDevices::Answer> answer) {
     if (asked_ != answer->of) return;
     found_ = std::move(answer);
-    states_.reset();
+    as_of_.reset();
     refresh();
   });
   connect(&live_, &LiveDevices::failed, this, [this](const QString& why) {
@@ -104,10 +104,10 @@ void InspectPlace::follow(InspectSource source) {
   if (source == source_) return;
   if (source.path != source_.path) {  // what was found is of another file's plan
     found_.reset();
-    states_.reset();
+    as_of_.reset();
     asked_.reset();
   }
-  if (source.schedule != source_.schedule) states_.reset();
+  if (source.schedule != source_.schedule) as_of_.reset();
   source_ = std::move(source);
   if (!is_here_) return;
   askDevices();
@@ -134,15 +134,16 @@ std::string InspectPlace::recordsFile() const {
   return records::recordsFileOf(QFile::encodeName(source_.path).toStdString());
 }
 
-const std::vector<inspection::DeviceState>& InspectPlace::states() {
-  static const std::vector<planning::InspectedDevice> kNone;
+const InspectPlace::AsOf& InspectPlace::asOfToday() {
   const inspection::Date today = records::momentNow().date;
-  if (!states_ || states_->first != today) {
-    states_.emplace(today, inspection::statesOf(recordsNow(), source_.schedule,
-                                                planning::asOf(found_ ? found_->devices : kNone, today)));
-    if (are_missed_) rounds::addMissedFailures(states_->second, failed());
-  }
-  return states_->second;
+  if (as_of_ && as_of_->day == today) return *as_of_;
+  const auto devices = found_ ? std::span<const planning::InspectedDevice>(found_->devices)
+                              : std::span<const planning::InspectedDevice>();
+  as_of_.emplace(
+      AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, planning::asOf(devices, today)), {}});
+  if (found_) as_of_->counting = rounds::Counting(recordsNow(), *found_->of.layout, devices, today);
+  if (are_missed_) rounds::addMissedFailures(as_of_->states, failed());
+  return *as_of_;
 }
 
 const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {
@@ -154,7 +155,7 @@ void InspectPlace::setRecords(RecordsBeside& beside) {
   beside_ = &beside;
   read_ = beside.read();
   are_missed_ = beside.areMissed();
-  states_.reset();
+  as_of_.reset();
   round_.setRecords({read_, &read_->log.records});
   if (!round_.round()) fillDue();
   showOnPlan();

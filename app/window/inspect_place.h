@@ -7,6 +7,7 @@
 #include "app/edits/selection.h"
 #include "app/plan/inspection_layer.h"
 #include "app/records/records_file.h"
+#include "app/rounds/counting.h"
 #include "app/rounds/drafts.h"
 #include "app/rounds/record_writer.h"
 #include "app/rounds/round_under_way.h"
@@ -113,7 +114,8 @@ class InspectPlace : public QObject {
   std::string recordsFile() const;
   const inspection::Records& recordsNow() const { return read_->log.records; }
   const std::vector<inspection::FailedDevice>& failed() const;
-  const std::vector<inspection::DeviceState>& states();
+  const std::vector<inspection::DeviceState>& states() { return asOfToday().states; }
+  const rounds::Counting& counting() { return asOfToday().counting; }
   QString whyNotYet() const;
   QString whatIsMissed() const;
   rounds::CardKey keyNow() const;
@@ -133,8 +135,14 @@ class InspectPlace : public QObject {
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   RecordsBeside* beside_ = nullptr;
   bool are_missed_ = false;  // records of before
-  // As of a day, by them, the devices and the schedule, once asked for.
-  std::optional<std::pair<inspection::Date, std::vector<inspection::DeviceState>>> states_;
+  // What they come to by the devices and the schedule, once asked for.
+  struct AsOf {
+    inspection::Date day{};
+    std::vector<inspection::DeviceState> states;
+    rounds::Counting counting;
+  };
+  const AsOf& asOfToday();
+  std::optional<AsOf> as_of_;
   bool is_here_ = false;
   std::optional<rounds::CardKey> shown_;    // the card that is on the screen
   std::optional<rounds::Typed> typed_;      // what stands on it; none: nothing was entered there

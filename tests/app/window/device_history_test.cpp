@@ -188,7 +188,7 @@ TEST(DeviceHistoryOf, IsByTheTimeThatEachCheckGives) {
   add("saw/other", "2026-03-02T09:00:00+00:00");
   DeviceHistory history;
   history.show("saw/stop", "Saw", records,
-               inspection::statesOf(records, {}, {*inspection::parseDate("2026-06-01")}));
+               inspection::statesOf(records, {}, {*inspection::parseDate("2026-06-01")}), {});
   ASSERT_EQ(history.list()->topLevelItemCount(), 3);
   const auto number = [&](int row) { return history.list()->topLevelItem(row)->text(0).section('.', 0, 0); };
   EXPECT_EQ(number(0), "4") << "09:00 in UTC is after 09:15 at +01:00";

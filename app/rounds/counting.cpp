@@ -1,0 +1,67 @@
+#include "app/rounds/counting.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "app/rounds/words.h"
+#include "core/planning/round_plan.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::Counting)
+};
+
+}  // namespace
+
+QString doubtText(inspection::Doubt why, const QStringList& machines) {
+  switch (why) {
+    case inspection::Doubt::NotAsWritten:
+      return Words::tr("the records are not as they were written");
+    case inspection::Doubt::AfterToday:
+      return Words::tr("that day is still to come");
+    case inspection::Doubt::NotNamed:
+      return Words::tr("it was of a stop that did not stop %1").arg(machines.join(Words::tr(", ")));
+  }
+  return {};
+}
+
+QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>& machines) {
+  QStringList names;
+  for (const std::string& id : machines) names << machineName(layout, id);
+  return names;
+}
+
+Counting::Counting(const inspection::Records& records, const layout::Layout& layout,
+                   std::span<const planning::InspectedDevice> devices, inspection::Date today) {
+  const inspection::Reliance reliance(records, today);
+  for (const inspection::CheckChain& chain : inspection::chainsOf(records)) {
+    const inspection::Check& said = chain.said();
+    if (said.result != inspection::Result::Pass) continue;
+    QString& but = passes_[said.number];
+    const auto* device = planning::findDevice(devices, said.device);
+    const auto missing = device ? inspection::notNamed(chain, device->machines) : std::vector<std::string>();
+    if (const auto doubt = reliance.doubt(chain))
+      but = Words::tr("not counted: %1").arg(doubtText(*doubt, {}));
+    else if (!inspection::passedPressed(said))
+      but = Words::tr("only looked at");
+    else if (!missing.empty())
+      but =
+          Words::tr("not counted: %1").arg(doubtText(inspection::Doubt::NotNamed, namesOf(layout, missing)));
+  }
+}
+
+QString Counting::but(const inspection::Check& check) const {
+  const auto pass = passes_.find(check.number);
+  return pass == passes_.end() ? QString() : pass->second;
+}
+
+plan::StationState Counting::sign(const inspection::Check& check) const {
+  if (check.result == inspection::Result::Fail) return plan::StationState::Fails;
+  const auto pass = passes_.find(check.number);
+  return pass != passes_.end() && pass->second.isEmpty() ? plan::StationState::Meets
+                                                         : plan::StationState::Warns;
+}
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QString>
+#include <map>
+#include <span>
+
+#include "app/plan/items/item.h"
+#include "core/inspection/reliance.h"
+#include "core/layout/layout.h"
+#include "core/planning/inspected_devices.h"
+
+namespace stopwalk::rounds {
+
+// Why a pass counts for nothing, in words; `machines`: names of those that it did not name.
+QString doubtText(inspection::Doubt why, const QStringList& machines);
+QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>& machines);
+
+// Which of the passes on record count as a test by hand today, of the devices as the layout has them.
+class Counting {
+ public:
+  Counting() = default;
+  Counting(const inspection::Records& records, const layout::Layout& layout,
+           std::span<const planning::InspectedDevice> devices, inspection::Date today);
+
+  // What is to be said behind "pass"; empty: it counts, or it is no pass, or was corrected.
+  QString but(const inspection::Check& check) const;
+  // A tick for a pass that counts, a cross for a failure, a triangle for all else.
+  plan::StationState sign(const inspection::Check& check) const;
+
+ private:
+  std::map<std::size_t, QString> passes_;  // of checks that are not corrected, by number: what is to be said
+};
+
+}  // namespace stopwalk::rounds
