@@ -52,7 +52,8 @@ Exit comparePoster(const Input& input, const audit::Profile& chosen, const std::
   if (same)
     said = ": the poster shows this layout as it is";
   else if (sha256.starts_with(digits))
-    said = ": the poster does not show what has failed its last check, " + audit::listed(about.out_of_order);
+    said = ": the poster does not show what failed and has not passed since, " +
+           audit::listed(about.out_of_order);
   if (!same) said += ": print it anew and take the old one down";
   const Exit written = writeResult(files::printable(input.file) + said + "\n", "", session);
   return std::max(same ? Exit::Done : Exit::Failed, written);

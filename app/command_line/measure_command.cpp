@@ -56,15 +56,15 @@ std::string sentence(const Options& options, const audit::Measured& m, layout::L
          audit::lengthText(2 * m.walk.clearance_mm / 1000, unit) + "\n";
 }
 
-// An end that failed its last check is measured all the same, and said to have failed.
+// An end that failed and has not passed since is measured all the same, and said to have failed.
 void tellFailed(const Options& options, const Input& input, Session& session) {
   if (input.file == "-") return;
   const auto read = readRecordsOf(input.file, session);
   for (const inspection::FailedDevice& f :
        inspection::failedDevices(read->log.records, {}, nowOf(session.console).date))
     if (f.device == options.from || f.device == options.to)
-      session.console.err << "stopwalk: " << f.device << " failed its last check, on "
-                          << inspection::dateText(f.on) << " (" << read->file << ")\n";
+      session.console.err << "stopwalk: " << f.device << " failed on " << inspection::dateText(f.on)
+                          << " and has not passed since (" << read->file << ")\n";
 }
 
 Exit measure(const Options& options, Session& session) {

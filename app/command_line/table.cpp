@@ -121,8 +121,8 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style) {
     text += paragraph("Inspection records: " + filed.records->file + ", " +
                           counted(filed.records->records, "record") +
                           (filed.records->failed.empty()
-                               ? std::string("; no device failed its last check")
-                               : "; failed at the last check: " + audit::listed(filed.records->failed)),
+                               ? std::string("; no device is failed")
+                               : "; failed and not passed since: " + audit::listed(filed.records->failed)),
                       0, style);
   return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style) + "\n" + totals(r, style) + "\n";
 }

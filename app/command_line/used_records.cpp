@@ -22,8 +22,10 @@ UsedRecords recordsOf(const std::string& layout_file, const layout::Layout& layo
   records.used = files::recordsUsed(read->file, read->log, records.failed, gone);
   session.console.err << "stopwalk: " << read->file << ": " << counted(read->log.lines, "inspection record")
                       << " taken into account; "
-                      << (records.failed.empty() ? "no device" : counted(records.failed.size(), "device"))
-                      << " failed the last check\n";
+                      << (records.failed.empty()
+                              ? "no device is failed"
+                              : counted(records.failed.size(), "device") + " failed and not passed since")
+                      << "\n";
   for (const inspection::FailedDevice& f : gone)
     session.console.err << "stopwalk: " << files::printable(goneText(f), "") << "\n";
   return records;

@@ -60,7 +60,8 @@ class Html {
     QString text;
     if (!records.fault.empty()) text += "<br>" + escaped(records.fault);
     for (const std::string& id : records.gone)
-      text += "<br>" + escaped(id) + " failed its last check, and the layout has no device of this id.";
+      text +=
+          "<br>" + escaped(id) + " failed and has not passed since, and the layout has no device of this id.";
     return text;
   }
 
@@ -179,9 +180,10 @@ class Html {
       const bool counts = device.kind->counts_as_stop;
       table.add(
           {escaped(device.id), escaped(device.kind->label),
-           !counts                          ? "nothing: it is no stop"
-           : open_.relation.isOutOfOrder(d) ? "counted as no stop: failed its last check, on " +
-                                                  escaped(inspection::dateText(*open_.failed_on[d]))
+           !counts ? "nothing: it is no stop"
+           : open_.relation.isOutOfOrder(d)
+               ? "counted as no stop: failed on " + escaped(inspection::dateText(*open_.failed_on[d])) +
+                     " and not passed since"
            : stopped.empty() ? "nothing"
                              : escaped(audit::listed(stopped, 6)),
            device.device->height ? escaped(audit::lengthText(*device.device->height / 1000, m_.report.unit))

@@ -28,11 +28,11 @@ QStringList Shop::failedOf(const std::vector<const Listed*>& listed) const {
     const QString text =
         open_.relation.isOutOfOrder(d)
             ? Told::tr(
-                  "the last check of %1, on %2, failed: it is shown as out of order; when it has "
-                  "passed one, print this anew")
+                  "the check of %1 on %2 failed, and it has not passed since: it is shown as out of order; "
+                  "when it has passed, print this anew")
             : Told::tr(
-                  "the last check of %1, on %2, failed: the profile counts it as a stop all the same, "
-                  "and so it is shown as one");
+                  "the check of %1 on %2 failed, and it has not passed since: the profile counts it as a "
+                  "stop all the same, and so it is shown as one");
     told.push_back(text.arg(QString::fromStdString(device.id),
                             QString::fromStdString(inspection::dateText(*open_.failed_on[d]))));
   }

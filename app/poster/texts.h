@@ -15,7 +15,7 @@ inline constexpr const char* kAfter = QT_TRANSLATE_NOOP("poster", "Then: %1");
 inline constexpr const char* kNotStops = QT_TRANSLATE_NOOP("poster", "These are not stops");
 inline constexpr const char* kOutOfOrder = QT_TRANSLATE_NOOP("poster", "Out of order");
 inline constexpr const char* kFailed =
-    QT_TRANSLATE_NOOP("poster", "Failed its last check on %1: do not rely on it.");
+    QT_TRANSLATE_NOOP("poster", "Failed a check on %1: do not rely on it.");
 inline constexpr const char* kGuardedStart =
     QT_TRANSLATE_NOOP("poster", "Starts the machine: put the pin back. It is not a stop.");
 inline constexpr const char* kStopsNothing = QT_TRANSLATE_NOOP("poster", "Stops nothing.");

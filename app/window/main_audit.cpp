@@ -93,10 +93,11 @@ void MainWindow::showFailed() {
   QStringList said;
   if (!failed.isEmpty())
     said << (profile_.inspection.failed_stops_count
-                 ? tr("Failed the last check, and counted as a stop all the same: %1.").arg(few(failed))
-                 : tr("Failed the last check, and counted as no stop: %1.").arg(few(failed)));
+                 ? tr("Failed and not passed since, and counted as a stop all the same: %1.").arg(few(failed))
+                 : tr("Failed and not passed since, and counted as no stop: %1.").arg(few(failed)));
   if (!gone.isEmpty())
-    said << tr("Failed the last check, and no longer on the plan under this id: %1. What stands in its place "
+    said << tr("Failed and not passed since, and no longer on the plan under this id: %1. What stands in its "
+               "place "
                "now counts as a stop.")
                 .arg(few(gone));
   if (said.isEmpty()) return notices_->clear("failed");

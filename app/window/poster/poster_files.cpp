@@ -52,7 +52,7 @@ void PosterFiles::refuse(const QString& path, const QString& why) {
   tell(tr("%1 was not written").arg(name), why);
 }
 
-// A poster that shows a stop as working though its last check failed misleads.
+// A poster that shows a stop as working though it failed misleads.
 bool PosterFiles::mayBeMade() {
   const QString why = order_(Rooms::This).source.unreadable;
   if (why.isEmpty()) return true;

@@ -7,8 +7,8 @@ namespace {
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t d) {
   if (!c.failed_on[d]) return {};
   Finding f = c.aboutDevice(d);
-  f.text =
-      withCapital(c.deviceName(d)) + ": failed its last check, on " + inspection::dateText(*c.failed_on[d]);
+  f.text = withCapital(c.deviceName(d)) + ": failed on " + inspection::dateText(*c.failed_on[d]) +
+           " and has not passed since";
   if (c.devices[d].kind->counts_as_stop)
     f.text += c.profile.inspection.failed_stops_count
                   ? "; the profile counts it as a stop all the same"
@@ -25,7 +25,7 @@ const Rule& failedCheck() {
       .severity = Severity::Fail,
       .limits = {},
       .basis = {BasisKind::CommonPractice, ""},
-      .finds = "a device that failed its last check and has not passed one since",
+      .finds = "a device that failed a check and has not passed one since",
       .meaning =
           "From the inspection records beside the layout. Such a device counts as no stop in all rules, "
           "unless the "

@@ -134,7 +134,8 @@ TEST_F(RoundCommand, TornLineIsPutAsideByTheNextRecord) {
   const std::string whole = log(), torn = "{\"stopwalk_inspections\":1,\"n\":3,\"befo";
   write("shop.inspections.jsonl", whole + torn);
   EXPECT_EQ(round({"verify"}).exit, kFailed);
-  EXPECT_NE(round({"show"}).err.find("jsonl:3: a record that was never finished, or cut or changed later, is left out"),
+  EXPECT_NE(round({"show"}).err.find(
+                "jsonl:3: a record that was never finished, or cut or changed later, is left out"),
             std::string::npos);
   const Ran ran = record("cut-off", "pass");
   EXPECT_EQ(ran.exit, kDone);
@@ -162,7 +163,7 @@ TEST_F(RoundCommand, AuditShowsTheNextStopOfOneThatFailed) {
   open();
   ASSERT_EQ(record("saw/stop", "fail").exit, kDone);
   const Ran ran = audited();
-  EXPECT_NE(ran.err.find("2 inspection records taken into account; 1 device failed the last check"),
+  EXPECT_NE(ran.err.find("2 inspection records taken into account; 1 device failed and not passed since"),
             std::string::npos)
       << ran.err;
   const auto json = nlohmann::json::parse(ran.out);
@@ -175,9 +176,10 @@ TEST_F(RoundCommand, AuditShowsTheNextStopOfOneThatFailed) {
   ASSERT_NE(found, findings.end());
   EXPECT_EQ((*found)["subject"], "saw/stop");
   EXPECT_NE((*found)["text"].get<std::string>().find("2026-03-02"), std::string::npos);
-  EXPECT_NE(runProgram({"audit", layout}).out.find("failed at the last check: saw/stop"), std::string::npos);
+  EXPECT_NE(runProgram({"audit", layout}).out.find("failed and not passed since: saw/stop"),
+            std::string::npos);
   EXPECT_NE(runProgram({"measure", layout, "--from", "saw/stop", "--to", "cut-off"})
-                .err.find("failed its last check"),
+                .err.find("and has not passed since"),
             std::string::npos);
 
   ASSERT_EQ(record("saw/stop", "pass").exit, kDone);

@@ -1,4 +1,4 @@
-// What the audit makes of devices that failed their last check.
+// What the audit makes of devices that failed and have not passed since.
 #include "core/planning/suppositions.h"
 #include "tests/core/audit/shop.h"
 
@@ -13,10 +13,10 @@ TEST(FailedDevices, StationIsShownWithItsNextStop) {
   EXPECT_EQ(stationOf(whole, "saw/operator").stop.device, "saw/stop");
   EXPECT_EQ(stationOf(failed, "saw/operator").stop.device, "cut-off");
   EXPECT_EQ(stationOf(failed, "drill/operator").stop.device, "drill/stop");
-  EXPECT_EQ(
-      findingOf(failed, "failed-check").text,
-      "The mushroom button of Saw: failed its last check, on 2026-03-02; it is not counted as a stop, and "
-      "each station is shown with its next one; have it mended, and check it again.");
+  EXPECT_EQ(findingOf(failed, "failed-check").text,
+            "The mushroom button of Saw: failed on 2026-03-02 and has not passed since; it is not counted as "
+            "a stop, and "
+            "each station is shown with its next one; have it mended, and check it again.");
 }
 
 // As if it were not there.

@@ -50,7 +50,7 @@ const Edit kBar =
            "      - {id: grip, kind: trigger, at: [0, 0]}\n"
            "      - {id: start, kind: guarded-start, at: [200, 300], faces: 90}\n");
 
-// A stop that failed its last check is none, whichever stops are asked for.
+// A stop that failed and has not passed since is none, whichever stops are asked for.
 TEST(ReachOf, WhatIsOutOfOrderIsNoStop) {
   const std::string text = shopWith({kBar});
   for (const ReachTarget& target : {ReachTarget{What::AnyStop, ""}, {What::MachineStop, "planer"}}) {
