@@ -104,6 +104,7 @@ QWidget* CheckCard::body() {
   how_->setFont(bold(*this));
   failed_ = wrapped(body);
   already_ = wrapped(body);
+  already_->setObjectName("already");
   not_recorded_ = wrapped(body);
   for (QLabel* label : {failed_, already_, not_recorded_}) label->setFont(bold(*this));
   for (QLabel* label : {failed_, where_, stops_, how_, already_, not_recorded_}) column->addWidget(label);

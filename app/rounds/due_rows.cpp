@@ -82,8 +82,10 @@ QString titleOf(const QString& name, const std::vector<DueRow>& rows) {
                      : Words::tr("%1: %2 due").arg(name).arg(rows.size());
 }
 
-DueGroup toBeDone(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-                  const inspection::Records& records, Date day) {
+// Puts in what is to be done elsewhere than at the card of a device.
+void addActions(DueView& view, const layout::Layout& layout,
+                std::span<const planning::InspectedDevice> devices, const inspection::Records& records,
+                Date day) {
   DueGroup group;
   for (const inspection::Check* check : inspection::openActions(records, day)) {
     const planning::InspectedDevice* device = planning::findDevice(devices, check->device);
@@ -92,11 +94,27 @@ DueGroup toBeDone(const layout::Layout& layout, std::span<const planning::Inspec
                        .arg(device ? nameOf(layout, *device) : QString::fromStdString(check->device),
                             QString::fromStdString(todo.what), QString::fromStdString(todo.owner));
     if (todo.due) text = Words::tr("%1, until %2").arg(text, dayText(*todo.due));
-    group.rows.push_back(
-        {check->device, text, todo.due && *todo.due < day ? Urgency::Overdue : Urgency::Due});
+    const bool is_overdue = todo.due && *todo.due < day;
+    group.rows.push_back({check->device, text, is_overdue ? Urgency::Overdue : Urgency::Due});
+    if (is_overdue) ++view.actions_overdue;
+    if (todo.due && *todo.due <= day) ++view.actions;
+    if (todo.due && *todo.due > day && (!view.next || *todo.due < *view.next)) view.next = todo.due;
   }
   group.title = Words::tr("Still to be done: %1").arg(group.rows.size());
-  return group;
+  if (!group.rows.empty()) view.groups.push_back(std::move(group));
+}
+
+// What failed and the layout does not have, or not under that id.
+std::vector<DueRow> goneRows(std::span<const planning::InspectedDevice> devices,
+                             std::span<const inspection::DeviceState> states) {
+  std::vector<DueRow> rows;
+  for (const inspection::DeviceState& state : states)
+    if (state.failed && !planning::findDevice(devices, state.device))
+      rows.push_back({state.device,
+                      Words::tr("%1: failed on %2, and no longer on the plan under this id")
+                          .arg(QString::fromStdString(state.device), dayText(state.failed->on)),
+                      Urgency::Failed});
+  return rows;
 }
 
 }  // namespace
@@ -132,6 +150,9 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
     if (row.urgency != Urgency::Due) ++view.overdue;
     (row.urgency == Urgency::Failed ? failed.rows : in[device.room]).push_back(row);
   }
+  const std::vector<DueRow> gone = goneRows(devices, states);
+  view.gone = gone.size();
+  failed.rows.insert(failed.rows.end(), gone.begin(), gone.end());
   failed.title = Words::tr("Failed: %1").arg(failed.rows.size());
   if (!failed.rows.empty()) view.groups.push_back(failed);
   const auto addRoom = [&](const std::string& id, const QString& name) {
@@ -141,9 +162,24 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
   };
   for (const layout::Room& room : layout.rooms) addRoom(room.id, roomName(layout, room.id));
   addRoom("", Words::tr("In no room"));
-  if (DueGroup rest = toBeDone(layout, devices, records, day); !rest.rows.empty())
-    view.groups.push_back(std::move(rest));
+  addActions(view, layout, devices, records, day);
   return view;
+}
+
+QString summaryOf(const DueView& view, std::size_t devices) {
+  QStringList said;
+  if (view.devices > 0)
+    said << Words::tr("%1 of %2 devices are due, %3 of them overdue.")
+                .arg(view.devices)
+                .arg(devices)
+                .arg(view.overdue);
+  if (view.gone > 0) said << Words::tr("Failed, and no longer on the plan: %1.").arg(view.gone);
+  if (view.actions > 0)
+    said << Words::tr("To be done by today: %1, overdue: %2.").arg(view.actions).arg(view.actions_overdue);
+  if (said.isEmpty())
+    said << (view.next ? Words::tr("Nothing is due until %1.").arg(dayText(*view.next))
+                       : Words::tr("Nothing is due."));
+  return said.join(' ');
 }
 
 }  // namespace stopwalk::rounds

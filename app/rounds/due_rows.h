@@ -29,9 +29,13 @@ struct DueGroup {
 // overdue first; then what is still to be done elsewhere.
 struct DueView {
   std::vector<DueGroup> groups;
-  std::size_t devices = 0, overdue = 0;  // on which something is due; of them those past their day
-  std::optional<inspection::Date> next;  // when something falls due after the day
+  std::size_t devices = 0, overdue = 0;          // on which something is due; of them those past their day
+  std::size_t gone = 0;                          // that failed and are no longer on the plan
+  std::size_t actions = 0, actions_overdue = 0;  // to be done by the day; of them those past their day
+  std::optional<inspection::Date> next;          // when something falls due after the day
 };
+// What it comes to; `devices`: how many there are.
+QString summaryOf(const DueView& view, std::size_t devices);
 
 DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
                 const inspection::Records& records, std::span<const inspection::DeviceState> states,

@@ -47,21 +47,12 @@ void InspectPlace::showDue() {
 void InspectPlace::fillDue() {
   if (source_.path.isEmpty()) return due_->showNothing(whyNotYet(), true);
   if (!found_) return;
-  if (found_->devices.empty())
+  const auto view =
+      rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), states(), source_.schedule, today());
+  if (found_->devices.empty() && view.groups.empty())
     return due_->showNothing(
         tr("There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then."),
         false);
-  const auto view =
-      rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), states(), source_.schedule, today());
-  QString summary;
-  if (view.devices > 0)
-    summary = tr("%1 of %2 devices are due, %3 of them overdue.")
-                  .arg(view.devices)
-                  .arg(found_->devices.size())
-                  .arg(view.overdue);
-  else
-    summary =
-        view.next ? tr("Nothing is due until %1.").arg(rounds::dayText(*view.next)) : tr("Nothing is due.");
   std::vector<rounds::DuePage::OpenRound> open;
   for (const inspection::Round* round : inspection::unfinishedRounds(recordsNow()))
     open.push_back(
@@ -69,7 +60,7 @@ void InspectPlace::fillDue() {
                             .arg(rounds::dayText(round->at.date), QString::fromStdString(round->by))
                             .arg(inspection::stillToCheck(*round, recordsNow()).size())
                             .arg(round->devices.size())});
-  due_->show(view, open, summary);
+  due_->show(view, open, rounds::summaryOf(view, found_->devices.size()));
 }
 
 void InspectPlace::showStart() {

@@ -146,9 +146,9 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   emit recorded();
   const QString still =
       rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);
-  QString done = tr("Recorded as %1: %2, %3.")
-                     .arg(check.number)
-                     .arg(calledHere(check.device), rounds::wordOf(check.result).toLower());
+  QString word = rounds::wordOf(check.result).toLower();
+  if (const QString but = counting().but(check); !but.isEmpty()) word = tr("%1, %2").arg(word, but);
+  QString done = tr("Recorded as %1: %2, %3.").arg(check.number).arg(calledHere(check.device), word);
   if (!still.isEmpty()) done = tr("%1 %2").arg(done, still);
   emit said(done);
   if (!is_shown) return card_->tell(done, !still.isEmpty());

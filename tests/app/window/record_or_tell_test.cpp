@@ -3,6 +3,10 @@
 #include <sys/file.h>
 #include <unistd.h>
 
+#include "app/rounds/device_history.h"
+#include "app/rounds/failure_form.h"
+#include "app/rounds/words.h"
+#include "app/window/records_beside.h"
 #include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
@@ -45,6 +49,114 @@ TEST_F(RecordOrTell, AFailedDeviceSaysSoOnItsCardAndAPassThatDoesNotCloseItToo) 
   EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Meets);
   round().goTo(device);
   EXPECT_EQ(card().failedText(), "");
+}
+
+TEST_F(RecordOrTell, NoTickStandsForAPassThatDoesNotCountAndItIsSaidWhy) {
+  std::optional<plan::InspectedOnPlan> shown;
+  QObject::connect(&place(), &InspectPlace::onPlan, &place(), [&](const auto& now) { shown = now; });
+  openAndCome();
+  startRound();
+  const std::string device = round().device();
+  const auto sign = [&] { return shown->devices.at(device).state; };
+  const auto newest = [&] {
+    window->selection().set(device);
+    return place().history().list()->topLevelItem(0)->text(rounds::DeviceHistory::What);
+  };
+  const auto pass = [&](std::vector<std::string> machines) {
+    inspection::Check check;
+    check.round = onDisk().rounds.back().number;
+    check.device = device;
+    check.machines = std::move(machines);
+    check.at = records::momentNow();
+    check.inspector = "Grace Example";
+    check.result = inspection::Result::Pass;
+    ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
+    window->records().lookNow();
+  };
+  type("1p");
+  enter();
+  EXPECT_TRUE(card().told().contains("pass, only looked at.")) << card().told().toStdString();
+  EXPECT_EQ(sign(), plan::StationState::Warns);
+  EXPECT_TRUE(newest().endsWith("Pass, only looked at")) << newest().toStdString();
+  round().goTo(device);
+  EXPECT_TRUE(card().findChild<QLabel*>("already")->text().contains("pass, only looked at"));
+  const std::vector<std::string> machines = onDisk().checks.back().machines;
+  ASSERT_FALSE(machines.empty());
+  pass({});
+  EXPECT_EQ(sign(), plan::StationState::Warns);
+  EXPECT_TRUE(newest().contains("not counted: it was of a stop that did not stop")) << newest().toStdString();
+  EXPECT_FALSE(newest().endsWith(QString::fromStdString(machines.back()))) << "by its name";
+  pass(machines);
+  EXPECT_EQ(sign(), plan::StationState::Meets);
+  EXPECT_TRUE(newest().endsWith("Pass")) << newest().toStdString();
+}
+
+TEST_F(RecordOrTell, WhatWasTypedOfTheMendingIsRecordedOrSaidNotToBe) {
+  openAndCome();
+  startRound();
+  type("2f");
+  typeInto(card().failure().todo(), "Move the pallet");
+  typeInto(card().failure().owner(), "Linus Example");
+  card().setFocus();
+  type("p");
+  EXPECT_FALSE(card().failure().isVisible());
+  EXPECT_TRUE(card().told().contains("not recorded")) << card().told().toStdString();
+  type("r");
+  EXPECT_TRUE(card().failure().isVisible());
+  EXPECT_EQ(card().told(), "");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_EQ(onDisk().checks[0].result, inspection::Result::NotAccessible);
+  ASSERT_TRUE(onDisk().checks[0].corrective.has_value());
+  EXPECT_EQ(onDisk().checks[0].corrective->what, "Move the pallet");
+}
+
+// On that day, and before its end.
+TEST_F(RecordOrTell, NothingIsSaidNotToBeDueWhileAnActionIsOrADeviceFailedThatIsGone) {
+  openAndCome();
+  startRound();
+  const std::size_t devices = round().order().size();
+  for (std::size_t i = 0; i < devices; ++i) {
+    type("123456p");
+    enter();
+  }
+  round().leave();
+  const inspection::Date today = records::momentNow().date;
+  const QString summary = place().due().summary();
+  ASSERT_TRUE(summary.startsWith("Nothing is due until")) << summary.toStdString();
+  inspection::Check check = onDisk().checks.front();
+  const auto append = [&] {
+    check.at = records::momentNow();
+    ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
+    window->records().lookNow();
+  };
+  check.result = inspection::Result::NotAccessible;
+  check.corrective = inspection::Corrective{"move the pallet", "Bo Example", inspection::daysAfter(today, 3)};
+  append();
+  EXPECT_EQ(place().due().summary(),
+            "Nothing is due until " + rounds::dayText(inspection::daysAfter(today, 3)) + ".");
+  check.corrective->due = inspection::daysAfter(today, -1);
+  append();
+  EXPECT_EQ(place().due().summary(), "To be done by today: 1, overdue: 1.");
+  check.corrective.reset();
+  check.device = "lathe-of-before/stop";
+  check.result = inspection::Result::Fail;
+  append();
+  EXPECT_EQ(place().due().summary(),
+            "Failed, and no longer on the plan: 1. To be done by today: 1, overdue: 1.");
+  const QTreeWidget& tree = *place().due().tree();
+  EXPECT_EQ(tree.topLevelItem(0)->text(0), "Failed: 1");
+  EXPECT_TRUE(tree.topLevelItem(0)->child(0)->text(0).startsWith("lathe-of-before/stop: failed on"));
+}
+
+TEST_F(RecordOrTell, ARoundThatIsNotStartedDatesNoOther) {
+  openAndCome();
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  place().start().onPaper()->setText("2026-03-02 09:15");
+  place().start().name()->setFocus();
+  key(Qt::Key_Escape);
+  startRound();
+  EXPECT_FALSE(round().round()->entered.has_value());
 }
 
 TEST_F(RecordOrTell, ACardThatWaitsForAnotherToBeWrittenSaysSo) {
