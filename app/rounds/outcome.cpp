@@ -32,6 +32,24 @@ QString whyNotRecorded(const records::Appended& appended, const QString& records
   return {};
 }
 
+QString whyNotCorrected(const inspection::CorrectionFault& fault, std::size_t corrects) {
+  switch (fault.why) {
+    case inspection::CannotCorrect::Unknown:
+      return Words::tr("Check %1 is not in the records any more: nothing corrects it.").arg(corrects);
+    case inspection::CannotCorrect::OtherDevice:
+      return Words::tr("Check %1 is of another device, %2: it is corrected there.")
+          .arg(corrects)
+          .arg(QString::fromStdString(fault.device));
+    case inspection::CannotCorrect::OtherRound:
+      return Words::tr("Check %1 is of round %2: it is corrected there.").arg(corrects).arg(fault.round);
+    case inspection::CannotCorrect::Corrected:
+      return Words::tr("Check %1 was corrected already, by check %2: correct that one.")
+          .arg(corrects)
+          .arg(fault.by);
+  }
+  return {};
+}
+
 QString setAside(const records::Appended& appended) {
   if (appended.set_aside.empty()) return {};
   return Words::tr("A record that was never finished is kept in %1.")

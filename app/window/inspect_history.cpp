@@ -33,12 +33,13 @@ bool InspectPlace::isCorrecting() const {
 void InspectPlace::correct(std::size_t number) {
   const inspection::Check* check = recordsNow().findCheck(number);
   if (!check || writer_.isWriting()) return;
-  const inspection::Round* round = recordsNow().findRound(check->round);
+  const auto place = static_cast<std::size_t>(check - recordsNow().checks.data());
+  const inspection::Round* round = recordsNow().findRound(inspection::roundsOf(recordsNow())[place]);
   if (!round || std::ranges::find(round->devices, check->device) == round->devices.end())
     return emit said(tr("That check is of no round that lists its device: correct it on the command line."));
   const inspection::Check old = *check;
-  const Correcting now{number, old.round, old.device, whereNow()};
-  if (now.from.round != old.round) round_.walk(old.round);
+  const Correcting now{number, round->number, old.device, whereNow()};
+  if (now.from.round != now.round) round_.walk(now.round);
   round_.goTo(old.device);
   correcting_ = now;
   shown_ = keyNow();

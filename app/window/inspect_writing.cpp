@@ -78,8 +78,9 @@ void InspectPlace::record() {
   check.inspector = by.toStdString();
   put(entered, check);
   if (isCorrecting()) {
-    if (inspection::correctionFault(recordsNow(), correcting_->check, check.device, check.round))
-      return refuse(tr("That check was corrected already, by another record: correct that one."));
+    if (const auto fault =
+            inspection::correctionFault(recordsNow(), correcting_->check, check.device, check.round))
+      return refuse(rounds::whyNotCorrected(*fault, correcting_->check));
     check.corrects = correcting_->check;
   }
   keepDraft();

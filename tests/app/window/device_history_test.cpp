@@ -169,6 +169,28 @@ TEST_F(OfADevice, WhatAnotherCorrectedMeanwhileStaysOnItsCard) {
   EXPECT_EQ(onDisk().checks.size(), 2u);
 }
 
+// As logs may hold it: a correction that names another round than the check that it corrects.
+TEST_F(OfADevice, ACorrectionInAnotherRoundIsCorrectedWhereItsFirstStands) {
+  failOne();
+  const std::size_t first = onDisk().rounds[0].number;
+  inspection::Round second = onDisk().rounds[0];
+  const std::size_t other = records::appendRecord(file, second).number;
+  Check crossed = onDisk().checks[0];
+  crossed.corrects = crossed.number;
+  crossed.round = other;
+  crossed.result = Result::NotTested;
+  const std::size_t number = records::appendRecord(file, crossed).number;
+  window->records().lookNow();
+  checks().correctWanted(number);
+  ASSERT_TRUE(round().round().has_value());
+  EXPECT_EQ(round().round()->number, first);
+  type("r");
+  signAs("Bo Example");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 3u) << card().told().toStdString();
+  EXPECT_EQ(onDisk().checks.back().corrects, number);
+}
+
 // What was entered later from paper stands where it was made.
 TEST(DeviceHistoryOf, IsByTheTimeThatEachCheckGives) {
   inspection::Records records;
