@@ -197,8 +197,17 @@ void CheckCard::showEntered(const Entered& entered) {
   failure_->show(entered);
   note_->setText(entered.note);
   second_->setText(entered.second);
-  failure_->setVisible(entered.result == inspection::Result::Fail);
+  showFailureForm();
   tell({}, false);
+}
+
+// Nothing that was typed there goes unseen into a record, or out of one.
+void CheckCard::showFailureForm() {
+  const auto result = result_->result();
+  const bool is_filled = asksForMending(entered());
+  failure_->setVisible(result == inspection::Result::Fail ||
+                       (is_filled && result != inspection::Result::Pass));
+  failure_->setOfFailure(result == inspection::Result::Fail);
 }
 
 void CheckCard::showNotRecorded(const QString& sentence) {
@@ -222,8 +231,12 @@ Entered CheckCard::entered() const {
 }
 
 void CheckCard::enteredChanged() {
-  failure_->setVisible(result_->result() == inspection::Result::Fail);
-  tell({}, false);
+  showFailureForm();
+  const bool drops = result_->result() == inspection::Result::Pass && asksForMending(entered());
+  tell(drops ? tr("With a pass, what was done and what is still to be done is not recorded: put it into the "
+                  "note if it holds.")
+             : QString(),
+       drops);
   emit changed();
 }
 

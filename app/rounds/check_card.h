@@ -88,6 +88,7 @@ class CheckCard : public QWidget {
   QWidget* people();
   bool chooseByKey(const QString& key);
   void enteredChanged();
+  void showFailureForm();
 
   QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *not_recorded_, *told_;
   QProgressBar* progress_;

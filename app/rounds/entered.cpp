@@ -63,7 +63,14 @@ QString whatIsMissing(const Entered& entered) {
     return Words::tr("What does not stay stopped has not passed: choose the failure.");
   if (check.result == Result::Pass && std::ranges::none_of(check.tested, &std::pair<Tried, bool>::second))
     return Words::tr("Tick what was tried: a pass says nothing without it.");
-  return check.result == Result::Fail ? failureMissing(entered) : QString();
+  return check.result == Result::Pass ? QString() : failureMissing(entered);
+}
+
+bool asksForMending(const Entered& entered) {
+  for (const QString* text :
+       {&entered.action, &entered.tagged_by, &entered.todo, &entered.owner, &entered.until})
+    if (!text->trimmed().isEmpty()) return true;
+  return false;
 }
 
 void put(const Entered& entered, inspection::Check& check) {
@@ -74,7 +81,7 @@ void put(const Entered& entered, inspection::Check& check) {
   check.second = plain(entered.second);
   check.action.clear();
   check.corrective.reset();
-  if (check.result != Result::Fail) return;
+  if (check.result == Result::Pass) return;
   check.action = plain(doneAtOnce(entered));
   if (const std::string todo = plain(entered.todo); !todo.empty())
     check.corrective =

@@ -15,7 +15,7 @@ struct Entered {
   std::optional<inspection::Result> result;                // none: not chosen yet
   std::vector<double> run_down_s;
   QString note, second;
-  // Of a failure:
+  // Of a failure, or of what could not be tested; nothing of it is recorded with a pass:
   QString action, tagged_by;   // what was done at once
   QString todo, owner, until;  // what is still to be done
   bool operator==(const Entered&) const = default;
@@ -23,6 +23,8 @@ struct Entered {
 
 // Why it cannot be recorded yet, in a sentence; empty: it can.
 QString whatIsMissing(const Entered& entered);
+// Whether anything was typed of what was done or is still to be done.
+bool asksForMending(const Entered& entered);
 // Into a check that has all else. Only where nothing is missing.
 void put(const Entered& entered, inspection::Check& check);
 // To begin a correction with: all that the check says but its result, which is chosen anew.

@@ -11,12 +11,12 @@ FailureForm::FailureForm(QWidget* parent) : QWidget(parent) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
-  auto* what =
+  stays_failed_ =
       new QLabel(tr("It stays failed, on the plan and in the audit, until it passes a check of its own. "
                     "Take the machine out of use as the shop's procedure says."),
                  this);
-  what->setWordWrap(true);
-  column->addWidget(what);
+  stays_failed_->setWordWrap(true);
+  column->addWidget(stays_failed_);
   auto* grid = new QGridLayout;
   grid->setSpacing(4);
   column->addLayout(grid);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QWidget>
 
@@ -7,7 +8,8 @@
 
 namespace stopwalk::rounds {
 
-// What a failure asks: what was done at once, and what is still to be done by whom.
+// What a failure asks, and may be said of what could not be tested: what was done at once, and what is still
+// to be done by whom.
 class FailureForm : public QWidget {
   Q_OBJECT
 
@@ -15,6 +17,8 @@ class FailureForm : public QWidget {
   explicit FailureForm(QWidget* parent = nullptr);
 
   void show(const Entered& entered);
+  // That the device stays failed is said with a failure.
+  void setOfFailure(bool is_failure) { stays_failed_->setVisible(is_failure); }
   void putInto(Entered& entered) const;
 
   QLineEdit* action() const { return action_; }
@@ -27,6 +31,7 @@ class FailureForm : public QWidget {
   void changed();
 
  private:
+  QLabel* stays_failed_;
   QLineEdit *action_, *tagged_by_, *todo_, *owner_, *until_;
 };
 

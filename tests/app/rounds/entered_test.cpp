@@ -82,7 +82,10 @@ TEST(Entered, NoPassIsRecordedThatDoesNotSayWhatWasTried) {
                            inspection::testedFor(check, Tried::PressedRunning).value_or(false);
       EXPECT_EQ(inspection::passedPressed(check), pressed) << "only what was ticked is claimed";
     }
-    EXPECT_TRUE(check.result == Result::Fail || (check.action.empty() && !check.corrective));
+    EXPECT_TRUE(check.result != Result::Pass || (check.action.empty() && !check.corrective));
+    EXPECT_EQ(!check.action.empty() || check.corrective,
+              check.result != Result::Pass && asksForMending(entered))
+        << "nothing that was typed gets lost";
   }
 }
 
