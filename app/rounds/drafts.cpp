@@ -41,7 +41,7 @@ QByteArray asText(const Draft& draft) {
 
 QStringList foundIn(const Entered& entered) {
   QStringList found;
-  if (entered.result) found << wordOf(*entered.result);
+  if (entered.result) found << wordOf(*entered.result).toLower();
   for (const auto& [test, yes] : entered.tested)
     found << (yes ? wordOf(test) : Words::tr("not so: %1").arg(wordOf(test)));
   for (const double run_s : entered.run_down_s) found << secondsText(run_s);

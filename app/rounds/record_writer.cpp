@@ -15,7 +15,6 @@ RecordWriter::~RecordWriter() {
 void RecordWriter::write(const std::string& records_file, std::size_t read, Make make) {
   if (writing_) return;
   writing_ = true;
-  emit started();
   worker_.start([this, records_file, read, make = std::move(make)] {
     inspection::Record record;
     records::Appended appended;

@@ -25,7 +25,6 @@ class RecordWriter : public QObject {
   bool isWriting() const { return writing_; }
 
  signals:
-  void started();
   // How it went; the record has its number if it is on the disk.
   void written(const stopwalk::records::Appended& appended, const stopwalk::inspection::Record& record);
 

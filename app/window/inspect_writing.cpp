@@ -29,7 +29,9 @@ void InspectPlace::startRound() {
   const planning::RoundScope scope = start_->scope();
   const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
                                        paper.at.value_or(now).date, failed());
-  if (ids.empty()) return start_->tell(tr("There is no device that is due."));
+  if (ids.empty())
+    return start_->tell(scope.due ? tr("There is no device that is due.")
+                                  : tr("There is no device to inspect."));
   settings_.setValue(kByKey, by);
   start_->setWriting(true);
   const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,

@@ -1,4 +1,6 @@
 // What is audited at the window, and where the answers are shown.
+#include <algorithm>
+
 #include "app/panels/details/details.h"
 #include "app/panels/problems/problem_list.h"
 #include "app/panels/reach/reach_chooser.h"
@@ -13,6 +15,7 @@
 #include "app/window/poster/poster_place.h"
 #include "app/window/profile_for.h"
 #include "app/window/records_beside.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
 namespace {
@@ -84,8 +87,11 @@ void MainWindow::recordsChanged() {
 // Above the plan, until they pass.
 void MainWindow::showFailed() {
   QStringList failed, gone;
-  for (const auto& device : records_->failed(profile_.inspection))
-    (edits::findThing(*shown_, device.device) ? failed : gone) << QString::fromStdString(device.device);
+  const auto& all = records_->failed(profile_.inspection);
+  const auto missing = planning::notInLayout(all, *shown_);
+  for (const inspection::FailedDevice& device : all)
+    (std::ranges::find(missing, device) == missing.end() ? failed : gone)
+        << QString::fromStdString(device.device);
   const auto few = [](QStringList ids) {
     if (ids.size() > kMostNamed) ids = ids.mid(0, kMostNamed) << QStringLiteral("…");
     return ids.join(tr(", "));

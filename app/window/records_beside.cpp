@@ -125,9 +125,10 @@ QString RecordsBeside::trouble() const {
                 .arg(fileName(), QString::fromStdString(read_->log.bad.front().why))
                 .arg(read_->log.records.unsure_to);
   if (!read_->log.torn.empty())
-    said << tr("The inspection records in %1 end in one that was never finished: it does not count. What is "
-               "recorded next puts it aside into a file of its own.")
-                .arg(fileName());
+    said
+        << tr("The inspection records in %1 end in one that was never finished, or was cut or changed later: "
+              "it does not count. What is recorded next puts it aside into a file of its own.")
+               .arg(fileName());
   return said.join(' ');
 }
 

@@ -3045,11 +3045,6 @@
         <translation>Außer Betrieb</translation>
     </message>
     <message>
-        <source>Failed its last check on %1: do not rely on it.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Letzte Kontrolle am %1 nicht bestanden: nicht darauf verlassen.</translation>
-    </message>
-    <message>
         <source>What stops it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Was sie stoppt</translation>
@@ -3093,6 +3088,10 @@
         <source>Enter it afterwards with its time: in the window in the place Inspect, under &quot;Done on paper on&quot;; or %1 (a round that was not opened before: %2). Keep this sheet.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Danach mit der Uhrzeit eintragen: im Fenster im Bereich Kontrollieren unter „Auf Papier erledigt am“; oder %1 (ein vorher nicht eröffneter Kontrollgang: %2). Dieses Blatt aufbewahren.</translation>
+    </message>
+    <message>
+        <source>Failed a check on %1: do not rely on it.</source>
+        <translation>Kontrolle am %1 nicht bestanden: nicht darauf verlassen.</translation>
     </message>
 </context>
 <context>
@@ -3203,16 +3202,6 @@
         <translation>das Layout hat keine `revision`: nur am Hash lässt sich dieser Aushang von einem älteren unterscheiden</translation>
     </message>
     <message>
-        <source>the last check of %1, on %2, failed: it is shown as out of order; when it has passed one, print this anew</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>die letzte Kontrolle von %1, am %2, war nicht bestanden: es ist als außer Betrieb gezeigt; wenn eine bestanden ist, neu drucken</translation>
-    </message>
-    <message>
-        <source>the last check of %1, on %2, failed: the profile counts it as a stop all the same, and so it is shown as one</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>die letzte Kontrolle von %1, am %2, war nicht bestanden: das Profil zählt es trotzdem als Stopp, und so wird es gezeigt</translation>
-    </message>
-    <message>
         <source>its outline cannot be built; `stopwalk check` says why</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>sein Umriss lässt sich nicht aufbauen; `stopwalk check` sagt, warum</translation>
@@ -3246,6 +3235,14 @@
         <source>%1: its stops and their words do not fit on one page; one language alone, or fewer words, may</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: ihre Stopps und deren Worte passen nicht auf eine Seite; eine Sprache allein, oder weniger Worte, vielleicht</translation>
+    </message>
+    <message>
+        <source>the check of %1 on %2 failed, and it has not passed since: it is shown as out of order; when it has passed, print this anew</source>
+        <translation>die Kontrolle von %1 am %2 war nicht bestanden, und seither keine: es ist als außer Betrieb gezeigt; wenn es bestanden hat, neu drucken</translation>
+    </message>
+    <message>
+        <source>the check of %1 on %2 failed, and it has not passed since: the profile counts it as a stop all the same, and so it is shown as one</source>
+        <translation>die Kontrolle von %1 am %2 war nicht bestanden, und seither keine: das Profil zählt es trotzdem als Stopp, und so wird es gezeigt</translation>
     </message>
 </context>
 <context>
@@ -3497,29 +3494,53 @@
         <translation>%1: %2 (%3)</translation>
     </message>
     <message>
-        <source>check %1 of %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Prüfung %1 vom %2</translation>
-    </message>
-    <message>
-        <source>%1 does not count: the records are not as they were written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 zählt nicht: Die Aufzeichnungen sind nicht mehr, wie sie geschrieben wurden</translation>
-    </message>
-    <message>
-        <source>%1 does not count: that day is still to come</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 zählt nicht: Dieser Tag kommt erst noch</translation>
-    </message>
-    <message>
-        <source>%1 does not count: it was of a stop that did not stop %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 zählt nicht: Die Einrichtung hielt damals %2 nicht an</translation>
-    </message>
-    <message>
         <source>%1 to be done again</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 zu wiederholen</translation>
+    </message>
+    <message>
+        <source>check %1 of %2 does not count: %3</source>
+        <translation>Kontrolle %1 vom %2 zählt nicht: %3</translation>
+    </message>
+    <message>
+        <source>%1: failed on %2, and no longer on the plan under this id</source>
+        <translation>%1: nicht bestanden am %2 und nicht mehr unter dieser Kennung im Plan</translation>
+    </message>
+    <message>
+        <source>%1 of %2 devices are due, %3 of them overdue.</source>
+        <translation>%1 von %2 Geräten sind fällig, %3 davon überfällig.</translation>
+    </message>
+    <message>
+        <source>Failed, and no longer on the plan: %1.</source>
+        <translation>Nicht bestanden und nicht mehr im Plan: %1.</translation>
+    </message>
+    <message>
+        <source>To be done by today: %1, overdue: %2.</source>
+        <translation>Bis heute zu tun: %1, überfällig: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is due until %1.</source>
+        <translation>Bis %1 ist nichts fällig.</translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation>Nichts ist fällig.</translation>
+    </message>
+    <message>
+        <source>Check %1 is not in the records any more: nothing corrects it.</source>
+        <translation>Kontrolle %1 steht nicht mehr in den Aufzeichnungen: Nichts berichtigt sie.</translation>
+    </message>
+    <message>
+        <source>Check %1 is of another device, %2: it is corrected there.</source>
+        <translation>Kontrolle %1 ist von einem anderen Gerät, %2: Sie wird dort berichtigt.</translation>
+    </message>
+    <message>
+        <source>Check %1 is of round %2: it is corrected there.</source>
+        <translation>Kontrolle %1 gehört zu Kontrollgang %2: Sie wird dort berichtigt.</translation>
+    </message>
+    <message>
+        <source>Check %1 was corrected already, by check %2: correct that one.</source>
+        <translation>Kontrolle %1 wurde schon berichtigt, durch Kontrolle %2: diese berichtigen.</translation>
     </message>
 </context>
 <context>
@@ -4785,6 +4806,37 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Name: die Prüfung trägt ihn</translation>
     </message>
+    <message>
+        <source>With a pass, what was done and what is still to be done is not recorded: put it into the note if it holds.</source>
+        <translation>Mit „bestanden“ wird nicht aufgezeichnet, was getan wurde und was noch zu tun ist: Gilt es noch, gehört es in die Notiz.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::Counting</name>
+    <message>
+        <source>the records are not as they were written</source>
+        <translation>Die Aufzeichnungen sind nicht mehr, wie sie geschrieben wurden</translation>
+    </message>
+    <message>
+        <source>that day is still to come</source>
+        <translation>Dieser Tag kommt erst noch</translation>
+    </message>
+    <message>
+        <source>it was of a stop that did not stop %1</source>
+        <translation>Die Einrichtung hielt damals %1 nicht an</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>not counted: %1</source>
+        <translation>zählt nicht: %1</translation>
+    </message>
+    <message>
+        <source>only looked at</source>
+        <translation>nur angesehen</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -4892,6 +4944,45 @@
         <source>%1, written %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, geschrieben %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::Drafts</name>
+    <message>
+        <source>not so: %1</source>
+        <translation>nicht so: %1</translation>
+    </message>
+    <message>
+        <source>second person %1</source>
+        <translation>zweite Person %1</translation>
+    </message>
+    <message>
+        <source>an earlier day</source>
+        <translation>einem früheren Tag</translation>
+    </message>
+    <message>
+        <source>Entered on %1 without a name, not recorded</source>
+        <translation>Eingegeben am %1 ohne Namen, nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Entered on %1 by %2, not recorded</source>
+        <translation>Eingegeben am %1 von %2, nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>%1: what stands in the lines below.</source>
+        <translation>%1: was unten in den Zeilen steht.</translation>
+    </message>
+    <message>
+        <source>%1: %2. What you try and find yourself is to be chosen; the lines below stay.</source>
+        <translation>%1: %2. Was selbst geprüft und gefunden wird, ist neu zu wählen; die Zeilen unten bleiben.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
     </message>
 </context>
 <context>
@@ -5655,21 +5746,6 @@
         <translation>Es ist noch kein Stoppgerät auf dem Plan. Eines zeichnen (Alt+1): dann steht hier, was fällig ist.</translation>
     </message>
     <message>
-        <source>%1 of %2 devices are due, %3 of them overdue.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 von %2 Geräten sind fällig, %3 davon überfällig.</translation>
-    </message>
-    <message>
-        <source>Nothing is due until %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bis %1 ist nichts fällig.</translation>
-    </message>
-    <message>
-        <source>Nothing is due.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nichts ist fällig.</translation>
-    </message>
-    <message>
         <source>%1, %2: %3 of %4 still to check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, %2: %3 von %4 noch zu kontrollieren</translation>
@@ -5760,11 +5836,6 @@
         <translation>Diese Kontrolle gehört zu keinem Kontrollgang, der ihr Gerät nennt: auf der Befehlszeile berichtigen.</translation>
     </message>
     <message>
-        <source>That check was corrected already, by another record: correct that one.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Diese Kontrolle wurde schon durch einen anderen Eintrag berichtigt: jenen berichtigen.</translation>
-    </message>
-    <message>
         <source>Pick a stop device that was checked: its checks stand below the plan.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ein Gerät wählen, das schon kontrolliert wurde: seine Kontrollen stehen unter dem Plan.</translation>
@@ -5833,6 +5904,14 @@
         <source>The devices to inspect could not be computed: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die zu kontrollierenden Geräte konnten nicht berechnet werden: %1.</translation>
+    </message>
+    <message>
+        <source>There is no device to inspect.</source>
+        <translation>Es gibt kein Gerät zu kontrollieren.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -6465,18 +6544,8 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>Der Aushang mit den Stopp-Stellen jedes Raums (Alt+4)</translation>
     </message>
     <message>
-        <source>Failed the last check, and counted as a stop all the same: %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bei der letzten Kontrolle durchgefallen und trotzdem als Stopp gezählt: %1.</translation>
-    </message>
-    <message>
         <source>, </source>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>Failed the last check, and counted as no stop: %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bei der letzten Kontrolle durchgefallen und nicht als Stopp gezählt: %1.</translation>
     </message>
     <message>
         <source>The place to in&amp;spect</source>
@@ -6527,11 +6596,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Alle Arbeitsplätze, wie das Layout ist, stehen in %1.</translation>
-    </message>
-    <message>
-        <source>Failed the last check, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Bei der letzten Kontrolle durchgefallen und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
     </message>
     <message>
         <source>A record is being written. The window closes when it is on the disk.</source>
@@ -6617,6 +6681,22 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>The colours of the floor could not be computed: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Farben des Bodens konnten nicht berechnet werden: %1.</translation>
+    </message>
+    <message>
+        <source>Failed and not passed since, and counted as a stop all the same: %1.</source>
+        <translation>Nicht bestanden und seither auch nicht, trotzdem als Stopp gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>Failed and not passed since, and counted as no stop: %1.</source>
+        <translation>Nicht bestanden und seither auch nicht, nicht als Stopp gezählt: %1.</translation>
+    </message>
+    <message>
+        <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
+        <translation>Nicht bestanden und seither auch nicht, und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 share the inspection records in %3: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
+        <translation>%1 und %2 teilen sich die Prüfaufzeichnungen in %3: Was in dem einen nicht bestanden hat, gilt auch im anderen als nicht bestanden. Eines davon unter einem eigenen Namen speichern.</translation>
     </message>
 </context>
 <context>
@@ -6924,14 +7004,13 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>%1 Herausfinden, wer die Datei verschoben oder geändert hat, und sie zurücklegen. Was nach ihnen nicht bestanden hat, gilt hier weiter als nicht bestanden, und es wird nichts aufgezeichnet, bis sie wieder da sind oder ein Kontrollgang neu begonnen wird.</translation>
     </message>
     <message>
-        <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde: Sie zählt nicht. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
-    </message>
-    <message>
         <source>Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to line %4.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zeile %1 der Prüfaufzeichnungen in %2 ist nicht mehr, wie sie geschrieben wurde: %3. Bis Zeile %4 zählt nichts als bestanden.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count. What is recorded next puts it aside into a file of its own.</source>
+        <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde oder später gekürzt oder geändert wurde: Sie zählt nicht. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
     </message>
 </context>
 <context>

@@ -3045,11 +3045,6 @@
         <translation>Fuera de servicio</translation>
     </message>
     <message>
-        <source>Failed its last check on %1: do not rely on it.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No pasó la última comprobación, el %1: no confíe en él.</translation>
-    </message>
-    <message>
         <source>What stops it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Qué la detiene</translation>
@@ -3093,6 +3088,10 @@
         <source>Enter it afterwards with its time: in the window in the place Inspect, under &quot;Done on paper on&quot;; or %1 (a round that was not opened before: %2). Keep this sheet.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Regístrelo después con su hora: en la ventana, en el área Inspeccionar, bajo «Hecho en papel el»; o %1 (una ronda que no se abrió antes: %2). Guarde esta hoja.</translation>
+    </message>
+    <message>
+        <source>Failed a check on %1: do not rely on it.</source>
+        <translation>No pasó una comprobación el %1: no confíe en él.</translation>
     </message>
 </context>
 <context>
@@ -3203,16 +3202,6 @@
         <translation>la distribución no tiene `revision`: solo por su hash se distingue este cartel de otro más antiguo</translation>
     </message>
     <message>
-        <source>the last check of %1, on %2, failed: it is shown as out of order; when it has passed one, print this anew</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>la última comprobación de %1, el %2, no se pasó: se muestra como fuera de servicio; cuando pase una, imprima esto de nuevo</translation>
-    </message>
-    <message>
-        <source>the last check of %1, on %2, failed: the profile counts it as a stop all the same, and so it is shown as one</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>la última comprobación de %1, el %2, no se pasó: el perfil lo cuenta como parada de todos modos, y así se muestra</translation>
-    </message>
-    <message>
         <source>its outline cannot be built; `stopwalk check` says why</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>su contorno no se puede construir; `stopwalk check` dice por qué</translation>
@@ -3246,6 +3235,14 @@
         <source>%1: its stops and their words do not fit on one page; one language alone, or fewer words, may</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: sus paradas y sus textos no caben en una página; un solo idioma, o menos palabras, quizá</translation>
+    </message>
+    <message>
+        <source>the check of %1 on %2 failed, and it has not passed since: it is shown as out of order; when it has passed, print this anew</source>
+        <translation>la comprobación de %1 del %2 no se pasó, y desde entonces ninguna: se muestra como fuera de servicio; cuando la pase, imprima esto de nuevo</translation>
+    </message>
+    <message>
+        <source>the check of %1 on %2 failed, and it has not passed since: the profile counts it as a stop all the same, and so it is shown as one</source>
+        <translation>la comprobación de %1 del %2 no se pasó, y desde entonces ninguna: el perfil lo cuenta como parada de todos modos, y así se muestra</translation>
     </message>
 </context>
 <context>
@@ -3497,29 +3494,53 @@
         <translation>%1: %2 (%3)</translation>
     </message>
     <message>
-        <source>check %1 of %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>la comprobación %1 del %2</translation>
-    </message>
-    <message>
-        <source>%1 does not count: the records are not as they were written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 no cuenta: los registros no están como se escribieron</translation>
-    </message>
-    <message>
-        <source>%1 does not count: that day is still to come</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 no cuenta: ese día aún no ha llegado</translation>
-    </message>
-    <message>
-        <source>%1 does not count: it was of a stop that did not stop %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 no cuenta: era de un paro que no paraba %2</translation>
-    </message>
-    <message>
         <source>%1 to be done again</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 por repetir</translation>
+    </message>
+    <message>
+        <source>check %1 of %2 does not count: %3</source>
+        <translation>la comprobación %1 del %2 no cuenta: %3</translation>
+    </message>
+    <message>
+        <source>%1: failed on %2, and no longer on the plan under this id</source>
+        <translation>%1: falló el %2 y ya no está en el plano con este identificador</translation>
+    </message>
+    <message>
+        <source>%1 of %2 devices are due, %3 of them overdue.</source>
+        <translation>%1 de %2 dispositivos están pendientes, %3 de ellos vencidos.</translation>
+    </message>
+    <message>
+        <source>Failed, and no longer on the plan: %1.</source>
+        <translation>Fallados y ya no en el plano: %1.</translation>
+    </message>
+    <message>
+        <source>To be done by today: %1, overdue: %2.</source>
+        <translation>Por hacer hasta hoy: %1, vencidos: %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is due until %1.</source>
+        <translation>No hay nada pendiente hasta el %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation>No hay nada pendiente.</translation>
+    </message>
+    <message>
+        <source>Check %1 is not in the records any more: nothing corrects it.</source>
+        <translation>La comprobación %1 ya no está en los registros: nada la corrige.</translation>
+    </message>
+    <message>
+        <source>Check %1 is of another device, %2: it is corrected there.</source>
+        <translation>La comprobación %1 es de otro dispositivo, %2: se corrige allí.</translation>
+    </message>
+    <message>
+        <source>Check %1 is of round %2: it is corrected there.</source>
+        <translation>La comprobación %1 es de la ronda %2: se corrige allí.</translation>
+    </message>
+    <message>
+        <source>Check %1 was corrected already, by check %2: correct that one.</source>
+        <translation>La comprobación %1 ya fue corregida por la comprobación %2: corrija esa.</translation>
     </message>
 </context>
 <context>
@@ -4785,6 +4806,37 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>nombre: la comprobación lo lleva</translation>
     </message>
+    <message>
+        <source>With a pass, what was done and what is still to be done is not recorded: put it into the note if it holds.</source>
+        <translation>Con una comprobación superada no se registra lo que se hizo ni lo que queda por hacer: si sigue valiendo, póngalo en la nota.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::Counting</name>
+    <message>
+        <source>the records are not as they were written</source>
+        <translation>los registros no están como se escribieron</translation>
+    </message>
+    <message>
+        <source>that day is still to come</source>
+        <translation>ese día aún no ha llegado</translation>
+    </message>
+    <message>
+        <source>it was of a stop that did not stop %1</source>
+        <translation>era de un paro que no paraba %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>not counted: %1</source>
+        <translation>no cuenta: %1</translation>
+    </message>
+    <message>
+        <source>only looked at</source>
+        <translation>solo mirado</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -4892,6 +4944,45 @@
         <source>%1, written %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, escrito el %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::Drafts</name>
+    <message>
+        <source>not so: %1</source>
+        <translation>no fue así: %1</translation>
+    </message>
+    <message>
+        <source>second person %1</source>
+        <translation>segunda persona %1</translation>
+    </message>
+    <message>
+        <source>an earlier day</source>
+        <translation>un día anterior</translation>
+    </message>
+    <message>
+        <source>Entered on %1 without a name, not recorded</source>
+        <translation>Introducido el %1 sin nombre, no registrado</translation>
+    </message>
+    <message>
+        <source>Entered on %1 by %2, not recorded</source>
+        <translation>Introducido el %1 por %2, no registrado</translation>
+    </message>
+    <message>
+        <source>%1: what stands in the lines below.</source>
+        <translation>%1: lo que está en las líneas de abajo.</translation>
+    </message>
+    <message>
+        <source>%1: %2. What you try and find yourself is to be chosen; the lines below stay.</source>
+        <translation>%1: %2. Elija lo que pruebe y encuentre usted; las líneas de abajo se quedan.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
     </message>
 </context>
 <context>
@@ -5655,21 +5746,6 @@
         <translation>Aún no hay ningún dispositivo de parada en el plano. Dibuje uno (Alt+1): entonces lo pendiente estará aquí.</translation>
     </message>
     <message>
-        <source>%1 of %2 devices are due, %3 of them overdue.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 de %2 dispositivos están pendientes, %3 de ellos vencidos.</translation>
-    </message>
-    <message>
-        <source>Nothing is due until %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No hay nada pendiente hasta el %1.</translation>
-    </message>
-    <message>
-        <source>Nothing is due.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No hay nada pendiente.</translation>
-    </message>
-    <message>
         <source>%1, %2: %3 of %4 still to check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, %2: %3 de %4 por comprobar</translation>
@@ -5760,11 +5836,6 @@
         <translation>Esa comprobación no es de una ronda que liste su dispositivo: corríjala en la línea de comandos.</translation>
     </message>
     <message>
-        <source>That check was corrected already, by another record: correct that one.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Esa comprobación ya fue corregida por otro registro: corrija ese.</translation>
-    </message>
-    <message>
         <source>Pick a stop device that was checked: its checks stand below the plan.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Elija un dispositivo ya comprobado: sus comprobaciones están bajo el plano.</translation>
@@ -5833,6 +5904,14 @@
         <source>The devices to inspect could not be computed: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Los dispositivos por inspeccionar no se pudieron calcular: %1.</translation>
+    </message>
+    <message>
+        <source>There is no device to inspect.</source>
+        <translation>No hay ningún dispositivo que inspeccionar.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -6465,18 +6544,8 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>El cartel con los puntos de parada de cada sala (Alt+4)</translation>
     </message>
     <message>
-        <source>Failed the last check, and counted as a stop all the same: %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No pasó la última comprobación y, aun así, cuenta como parada: %1.</translation>
-    </message>
-    <message>
         <source>, </source>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>Failed the last check, and counted as no stop: %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No pasó la última comprobación y no cuenta como parada: %1.</translation>
     </message>
     <message>
         <source>The place to in&amp;spect</source>
@@ -6527,11 +6596,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Todos los puestos, tal como está el plano, están en %1.</translation>
-    </message>
-    <message>
-        <source>Failed the last check, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Falló en la última comprobación y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
     </message>
     <message>
         <source>A record is being written. The window closes when it is on the disk.</source>
@@ -6617,6 +6681,22 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>The colours of the floor could not be computed: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Los colores del suelo no se pudieron calcular: %1.</translation>
+    </message>
+    <message>
+        <source>Failed and not passed since, and counted as a stop all the same: %1.</source>
+        <translation>Fallado y no superado desde entonces, aun así cuenta como parada: %1.</translation>
+    </message>
+    <message>
+        <source>Failed and not passed since, and counted as no stop: %1.</source>
+        <translation>Fallado y no superado desde entonces, no cuenta como parada: %1.</translation>
+    </message>
+    <message>
+        <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
+        <translation>Fallado y no superado desde entonces, y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 share the inspection records in %3: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
+        <translation>%1 y %2 comparten los registros de inspección de %3: lo que falló en uno cuenta como fallado en el otro. Guarde uno de ellos con un nombre propio.</translation>
     </message>
 </context>
 <context>
@@ -6924,14 +7004,13 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>%1 Averigüe quién movió o cambió el archivo y devuélvalo a su sitio. Lo que falló según ellos sigue contando aquí como fallado, y no se registra nada hasta que vuelvan o se empiece una ronda nueva.</translation>
     </message>
     <message>
-        <source>The inspection records in %1 end in one that was never finished: it does not count. What is recorded next puts it aside into a file of its own.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Los registros de inspección de %1 acaban en uno que nunca se terminó: no cuenta. El próximo registro lo aparta en un archivo propio.</translation>
-    </message>
-    <message>
         <source>Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to line %4.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>La línea %1 de los registros de inspección en %2 no está como se escribió: %3. Hasta la línea %4 no cuenta ninguna comprobación como superada.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count. What is recorded next puts it aside into a file of its own.</source>
+        <translation>Los registros de inspección de %1 acaban en uno que nunca se terminó, o que se cortó o cambió después: no cuenta. El próximo registro lo aparta en un archivo propio.</translation>
     </message>
 </context>
 <context>

@@ -49,6 +49,17 @@ TEST_F(LeftRecords, AreToldWithWhatFailedAndCopiedAlong) {
   EXPECT_FALSE(told().contains("stay with it")) << told().toStdString();
 }
 
+// shop.layout.yaml and shop.yaml have one and the same log.
+TEST_F(LeftRecords, ThatTwoLayoutsShareAreTold) {
+  openAndCome();
+  startRound();
+  asker.file = pathOf("shop.yaml");
+  ASSERT_TRUE(window->files().saveAs());
+  settle();
+  EXPECT_TRUE(told().contains("shop.layout.yaml and shop.yaml share the inspection records"))
+      << told().toStdString();
+}
+
 TEST_F(LeftRecords, AreLeftWhereThatIsWanted) {
   failOneAndSaveAs();
   answer("Begin without them");
