@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 
 #include "app/rounds/words.h"
 #include "core/planning/round_plan.h"
@@ -36,19 +37,18 @@ QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>
 Counting::Counting(const inspection::Records& records, const layout::Layout& layout,
                    std::span<const planning::InspectedDevice> devices, inspection::Date today) {
   const inspection::Reliance reliance(records, today);
+  const inspection::AsOf now = planning::asOf(devices, today);
   for (const inspection::CheckChain& chain : inspection::chainsOf(records)) {
     const inspection::Check& said = chain.said();
     if (said.result != inspection::Result::Pass) continue;
+    const auto device = std::ranges::find(now.devices, said.device, &inspection::DeviceNow::id);
+    const auto pass = reliance.notCounted(chain, device == now.devices.end() ? nullptr : &*device);
+    const bool is_doubted = pass && pass->why != inspection::Doubt::NotNamed;
     QString& but = passes_[said.number];
-    const auto* device = planning::findDevice(devices, said.device);
-    const auto missing = device ? inspection::notNamed(chain, device->machines) : std::vector<std::string>();
-    if (const auto doubt = reliance.doubt(chain))
-      but = Words::tr("not counted: %1").arg(doubtText(*doubt, {}));
-    else if (!inspection::passedPressed(said))
+    if (!is_doubted && !inspection::passedPressed(said))
       but = Words::tr("only looked at");
-    else if (!missing.empty())
-      but =
-          Words::tr("not counted: %1").arg(doubtText(inspection::Doubt::NotNamed, namesOf(layout, missing)));
+    else if (pass)
+      but = Words::tr("not counted: %1").arg(doubtText(pass->why, namesOf(layout, pass->machines)));
   }
 }
 

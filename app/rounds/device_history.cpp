@@ -10,6 +10,7 @@
 #include "app/plan/items/station_sign.h"
 #include "app/plan/theme.h"
 #include "app/rounds/big_button.h"
+#include "app/rounds/open_failure.h"
 #include "app/rounds/words.h"
 #include "core/inspection/check_chain.h"
 
@@ -74,12 +75,11 @@ QString foundText(const Check& check) {
   return parts.join("; ");
 }
 
-QString failedText(const std::string& device, std::span<const inspection::DeviceState> states) {
+QString failedText(const std::string& device, std::span<const inspection::DeviceState> states,
+                   const inspection::Schedule& schedule) {
   const inspection::DeviceState* state = inspection::findState(states, device);
   if (!state || !state->failed) return {};
-  return DeviceHistory::tr("Failed since %1 (check %2), until it passes a check of its own.")
-      .arg(dayText(state->failed->on))
-      .arg(state->failed->check);
+  return openFailureText(*state->failed, schedule);
 }
 
 DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
@@ -118,7 +118,8 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
 }
 
 void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
-                         std::span<const inspection::DeviceState> states, const Counting& counting) {
+                         std::span<const inspection::DeviceState> states,
+                         const inspection::Schedule& schedule, const Counting& counting) {
   const std::size_t was = current();
   list_->clear();
   const std::vector<std::size_t> by = inspection::correctedBy(records);
@@ -128,7 +129,7 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)
                                : tr("%1: %2 checks").arg(name).arg(count));
-  const QString failed = failedText(device, states);
+  const QString failed = failedText(device, states, schedule);
   if (!failed.isEmpty()) title_->setText(tr("%1. %2").arg(title_->text(), failed));
   QFont font = title_->font();
   font.setBold(!failed.isEmpty());

@@ -24,7 +24,8 @@ class DeviceHistory : public QWidget {
 
   // `name`: of the device, as people call it.
   void show(const std::string& device, const QString& name, const inspection::Records& records,
-            std::span<const inspection::DeviceState> states, const Counting& counting);
+            std::span<const inspection::DeviceState> states, const inspection::Schedule& schedule,
+            const Counting& counting);
   // By keyboard, at the check that is picked, or at the newest; false: there is none.
   bool come();
   std::size_t current() const;  // the number of the check that is picked; 0: none
@@ -49,8 +50,9 @@ class DeviceHistory : public QWidget {
   QPushButton* correct_;
 };
 
-// That it failed and since when; empty: it did not, or it passed since.
-QString failedText(const std::string& device, std::span<const inspection::DeviceState> states);
+// That it failed, since when, and what would close it; empty: it did not, or it passed since.
+QString failedText(const std::string& device, std::span<const inspection::DeviceState> states,
+                   const inspection::Schedule& schedule);
 // What was noted, done, is still to be done, and was tried: what people wrote comes first.
 QString foundText(const inspection::Check& check);
 

@@ -54,13 +54,15 @@ QString failureMissing(const Entered& entered) {
 
 }  // namespace
 
-QString whatIsMissing(const Entered& entered) {
+QString whatIsMissing(const Entered& entered, bool latches) {
   if (!entered.result) return Words::tr("Choose the result: what came of it?");
   inspection::Check check;
   check.result = *entered.result;
   check.tested = entered.tested;
-  if (inspection::contradictsPass(check))
-    return Words::tr("What does not stay stopped has not passed: choose the failure.");
+  if (const auto test = inspection::contradictsPass(check, latches))
+    return test == Tried::Latches
+               ? Words::tr("What does not stay in when pressed has not passed: choose the failure.")
+               : Words::tr("What does not stay stopped has not passed: choose the failure.");
   if (check.result == Result::Pass && std::ranges::none_of(check.tested, &std::pair<Tried, bool>::second))
     return Words::tr("Tick what was tried: a pass says nothing without it.");
   return check.result == Result::Pass ? QString() : failureMissing(entered);

@@ -21,8 +21,8 @@ struct Entered {
   bool operator==(const Entered&) const = default;
 };
 
-// Why it cannot be recorded yet, in a sentence; empty: it can.
-QString whatIsMissing(const Entered& entered);
+// Why it cannot be recorded yet, in a sentence; empty: it can. `latches`: the device stays in when pressed.
+QString whatIsMissing(const Entered& entered, bool latches);
 // Whether anything was typed of what was done or is still to be done.
 bool asksForMending(const Entered& entered);
 // Into a check that has all else. Only where nothing is missing.

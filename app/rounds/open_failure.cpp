@@ -1,7 +1,6 @@
 #include "app/rounds/open_failure.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 
 #include "app/rounds/words.h"
 
@@ -30,7 +29,8 @@ QString openFailureText(const inspection::FailedDevice& failed, const inspection
                                  "Failed on %1 (check %2): it stays failed until it passes a check of its "
                                  "own.");
   const QString told = text.arg(dayText(failed.on)).arg(failed.check);
-  return schedule.retest_by_another ? told.arg(QString::fromStdString(failed.found_by)) : told;
+  const QString all = schedule.retest_by_another ? told.arg(QString::fromStdString(failed.found_by)) : told;
+  return failed.since == failed.on ? all : Words::tr("Failed since %1. %2").arg(dayText(failed.since), all);
 }
 
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
@@ -54,14 +54,6 @@ QString whyStillFailed(const inspection::Check& passed, const inspection::Record
           .arg(QString::fromStdString(failed.found_by));
   }
   return {};
-}
-
-void markOpenFailures(plan::InspectedOnPlan& shown, std::span<const inspection::DeviceState> states) {
-  for (auto& [id, device] : shown.devices) {
-    const auto* state = inspection::findState(states, id);
-    if (state && state->failed && device.state == plan::StationState::Meets)
-      device.state = plan::StationState::Fails;
-  }
 }
 
 }  // namespace stopwalk::rounds

@@ -1,9 +1,7 @@
 #pragma once
 
 #include <QString>
-#include <span>
 
-#include "app/plan/inspection_layer.h"
 #include "core/inspection/schedule.h"
 
 // Failures that nothing has closed, as a round shows them.
@@ -14,7 +12,5 @@ QString openFailureText(const inspection::FailedDevice& failed, const inspection
 // Why the device of a check that passed, and is among the records, is failed all the same; empty: it is not.
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
                        const inspection::Schedule& schedule, inspection::Date today);
-// Whatever a round found: no tick stands for a device whose failure is open.
-void markOpenFailures(plan::InspectedOnPlan& shown, std::span<const inspection::DeviceState> states);
 
 }  // namespace stopwalk::rounds

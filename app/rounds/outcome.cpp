@@ -13,6 +13,9 @@ class Words {
 }  // namespace
 
 QString whyNotRecorded(const records::Appended& appended, const QString& records_file) {
+  if (appended.corrected_by != 0)
+    return Words::tr("Not recorded: that check was corrected meanwhile, by check %1: correct that one.")
+        .arg(appended.corrected_by);
   const QString why = QString::fromStdString(appended.why), file = QFileInfo(records_file).fileName();
   switch (appended.written) {
     case records::Written::Yes:

@@ -61,7 +61,7 @@ PosterSource MainWindow::posterSource() const {
           kinds_,
           profile,
           document_->fileHash(),
-          records_->failed(profile_.inspection),
+          planning::withoutRemoved(records_->failed(profile_.inspection), *layout),
           records_->unreadable()};
 }
 
@@ -87,7 +87,7 @@ void MainWindow::recordsChanged() {
 // Above the plan, until they pass.
 void MainWindow::showFailed() {
   QStringList failed, gone;
-  const auto& all = records_->failed(profile_.inspection);
+  const auto all = planning::withoutRemoved(records_->failed(profile_.inspection), *shown_);
   const auto missing = planning::notInLayout(all, *shown_);
   for (const inspection::FailedDevice& device : all)
     (std::ranges::find(missing, device) == missing.end() ? failed : gone)

@@ -53,15 +53,8 @@ void MainWindow::showWarnings() {
 // Records stay with the file that they were made by: what failed there would silently count as working here.
 void MainWindow::showLeftRecords(const QString& was) {
   const records::ReadRecords left = records::readRecords(QFile::encodeName(was).toStdString());
+  if (!left.there || left.file == recordsOf(document_->path())) return notices_->clear("left records");
   const QString old = QFileInfo(was).fileName();
-  if (!left.there) return notices_->clear("left records");
-  if (left.file == recordsOf(document_->path()))
-    return notices_->show(
-        "left records",
-        tr("%1 and %2 share the inspection records in %3: what failed in one counts as "
-           "failed in the other. Save one of them under a name of its own.")
-            .arg(old, document_->name(), QFileInfo(QFile::decodeName(left.file.c_str())).fileName()),
-        {{tr("Close"), {}}}, NoticeBar::Weight::Grave);
   const auto failed =
       inspection::failedDevices(left.log.records, profile_.inspection, records::momentNow().date).size();
   QString text =

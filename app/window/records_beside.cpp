@@ -124,11 +124,18 @@ QString RecordsBeside::trouble() const {
                 .arg(read_->log.bad.front().line)
                 .arg(fileName(), QString::fromStdString(read_->log.bad.front().why))
                 .arg(read_->log.records.unsure_to);
+  if (const auto unread = std::ranges::count_if(read_->log.bad, &files::BadLine::unread))
+    said << tr("Lines of it that cannot be read any more: %1. What failed by them is not known.").arg(unread);
   if (!read_->log.torn.empty())
     said
         << tr("The inspection records in %1 end in one that was never finished, or was cut or changed later: "
-              "it does not count. What is recorded next puts it aside into a file of its own.")
+              "it does not count, and a failure may be in it. What is recorded next puts it aside into a "
+              "file of its own.")
                .arg(fileName());
+  if (!read_->also_of.empty())
+    said << tr("%1 are the inspection records of %2 too: what failed in one counts as failed in the other. "
+               "Save one of them under a name of its own.")
+                .arg(fileName(), QFileInfo(QFile::decodeName(read_->also_of.c_str())).fileName());
   return said.join(' ');
 }
 

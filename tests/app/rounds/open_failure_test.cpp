@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "app/rounds/on_plan.h"
+
 namespace stopwalk::rounds {
 namespace {
 
@@ -86,13 +88,39 @@ TEST_F(OpenFailure, SaysWhatWouldCloseIt) {
   EXPECT_TRUE(openFailureText(failed[0], schedule).contains("made by another person than Ada Example"));
 }
 
-TEST_F(OpenFailure, LeavesNoTickOnThePlan) {
-  records.checks.pop_back();
-  plan::InspectedOnPlan shown;
-  for (const char* id : {"saw/stop", "saw/other"}) shown.devices[id] = {plan::StationState::Meets, "1"};
-  markOpenFailures(shown, inspection::statesOf(records, schedule, {kToday}));
-  EXPECT_EQ(shown.devices["saw/stop"].state, plan::StationState::Fails);
-  EXPECT_EQ(shown.devices["saw/other"].state, plan::StationState::Meets);
+TEST_F(OpenFailure, HasTheDayOfTheFirstAndOfTheLast) {
+  records.checks.push_back(records.checks[0]);
+  records.checks.back().number = 4;
+  records.checks.back().at = *inspection::parseMoment("2026-03-04T09:15:00+01:00");
+  records.checks.erase(records.checks.begin() + 1);
+  const auto failed = inspection::failedDevices(records, schedule, kToday);
+  ASSERT_EQ(failed.size(), 1u);
+  EXPECT_TRUE(openFailureText(failed[0], schedule)
+                  .startsWith("Failed since 2 Mar 2026. Failed on 4 Mar 2026 (check 4): it stays failed"))
+      << openFailureText(failed[0], schedule).toStdString();
+}
+
+// A tick of a round stands for a pass that counts, and closes what failed.
+TEST_F(OpenFailure, LeavesNoTickOnThePlanOfTheRoundThatPassedIt) {
+  records.rounds.push_back({1, records.checks[0].at, "Ada Example", "all", {"saw/stop"}, {}});
+  for (Check& check : records.checks) check.round = 1;
+  const auto sign = [&] {
+    RoundUnderWay round;
+    round.setRecords(std::make_shared<const inspection::Records>(records));
+    round.walk(1);
+    return roundOnPlan(round, {}, Counting(records, {}, {}, kToday),
+                       inspection::statesOf(records, schedule, {kToday}))
+        .devices.at("saw/stop")
+        .state;
+  };
+  EXPECT_EQ(sign(), plan::StationState::Meets);
+  pass().inspector = "Ada Example";
+  schedule.retest_by_another = true;
+  EXPECT_EQ(sign(), plan::StationState::Fails);
+  pass().tested = {{inspection::Tried::Seen, true}};
+  EXPECT_EQ(sign(), plan::StationState::Fails);
+  records.checks.erase(records.checks.begin());
+  EXPECT_EQ(sign(), plan::StationState::Warns);
 }
 
 }  // namespace

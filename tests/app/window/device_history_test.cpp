@@ -53,7 +53,7 @@ TEST_F(OfADevice, SaysWhatEachCheckSaysAndEscapeGoesBackToTheCard) {
   EXPECT_TRUE(cell(0, DeviceHistory::RunDown).contains("2.50 s"));
   EXPECT_TRUE(cell(0, DeviceHistory::Found).contains("sticks"));
   EXPECT_FALSE(cell(0, DeviceHistory::When).contains("entered"));
-  EXPECT_TRUE(checks().title().contains("Failed since")) << checks().title().toStdString();
+  EXPECT_TRUE(checks().title().contains("stays failed until")) << checks().title().toStdString();
   key(Qt::Key_Escape);
   EXPECT_EQ(QApplication::focusWidget(), &card());
   EXPECT_EQ(round().device(), device);
@@ -68,7 +68,7 @@ TEST_F(OfADevice, ACheckOfAnotherProgramComesAboveAndTheOnePickedStays) {
   EXPECT_EQ(checks().current(), picked);
   EXPECT_EQ(cell(0, DeviceHistory::By), "Grace Example");
   EXPECT_EQ(cell(1, DeviceHistory::By), "Ada Example");
-  EXPECT_FALSE(checks().title().contains("Failed since")) << checks().title().toStdString();
+  EXPECT_FALSE(checks().title().contains("stays failed until")) << checks().title().toStdString();
 }
 
 TEST_F(OfADevice, IsReachedFromTheListOfWhatIsDueAndFromAnywhereByItsKeys) {
@@ -127,7 +127,7 @@ TEST_F(OfADevice, ACorrectionUndoesNoFailureAndWhatWasCorrectedIsNotCorrectedTwi
 
   window->selection().set(device);
   ASSERT_EQ(rows(), 2);
-  EXPECT_TRUE(checks().title().contains("Failed since")) << checks().title().toStdString();
+  EXPECT_TRUE(checks().title().contains("stays failed until")) << checks().title().toStdString();
   checks().list()->setCurrentItem(checks().list()->topLevelItem(1));
   EXPECT_EQ(checks().current(), before.number);
   EXPECT_FALSE(checks().correctButton()->isEnabled());
@@ -210,7 +210,7 @@ TEST(DeviceHistoryOf, IsByTheTimeThatEachCheckGives) {
   add("saw/other", "2026-03-02T09:00:00+00:00");
   DeviceHistory history;
   history.show("saw/stop", "Saw", records,
-               inspection::statesOf(records, {}, {*inspection::parseDate("2026-06-01")}), {});
+               inspection::statesOf(records, {}, {*inspection::parseDate("2026-06-01")}), {}, {});
   ASSERT_EQ(history.list()->topLevelItemCount(), 3);
   const auto number = [&](int row) { return history.list()->topLevelItem(row)->text(0).section('.', 0, 0); };
   EXPECT_EQ(number(0), "4") << "09:00 in UTC is after 09:15 at +01:00";

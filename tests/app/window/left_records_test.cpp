@@ -56,7 +56,7 @@ TEST_F(LeftRecords, ThatTwoLayoutsShareAreTold) {
   asker.file = pathOf("shop.yaml");
   ASSERT_TRUE(window->files().saveAs());
   settle();
-  EXPECT_TRUE(told().contains("shop.layout.yaml and shop.yaml share the inspection records"))
+  EXPECT_TRUE(told().contains("shop.inspections.jsonl are the inspection records of shop.layout.yaml too"))
       << told().toStdString();
 }
 

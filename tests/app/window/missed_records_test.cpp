@@ -155,7 +155,7 @@ TEST_F(MissedRecords, WhatFailedByThemIsFailedOnThePlanInTheListInTheHistoryAndI
   const QTreeWidget& due = *place().due().tree();
   EXPECT_EQ(due.topLevelItem(0)->text(0), "Failed: 1");
   window->selection().set(device);
-  EXPECT_TRUE(place().history().title().contains("Failed since")) << place().history().title().toStdString();
+  EXPECT_TRUE(place().history().title().contains("stays failed until")) << place().history().title().toStdString();
 
   asker.answers = {"All there is"};
   asker.file = pathOf("records.pdf");

@@ -128,6 +128,18 @@ TEST_F(WithRecords, RecordsOfOneLayoutAreNotThoseOfAnother) {
   EXPECT_FALSE(window->notices().text().contains("counted as no stop"));
 }
 
+TEST_F(WithRecords, OfALineThatNobodyCanReadItIsToldThatAFailureMayBeInIt) {
+  record("table-saw/paddle", inspection::Result::Pass);
+  QFile log(QString::fromStdString(file));
+  ASSERT_TRUE(log.open(QFile::Append));
+  log.write("something else\n");
+  log.close();
+  record("table-saw/paddle", inspection::Result::Pass);
+  openLayout();
+  EXPECT_TRUE(window->notices().text().contains("cannot be read any more: 1."))
+      << window->notices().text().toStdString();
+}
+
 TEST_F(WithRecords, LineThatWasChangedIsTold) {
   record("table-saw/paddle", inspection::Result::Pass);
   QFile log(QString::fromStdString(file));
