@@ -71,10 +71,11 @@ CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, cons
   const planning::InspectedDevice* device = planning::findDevice(devices, round.device());
   const auto entries = audit::devicesOf(layout, kinds);
   const auto entry = std::ranges::find(entries, round.device(), &audit::DeviceEntry::id);
-  text.can_be_recorded = device && entry != entries.end();
-  if (!text.can_be_recorded) {
+  text.is_there = device && entry != entries.end();
+  if (!text.is_there) {
     text.name = QString::fromStdString(round.device());
-    text.where = Words::tr("It is no longer on the plan: nothing can be recorded of it.");
+    text.where = Words::tr(
+        "It is no longer on the plan under this id: of it can only be recorded that it was taken away.");
     return text;
   }
   text.symbol = plan::symbolIcon(entry->kind->symbol, plan::groundOf(*entry->kind), theme);

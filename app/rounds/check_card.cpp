@@ -186,7 +186,7 @@ void CheckCard::showText(const CardText& text) {
   for (QLabel* label : {failed_, where_, stops_, how_, already_}) label->setVisible(!label->text().isEmpty());
   previous_->setEnabled(text.place > 1);
   next_->setEnabled(text.place < text.of);
-  can_be_recorded_ = text.can_be_recorded;
+  is_there_ = text.is_there;
   setWriting(writing_);
 }
 
@@ -242,12 +242,12 @@ void CheckCard::enteredChanged() {
 
 void CheckCard::setWriting(bool writing) {
   writing_ = writing;
-  const bool open = !writing && can_be_recorded_;
-  for (QWidget* part :
-       {scroll_->widget(), static_cast<QWidget*>(result_), people_, static_cast<QWidget*>(record_)})
-    part->setEnabled(open);
+  for (QWidget* part : {scroll_->widget(), static_cast<QWidget*>(result_)})
+    part->setEnabled(!writing && is_there_);
+  for (QWidget* part : {people_, static_cast<QWidget*>(record_)}) part->setEnabled(!writing);
   const QString paper = on_paper_->text().simplified();
   record_->setText(writing           ? tr("Being written…")
+                   : !is_there_      ? tr("Record that it was taken away (Enter)")
                    : paper.isEmpty() ? tr("Record (Enter)")
                                      : tr("Record as of %1 (Enter)").arg(paper));
 }

@@ -26,12 +26,12 @@ struct CardText {
   QString by;                                  // who began it
   QIcon symbol;                                // of the device
   QString name;
-  QString where;                // the room, and on what
-  QString stops;                // which machines
-  QString how;                  // to work it
-  QString failed;               // since when, and until when; empty: it is not
-  QString already;              // what this round says of it; empty: nothing yet
-  bool can_be_recorded = true;  // false: it is no longer in the layout
+  QString where;         // the room, and on what
+  QString stops;         // which machines
+  QString how;           // to work it
+  QString failed;        // since when, and until when; empty: it is not
+  QString already;       // what this round says of it; empty: nothing yet
+  bool is_there = true;  // false: it is no longer in the layout; that may be recorded
 };
 
 // One device of a round, large: what it is and where, what was tried, what came of it. By touch, or by keys:
@@ -101,7 +101,7 @@ class CheckCard : public QWidget {
   QWidget* people_;
   QLineEdit *note_, *inspector_, *second_, *on_paper_;
   bool writing_ = false;
-  bool can_be_recorded_ = true;
+  bool is_there_ = true;
 };
 
 }  // namespace stopwalk::rounds

@@ -22,7 +22,7 @@ void CheckCard::keyPressEvent(QKeyEvent* event) {
   if (!plain || writing_) return QWidget::keyPressEvent(event);
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     if (!event->isAutoRepeat()) emit recordWanted();
-  } else if (event->key() == Qt::Key_Space && can_be_recorded_) {
+  } else if (event->key() == Qt::Key_Space && is_there_) {
     if (!event->isAutoRepeat()) timer_->startOrStop();
   } else if (event->key() == Qt::Key_Escape) {
     if (hasFocus()) return emit escaped();

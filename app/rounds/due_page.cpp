@@ -71,8 +71,9 @@ DuePage::DuePage(QWidget* parent) : QWidget(parent) {
   });
   connect(tree_, &QTreeWidget::itemActivated, this, [this](const QTreeWidgetItem* item) {
     if (!item->parent()) return;
-    emit picked(item->data(0, kDeviceRole).toString());
-    emit historyWanted();
+    const QString device = item->data(0, kDeviceRole).toString();
+    emit picked(device);
+    emit historyWanted(device);
   });
   connect(start_, &QPushButton::clicked, this, &DuePage::startWanted);
   connect(save_, &QPushButton::clicked, this, &DuePage::saveWanted);

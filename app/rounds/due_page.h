@@ -38,7 +38,7 @@ class DuePage : public QWidget {
 
  signals:
   void picked(const QString& device);
-  void historyWanted();  // of the device picked
+  void historyWanted(const QString& device);
   void startWanted();
   void continueWanted(std::size_t round);
   void saveWanted();

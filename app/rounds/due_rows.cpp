@@ -37,7 +37,10 @@ QString dueClause(const Due& due, Date day) {
 }
 
 QString failedClause(const inspection::FailedDevice& failed) {
-  return Words::tr("failed on %1, to be checked again once it is mended").arg(dayText(failed.on));
+  return failed.since == failed.on
+             ? Words::tr("failed on %1, to be checked again once it is mended").arg(dayText(failed.on))
+             : Words::tr("failed since %1, last on %2, to be checked again once it is mended")
+                   .arg(dayText(failed.since), dayText(failed.on));
 }
 
 QString clauseOf(const Due& due, const layout::Layout& layout, Date day) {
@@ -87,7 +90,8 @@ void addActions(DueView& view, const layout::Layout& layout,
                 std::span<const planning::InspectedDevice> devices, const inspection::Records& records,
                 Date day) {
   DueGroup group;
-  for (const inspection::Check* check : inspection::openActions(records, day)) {
+  for (const inspection::Check* check :
+       planning::withoutRemoved(inspection::openActions(records, day), records, layout, day)) {
     const planning::InspectedDevice* device = planning::findDevice(devices, check->device);
     const inspection::Corrective& todo = *check->corrective;
     QString text = Words::tr("%1: %2, by %3")
@@ -109,11 +113,13 @@ std::vector<DueRow> goneRows(std::span<const planning::InspectedDevice> devices,
                              std::span<const inspection::DeviceState> states) {
   std::vector<DueRow> rows;
   for (const inspection::DeviceState& state : states)
-    if (state.failed && !planning::findDevice(devices, state.device))
-      rows.push_back({state.device,
-                      Words::tr("%1: failed on %2, and no longer on the plan under this id")
-                          .arg(QString::fromStdString(state.device), dayText(state.failed->on)),
-                      Urgency::Failed});
+    if (state.failed && !state.failed->removed && !planning::findDevice(devices, state.device))
+      rows.push_back(
+          {state.device,
+           Words::tr(
+               "%1: failed on %2, and no longer on the plan under this id. Enter: say that it was taken away")
+               .arg(QString::fromStdString(state.device), dayText(state.failed->on)),
+           Urgency::Failed});
   return rows;
 }
 

@@ -29,6 +29,7 @@ void InspectPlace::roundChanged() {
     return showDue();
   }
   const bool other = shown_ != keyNow();
+  if (other) asked_once_.reset();
   if (other) {
     const bool same_round =
         shown_ && shown_->records_file == recordsFile() && shown_->round == round_.round()->number;
@@ -61,6 +62,7 @@ rounds::Entered InspectPlace::anew() const {
 
 // What was entered on the card before; `anew`: nothing was.
 void InspectPlace::showDraft(const rounds::Entered& anew) {
+  if (!shown_) return;
   const auto draft = drafts_.read(*shown_);
   is_restored_ = draft && !draft->typed.by.isEmpty();
   typed_ = draft ? std::optional(draft->typed) : std::nullopt;

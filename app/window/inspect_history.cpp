@@ -15,13 +15,33 @@ void InspectPlace::showHistory() {
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
   if (device)
-    history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states(), counting());
+    history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states(), source_.schedule,
+                   counting());
 }
 
 void InspectPlace::goToHistory() {
   if (round_.round()) emit goTo(QString::fromStdString(round_.device()));
   if (!history_->come())
     emit said(tr("Pick a stop device that was checked: its checks stand below the plan."));
+}
+
+bool InspectPlace::isThere(const std::string& device) const {
+  return planning::findDevice(found_->devices, device) != nullptr;
+}
+
+// In the round in which it was checked last: where it is said of what is no longer on the plan what became of
+// it.
+void InspectPlace::goToCard(const std::string& device) {
+  const std::vector<std::size_t> rounds = inspection::roundsOf(recordsNow());
+  for (std::size_t i = rounds.size(); i-- > 0;) {
+    const inspection::Round* round = recordsNow().findRound(rounds[i]);
+    if (recordsNow().checks[i].device != device || !round ||
+        std::ranges::find(round->devices, device) == round->devices.end())
+      continue;
+    round_.walk(round->number);
+    return round_.goTo(device);
+  }
+  emit said(tr("No round lists that device: say on the command line that it was taken away."));
 }
 
 bool InspectPlace::isCorrecting() const {

@@ -72,7 +72,10 @@ QWidget* InspectPlace::below() {
 
 void InspectPlace::connectPages() {
   connect(due_, &rounds::DuePage::picked, this, &InspectPlace::goTo);
-  connect(due_, &rounds::DuePage::historyWanted, this, &InspectPlace::goToHistory);
+  connect(due_, &rounds::DuePage::historyWanted, this, [this](const QString& device) {
+    if (!found_ || isThere(device.toStdString())) return goToHistory();
+    goToCard(device.toStdString());
+  });
   connect(card_, &rounds::CheckCard::historyWanted, this, &InspectPlace::goToHistory);
   connect(card_, &rounds::CheckCard::escaped, this, &InspectPlace::stopCorrecting);
   connect(due_, &rounds::DuePage::startWanted, this, &InspectPlace::showStart);

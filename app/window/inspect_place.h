@@ -97,6 +97,7 @@ class InspectPlace : public QObject {
   void cardChanged();
   void showHistory();
   void goToHistory();
+  void goToCard(const std::string& device);
   void takeKeyboard();
   void stopCorrecting();
   QString correctsText() const;
@@ -104,6 +105,9 @@ class InspectPlace : public QObject {
   bool isCorrecting() const;
   void startRound();
   void record();
+  void recordTakenAway();
+  void write(inspection::Check check);
+  bool isThere(const std::string& device) const;
   void refuse(const QString& why);
   void finish(const records::Appended& appended, const inspection::Record& record);
   void roundNotWritten(const QString& why);
@@ -144,13 +148,14 @@ class InspectPlace : public QObject {
   const AsOf& asOfToday();
   std::optional<AsOf> as_of_;
   bool is_here_ = false;
-  std::optional<rounds::CardKey> shown_;    // the card that is on the screen
-  std::optional<rounds::Typed> typed_;      // what stands on it; none: nothing was entered there
-  bool is_restored_ = false;                // that was entered when the card was shown before
-  QString visit_;                           // of the round: another one with each time that it is opened
-  QString second_;                          // person, of the last check of the round
-  std::string writing_to_;                  // the records file of the round that is being written
-  std::optional<rounds::CardKey> writing_;  // the card whose check is being written
+  std::optional<rounds::CardKey> shown_;       // the card that is on the screen
+  std::optional<rounds::Typed> typed_;         // what stands on it; none: nothing was entered there
+  bool is_restored_ = false;                   // that was entered when the card was shown before
+  std::optional<rounds::CardKey> asked_once_;  // whether its device was taken away
+  QString visit_;                              // of the round: another one with each time that it is opened
+  QString second_;                             // person, of the last check of the round
+  std::string writing_to_;                     // the records file of the round that is being written
+  std::optional<rounds::CardKey> writing_;     // the card whose check is being written
 
   // The check that is corrected, as long as its card is on the screen.
   struct Correcting {

@@ -62,9 +62,36 @@ void InspectPlace::record() {
   if (why.isEmpty()) why = whatIsMissed();
   if (why.isEmpty() && card_->timer().isRunning())
     why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
-  if (why.isEmpty()) why = rounds::whatIsMissing(entered);
   const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
-  if (!device) return refuse(why.isEmpty() ? tr("The device is no longer on the plan.") : why);
+  if (why.isEmpty() && !device) return recordTakenAway();
+  if (why.isEmpty()) why = rounds::whatIsMissing(entered, device->latches);
+  if (!why.isEmpty()) return refuse(why);
+  inspection::Check check =
+      planning::beginCheck(*round_.round(), *device, {}, planning::layoutThen(*source_.layout, source_.hash));
+  put(entered, check);
+  write(std::move(check));
+}
+
+// Asked for twice, as Enter goes from card to card.
+void InspectPlace::recordTakenAway() {
+  if (isCorrecting()) return refuse(tr("The device is no longer on the plan."));
+  if (std::exchange(asked_once_, shown_) != shown_)
+    return refuse(
+        tr("If it was taken away, press Enter once more. What it failed, and what is still to be "
+           "done at it, is then no longer asked for. If it only has another id now, leave it."));
+  planning::InspectedDevice gone;
+  gone.id = round_.device();
+  for (const inspection::Check& check : recordsNow().checks)
+    if (check.device == gone.id) gone.machines = check.machines, gone.room = check.room;
+  inspection::Check check =
+      planning::beginCheck(*round_.round(), gone, {}, planning::layoutThen(*source_.layout, source_.hash));
+  check.result = inspection::Result::NotTested;
+  check.removed = true;
+  write(std::move(check));
+}
+
+// Who made it and when is asked for all alike.
+void InspectPlace::write(inspection::Check check) {
   const QString by = card_->inspector()->text().simplified();
   if (by.isEmpty()) {
     card_->inspector()->setFocus();
@@ -74,11 +101,9 @@ void InspectPlace::record() {
   const inspection::Moment now = records::momentNow();
   const rounds::OnPaper paper = rounds::onPaper(*card_->onPaper(), round_.round()->at, now);
   if (!paper.why.isEmpty()) return refuse(paper.why);
-  inspection::Check check = planning::beginCheck(*round_.round(), *device, paper.at.value_or(now),
-                                                 planning::layoutThen(*source_.layout, source_.hash));
+  check.at = paper.at.value_or(now);
   if (paper.at) check.entered = now;
   check.inspector = by.toStdString();
-  put(entered, check);
   if (isCorrecting()) {
     if (const auto fault =
             inspection::correctionFault(recordsNow(), correcting_->check, check.device, check.round))
@@ -149,7 +174,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   emit recorded();
   const QString still =
       rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);
-  QString word = rounds::wordOf(check.result).toLower();
+  QString word = check.removed ? tr("taken away") : rounds::wordOf(check.result).toLower();
   if (const QString but = counting().but(check); !but.isEmpty()) word = tr("%1, %2").arg(word, but);
   QString done = tr("Recorded as %1: %2, %3.").arg(check.number).arg(calledHere(check.device), word);
   if (!still.isEmpty()) done = tr("%1 %2").arg(done, still);

@@ -3298,11 +3298,6 @@
         <translation>In diesem Kontrollgang schon kontrolliert: %1. Nur erneut eintragen, wenn es erneut geprüft wurde.</translation>
     </message>
     <message>
-        <source>It is no longer on the plan: nothing can be recorded of it.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es ist nicht mehr auf dem Plan: nichts davon kann eingetragen werden.</translation>
-    </message>
-    <message>
         <source>%1 never recorded</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 nie eingetragen</translation>
@@ -3503,10 +3498,6 @@
         <translation>Kontrolle %1 vom %2 zählt nicht: %3</translation>
     </message>
     <message>
-        <source>%1: failed on %2, and no longer on the plan under this id</source>
-        <translation>%1: nicht bestanden am %2 und nicht mehr unter dieser Kennung im Plan</translation>
-    </message>
-    <message>
         <source>%1 of %2 devices are due, %3 of them overdue.</source>
         <translation>%1 von %2 Geräten sind fällig, %3 davon überfällig.</translation>
     </message>
@@ -3541,6 +3532,26 @@
     <message>
         <source>Check %1 was corrected already, by check %2: correct that one.</source>
         <translation>Kontrolle %1 wurde schon berichtigt, durch Kontrolle %2: diese berichtigen.</translation>
+    </message>
+    <message>
+        <source>It is no longer on the plan under this id: of it can only be recorded that it was taken away.</source>
+        <translation>Es steht nicht mehr unter dieser Kennung im Plan: Aufgezeichnet werden kann nur, dass es entfernt wurde.</translation>
+    </message>
+    <message>
+        <source>failed since %1, last on %2, to be checked again once it is mended</source>
+        <translation>nicht bestanden seit %1, zuletzt am %2, nach der Reparatur wieder zu kontrollieren</translation>
+    </message>
+    <message>
+        <source>%1: failed on %2, and no longer on the plan under this id. Enter: say that it was taken away</source>
+        <translation>%1: nicht bestanden am %2 und nicht mehr unter dieser Kennung im Plan. Enter: sagen, dass es entfernt wurde</translation>
+    </message>
+    <message>
+        <source>What does not stay in when pressed has not passed: choose the failure.</source>
+        <translation>Was gedrückt nicht eingerastet bleibt, hat nicht bestanden: den Fehler wählen.</translation>
+    </message>
+    <message>
+        <source>Not recorded: that check was corrected meanwhile, by check %1: correct that one.</source>
+        <translation>Nicht aufgezeichnet: Diese Kontrolle wurde inzwischen berichtigt, durch Kontrolle %1: diese berichtigen.</translation>
     </message>
 </context>
 <context>
@@ -4810,6 +4821,10 @@
         <source>With a pass, what was done and what is still to be done is not recorded: put it into the note if it holds.</source>
         <translation>Mit „bestanden“ wird nicht aufgezeichnet, was getan wurde und was noch zu tun ist: Gilt es noch, gehört es in die Notiz.</translation>
     </message>
+    <message>
+        <source>Record that it was taken away (Enter)</source>
+        <translation>Aufzeichnen, dass es entfernt wurde (Enter)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Counting</name>
@@ -4929,11 +4944,6 @@
         <source>%1, until %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, bis %2</translation>
-    </message>
-    <message>
-        <source>Failed since %1 (check %2), until it passes a check of its own.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nicht bestanden seit %1 (Kontrolle %2), bis es eine eigene Kontrolle besteht.</translation>
     </message>
     <message>
         <source>Correct this check… (Enter)</source>
@@ -5161,6 +5171,10 @@
         <source>It is still failed: the records are not as they were written, and this pass does not count.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es gilt weiter als nicht bestanden: Die Aufzeichnungen sind nicht so, wie sie geschrieben wurden, und diese bestandene Prüfung zählt nicht.</translation>
+    </message>
+    <message>
+        <source>Failed since %1. %2</source>
+        <translation>Nicht bestanden seit %1. %2</translation>
     </message>
 </context>
 <context>
@@ -5912,6 +5926,18 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No round lists that device: say on the command line that it was taken away.</source>
+        <translation>Kein Kontrollgang führt dieses Gerät: Auf der Befehlszeile sagen, dass es entfernt wurde.</translation>
+    </message>
+    <message>
+        <source>If it was taken away, press Enter once more. What it failed, and what is still to be done at it, is then no longer asked for. If it only has another id now, leave it.</source>
+        <translation>Wurde es entfernt, noch einmal Enter drücken. Was es nicht bestand und was daran noch zu tun ist, wird dann nicht mehr verlangt. Hat es jetzt nur eine andere Kennung, es so lassen.</translation>
+    </message>
+    <message>
+        <source>taken away</source>
+        <translation>entfernt</translation>
     </message>
 </context>
 <context>
@@ -6694,10 +6720,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
         <translation>Nicht bestanden und seither auch nicht, und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
     </message>
-    <message>
-        <source>%1 and %2 share the inspection records in %3: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
-        <translation>%1 und %2 teilen sich die Prüfaufzeichnungen in %3: Was in dem einen nicht bestanden hat, gilt auch im anderen als nicht bestanden. Eines davon unter einem eigenen Namen speichern.</translation>
-    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -7009,8 +7031,16 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>Zeile %1 der Prüfaufzeichnungen in %2 ist nicht mehr, wie sie geschrieben wurde: %3. Bis Zeile %4 zählt nichts als bestanden.</translation>
     </message>
     <message>
-        <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count. What is recorded next puts it aside into a file of its own.</source>
-        <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde oder später gekürzt oder geändert wurde: Sie zählt nicht. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
+        <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count, and a failure may be in it. What is recorded next puts it aside into a file of its own.</source>
+        <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde oder später gekürzt oder geändert wurde: Sie zählt nicht, und es kann ein Fehler darin stehen. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
+    </message>
+    <message>
+        <source>%1 are the inspection records of %2 too: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
+        <translation>%1 sind auch die Prüfaufzeichnungen von %2: Was in dem einen nicht bestanden hat, gilt auch im anderen als nicht bestanden. Eines davon unter einem eigenen Namen speichern.</translation>
+    </message>
+    <message>
+        <source>Lines of it that cannot be read any more: %1. What failed by them is not known.</source>
+        <translation>Zeilen darin, die nicht mehr zu lesen sind: %1. Was nach ihnen nicht bestanden hat, ist nicht bekannt.</translation>
     </message>
 </context>
 <context>

@@ -3298,11 +3298,6 @@
         <translation>Ya comprobado en esta ronda: %1. Regístrelo de nuevo solo si se probó de nuevo.</translation>
     </message>
     <message>
-        <source>It is no longer on the plan: nothing can be recorded of it.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ya no está en el plano: no se puede registrar nada de él.</translation>
-    </message>
-    <message>
         <source>%1 never recorded</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: nunca registrado</translation>
@@ -3503,10 +3498,6 @@
         <translation>la comprobación %1 del %2 no cuenta: %3</translation>
     </message>
     <message>
-        <source>%1: failed on %2, and no longer on the plan under this id</source>
-        <translation>%1: falló el %2 y ya no está en el plano con este identificador</translation>
-    </message>
-    <message>
         <source>%1 of %2 devices are due, %3 of them overdue.</source>
         <translation>%1 de %2 dispositivos están pendientes, %3 de ellos vencidos.</translation>
     </message>
@@ -3541,6 +3532,26 @@
     <message>
         <source>Check %1 was corrected already, by check %2: correct that one.</source>
         <translation>La comprobación %1 ya fue corregida por la comprobación %2: corrija esa.</translation>
+    </message>
+    <message>
+        <source>It is no longer on the plan under this id: of it can only be recorded that it was taken away.</source>
+        <translation>Ya no está en el plano con este identificador: de él solo se puede registrar que se retiró.</translation>
+    </message>
+    <message>
+        <source>failed since %1, last on %2, to be checked again once it is mended</source>
+        <translation>fallado desde el %1, la última vez el %2; por comprobar de nuevo cuando esté reparado</translation>
+    </message>
+    <message>
+        <source>%1: failed on %2, and no longer on the plan under this id. Enter: say that it was taken away</source>
+        <translation>%1: falló el %2 y ya no está en el plano con este identificador. Intro: decir que se retiró</translation>
+    </message>
+    <message>
+        <source>What does not stay in when pressed has not passed: choose the failure.</source>
+        <translation>Lo que no se queda enclavado al pulsarlo no ha pasado: elija el fallo.</translation>
+    </message>
+    <message>
+        <source>Not recorded: that check was corrected meanwhile, by check %1: correct that one.</source>
+        <translation>No registrado: esa comprobación se corrigió entretanto, con la comprobación %1: corrija esa.</translation>
     </message>
 </context>
 <context>
@@ -4810,6 +4821,10 @@
         <source>With a pass, what was done and what is still to be done is not recorded: put it into the note if it holds.</source>
         <translation>Con una comprobación superada no se registra lo que se hizo ni lo que queda por hacer: si sigue valiendo, póngalo en la nota.</translation>
     </message>
+    <message>
+        <source>Record that it was taken away (Enter)</source>
+        <translation>Registrar que se retiró (Intro)</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Counting</name>
@@ -4929,11 +4944,6 @@
         <source>%1, until %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, hasta %2</translation>
-    </message>
-    <message>
-        <source>Failed since %1 (check %2), until it passes a check of its own.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No superado desde el %1 (comprobación %2), hasta que supere una comprobación propia.</translation>
     </message>
     <message>
         <source>Correct this check… (Enter)</source>
@@ -5161,6 +5171,10 @@
         <source>It is still failed: the records are not as they were written, and this pass does not count.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Sigue fallado: los registros no están como se escribieron, y esta comprobación superada no cuenta.</translation>
+    </message>
+    <message>
+        <source>Failed since %1. %2</source>
+        <translation>Fallado desde el %1. %2</translation>
     </message>
 </context>
 <context>
@@ -5912,6 +5926,18 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No round lists that device: say on the command line that it was taken away.</source>
+        <translation>Ninguna ronda incluye ese dispositivo: diga en la línea de órdenes que se retiró.</translation>
+    </message>
+    <message>
+        <source>If it was taken away, press Enter once more. What it failed, and what is still to be done at it, is then no longer asked for. If it only has another id now, leave it.</source>
+        <translation>Si se retiró, pulse Intro otra vez. Lo que falló y lo que queda por hacer en él ya no se pedirá. Si ahora solo tiene otro identificador, déjelo.</translation>
+    </message>
+    <message>
+        <source>taken away</source>
+        <translation>retirado</translation>
     </message>
 </context>
 <context>
@@ -6694,10 +6720,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
         <translation>Fallado y no superado desde entonces, y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
     </message>
-    <message>
-        <source>%1 and %2 share the inspection records in %3: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
-        <translation>%1 y %2 comparten los registros de inspección de %3: lo que falló en uno cuenta como fallado en el otro. Guarde uno de ellos con un nombre propio.</translation>
-    </message>
 </context>
 <context>
     <name>stopwalk::window::NoticeBar</name>
@@ -7009,8 +7031,16 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>La línea %1 de los registros de inspección en %2 no está como se escribió: %3. Hasta la línea %4 no cuenta ninguna comprobación como superada.</translation>
     </message>
     <message>
-        <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count. What is recorded next puts it aside into a file of its own.</source>
-        <translation>Los registros de inspección de %1 acaban en uno que nunca se terminó, o que se cortó o cambió después: no cuenta. El próximo registro lo aparta en un archivo propio.</translation>
+        <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count, and a failure may be in it. What is recorded next puts it aside into a file of its own.</source>
+        <translation>Los registros de inspección de %1 acaban en uno que nunca se terminó, o que se cortó o cambió después: no cuenta, y puede haber un fallo en él. El próximo registro lo aparta en un archivo propio.</translation>
+    </message>
+    <message>
+        <source>%1 are the inspection records of %2 too: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
+        <translation>%1 son también los registros de inspección de %2: lo que falló en uno cuenta como fallado en el otro. Guarde uno de ellos con un nombre propio.</translation>
+    </message>
+    <message>
+        <source>Lines of it that cannot be read any more: %1. What failed by them is not known.</source>
+        <translation>Líneas que ya no se pueden leer: %1. Lo que falló según ellas no se sabe.</translation>
     </message>
 </context>
 <context>

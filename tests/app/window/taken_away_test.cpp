@@ -1,0 +1,91 @@
+// A device that failed and was taken away need not stay failed for good.
+#include <QTreeWidget>
+
+#include "app/window/notice_bar.h"
+#include "app/window/records_beside.h"
+#include "tests/app/window/inspecting.h"
+
+namespace stopwalk::window {
+namespace {
+
+class TakenAway : public Inspecting {
+ protected:
+  // A round with one check, failed, of a device that is then taken off the plan; at what is due.
+  void failAndTakeAway() {
+    openAndCome();
+    startRound();
+    device = round().device();
+    type("2f");
+    enter();
+    ASSERT_EQ(onDisk().checks.size(), 1u);
+    round().leave();
+    layout::Layout without = layout();
+    std::erase_if(without.devices, [&](const auto& d) { return d.id == device; });
+    for (layout::Machine& m : without.machines)
+      std::erase_if(m.devices, [&](const auto& d) { return m.id + "/" + d.id == device; });
+    window->goToPlace(WorkPlace::Draw);  // where one inspects the plan is only looked at
+    window->document().edited().apply({"Take it away", without});
+    ASSERT_TRUE(window->files().save());
+    window->goToPlace(WorkPlace::Inspect);
+    ASSERT_TRUE(becomes([&] { return gone().contains("no longer on the plan"); })) << gone().toStdString();
+  }
+  QString gone() {
+    const QTreeWidget& tree = *place().due().tree();
+    return tree.topLevelItemCount() > 0 ? tree.topLevelItem(0)->child(0)->text(0) : QString();
+  }
+  QString told() { return window->notices().text(); }
+
+  std::string device;
+};
+
+TEST_F(TakenAway, IsSaidOnItsCardByEnterTwiceUnderAName) {
+  failAndTakeAway();
+  EXPECT_TRUE(told().contains(QString::fromStdString(device))) << told().toStdString();
+  place().due().tree()->setFocus();
+  key(Qt::Key_Home);
+  key(Qt::Key_Down);
+  key(Qt::Key_Return);
+  ASSERT_TRUE(round().round().has_value());
+  ASSERT_EQ(round().device(), device);
+  EXPECT_TRUE(card().recordButton()->text().contains("taken away"));
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u) << "Enter alone goes from card to card";
+  EXPECT_TRUE(card().told().contains("once more")) << card().told().toStdString();
+  key(Qt::Key_PageDown, Qt::ControlModifier);
+  key(Qt::Key_PageUp, Qt::ControlModifier);
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u) << "it is asked anew";
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u) << "nobody says so";
+  ASSERT_EQ(QApplication::focusWidget(), card().inspector());
+  type(inspector());
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  const inspection::Check check = onDisk().checks.back();
+  EXPECT_EQ(check.device, device);
+  EXPECT_TRUE(check.removed);
+  EXPECT_EQ(check.result, inspection::Result::NotTested);
+  EXPECT_EQ(check.machines, onDisk().checks.front().machines);
+  EXPECT_EQ(check.inspector, inspector().toStdString());
+  EXPECT_FALSE(told().contains(QString::fromStdString(device))) << told().toStdString();
+  round().leave();
+  EXPECT_FALSE(gone().contains("no longer on the plan")) << gone().toStdString();
+}
+
+TEST_F(TakenAway, IsFailedAgainWhereThePlanHasItAgain) {
+  failAndTakeAway();
+  place().due().historyWanted(QString::fromStdString(device));
+  signAs(inspector());
+  enter();
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  round().leave();
+  window->goToPlace(WorkPlace::Draw);
+  window->document().edited().history().undo();
+  ASSERT_TRUE(window->files().save());
+  EXPECT_TRUE(told().contains("counted as no stop: " + QString::fromStdString(device)))
+      << told().toStdString();
+}
+
+}  // namespace
+}  // namespace stopwalk::window
