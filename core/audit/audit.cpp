@@ -75,6 +75,10 @@ std::size_t Auditor::walksKept() const {
   return walks_->count().kept;
 }
 
+std::size_t Auditor::waysByDay() const {
+  return last_ ? last_->context.countByDay() : 0;
+}
+
 std::size_t Auditor::walksFound() const {
   return walks_->count().found;
 }

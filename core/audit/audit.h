@@ -41,6 +41,8 @@ class Auditor {
   std::size_t walksFound() const;
   // How many audits followed the last one by its moves; the others were made from nothing but its walks.
   std::size_t followed() const { return followed_; }
+  // How many ways after hours the last audit knew to be those of the day.
+  std::size_t waysByDay() const;
 
  private:
   struct Last;

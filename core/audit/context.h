@@ -62,6 +62,7 @@ struct Way {
   std::optional<std::size_t> index;
   double walk_m = 0;
   double clear_width_m = 0;  // of a walk
+  bool stepped = false;      // aside, at an end of the walk
   std::vector<Point> path;   // mm
   bool found() const { return index.has_value(); }
   bool operator==(const Way&) const = default;
@@ -151,6 +152,9 @@ class Context {
   // no further use. What is reported then is what a new context would.
   std::optional<Changed> move(std::span<const Move> moves);
 
+  // How many ways after hours the last move knew to be those of the day.
+  std::size_t countByDay() const { return by_day_; }
+
   // From here on what is asked is noted there.
   void traceIn(Trace* trace) const { trace_ = trace; }
 
@@ -224,6 +228,7 @@ class Context {
   std::string length(double length_m, double limit_m) const;  // told apart from the limit
 
  private:
+  friend class WaysByDay;
   struct OtherHours;
   struct Openings;
 
@@ -255,12 +260,19 @@ class Context {
                                      WaysOut& out) const;
   std::vector<std::size_t> stationsNear(const std::vector<geometry::Box>& places, double distance_mm) const;
   void seekAgain(Moving& moving);
+  void seekAfterHours(Moving& moving, std::span<const std::size_t> otherwise_by_day);
+  std::vector<std::size_t> touched(const Ways& ways, const Moving& moving, bool all) const;
+  static std::vector<std::size_t> otherwise(Ways& ways, const std::vector<std::size_t>& who,
+                                            const std::function<void()>& seek);
+  std::vector<char> areOnWhatMoved(std::span<const std::size_t> who) const;
 
   LastWalks* last_;
   geometry::BoxTree station_tree_;
   geometry::BoxTree device_tree_;
   std::vector<std::size_t> first_station_;  // of machines, and one more
   std::vector<std::size_t> solid_of_machine_, solid_of_fixture_;
+  std::vector<std::size_t> on_what_moved_;  // stations of machines of the last move
+  std::size_t by_day_ = 0;
   mutable Trace* trace_ = nullptr;
   // Made when first asked for.
   mutable std::vector<std::optional<std::vector<std::size_t>>> candidates_, cut_offs_;

@@ -23,14 +23,17 @@ Context::OtherHours& Context::otherHours() const {
   auto walks_then = last_ ? last_->next(other, then) : std::make_shared<floor::Walks>(then);
   std::vector<PlacedEntry> phones_then = placedPhones(layout, around);
   other_hours_ = std::make_unique<OtherHours>(
-      OtherHours{std::move(then), std::move(around), std::move(walks_then), std::move(phones_then), {}});
+      OtherHours{std::move(then), std::move(around), std::move(walks_then), std::move(phones_then), {}, {}});
   return *other_hours_;
 }
 
 const std::vector<Way>& Context::phoneWaysAt(floor::Hours at) const {
   if (at == hours) return phone_ways;
   OtherHours& other = otherHours();
-  if (other.ways.of.empty()) seekPhones(*other.walks, other.phones, upTo(stations.size()), other.ways);
+  if (other.ways.of.empty()) {
+    seekPhones(*other.walks, other.phones, upTo(stations.size()), other.ways);
+    if (last_ && hours == floor::Hours::Open) other.by_day = std::make_unique<WaysByDay>(*this, other);
+  }
   return other.ways.of;
 }
 

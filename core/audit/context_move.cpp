@@ -126,8 +126,11 @@ void Context::moveStations(Moving& moving) {
   std::vector<std::size_t> who;
   for (const Box& box : moving.footprints)
     station_tree_.any(box.grown(1), [&](std::size_t s) { return who.push_back(s), false; });
+  on_what_moved_.clear();
   for (const std::size_t m : moving.machines)
-    for (auto [s, end] = stationsOf(m); s < end; ++s) who.push_back(s);
+    for (auto [s, end] = stationsOf(m); s < end; ++s) on_what_moved_.push_back(s);
+  std::ranges::sort(on_what_moved_);
+  who.insert(who.end(), on_what_moved_.begin(), on_what_moved_.end());
   std::ranges::sort(who);
   who.erase(std::ranges::unique(who).begin(), who.end());
   for (const std::size_t s : who) {
@@ -165,26 +168,73 @@ void Context::moveFaults(const Moving& moving) {
     plan.faults.push_back(std::move(fault));
 }
 
+std::vector<char> Context::areOnWhatMoved(std::span<const std::size_t> who) const {
+  std::vector<char> are;
+  if (on_what_moved_.empty()) return are;
+  for (const std::size_t s : who) are.push_back(std::ranges::binary_search(on_what_moved_, s));
+  return are;
+}
+
+// Which of the stations have another way once it is sought again.
+std::vector<std::size_t> Context::otherwise(Ways& ways, const std::vector<std::size_t>& who,
+                                            const std::function<void()>& seek) {
+  std::vector<Way> before;
+  for (const std::size_t s : who) before.push_back(std::move(ways.of[s]));
+  seek();
+  std::vector<std::size_t> found;
+  for (std::size_t i = 0; i < who.size(); ++i)
+    if (ways.of[who[i]] != before[i]) found.push_back(who[i]);
+  return found;
+}
+
+// Those whose way may be another one now.
+std::vector<std::size_t> Context::touched(const Ways& ways, const Moving& moving, bool all) const {
+  std::vector<std::size_t> who;
+  for (std::size_t s = 0; s < stations.size(); ++s)
+    if (all || ways.traces[s].meets(moving.changed.places)) who.push_back(s);
+  return who;
+}
+
 void Context::seekAgain(Moving& moving) {
-  Changed& changed = moving.changed;
   const auto again = [&](Ways& ways, bool all, const auto& seek) {
-    std::vector<std::size_t> who;
-    for (std::size_t s = 0; s < stations.size(); ++s)
-      if (all || ways.traces[s].meets(changed.places)) who.push_back(s);
-    std::vector<Way> before;
-    for (const std::size_t s : who) before.push_back(std::move(ways.of[s]));
-    seek(who);
-    for (std::size_t i = 0; i < who.size(); ++i)
-      if (ways.of[who[i]] != before[i]) changed.stations.push_back(who[i]);
+    const std::vector<std::size_t> who = touched(ways, moving, all);
+    const std::vector<std::size_t> found = otherwise(ways, who, [&] { seek(who); });
+    moving.changed.stations.insert(moving.changed.stations.end(), found.begin(), found.end());
+    return found;
   };
   again(stops, false, [&](const auto& who) { seekStops(who); });
-  again(phones_reached, moving.phones_changed,
-        [&](const auto& who) { seekPhones(walks, phones, who, phones_reached); });
+  const std::vector<std::size_t> by_day = again(phones_reached, moving.phones_changed, [&](const auto& who) {
+    seekPhones(walks, phones, who, phones_reached);
+  });
   if (cut_off_ways_) again(*cut_off_ways_, false, [&](const auto& who) { seekCutOffs(who, *cut_off_ways_); });
-  if (other_hours_ && !other_hours_->ways.of.empty())
-    again(other_hours_->ways, moving.phones_changed, [&](const auto& who) {
-      seekPhones(*other_hours_->walks, other_hours_->phones, who, other_hours_->ways);
-    });
+  if (other_hours_ && !other_hours_->ways.of.empty()) seekAfterHours(moving, by_day);
+}
+
+void Context::seekAfterHours(Moving& moving, std::span<const std::size_t> otherwise_by_day) {
+  OtherHours& other = *other_hours_;
+  const auto seek = [&](std::span<const std::size_t> who) {
+    seekPhones(*other.walks, other.phones, who, other.ways);
+  };
+  const std::vector<std::size_t> who = touched(other.ways, moving, moving.phones_changed);
+  const std::vector<std::size_t> found = otherwise(other.ways, who, [&] {
+    if (!other.by_day) return seek(who);
+    WaysByDay& by_day = *other.by_day;
+    by_day.phonesMoved(*this, other, moving.footprints, moving.phones_changed);
+    for (const std::size_t s : otherwise_by_day) by_day.forget(s);
+    std::vector<std::size_t> rest;
+    by_day_ = 0;
+    for (const std::size_t s : who) {
+      if (!by_day.isSame(s, *this, other)) {
+        rest.push_back(s);
+        continue;
+      }
+      ++by_day_;
+      other.ways.of[s] = phone_ways[s];
+      other.ways.traces[s] = phones_reached.traces[s];
+    }
+    seek(rest);
+  });
+  moving.changed.stations.insert(moving.changed.stations.end(), found.begin(), found.end());
 }
 
 }  // namespace stopwalk::audit

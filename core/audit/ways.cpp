@@ -22,6 +22,7 @@ Way wayOf(const floor::Walk& walk, std::size_t index) {
   way.index = index;
   way.walk_m = walk.length_mm / kMm;
   way.clear_width_m = 2 * walk.clearance_mm / kMm;
+  way.stepped = walk.stepped;
   way.path = walk.path;
   return way;
 }
@@ -122,7 +123,9 @@ std::vector<Way> Context::nearestOf(std::span<const std::size_t> who, std::span<
   std::erase_if(usable, [&](std::size_t d) { return devices[d].kind->held; });
   const Walkable w = walkableOf(placed, usable);
   if (w.places.empty() || from.empty()) return ways;
-  const std::vector<floor::Nearest> nearest = walks.nearestForAll(from, w.places);
+  std::vector<std::size_t> whose;
+  for (const std::size_t i : walking) whose.push_back(who[i]);
+  const std::vector<floor::Nearest> nearest = walks.nearestForAll(from, w.places, areOnWhatMoved(whose));
   for (std::size_t i = 0; i < walking.size(); ++i) {
     Trace* const trace = traces.empty() ? trace_ : &traces[walking[i]];
     if (trace) addWalk(*trace, from[i], w.places, nearest[i], kInfinite);
@@ -162,7 +165,7 @@ void Context::seekPhones(const floor::Walks& on, const std::vector<PlacedEntry>&
     if (on_floor) from.push_back(stations[s].at), walking.push_back(s);
   }
   if (w.places.empty() || from.empty()) return;
-  const std::vector<floor::Nearest> nearest = on.nearestForAll(from, w.places);
+  const std::vector<floor::Nearest> nearest = on.nearestForAll(from, w.places, areOnWhatMoved(walking));
   for (std::size_t i = 0; i < walking.size(); ++i) {
     addWalk(ways.traces[walking[i]], from[i], w.places, nearest[i], kInfinite);
     if (nearest[i].index && nearest[i].walk.found())

@@ -119,6 +119,8 @@ Walk WalkFinder::measured(const Layer& l, const Route& route) {
   walk.status = c == clearance_ ? WalkStatus::Walk : WalkStatus::Narrow;
   walk.clearance_mm = c;
   walk.tied = route.tied;
+  walk.stepped =
+      from.exit.step > 0 || (to.line ? to.landing.landing.kind != Landing::Kind::Inside : to.exit.step > 0);
   walk.length_mm = follow(mesh_, course, c, paths_ == Paths::Drawn ? &drawn_ : nullptr);
   if (paths_ == Paths::Drawn) walk.path.assign(drawn_.begin(), drawn_.end());
   return walk;

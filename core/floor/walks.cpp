@@ -12,6 +12,29 @@ namespace {
 
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
+// The points of a question that have no answer yet.
+struct Unanswered {
+  std::span<const Point> from;
+  std::vector<Nearest>& answers;
+  std::vector<std::size_t> which;
+
+  // Those that are wanted are asked, together; what is given is their answer.
+  template <class Wanted, class Ask>
+  void ask(Wanted wanted, Ask asked) {
+    std::vector<Point> points;
+    std::vector<std::size_t> whose;
+    for (const std::size_t i : which)
+      if (wanted(i)) points.push_back(from[i]), whose.push_back(i);
+    if (points.empty()) return;
+    std::vector<char> told(from.size(), false);
+    asked(points, [&](std::size_t i, Nearest nearest) {
+      answers[whose[i]] = std::move(nearest);
+      told[whose[i]] = true;
+    });
+    std::erase_if(which, [&](std::size_t i) { return told[i]; });
+  }
+};
+
 }  // namespace
 
 Walks::Walks(const Plan& plan, double clearance_mm, Paths paths)
@@ -121,7 +144,8 @@ std::vector<Reach> Walks::reachForAll(std::span<const Point> from, std::span<con
   return finder().reach(from, to);
 }
 
-std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span<const Place> to) const {
+std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span<const Place> to,
+                                          std::span<const char> moving) const {
   Memory& m = *memory_;
   std::vector<Nearest> answers(from.size());
   if (!m.remembers) {
@@ -129,52 +153,37 @@ std::vector<Nearest> Walks::nearestForAll(std::span<const Point> from, std::span
     return answers;
   }
   KnownWalks::Group& group = m.known.about(to, Asked::Together);
-  std::vector<Point> rest;
-  std::vector<std::size_t> who;
+  Unanswered open{from, answers, {}};
   for (std::size_t i = 0; i < from.size(); ++i) {
-    if (auto known = m.known.kept(group, from[i], kInfinite)) {
+    if (auto known = m.known.kept(group, from[i], kInfinite))
       answers[i] = *std::move(known);
-    } else {
-      rest.push_back(from[i]);
-      who.push_back(i);
-    }
+    else
+      open.which.push_back(i);
   }
-  // Takes out those that are told.
-  const auto sift = [&](const std::vector<char>& told) {
-    std::size_t left = 0;
-    for (std::size_t i = 0; i < rest.size(); ++i)
-      if (!told[i]) rest[left] = rest[i], who[left++] = who[i];
-    rest.resize(left);
+  const auto moves = [&](std::size_t i) { return !moving.empty() && moving[i]; };
+  const auto stays = [&](std::size_t i) { return !moves(i); };
+  const auto all = [](std::size_t) { return true; };
+  const auto askLifted = [&](std::span<const Point> points, const FloorPieces::Give& give) {
+    m.lifted->nearestForAll(points, to, give);
   };
-  if (!rest.empty() && m.lifted) {
-    std::vector<char> told(rest.size(), 0);
-    m.lifted->nearestForAll(rest, to, [&](std::size_t i, Nearest nearest) {
-      answers[who[i]] = std::move(nearest);
-      told[i] = 1;
+  const auto noting = [&](std::span<const Point> points, const FloorPieces::Give& give) {
+    return [&, points](std::size_t i, Nearest nearest) {
+      m.note(group, points[i], nearest, kInfinite);
+      give(i, std::move(nearest));
+    };
+  };
+  if (m.lifted) open.ask(stays, askLifted);
+  if (FloorPieces* pieces = open.which.empty() ? nullptr : m.usePieces(open.which.size()))
+    open.ask(all, [&](std::span<const Point> points, const FloorPieces::Give& give) {
+      std::vector<Guess> likely;
+      for (const Point p : points) likely.push_back(m.likely(group, p, Asked::Together));
+      pieces->forAll(points, to, likely, noting(points, give));
     });
-    sift(told);
-  }
-  if (rest.empty()) return answers;
-  if (FloorPieces* pieces = m.usePieces(rest.size())) {
-    std::vector<Guess> likely;
-    for (const Point p : rest) likely.push_back(m.likely(group, p, Asked::Together));
-    std::vector<char> told(rest.size(), 0);
-    pieces->forAll(rest, to, likely, [&](std::size_t i, Nearest nearest) {
-      m.note(group, rest[i], nearest, kInfinite);
-      answers[who[i]] = std::move(nearest);
-      told[i] = 1;
-    });
-    sift(told);
-  }
-  if (rest.empty()) return answers;
-  const Pass pass = rest.size() <= kFewWalks && m.known.follows() ? Pass::OneEach : Pass::OneForAll;
-  finder().forAll(
-      rest, to,
-      [&](std::size_t i, Nearest nearest) {
-        m.note(group, rest[i], nearest, kInfinite);
-        answers[who[i]] = std::move(nearest);
-      },
-      pass);
+  if (m.lifted) open.ask(moves, askLifted);
+  open.ask(all, [&](std::span<const Point> points, const FloorPieces::Give& give) {
+    const bool few = points.size() <= kFewWalks && m.known.follows();
+    finder().forAll(points, to, noting(points, give), few ? Pass::OneEach : Pass::OneForAll);
+  });
   return answers;
 }
 

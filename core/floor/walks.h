@@ -44,6 +44,7 @@ struct Walk {
       path;  // for drawing: arcs as chords of 5 degrees or finer; starts and ends at the places themselves
   // Another walk as short goes elsewhere: which of them is given may hang on what stands far away.
   bool tied = false;
+  bool stepped = false;  // aside, at an end, to where the clearance is
   bool found() const { return status == WalkStatus::Walk || status == WalkStatus::Narrow; }
 };
 
@@ -105,7 +106,9 @@ class Walks {
                   double at_most_mm = std::numeric_limits<double>::infinity()) const;
 
   // For each of `from`, the nearest of `to`: one pass over the floor for all. Same answers as `nearest`.
-  std::vector<Nearest> nearestForAll(std::span<const Point> from, std::span<const Place> to) const;
+  // `moving`, of each or none: whether it is elsewhere at each move, so that its answer is of no use later.
+  std::vector<Nearest> nearestForAll(std::span<const Point> from, std::span<const Place> to,
+                                     std::span<const char> moving = {}) const;
 
   // For thousands of points, such as the samples of a map: one pass over the floor, bars and cords included.
   // Lengths agree with `nearest` to 0.02 mm, round the very corner that a bar's place steps out at to 3 mm;

@@ -1,0 +1,97 @@
+// Which ways after hours are those of the day.
+#include <algorithm>
+
+#include "core/audit/context_parts.h"
+#include "core/floor/mesh.h"
+#include "core/floor/thinned.h"
+#include "core/floor/walk_change.h"
+
+namespace stopwalk::audit {
+namespace {
+
+using geometry::Box;
+
+constexpr double kClear_mm = floor::kMeasuringClearance_mm + floor::kLengthMargin_mm;
+
+bool isAmong(const std::vector<floor::Passage>& all, const floor::Passage& passage) {
+  return std::ranges::any_of(all, [&](const floor::Passage& other) {
+    return other.door == passage.door && other.first == passage.first && other.second == passage.second;
+  });
+}
+
+Box boxOf(const Place& place) {
+  Box box;
+  for (const Point p : place.points) box.add(p);
+  for (const geometry::Segment& s : place.lines) box.add(geometry::boxOf(s));
+  return box;
+}
+
+}  // namespace
+
+WaysByDay::WaysByDay(const Context& day, const Context::OtherHours& after)
+    : phones_(day.phones.size()), known_(day.stations.size(), false) {
+  comparable_ =
+      floor::originOf(day.plan) == floor::originOf(after.plan) &&
+      std::ranges::all_of(after.plan.passages, [&](const auto& p) { return isAmong(day.plan.passages, p); });
+  for (const floor::Passage& p : day.plan.passages)
+    if (!isAmong(after.plan.passages, p)) shut_.push_back(floor::outlineOf(p));
+  for (std::size_t p = 0; p < phones_.size(); ++p) look(p, day, after);
+  if (phones_.size() < 2) return;
+  for (std::size_t p = 0; p < phones_.size(); ++p)
+    phones_[p].parts = after.walks->parts(after.phones[p].standing.place, floor::kMeasuringClearance_mm);
+}
+
+void WaysByDay::look(std::size_t phone, const Context& day, const Context::OtherHours& after) {
+  const Place &place = day.phones[phone].standing.place, &then = after.phones[phone].standing.place;
+  const auto isPlain = [&](Point at) {
+    const Point path[] = {at, at};
+    return day.walks.keeps(at, floor::kMeasuringClearance_mm) && keepsFromDoors(path);
+  };
+  const bool same = place.points == then.points && place.lines == then.lines;
+  phones_[phone].same_place = same;
+  phones_[phone].plain = same && place.lines.empty() && std::ranges::all_of(place.points, isPlain);
+}
+
+void WaysByDay::phonesMoved(const Context& day, const Context::OtherHours& after, std::span<const Box> moved,
+                            bool all) {
+  bool changed = all;
+  for (std::size_t p = 0; p < phones_.size(); ++p) {
+    const Box round = boxOf(day.phones[p].standing.place).grown(kClear_mm);
+    if (!all && std::ranges::none_of(moved, [&](const Box& box) { return overlap(box, round); })) continue;
+    const bool was_plain = phones_[p].plain;
+    look(p, day, after);
+    changed = changed || phones_[p].plain != was_plain;
+    // Where it is used from now need not be joined to what that was.
+    if (all) phones_[p].parts.clear();
+  }
+  if (changed) std::ranges::fill(known_, false);
+}
+
+bool WaysByDay::keepsFromDoors(std::span<const Point> path) const {
+  return std::ranges::all_of(shut_,
+                             [&](const auto& door) { return floor::keepsFrom(path, door, kClear_mm); });
+}
+
+bool WaysByDay::isSame(std::size_t station, const Context& day, const Context::OtherHours& after) {
+  const Way& way = day.phone_ways[station];
+  const bool sure = !day.phones_reached.traces[station].all;
+  if (known_[station] && sure) return true;
+  known_[station] = false;
+  if (!comparable_ || way.status != Status::Walk || way.stepped || way.path.empty() || !sure ||
+      !keepsFromDoors(way.path))
+    return false;
+  const Phone& nearest = phones_[*way.index];
+  const Point from = day.stations[station].at;
+  const double reach = way.walk_m * 1000 + floor::kLengthMargin_mm;
+  for (std::size_t p = 0; p < phones_.size(); ++p) {
+    const Place& place = after.phones[p].standing.place;
+    if (!phones_[p].same_place) return false;
+    if (place.empty() || distance(boxOf(place), from) > reach) continue;
+    if (!phones_[p].plain) return false;
+    if (p != *way.index && (phones_[p].parts.size() != 1 || phones_[p].parts != nearest.parts)) return false;
+  }
+  known_[station] = true;
+  return true;
+}
+
+}  // namespace stopwalk::audit
