@@ -41,7 +41,7 @@ struct Listed {
   bool cut_off = false;
   geometry::Segment line;  // in the plan; one point unless it is a bar or a cord
   bool off_plan = false;   // drawn outside the room and its walls: in the table, without a sign
-  std::optional<inspection::Date> failed_on = std::nullopt;  // its last check, and so it is out of order
+  std::optional<inspection::Date> failed_on = std::nullopt;  // and not passed since: it is out of order
   Span span;
 };
 
@@ -70,7 +70,7 @@ struct Content {
   std::string room_name;
   Viewer viewer;
   std::vector<Group> groups;
-  std::vector<Listed> out_of_order;          // stops that failed their last check, and so count as none
+  std::vector<Listed> out_of_order;          // stops that failed, and so count as none
   std::vector<Listed> not_stops;             // guarded starts, and what is wired to stop nothing
   bool cut_off_shut_late = false;            // after hours there is no way to any of these
   std::vector<std::string> cut_off_rooms;    // where a cut-off for this room hangs that has none itself

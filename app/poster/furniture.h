@@ -15,7 +15,7 @@ struct About {
   const layout::Layout& layout;
   std::string sha256;                          // of the file; empty: no file holds this very layout
   std::size_t faults = 0;                      // of the drawing: what is faulty may be missing
-  std::vector<std::string> out_of_order = {};  // ids of stops that failed their last check
+  std::vector<std::string> out_of_order = {};  // ids of stops that failed and have not passed since
 };
 
 // What a poster is held against: the file, and what of it was out of order. Where nothing was, the hash of

@@ -27,7 +27,7 @@ class Shop {
 
   const layout::Layout& layout() const { return layout_; }
   About about() const;
-  // What is to be known of the room's or machine's devices that failed their last check.
+  // What is to be known of the room's or machine's devices that failed and have not passed since.
   QStringList failedOf(const std::vector<const Listed*>& listed) const;
   const audit::Context& open() const { return open_; }
   const audit::Context& afterHours() const { return after_; }

@@ -13,7 +13,7 @@
 
 namespace stopwalk::audit {
 
-// The devices that failed their last check and have not passed since. Those that are not in the layout are
+// The devices that failed a check and have not passed one since. Those that are not in the layout are
 // passed by.
 using Failed = std::span<const inspection::FailedDevice>;
 

@@ -138,7 +138,7 @@ class Context {
   const floor::Walks& walks;
   const std::vector<std::optional<std::size_t>> machine_rooms;   // the room the origin is in
   const std::vector<DeviceEntry> devices;                        // in the order of the file's text
-  const std::vector<std::optional<inspection::Date>> failed_on;  // of devices: their last check, if it failed
+  const std::vector<std::optional<inspection::Date>> failed_on;  // of devices: since they have not passed
   const StopRelation relation;
   std::vector<PlacedEntry> placed;  // of devices
   std::vector<PlacedEntry> phones;

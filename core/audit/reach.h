@@ -34,7 +34,8 @@ struct Reach {
 };
 
 // With the finest round step that gives at most `most_samples` over the floor's box. A machine that does not
-// exist has no stops. `out_of_order`: ids of devices that count as no stop, as they failed their last check.
+// exist has no stops. `out_of_order`: ids of devices that failed and have not passed since, and count as no
+// stop.
 Reach reachOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, floor::Hours hours,
               const ReachTarget& target, std::size_t most_samples,
               const std::vector<std::string>& out_of_order = {});

@@ -17,7 +17,7 @@ struct RecordsUsed {
   std::string file;
   std::size_t records = 0;
   std::string head;                 // the hash of the last
-  std::vector<std::string> failed;  // devices that failed their last check
+  std::vector<std::string> failed;  // devices that failed and have not passed since
   std::vector<std::string> gone;    // of these what the layout does not have
   std::string fault;                // faultText() of the log
 };

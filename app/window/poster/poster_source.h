@@ -16,7 +16,7 @@ struct PosterSource {
   std::shared_ptr<const layout::DeviceKinds> kinds;
   audit::Profile profile;
   std::string hash;  // of the file that holds this very layout; empty: there is none
-  std::vector<inspection::FailedDevice> failed;  // their last check, by the records beside it
+  std::vector<inspection::FailedDevice> failed;  // and not passed since, by the records beside it
   // Why those cannot be read, in a sentence: what failed is not known then, and no poster is made. Empty:
   // they can, or there are none.
   QString unreadable = {};
