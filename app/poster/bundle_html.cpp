@@ -176,6 +176,7 @@ class Html {
     QStringList parts;
     if (corrected_by != 0) parts << "<b>Corrected by " + numbered(corrected_by) + ".</b>";
     parts << "<b>" + plain(word(c.result)).toUpper() + "</b>";
+    if (c.removed) parts << "taken away: no longer there";
     if (c.corrects) parts << inPlaceOf(*c.corrects);
     for (const auto& [test, yes] : c.tested) parts << plain(word(test)) + (yes ? "" : ": no");
     if (const auto mean = inspection::meanOf(c.run_down_s))

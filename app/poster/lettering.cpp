@@ -20,7 +20,7 @@ QFont plainFont(const QString& family, bool bold) {
   QFont font(family);
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setBold(bold);
-  return font;
+  return withLettersApart(std::move(font));
 }
 
 // Height of a capital letter as part of the font's size, measured on a letter with a flat top and foot.
@@ -64,6 +64,12 @@ bool leavesInk(char32_t sign) {
 }
 
 }  // namespace
+
+// Where letters are spaced by hand, as little as can be, Qt joins none.
+QFont withLettersApart(QFont font) {
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 1.0 / 64);
+  return font;
+}
 
 QFont Lettering::font(double cap_mm, bool bold) const {
   QFont font = plainFont(family_, bold);

@@ -7,6 +7,10 @@
 
 namespace stopwalk::poster {
 
+// With each letter on its own: of letters that are joined (ff, fi) a hash or id is not copied from a PDF as
+// it was written.
+QFont withLettersApart(QFont font);
+
 // Lines of text measured and cut in millimetres, by the height of their capital letters and not by points.
 class Lettering {
  public:

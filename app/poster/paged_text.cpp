@@ -14,6 +14,7 @@
 #include <QUrl>
 
 #include "app/poster/colours.h"
+#include "app/poster/lettering.h"
 #include "app/poster/pdf_language.h"
 
 namespace stopwalk::poster {
@@ -58,7 +59,7 @@ void paintPages(QPainter& painter, QPdfWriter& writer, const QTextDocument& docu
     context.palette.setColor(QPalette::Text, inks().ink);
     document.documentLayout()->draw(&painter, context);
     painter.restore();
-    painter.setFont(QFont(family, 8));
+    painter.setFont(withLettersApart(QFont(family, 8)));
     painter.setPen(inks().quiet_ink);
     const QString number = QStringLiteral("page %1 of %2").arg(page + 1).arg(pages);
     const double left = foot.width() - 1.2 * painter.fontMetrics().horizontalAdvance(number);
@@ -88,7 +89,7 @@ QByteArray pagedPdf(const PagedText& text, const Paper& paper, const QString& fa
 
   QTextDocument document;
   document.documentLayout()->setPaintDevice(&writer);
-  document.setDefaultFont(QFont(family, 9));
+  document.setDefaultFont(withLettersApart(QFont(family, 9)));
   document.setDefaultTextOption(wrapping());
   for (const auto& [name, picture] : text.pictures)
     document.addResource(QTextDocument::ImageResource, QUrl(name), picture);

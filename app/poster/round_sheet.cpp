@@ -209,8 +209,8 @@ class SheetMaker {
 
   // As the poster says it.
   QString whatItStops(const planning::InspectedDevice& device, const audit::DeviceEntry& entry) const {
-    if (device.machines.empty())
-      return say(entry.kind->counts_as_stop ? texts::kWiredToNothing : texts::kStopsNothing);
+    if (!entry.kind->counts_as_stop) return say(texts::kStopsNothing);
+    if (device.machines.empty()) return say(texts::kWiredToNothing);
     if (device.machines.size() > 1 && device.machines.size() == m_.layout.machines.size())
       return say(texts::kStopsEveryMachine);
     QStringList names;

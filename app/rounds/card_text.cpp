@@ -19,7 +19,9 @@ class Words {
 
 constexpr double kMmPerM = 1000;
 
-QString stopsText(const layout::Layout& layout, const planning::InspectedDevice& device) {
+QString stopsText(const layout::Layout& layout, const planning::InspectedDevice& device,
+                  const layout::DeviceKind& kind) {
+  if (!kind.counts_as_stop) return Words::tr("Stops nothing: see that it is whole and as it should be.");
   if (device.machines.empty()) return Words::tr("Is wired to stop nothing.");
   if (device.machines.size() > 1 && device.machines.size() == layout.machines.size())
     return Words::tr("Stops every machine (%1).").arg(device.machines.size());
@@ -81,7 +83,7 @@ CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, cons
   text.symbol = plan::symbolIcon(entry->kind->symbol, plan::groundOf(*entry->kind), theme);
   text.name = nameOf(layout, *device);
   text.where = whereText(layout, *device, *entry);
-  text.stops = stopsText(layout, *device);
+  text.stops = stopsText(layout, *device, *entry->kind);
   text.how = howText(*entry);
   return text;
 }

@@ -48,10 +48,10 @@ plan::InspectedOnPlan roundOnPlan(const RoundUnderWay& round, std::span<const pl
     const std::string& id = round.order()[i];
     const inspection::Check* check = round.checkOf(id);
     const inspection::DeviceState* state = inspection::findState(states, id);
-    const bool failed_yet = check && check->result == inspection::Result::Pass && state && state->failed;
-    shown.devices[id] = {failed_yet ? StationState::Fails
-                         : check    ? counting.sign(*check)
-                                    : StationState::NotAudited,
+    const bool is_failed = state && state->failed;
+    shown.devices[id] = {is_failed ? StationState::Fails
+                         : check   ? counting.sign(*check)
+                                   : StationState::NotAudited,
                          QString::number(i + 1)};
   }
   for (const planning::InspectionLeg& leg : legs)

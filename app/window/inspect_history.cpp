@@ -64,6 +64,7 @@ void InspectPlace::correct(std::size_t number) {
   correcting_ = now;
   shown_ = keyNow();
   card_->inspector()->clear();  // who corrects need not be who walks
+  card_->onPaper()->clear();    // and what is corrected keeps its own time
   showDraft(rounds::enteredOf(old));
   showCard();
   card_->setFocus();

@@ -186,7 +186,8 @@ void RoundPapers::saveBundle() {
   QString why;
   aside_([&] {
     inspection::Bundle bundle =
-        inspection::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today, today);
+        planning::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today, today,
+                           *source.of.layout);
     bundle.failed = failed;  // by records that are missed too, as its audit
     pdf = poster::bundlePdf({matter, bundle, source.read.log}, plan, paperOf(source.wish), source.wish.family,
                             why);

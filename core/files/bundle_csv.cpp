@@ -14,7 +14,7 @@ const std::vector<std::string> kColumns = {
     "kind",          "number",     "round",  "date",   "machine",    "device",          "room",
     "people",        "inspector",  "tested", "result", "run_down_s", "mean_run_down_s", "note",
     "action",        "corrective", "owner",  "due",    "corrects",   "corrected_by",    "revision",
-    "layout_sha256", "entered"};
+    "layout_sha256", "entered",    "removed"};
 
 // A row with some of the columns; the others are empty.
 std::string row(const std::map<std::string, std::string>& cells) {
@@ -61,6 +61,7 @@ std::map<std::string, std::string> cellsOf(const Check& c, const std::string& ki
       {"mean_run_down_s", mean ? audit::decimal(*mean, 3) : ""},
       {"note", c.note},
       {"action", c.action},
+      {"removed", c.removed ? "yes" : ""},
       {"corrects", numberOr(c.corrects.value_or(0))},
       {"revision", revisionText(c.layout.revision)},
       {"layout_sha256", c.layout.sha256}};

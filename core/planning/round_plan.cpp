@@ -55,6 +55,17 @@ std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspectio
   return actions;
 }
 
+inspection::Bundle bundleOf(const inspection::Records& records, const inspection::Schedule& schedule,
+                            inspection::Date from, inspection::Date to, inspection::Date today,
+                            const layout::Layout& layout) {
+  inspection::Bundle bundle = inspection::bundleOf(records, schedule, from, to, today);
+  bundle.failed = withoutRemoved(std::move(bundle.failed), layout);
+  bundle.open_actions.clear();
+  for (const auto* c : withoutRemoved(inspection::openActions(records, today), records, layout, today))
+    bundle.open_actions.push_back(*c);
+  return bundle;
+}
+
 std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   const inspection::Records& records, const inspection::Schedule& schedule,
                                   inspection::Date day, std::span<const inspection::FailedDevice> failed) {

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/inspection/bundle.h"
 #include "core/inspection/record.h"
 #include "core/inspection/schedule.h"
 #include "core/planning/inspected_devices.h"
@@ -38,6 +39,10 @@ std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::Fai
 std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
                                                      const inspection::Records& records,
                                                      const layout::Layout& layout, inspection::Date today);
+// The records of a period, with what is open now but of devices that were said to be removed.
+inspection::Bundle bundleOf(const inspection::Records& records, const inspection::Schedule& schedule,
+                            inspection::Date from, inspection::Date to, inspection::Date today,
+                            const layout::Layout& layout);
 // The ids in the scope, in the order of the file. `failed`: as above.
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,

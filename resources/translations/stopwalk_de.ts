@@ -748,6 +748,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>unbekannt</translation>
     </message>
+    <message>
+        <source>That would be %1, where %2 is usual. Type the unit with it, such as 1.2 m.</source>
+        <translation>Das wären %1, üblich sind %2. Geben Sie die Einheit mit an, etwa 1.2 m.</translation>
+    </message>
 </context>
 <context>
     <name>LetStand</name>
@@ -3552,6 +3556,10 @@
     <message>
         <source>Not recorded: that check was corrected meanwhile, by check %1: correct that one.</source>
         <translation>Nicht aufgezeichnet: Diese Kontrolle wurde inzwischen berichtigt, durch Kontrolle %1: diese berichtigen.</translation>
+    </message>
+    <message>
+        <source>Stops nothing: see that it is whole and as it should be.</source>
+        <translation>Hält nichts an: prüfen, ob es heil und in Ordnung ist.</translation>
     </message>
 </context>
 <context>

@@ -748,6 +748,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>no se sabe</translation>
     </message>
+    <message>
+        <source>That would be %1, where %2 is usual. Type the unit with it, such as 1.2 m.</source>
+        <translation>Eso serían %1, y lo habitual es %2. Escriba también la unidad, como 1.2 m.</translation>
+    </message>
 </context>
 <context>
     <name>LetStand</name>
@@ -3552,6 +3556,10 @@
     <message>
         <source>Not recorded: that check was corrected meanwhile, by check %1: correct that one.</source>
         <translation>No registrado: esa comprobación se corrigió entretanto, con la comprobación %1: corrija esa.</translation>
+    </message>
+    <message>
+        <source>Stops nothing: see that it is whole and as it should be.</source>
+        <translation>No para nada: compruebe que está entero y como debe estar.</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,7 @@
 #include "app/panels/fields/length_field.h"
 
+#include <QRegularExpression>
+
 #include "core/layout/units.h"
 
 namespace stopwalk::panels {
@@ -52,7 +54,18 @@ QString LengthField::textOf(const std::optional<double>& mm) const {
 Typed<std::optional<double>> LengthField::read(const QString& typed) const {
   const QString text = typed.trimmed();
   if (known_ == Known::Optional && (text.isEmpty() || text == tr("unknown"))) return {};
-  return read(text, unit_, range_);
+  const Typed<std::optional<double>> length = read(text, unit_, range_);
+  static const QRegularExpression only_number(R"(^[0-9.\s]+$)");
+  if (length.value && only_number.match(text).hasMatch() && isUnusual(*length.value))
+    return {{},
+            tr("That would be %1, where %2 is usual. Type the unit with it, such as 1.2 m.")
+                .arg(textOf(*length.value, unit_), textOf(usual_mm_, unit_))};
+  return length;
+}
+
+bool LengthField::isUnusual(double mm) const {
+  constexpr double kMany = 10;  // less than between feet and inches, and than between metres and millimetres
+  return usual_mm_ > 0 && mm > 0 && (mm > kMany * usual_mm_ || mm < usual_mm_ / kMany);
 }
 
 void LengthField::step(int steps, bool large) {

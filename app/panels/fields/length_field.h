@@ -22,6 +22,8 @@ class LengthField : public ValueField<std::optional<double>> {
   }
 
   void setUnit(layout::LengthUnit unit) override;
+  // What the length is as a rule: one that is many times more or less has to be typed with its unit.
+  void setUsual(double mm) { usual_mm_ = mm; }
 
   // A length as text that is read as the very same one wherever it is not too long for a field.
   static QString textOf(double mm, layout::LengthUnit unit);
@@ -33,7 +35,10 @@ class LengthField : public ValueField<std::optional<double>> {
   void step(int steps, bool large) override;
 
  private:
+  bool isUnusual(double mm) const;
+
   layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;
+  double usual_mm_ = 0;  // none
   Range range_;
   Known known_;
 };

@@ -20,6 +20,11 @@ QString limitText(const audit::Limit& limit, double value, layout::LengthUnit un
   return QString::fromStdString(audit::decimal(value) + (limit.unit.empty() ? "" : " " + limit.unit));
 }
 
+// Metres even where the layout is drawn in millimetres: as the list above says them.
+layout::LengthUnit unitOfLimits(layout::LengthUnit drawn) {
+  return drawn == layout::LengthUnit::Millimetre ? layout::LengthUnit::Metre : drawn;
+}
+
 // "A station whose nearest stop is farther to walk than the limit: 5 m"
 QString textOf(const audit::Rule& rule, const audit::Setting& setting, layout::LengthUnit unit) {
   QStringList limits;
@@ -169,7 +174,10 @@ void RulesPanel::showRule() {
   severity_->show(keyOf(setting.severity));
   for (std::size_t i = 0; i < limits_.size(); ++i) {
     const bool is_length = rule->limits[i].unit == "m";
-    limits_[i]->setUnit(desk_.edited.layout().unit);
+    if (is_length) {
+      limits_[i]->setUnit(unitOfLimits(desk_.edited.layout().unit));
+      static_cast<LengthField*>(limits_[i])->setUsual(kMm * profile_.of(*rule).limits[i]);
+    }
     static_cast<ValueField<std::optional<double>>*>(limits_[i])
         ->show(is_length ? kMm * setting.limits[i] : setting.limits[i]);
   }

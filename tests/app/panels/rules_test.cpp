@@ -71,6 +71,20 @@ TEST_F(RulesOfTheHouse, ALimitThatCannotBeIsTold) {
   EXPECT_TRUE(house().empty());
 }
 
+// The list says 5 m in a drawing of millimetres: a bare 4.2 is no 4.2 mm, nor is 4200 some kilometres.
+TEST_F(RulesOfTheHouse, ALimitIsTypedInWhatTheListSays) {
+  panel.choose("stop-too-far");
+  EXPECT_EQ(panel.limits()[0]->line()->text(), "5 m");
+  enter(panel.limits()[0]->line(), "4.2");
+  EXPECT_EQ(kept("stop-too-far").limit(), 4.2);
+  enter(panel.limits()[0]->line(), "4300");
+  EXPECT_TRUE(panel.limits()[0]->trouble().contains("5 m is usual"))
+      << panel.limits()[0]->trouble().toStdString();
+  EXPECT_EQ(kept("stop-too-far").limit(), 4.2);
+  enter(panel.limits()[0]->line(), "4300 mm");
+  EXPECT_EQ(kept("stop-too-far").limit(), 4.3);
+}
+
 TEST_F(RulesOfTheHouse, CanBeKeptOtherwiseAndPutBackInAnyOrder) {
   const audit::Profile profile = audit::defaultProfile();
   layout::Layout layout = shop.layout();

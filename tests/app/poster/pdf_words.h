@@ -24,10 +24,8 @@ inline std::vector<std::vector<Word>> wordsOfPages(const QString& pdf) {
   return pages;
 }
 
-// Letters that were joined (ff, fi) apart.
 inline QString textOfPdf(const QString& pdf) {
-  return QString::fromUtf8(outputOf("pdftotext", {"-layout", pdf, "-"}))
-      .normalized(QString::NormalizationForm_KC);
+  return QString::fromUtf8(outputOf("pdftotext", {"-layout", pdf, "-"}));
 }
 
 // Whether each font of the PDF is in it, so that it prints alike everywhere.

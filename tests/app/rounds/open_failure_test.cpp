@@ -123,5 +123,17 @@ TEST_F(OpenFailure, LeavesNoTickOnThePlanOfTheRoundThatPassedIt) {
   EXPECT_EQ(sign(), plan::StationState::Warns);
 }
 
+TEST_F(OpenFailure, HasItsCrossInARoundThatHasNotComeToIt) {
+  records.checks.pop_back();
+  records.rounds.push_back({2, records.checks[0].at, "Bo Example", "all", {"saw/stop", "saw/bar"}, {}});
+  RoundUnderWay round;
+  round.setRecords(std::make_shared<const inspection::Records>(records));
+  round.walk(2);
+  const auto shown = roundOnPlan(round, {}, Counting(records, {}, {}, kToday),
+                                 inspection::statesOf(records, schedule, {kToday}));
+  EXPECT_EQ(shown.devices.at("saw/stop").state, plan::StationState::Fails);
+  EXPECT_EQ(shown.devices.at("saw/bar").state, plan::StationState::NotAudited);
+}
+
 }  // namespace
 }  // namespace stopwalk::rounds
