@@ -2,6 +2,7 @@
 
 #include "app/edits/things.h"
 #include "app/plan/guides.h"
+#include "app/plan/new_findings.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -23,20 +24,20 @@ StationState stateOf(const audit::StationReport& station, bool is_current) {
 
 }  // namespace
 
-void AuditMarks::set(Audited audited) {
+void AuditMarks::set(Audited audited, const layout::Layout& layout) {
   const bool same = audited.report == report_ && audited.is_preview == is_preview_ && audited.is_preview;
   report_ = std::move(audited.report);
   is_current_ = audited.is_current;
   is_preview_ = audited.is_preview;
   states_.clear();
-  if (!same) compare(audited.as_it_is);
+  if (!same) compare(audited.as_it_is, layout);
   narrow_places_ = is_current_ ? std::move(audited.narrow_places) : nullptr;
   if (!report_) return;
   for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
 }
 
 // Everything but the states follows from the report alone.
-void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is) {
+void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is, const layout::Layout& layout) {
   changes_.clear();
   faulty_.clear();
   narrow_.clear();
@@ -44,10 +45,21 @@ void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is) {
   if (!is_preview_) settled_ = is_current_ ? report_ : nullptr;
   if (!report_) return;
   const auto& before = is_preview_ ? settled_ : as_it_is;
-  if ((is_current_ || is_preview_) && before && before != report_)
-    changes_ = changesBetween(*before, *report_);
+  if ((is_current_ || is_preview_) && before && before != report_) findChanges(*before, layout);
   for (const auto& finding : report_->findings)
     if (finding.rule == kDrawingFault) faulty_.insert(finding.subject);
+}
+
+// Of stations, and of other things that break a rule they kept, such as a device that nobody can walk to.
+void AuditMarks::findChanges(const audit::Report& before, const layout::Layout& layout) {
+  changes_ = changesBetween(before, *report_);
+  for (StationChange& change : NewFindings(before, *report_).changesOfThings(*report_)) {
+    const auto thing = edits::findThing(layout, change.station);
+    const std::string name = thing ? edits::nameOf(layout, *thing) : change.station;
+    if (!name.empty()) change.text = QString::fromStdString(name) + ": " + change.text;
+    changes_.push_back(std::move(change));
+  }
+  sortGravestFirst(changes_);
 }
 
 QString AuditMarks::tellsOfChanges() const {

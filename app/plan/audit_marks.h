@@ -35,11 +35,12 @@ class AuditMarks {
     std::shared_ptr<const audit::Report> as_it_is = nullptr;
     std::shared_ptr<const floor::NarrowPlaces> narrow_places = nullptr;  // of the report's layout
   };
-  void set(Audited audited);
+  // `layout` for what things are called.
+  void set(Audited audited, const layout::Layout& layout = {});
 
   const audit::Report* report() const { return report_.get(); }
   const std::map<std::string, StationState>& states() const { return states_; }
-  // The changes, a line for each station; the first says so if they are of an earlier moment.
+  // The changes, a line for each station, gravest first; the first says so if they are of an earlier moment.
   QString tellsOfChanges() const;
   bool isCurrent() const { return is_current_; }
   // With what a station, or those of a machine, walk to their stops; the phone may be far off.
@@ -54,7 +55,8 @@ class AuditMarks {
                     const layout::Layout& layout) const;
 
  private:
-  void compare(const std::shared_ptr<const audit::Report>& as_it_is);
+  void compare(const std::shared_ptr<const audit::Report>& as_it_is, const layout::Layout& layout);
+  void findChanges(const audit::Report& before, const layout::Layout& layout);
   Route routeOf(const audit::Nearest& nearest, RouteTo to) const;
 
   std::shared_ptr<const audit::Report> report_;

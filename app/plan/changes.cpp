@@ -1,9 +1,11 @@
 #include "app/plan/changes.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <unordered_map>
 
+#include "app/plan/new_findings.h"
 #include "app/plan/words.h"
 #include "core/audit/wording.h"
 
@@ -61,9 +63,15 @@ Turn turnOfWidths(const audit::StationReport& before, const audit::StationReport
   return wider ? Turn::Better : Turn::Worse;
 }
 
-// A way that is lost outweighs all, then the verdict; what is nearer here and farther there is neither, and
-// so is what is not known before or after.
-Turn turnOf(const audit::StationReport& before, const audit::StationReport& after) {
+// What the station is newly said to fail or warn for, beside a verdict that stays.
+bool breaksMore(const audit::StationReport& after, const NewFindings& found) {
+  return found.has(after.id,
+                   after.verdict == audit::Verdict::Fails ? audit::Severity::Fail : audit::Severity::Warn);
+}
+
+// A way that is lost outweighs all, then the verdict, then another rule that is broken; what is nearer here
+// and farther there is neither, and so is what is not known before or after.
+Turn turnOf(const audit::StationReport& before, const audit::StationReport& after, const NewFindings& found) {
   bool nearer = false, farther = false;
   for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
     const double was = farness(before.*nearest), is = farness(after.*nearest);
@@ -71,6 +79,7 @@ Turn turnOf(const audit::StationReport& before, const audit::StationReport& afte
     if (was != is && !(std::abs(was - is) < kSame_m)) (is < was ? nearer : farther) = true;
   }
   if (before.verdict != after.verdict) return after.verdict < before.verdict ? Turn::Better : Turn::Worse;
+  if (breaksMore(after, found)) return Turn::Worse;
   const auto& was = before.stop.seconds;
   const auto& is = after.stop.seconds;
   if (!nearer && !farther && was && is && !sameSeconds(was, is))
@@ -98,26 +107,66 @@ QStringList differences(const audit::Nearest& was, const audit::Nearest& is, lay
     add(words(was, unit), words(is, unit));
   else if (!sameSeconds(was.seconds, is.seconds))
     add(secondsText(was.seconds), secondsText(is.seconds));
-  if (!sameWidth(was, is))
+  if (!sameWidth(was, is) && was.walk_m && is.walk_m)  // no way is not a wide one
     parts << Words::tr("narrowest %1 → %2").arg(widthText(was, unit), widthText(is, unit));
   if (parts.isEmpty() && was.device != is.device)
     add(QString::fromStdString(was.name), QString::fromStdString(is.name));
   return parts;
 }
 
+bool isLost(const audit::Nearest& was, const audit::Nearest& is) {
+  return std::isinf(farness(is)) && !std::isinf(farness(was));
+}
+
+Gravity gravityOf(const audit::StationReport& before, const audit::StationReport& after, Turn turn) {
+  const bool is_worse = after.verdict > before.verdict;
+  if (is_worse && after.verdict == audit::Verdict::Fails) return Gravity::NowFails;
+  bool unmeasured = false;
+  for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
+    if (!isLost(before.*nearest, after.*nearest)) continue;
+    if ((after.*nearest).status != audit::Status::Unmeasured) return Gravity::WayLost;
+    unmeasured = true;
+  }
+  if (is_worse) return Gravity::NowWarns;
+  if (unmeasured) return Gravity::NotMeasured;
+  return turn == Turn::Worse ? Gravity::Worse : turn == Turn::Other ? Gravity::Other : Gravity::Better;
+}
+
+double farthestChange_m(const audit::StationReport& before, const audit::StationReport& after) {
+  double most = 0;
+  for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
+    const double was = farness(before.*nearest), is = farness(after.*nearest);
+    if (was != is) most = std::max(most, std::abs(is - was));
+  }
+  return most;
+}
+
+// First, since it matters most, the verdict, with the reasons that are new.
+QString verdictText(const audit::StationReport& before, const audit::StationReport& after,
+                    const NewFindings& found) {
+  const bool fails = after.verdict == audit::Verdict::Fails;
+  const QString reasons = breaksMore(after, found) ? found.words(after.id) : QString();
+  if (before.verdict == after.verdict) {
+    if (reasons.isEmpty()) return {};
+    return (fails ? Words::tr("fails now also: %1") : Words::tr("warns now also: %1")).arg(reasons);
+  }
+  if (after.verdict == audit::Verdict::Meets) return Words::tr("now meets");
+  if (reasons.isEmpty()) return fails ? Words::tr("now fails") : Words::tr("now warns");
+  return (fails ? Words::tr("now fails: %1") : Words::tr("now warns: %1")).arg(reasons);
+}
+
 QString textOf(const audit::StationReport& before, const audit::StationReport& after,
-               layout::LengthUnit unit) {
+               const NewFindings& found, layout::LengthUnit unit) {
   QStringList parts;
   const auto add = [&](const QString& what, const audit::Nearest& was, const audit::Nearest& is) {
     if (same(was, is)) return;
     if (const QStringList all = differences(was, is, unit); !all.isEmpty())
       parts << what.arg(all.join(Words::tr(", ")));
   };
+  if (const QString verdict = verdictText(before, after, found); !verdict.isEmpty()) parts << verdict;
   add(Words::tr("stop %1"), before.stop, after.stop);
   add(Words::tr("phone %1"), before.phone, after.phone);
-  if (before.verdict != after.verdict)
-    parts << Words::tr("now %1").arg(QString::fromStdString(std::string(audit::word(after.verdict))));
-  return QString::fromStdString(after.name) + ": " + parts.join(", ");
+  return QString::fromStdString(after.name) + ": " + parts.join(Words::tr("; "));
 }
 
 }  // namespace
@@ -125,15 +174,26 @@ QString textOf(const audit::StationReport& before, const audit::StationReport& a
 std::vector<StationChange> changesBetween(const audit::Report& before, const audit::Report& after) {
   std::unordered_map<std::string, const audit::StationReport*> was;
   for (const auto& station : before.stations) was.emplace(station.id, &station);
+  const NewFindings found(before, after);
   std::vector<StationChange> changes;
   for (const auto& is : after.stations) {
-    const auto found = was.find(is.id);
-    if (found == was.end()) continue;
-    const audit::StationReport& old = *found->second;
-    if (old.verdict == is.verdict && same(old.stop, is.stop) && same(old.phone, is.phone)) continue;
-    changes.push_back({is.id, turnOf(old, is), textOf(old, is, after.unit)});
+    const auto known = was.find(is.id);
+    if (known == was.end()) continue;
+    const audit::StationReport& old = *known->second;
+    if (old.verdict == is.verdict && same(old.stop, is.stop) && same(old.phone, is.phone) &&
+        !breaksMore(is, found))
+      continue;
+    const Turn turn = turnOf(old, is, found);
+    changes.push_back({is.id, turn, textOf(old, is, found, after.unit), gravityOf(old, is, turn),
+                       farthestChange_m(old, is)});
   }
   return changes;
+}
+
+void sortGravestFirst(std::vector<StationChange>& changes) {
+  std::ranges::stable_sort(changes, [](const StationChange& a, const StationChange& b) {
+    return a.gravity != b.gravity ? a.gravity < b.gravity : a.by_m > b.by_m;
+  });
 }
 
 }  // namespace stopwalk::plan

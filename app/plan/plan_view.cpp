@@ -81,7 +81,8 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
 void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current,
                          std::shared_ptr<const audit::Report> as_it_is,
                          std::shared_ptr<const floor::NarrowPlaces> narrow_places) {
-  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is), std::move(narrow_places)});
+  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is), std::move(narrow_places)},
+             shown());
   say();
   paintSoon();
 }

@@ -2319,11 +2319,6 @@
         <translation>kein Weg</translation>
     </message>
     <message>
-        <source>now %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>jetzt %1</translation>
-    </message>
-    <message>
         <source>%1 by %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 mal %2</translation>
@@ -2511,6 +2506,176 @@
         <source>Release to pick what lies in the frame.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Loslassen, um zu wählen, was im Rahmen liegt.</translation>
+    </message>
+    <message>
+        <source>fails now also: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt auch Verstoß: %1</translation>
+    </message>
+    <message>
+        <source>warns now also: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt auch Warnung: %1</translation>
+    </message>
+    <message>
+        <source>now meets</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt erfüllt</translation>
+    </message>
+    <message>
+        <source>now fails</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt Verstoß</translation>
+    </message>
+    <message>
+        <source>now warns</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt Warnung</translation>
+    </message>
+    <message>
+        <source>now fails: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt Verstoß: %1</translation>
+    </message>
+    <message>
+        <source>now warns: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>jetzt Warnung: %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>nothing stops it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nichts stoppt sie</translation>
+    </message>
+    <message>
+        <source>no stop at hand</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Stopp in Griffweite</translation>
+    </message>
+    <message>
+        <source>stop too far</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopp zu weit</translation>
+    </message>
+    <message>
+        <source>phone too far</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Telefon zu weit</translation>
+    </message>
+    <message>
+        <source>no way to a stop or phone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Weg zu Stopp oder Telefon</translation>
+    </message>
+    <message>
+        <source>failed its check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Prüfung nicht bestanden</translation>
+    </message>
+    <message>
+        <source>nobody can walk to it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>niemand kommt hin</translation>
+    </message>
+    <message>
+        <source>the way is narrow</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>der Weg ist eng</translation>
+    </message>
+    <message>
+        <source>no way out that is wide enough</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Weg hinaus, der breit genug ist</translation>
+    </message>
+    <message>
+        <source>too high or too low</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>zu hoch oder zu tief</translation>
+    </message>
+    <message>
+        <source>above the accessible reach</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>über der barrierefreien Reichhöhe</translation>
+    </message>
+    <message>
+        <source>no emergency stop</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Not-Halt</translation>
+    </message>
+    <message>
+        <source>the start has no guard</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>der Anlauf ist ungesichert</translation>
+    </message>
+    <message>
+        <source>what looks like its stop is nearer</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>näher ist, was nur wie ihr Stopp aussieht</translation>
+    </message>
+    <message>
+        <source>help comes too late</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hilfe kommt zu spät</translation>
+    </message>
+    <message>
+        <source>runs on too long</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>läuft zu lange nach</translation>
+    </message>
+    <message>
+        <source>runs on longer by the room cut-off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>läuft mit dem Raum-Not-Aus länger nach</translation>
+    </message>
+    <message>
+        <source>no room cut-off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Raum-Not-Aus</translation>
+    </message>
+    <message>
+        <source>room cut-off too far</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Raum-Not-Aus zu weit</translation>
+    </message>
+    <message>
+        <source>no room cut-off near an exit</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>kein Raum-Not-Aus nahe einem Ausgang</translation>
+    </message>
+    <message>
+        <source>stop out of sight</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Stopp nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>two stand in one place, or one in a doorway</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>zwei stehen auf einem Platz oder einer in einer Tür</translation>
+    </message>
+    <message>
+        <source>no phone after hours</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>außerhalb der Betriebszeit kein Telefon</translation>
+    </message>
+    <message>
+        <source>tape and plan differ</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Maßband und Plan weichen ab</translation>
+    </message>
+    <message>
+        <source>cannot be built as drawn</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>so nicht zu bauen, wie gezeichnet</translation>
+    </message>
+    <message>
+        <source>not known in full</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht ganz bekannt</translation>
     </message>
 </context>
 <context>

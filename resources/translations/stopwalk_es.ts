@@ -2319,11 +2319,6 @@
         <translation>sin camino</translation>
     </message>
     <message>
-        <source>now %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>ahora %1</translation>
-    </message>
-    <message>
         <source>%1 by %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 por %2</translation>
@@ -2511,6 +2506,176 @@
         <source>Release to pick what lies in the frame.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Suelte para elegir lo que queda dentro del marco.</translation>
+    </message>
+    <message>
+        <source>fails now also: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora también falta: %1</translation>
+    </message>
+    <message>
+        <source>warns now also: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora también aviso: %1</translation>
+    </message>
+    <message>
+        <source>now meets</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora cumple</translation>
+    </message>
+    <message>
+        <source>now fails</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora falta</translation>
+    </message>
+    <message>
+        <source>now warns</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora aviso</translation>
+    </message>
+    <message>
+        <source>now fails: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora falta: %1</translation>
+    </message>
+    <message>
+        <source>now warns: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ahora aviso: %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>nothing stops it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nada la para</translation>
+    </message>
+    <message>
+        <source>no stop at hand</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ninguna parada a mano</translation>
+    </message>
+    <message>
+        <source>stop too far</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>parada demasiado lejos</translation>
+    </message>
+    <message>
+        <source>phone too far</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>teléfono demasiado lejos</translation>
+    </message>
+    <message>
+        <source>no way to a stop or phone</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin camino a una parada o teléfono</translation>
+    </message>
+    <message>
+        <source>failed its check</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no pasó su revisión</translation>
+    </message>
+    <message>
+        <source>nobody can walk to it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nadie puede llegar hasta él</translation>
+    </message>
+    <message>
+        <source>the way is narrow</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el camino es estrecho</translation>
+    </message>
+    <message>
+        <source>no way out that is wide enough</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ninguna salida lo bastante ancha</translation>
+    </message>
+    <message>
+        <source>too high or too low</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>demasiado alto o demasiado bajo</translation>
+    </message>
+    <message>
+        <source>above the accessible reach</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>por encima del alcance accesible</translation>
+    </message>
+    <message>
+        <source>no emergency stop</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ninguna parada de emergencia</translation>
+    </message>
+    <message>
+        <source>the start has no guard</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el arranque no tiene protección</translation>
+    </message>
+    <message>
+        <source>what looks like its stop is nearer</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>más cerca está lo que solo parece su parada</translation>
+    </message>
+    <message>
+        <source>help comes too late</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la ayuda llega tarde</translation>
+    </message>
+    <message>
+        <source>runs on too long</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>tarda demasiado en pararse</translation>
+    </message>
+    <message>
+        <source>runs on longer by the room cut-off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>con el corte general de la sala tarda más en pararse</translation>
+    </message>
+    <message>
+        <source>no room cut-off</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ningún corte general de la sala</translation>
+    </message>
+    <message>
+        <source>room cut-off too far</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>corte general de la sala demasiado lejos</translation>
+    </message>
+    <message>
+        <source>no room cut-off near an exit</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ningún corte general de la sala cerca de una salida</translation>
+    </message>
+    <message>
+        <source>stop out of sight</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>parada fuera de la vista</translation>
+    </message>
+    <message>
+        <source>two stand in one place, or one in a doorway</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>dos en un mismo sitio, o uno en una puerta</translation>
+    </message>
+    <message>
+        <source>no phone after hours</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ningún teléfono fuera de horario</translation>
+    </message>
+    <message>
+        <source>tape and plan differ</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>la cinta y el plano no coinciden</translation>
+    </message>
+    <message>
+        <source>cannot be built as drawn</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no puede construirse como está dibujado</translation>
+    </message>
+    <message>
+        <source>not known in full</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se conoce del todo</translation>
     </message>
 </context>
 <context>

@@ -66,5 +66,48 @@ TEST_F(AuditMarksOfADrag, CompareWithNothingOfALayoutBeforeTheEdit) {
   EXPECT_EQ(marks.tellsOfChanges(), "");
 }
 
+audit::StationReport station(const std::string& id, double stop_m, audit::Verdict verdict) {
+  audit::StationReport s;
+  s.id = s.name = id;
+  s.stop.status = audit::Status::Walk;
+  s.stop.walk_m = stop_m;
+  s.verdict = verdict;
+  return s;
+}
+
+// Only so many are told, and what is left out must not be what matters.
+TEST(AuditMarks, TellTheGravestChangeFirstWhereverItStandsInTheFile) {
+  audit::Report before, after;
+  for (int i = 0; i < 7; ++i) {
+    before.stations.push_back(station("saw " + std::to_string(i), 3, audit::Verdict::Meets));
+    after.stations.push_back(station("saw " + std::to_string(i), 2.8, audit::Verdict::Meets));
+  }
+  after.stations[6] = station("saw 6", 3, audit::Verdict::Fails);
+  AuditMarks marks;
+  marks.set({std::make_shared<const audit::Report>(before), true, false});
+  marks.set({std::make_shared<const audit::Report>(after), true, true});
+  EXPECT_TRUE(marks.tellsOfChanges().startsWith("saw 6: now fails\n"))
+      << marks.tellsOfChanges().toStdString();
+  EXPECT_TRUE(marks.tellsOfChanges().endsWith("and 2 more"));
+}
+
+TEST(AuditMarks, TellOfWhatIsNoStationAndFailsByADrag) {
+  audit::Finding blocked;
+  blocked.rule = "blocked-device";
+  blocked.subject = "cut-off";
+  audit::Finding short_of_it = blocked;
+  short_of_it.subject = "lathe";
+  audit::Report before, after;
+  before.stations = after.stations = {station("saw", 3, audit::Verdict::Meets)};
+  before.findings = {short_of_it};
+  after.findings = {blocked, short_of_it};
+  AuditMarks marks;
+  layout::Layout layout;
+  layout.devices.emplace_back().id = "cut-off";
+  marks.set({std::make_shared<const audit::Report>(before), true, false}, layout);
+  marks.set({std::make_shared<const audit::Report>(after), true, true}, layout);
+  EXPECT_EQ(marks.tellsOfChanges(), "cut-off: now fails: nobody can walk to it");
+}
+
 }  // namespace
 }  // namespace stopwalk::plan

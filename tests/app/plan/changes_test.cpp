@@ -29,7 +29,7 @@ TEST(Changes, OfLessThanACentimetreAreNone) {
 TEST(Changes, AreJudgedByTheVerdictBeforeTheWalk) {
   const auto change = changesBetween(report(Verdict::Meets, 3, 9), report(Verdict::Fails, 2, 9)).at(0);
   EXPECT_EQ(change.turn, Turn::Worse);
-  EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop 3 m → 2 m, now fails");
+  EXPECT_EQ(change.text.toStdString(), "Saw, operator: now fails; stop 3 m → 2 m");
 }
 
 TEST(Changes, OfTheWalkToThePhoneCountWhereTheStopIsTheSame) {
@@ -104,6 +104,14 @@ TEST(Changes, OfANarrowWayThatIsNarrowerAreTold) {
   EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop narrowest wide → 0.55 m");
 }
 
+TEST(Changes, OfANarrowWayThatIsLostSayNothingOfItsWidth) {
+  audit::Report before = report(Verdict::Warns, 3, 9);
+  before.stations[0].stop.status = audit::Status::Narrow;
+  before.stations[0].stop.clear_width_m = 0.59;
+  EXPECT_EQ(changesBetween(before, report(Verdict::Fails, {}, 9)).at(0).text.toStdString(),
+            "Saw, operator: now fails; stop 3 m → no way");
+}
+
 TEST(Changes, ToAnotherStopAsFarAwayNameBoth) {
   audit::Report before = report(Verdict::Meets, 3, 9), after = before;
   before.stations[0].stop.device = before.stations[0].stop.name = "foot bar";
@@ -111,6 +119,60 @@ TEST(Changes, ToAnotherStopAsFarAwayNameBoth) {
   const auto change = changesBetween(before, after).at(0);
   EXPECT_EQ(change.turn, Turn::Other);
   EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop foot bar → paddle");
+}
+
+audit::Finding finding(const std::string& rule, const std::string& subject, audit::Severity severity) {
+  audit::Finding f;
+  f.rule = rule;
+  f.subject = subject;
+  f.severity = severity;
+  return f;
+}
+
+TEST(Changes, OfTheVerdictSayByWhichRule) {
+  const audit::Report before = report(Verdict::Meets, 3, 9);
+  audit::Report after = report(Verdict::Warns, 3, 9);
+  after.findings = {finding("cut-off-too-far", "saw/operator", audit::Severity::Warn),
+                    finding("hidden-stop", "saw/helper", audit::Severity::Warn)};
+  EXPECT_EQ(changesBetween(before, after).at(0).text.toStdString(),
+            "Saw, operator: now warns: room cut-off too far");
+}
+
+TEST(Changes, OfAStationThatFailsAlreadyAreTheOtherRulesThatItBreaks) {
+  audit::Report before = report(Verdict::Fails, 3, 9), after = report(Verdict::Fails, 2, 9);
+  before.findings = {finding("phone-too-far", "saw/operator", audit::Severity::Fail)};
+  after.findings = before.findings;
+  EXPECT_EQ(changesBetween(before, after).at(0).turn, Turn::Better);
+  after.findings.push_back(finding("standing-conflict", "saw/operator", audit::Severity::Fail));
+  after.findings.push_back(finding("hidden-stop", "saw/operator", audit::Severity::Warn));
+  const auto change = changesBetween(before, after).at(0);
+  EXPECT_EQ(change.turn, Turn::Worse);
+  EXPECT_EQ(change.text.toStdString(),
+            "Saw, operator: fails now also: two stand in one place, or one in a doorway; stop 3 m → 2 m");
+}
+
+TEST(Changes, StandGravestFirst) {
+  const auto change = [](const Verdict was, std::optional<double> stop_m, const Verdict is,
+                         std::optional<double> to_m) {
+    return changesBetween(report(was, stop_m, 9), report(is, to_m, 9)).at(0);
+  };
+  audit::Report unmeasured = report(Verdict::Warns, {}, 9);
+  unmeasured.stations[0].stop.status = audit::Status::Unmeasured;
+  std::vector<StationChange> changes{
+      change(Verdict::Meets, 3, Verdict::Meets, 2),  // better
+      change(Verdict::Meets, 3, Verdict::Meets, 4),
+      change(Verdict::Meets, 3, Verdict::Meets, 7),
+      changesBetween(report(Verdict::Warns, 3, 9), unmeasured).at(0),
+      change(Verdict::Meets, 3, Verdict::Warns, 3.5),
+      change(Verdict::Fails, 3, Verdict::Fails, {}),  // no way any more
+      change(Verdict::Meets, 3, Verdict::Fails, 3.5),
+  };
+  std::vector<QString> wanted;
+  for (const StationChange& c : changes) wanted.insert(wanted.begin(), c.text);
+  sortGravestFirst(changes);
+  std::vector<QString> told;
+  for (const StationChange& c : changes) told.push_back(c.text);
+  EXPECT_EQ(told, wanted);
 }
 
 }  // namespace
