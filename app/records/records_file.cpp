@@ -112,7 +112,7 @@ ReadRecords readRecords(const std::string& layout_file) {
   read.also_of = otherOf(layout_file);
   lookBesideLink(layout_file, read);
   if (!read.unreadable.empty()) return read;
-  for (int i = 1; i < kLooks && !read.log.torn.empty(); ++i) {
+  for (int i = 1; i < kLooks && !read.log.ends_line; ++i) {
     std::this_thread::sleep_for(kPause);
     look(read);
   }

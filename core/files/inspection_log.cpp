@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/files/failures_in_text.h"
 #include "core/files/inspection_record_json.h"
+#include "core/files/printable.h"
 #include "core/files/sha256.h"
 
 namespace stopwalk::files {
@@ -29,9 +31,8 @@ Line takeApart(std::string_view line) {
   return {body, line.substr(line.size() - kEnd.size() - kHashDigits, kHashDigits), sha256(body)};
 }
 
-// What can be read of a line that is not as it was written: it may have lost its end only.
-ReadRecord readChanged(std::string_view line) {
-  line.remove_prefix(std::min(line.find('{'), line.size()));
+// What can be read of what may have lost its end only.
+ReadRecord readToItsEnd(std::string_view line) {
   ReadRecord read = readRecord(line);
   const std::size_t brace = line.rfind('}'), quoted = line.rfind(kEnd);
   for (const std::size_t size : {brace + 1, quoted + kEnd.size()}) {  // 0 or 1: there is none
@@ -40,6 +41,15 @@ ReadRecord readChanged(std::string_view line) {
     if (!read.record && size >= kTail) read = readRecord(object.substr(0, size - kTail) + "}");
   }
   return read;
+}
+
+// What can be read of a line that is not as it was written, be it without what is no text in it.
+ReadRecord readChanged(std::string_view line) {
+  line.remove_prefix(std::min(line.find('{'), line.size()));
+  ReadRecord read = readToItsEnd(line);
+  if (read.record) return read;
+  const std::string cleaned = printable(line, "");
+  return cleaned == line ? read : readToItsEnd(cleaned);
 }
 
 ReadRecord readLine(const Line& line, std::string_view text) {
@@ -54,8 +64,8 @@ template <class Each>
 std::string_view eachLine(std::string_view text, Each each) {
   while (!text.empty()) {
     const std::size_t size = std::min(text.find('\n'), text.size());
-    const std::size_t next = text.starts_with(kRecordBegins) ? text.substr(0, size).find(kRecordBegins, 1)
-                                                             : std::string_view::npos;
+    const std::size_t brace = std::min(text.find('{'), size);
+    const std::size_t next = text.substr(0, size).find(kRecordBegins, brace + 1);
     if (next == std::string_view::npos && size == text.size()) break;
     const bool has_break = next == std::string_view::npos;
     each(text.substr(0, has_break ? size : next), has_break ? Ends::WithBreak : Ends::WithoutBreak);
@@ -66,19 +76,36 @@ std::string_view eachLine(std::string_view text, Each each) {
   return {};
 }
 
+// Holds what was read of a line against the failures that its text says: a key may stand there twice, or the
+// line have become one with others. Leaves in `failures` those that are none of `read`; false: all are.
+bool addFailures(ReadRecord& read, std::vector<ReadRecord>& failures) {
+  if (failures.empty()) return false;
+  auto* check = read.record ? std::get_if<inspection::Check>(&*read.record) : nullptr;
+  const bool failed = check && check->result == inspection::Result::Fail;
+  const auto isOfCheck = [&](const ReadRecord& failure) {
+    return check && std::get<inspection::Check>(*failure.record).device == check->device;
+  };
+  if (std::erase_if(failures, isOfCheck) > 0 && !failed)
+    check->result = inspection::Result::Fail, check->removed = false;
+  return !failed || !failures.empty();
+}
+
 class LogReader {
  public:
   void take(std::string_view text, Ends ends) {
     const Line line = takeApart(text);
     const std::size_t number = ++log_.lines;
     ReadRecord read = readLine(line, text);
+    std::vector<ReadRecord> failures = failuresIn(text);
+    if (addFailures(read, failures) && read.why.empty()) read.why = "it says more than one result";
     const std::string why = whyBad(line, ends, read, number);
     if (!why.empty()) {
-      log_.bad.push_back({number, why, !read.record});
+      log_.bad.push_back({number, why, !read.record && failures.empty()});
       log_.records.unsure_to = number;
     }
     log_.hashes.push_back(line.hash);
     if (read.record) keep(std::move(read), number);
+    for (ReadRecord& failure : failures) keep(std::move(failure), number);
   }
   void leave(std::string_view torn) { log_.torn = torn; }
   InspectionLog finish() { return std::move(log_); }
@@ -125,7 +152,9 @@ std::string recordLine(const inspection::Record& record, std::size_t number, con
 InspectionLog readInspectionLog(std::string_view text) {
   LogReader reader;
   reader.leave(eachLine(text, [&](std::string_view line, Ends ends) { reader.take(line, ends); }));
-  return reader.finish();
+  InspectionLog log = reader.finish();
+  log.ends_line = text.empty() || text.ends_with('\n');
+  return log;
 }
 
 std::string unreadText(const InspectionLog& log) {

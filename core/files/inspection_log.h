@@ -33,6 +33,7 @@ struct InspectionLog {
   std::vector<std::string> hashes;  // of each line
   std::vector<BadLine> bad;         // in order; empty: nothing shows
   std::string torn;                 // the beginning of a record behind the last line: it was not finished
+  bool ends_line = true;            // false: something follows the last line break
 
   const std::string& head() const { return hashes.empty() ? kNoLineBefore : hashes.back(); }
 };

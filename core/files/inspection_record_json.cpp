@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/files/failures_in_text.h"
 #include "core/files/printable.h"
 
 namespace stopwalk::files {
@@ -211,10 +212,11 @@ ReadRecord readRecord(std::string_view object) {
 }
 
 bool isTorn(std::string_view text) {
+  if (saysFail(text)) return false;  // it would be told no longer once it is put aside
+  if (text.starts_with(kRecordBegins) && Parsed::accept(text.substr(0, text.rfind('}') + 1)))
+    return false;  // it is whole, whatever is behind it
   if (text.find('\0') != std::string_view::npos) return true;
   if (!text.starts_with(kRecordBegins.substr(0, text.size()))) return false;
-  if (Parsed::accept(text.substr(0, text.rfind('}') + 1)))
-    return false;  // it is whole, whatever is behind it
   try {
     return Parsed::parse(text).is_discarded();  // which does not come to this
   } catch (const Parsed::parse_error& e) {

@@ -27,7 +27,7 @@ struct ReadRecord {
 ReadRecord readRecord(std::string_view object);
 
 // Whether it is what a crash leaves of a record: a true beginning, or with zeros that were never written
-// over.
+// over. Not so what says of something that it failed: that is a line, whatever it has lost.
 bool isTorn(std::string_view text);
 
 // What each line begins with, and what nothing within one is like.

@@ -192,6 +192,29 @@ TEST_F(AppendRecord, ALastRecordThatWasChangedIsNotPutAside) {
   EXPECT_EQ(readRecords(layout()).log.bad.size(), 1u) << "what follows is as it was written";
 }
 
+// It would be told no longer.
+TEST_F(AppendRecord, AFailureWhoseEndIsLostIsNotPutAside) {
+  inspection::Check failed = checkNoted("a");
+  failed.result = inspection::Result::Fail;
+  for (const std::uintmax_t lost : {1, 60}) {
+    fs::remove(log());
+    appendRecord(log(), failed);
+    fs::resize_file(log(), fs::file_size(log()) - lost);
+    std::ofstream(log(), std::ios::app | std::ios::binary).put('\0');
+    inspection::Check other = checkNoted("b");
+    other.device = "lathe/bar";
+    const Appended after = appendRecord(log(), other);
+    EXPECT_EQ(after.number, 2u);
+    EXPECT_EQ(after.set_aside, "");
+    const files::InspectionLog left = readRecords(layout()).log;
+    ASSERT_EQ(left.records.checks.size(), 2u);
+    EXPECT_EQ(left.records.checks[0].result, inspection::Result::Fail);
+    EXPECT_EQ(left.records.checks[1].device, "lathe/bar");
+    EXPECT_EQ(left.bad.size(), 1u) << "what follows is as it was written";
+    EXPECT_FALSE(fs::exists(tornFileOf(log())));
+  }
+}
+
 TEST_F(AppendRecord, TooLongARecordIsRefused) {
   const Appended refused = appendRecord(log(), checkNoted(std::string(70000, 'x')));
   EXPECT_EQ(refused.written, Written::No);
