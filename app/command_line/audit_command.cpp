@@ -34,7 +34,8 @@ bool wouldReplaceInput(const std::vector<std::string>& layouts, const AuditOptio
     for (const char* name : {kKindsFile, kTemplatesFile})
       if (replaces("shop's own file", fileBesideLayout(file, name))) return true;
   }
-  return replaces("profile", options.profile) || replaces("file of kinds", options.kinds);
+  return replaces("profile", options.profile) || replaces("file of kinds", options.kinds) ||
+         wouldReplaceKept(options.out, session);
 }
 
 TableStyle styleFor(const AuditOptions& options, const Session& session) {

@@ -119,12 +119,25 @@ bool isSameFile(const std::string& a, const std::string& b) {
   return fs::equivalent(a, b, none) || fs::path(a).lexically_normal() == fs::path(b).lexically_normal();
 }
 
+bool wouldReplaceKept(const std::string& out, Session& session) {
+  std::error_code none;
+  if (out.empty() || out == "-" || !fs::is_regular_file(out, none)) return false;
+  for (const fs::path& name : {fs::path(out), fs::weakly_canonical(out, none)})
+    for (const char* kept : {".yaml", ".yml", ".jsonl", ".torn"})
+      if (name.extension() == kept) {
+        session.console.err << "stopwalk: --out " << out << " is there and ends in " << kept
+                            << ", as layouts, profiles and inspection records do; name another file\n";
+        return true;
+      }
+  return false;
+}
+
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session) {
-  if (input == "-") return false;
+  if (input == "-") return wouldReplaceKept(out, session);
   const char* what = isSameFile(input, out) ? "the layout itself" : nullptr;
   for (const std::string& file : records::recordFilesOf(input))
     if (isSameFile(file, out)) what = "of the inspection records of the layout";
-  if (!what) return false;
+  if (!what) return wouldReplaceKept(out, session);
   session.console.err << "stopwalk: --out " << out << " is " << what << "; name another file\n";
   return true;
 }

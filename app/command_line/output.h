@@ -39,6 +39,10 @@ class Output {
 // Whether both names are of one file, there or not.
 bool isSameFile(const std::string& a, const std::string& b);
 
+// Whether `--out` is there, and by its name a layout, profile or record, which would be lost; tells the
+// person.
+bool wouldReplaceKept(const std::string& out, Session& session);
+
 // Whether `--out` is this layout, or of the records beside it, which would be lost; tells the person.
 bool wouldReplaceInput(const std::string& input, const std::string& out, Session& session);
 

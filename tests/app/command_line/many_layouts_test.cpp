@@ -230,10 +230,9 @@ TEST_F(ManyLayouts, ReportIsWrittenWholeOrNotAtAll) {
 
 TEST_F(ManyLayouts, WhatOneOfThemIsMadeWithIsNotReplaced) {
   writeCampus();
-  const std::string own =
-      put("campus/own.yaml", "stopwalk_profile: 1\nid: own\nextends: strict\nrules: {}\n...\n");
+  const std::string own = put("campus/scan.png", "no picture");
   std::string text = shop();
-  text.insert(text.find("rooms:"), "profile: own.yaml\n");
+  text.insert(text.find("rooms:"), "underlay: {image: scan.png, at: [0, 0], mm_per_pixel: 10}\n");
   put("campus/shop-5.layout.yaml", text);
   const std::string before = textOf(own);
   for (const char* at_once : {"1", "4"}) {
@@ -241,6 +240,22 @@ TEST_F(ManyLayouts, WhatOneOfThemIsMadeWithIsNotReplaced) {
     EXPECT_EQ(ran.exit, kWrong);
     EXPECT_NE(ran.err.find("made with"), std::string::npos) << ran.err;
     EXPECT_EQ(textOf(own), before);
+  }
+}
+
+// A shell puts the first of many names behind an --out that was given none.
+TEST_F(ManyLayouts, NoOtherLayoutAndNoRecordsAreReplaced) {
+  writeCampus();
+  const std::string other = write("other.layout.yaml", shop()),
+                    records = write("other.inspections.jsonl", "x\n");
+  std::filesystem::create_symlink(records, path("list.csv"));
+  for (const std::string& out : {other, records, path("list.csv")}) {
+    const std::string before = textOf(out);
+    const Ran ran = audit({"--format", "csv", "--out", out});
+    EXPECT_EQ(ran.exit, kWrong) << out;
+    EXPECT_NE(ran.err.find("name another file"), std::string::npos) << ran.err;
+    EXPECT_EQ(runProgram({"report", path("campus/shop-0.layout.yaml"), "--out", out}).exit, kWrong) << out;
+    EXPECT_EQ(textOf(out), before);
   }
 }
 

@@ -233,7 +233,7 @@ TEST_F(Poster, TakesThePlaceOfNoFileThatTheLayoutIsMadeWith) {
     for (const Ran& ran :
          {poster(layout, {"--room", "a", "--out", out}), runProgram({"report", layout, "--out", out})}) {
       EXPECT_EQ(ran.exit, 2) << out << ran.err;
-      EXPECT_NE(ran.err.find("made with"), std::string::npos) << ran.err;
+      EXPECT_NE(ran.err.find("name another file"), std::string::npos) << ran.err;
     }
   EXPECT_EQ(textOf(own).substr(0, 16), "stopwalk_profile");
   EXPECT_FALSE(std::filesystem::exists(kinds));
