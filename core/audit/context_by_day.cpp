@@ -36,9 +36,13 @@ WaysByDay::WaysByDay(const Context& day, const Context::OtherHours& after)
   for (const floor::Passage& p : day.plan.passages)
     if (!isAmong(after.plan.passages, p)) shut_.push_back(floor::outlineOf(p));
   for (std::size_t p = 0; p < phones_.size(); ++p) look(p, day, after);
-  if (phones_.size() < 2) return;
+  if (phones_.size() > 1) findParts(after);  // while the floor after hours is still there whole
+}
+
+void WaysByDay::findParts(const Context::OtherHours& after) {
   for (std::size_t p = 0; p < phones_.size(); ++p)
     phones_[p].parts = after.walks->parts(after.phones[p].standing.place, floor::kMeasuringClearance_mm);
+  parts_hold_ = true;
 }
 
 void WaysByDay::look(std::size_t phone, const Context& day, const Context::OtherHours& after) {
@@ -61,10 +65,10 @@ void WaysByDay::phonesMoved(const Context& day, const Context::OtherHours& after
     const bool was_plain = phones_[p].plain;
     look(p, day, after);
     changed = changed || phones_[p].plain != was_plain;
-    // Where it is used from now need not be joined to what that was.
-    if (all) phones_[p].parts.clear();
   }
-  if (changed) std::ranges::fill(known_, false);
+  if (!changed) return;
+  std::ranges::fill(known_, false);
+  parts_hold_ = false;
 }
 
 bool WaysByDay::keepsFromDoors(std::span<const Point> path) const {
@@ -88,7 +92,9 @@ bool WaysByDay::isSame(std::size_t station, const Context& day, const Context::O
     if (!phones_[p].same_place) return false;
     if (place.empty() || distance(boxOf(place), from) > reach) continue;
     if (!phones_[p].plain) return false;
-    if (p != *way.index && (phones_[p].parts.size() != 1 || phones_[p].parts != nearest.parts)) return false;
+    if (p == *way.index) continue;
+    if (!parts_hold_) findParts(after);
+    if (phones_[p].parts.size() != 1 || phones_[p].parts != nearest.parts) return false;
   }
   known_[station] = true;
   return true;

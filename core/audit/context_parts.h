@@ -60,11 +60,13 @@ class WaysByDay {
     std::vector<std::int32_t> parts;
   };
   void look(std::size_t phone, const Context& day, const Context::OtherHours& after);
+  void findParts(const Context::OtherHours& after);
   bool keepsFromDoors(std::span<const Point> path) const;
 
   bool comparable_ = true;
   std::vector<geometry::Polygon> shut_;  // the ways through doors that are shut after hours
   std::vector<Phone> phones_;
+  bool parts_hold_ = false;
   std::vector<char> known_;  // of stations: that it is, and need not be looked at again
 };
 

@@ -69,9 +69,11 @@ void dragOver(const std::function<Layout(std::uint64_t)>& draw) {
     const auto& kinds = files::bundledDeviceKinds();
     Auditor auditor;
     auditor.audit(layout, kinds, profile);
-    auto& moved =
-        layout.machines[static_cast<std::size_t>(random.below(static_cast<int>(layout.machines.size())))];
+    std::size_t machine = 0;
     for (int step = 0; step < 10; ++step) {
+      if (step % 4 == 0)
+        machine = static_cast<std::size_t>(random.below(static_cast<int>(layout.machines.size())));
+      layout::Machine& moved = layout.machines[machine];
       moved.at = moved.at + stepOf(layout, moved.at, random);
       const std::string kept = textOf(auditor.audit(layout, kinds, profile));
       ASSERT_EQ(kept, textOf(audit(layout, kinds, profile))) << "seed " << seed << ", step " << step;
