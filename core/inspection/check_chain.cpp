@@ -6,6 +6,7 @@
 #include <optional>
 #include <ranges>
 
+#include "core/inspection/check_rules.h"
 #include "core/inspection/schedule.h"
 
 namespace stopwalk::inspection {
@@ -69,7 +70,8 @@ bool CheckChain::failedOnce() const {
 }
 
 bool CheckChain::passedThroughout() const {
-  return std::ranges::all_of(checks, [](const Check* c) { return passedPressed(*c); });
+  return std::ranges::all_of(checks,
+                             [](const Check* c) { return passedPressed(*c) && !contradictsPass(*c, true); });
 }
 
 bool CheckChain::writtenAtOnce() const {

@@ -18,7 +18,8 @@ struct CheckChain {
   const Check& first() const { return *checks.front(); }
   const Check& said() const { return *checks.back(); }
   bool failedOnce() const;
-  // Whoever first wrote it and whoever corrected it say that it was worked, and stopped.
+  // Whoever first wrote it and whoever corrected it say that it was worked, and stopped, and nobody that it
+  // did not stay in: of what kind it was then is not on record.
   bool passedThroughout() const;
   bool writtenAtOnce() const;
   // Of it and its dated corrections the one with the earliest time.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <ranges>
 
+#include "core/inspection/check_rules.h"
 #include "core/inspection/person.h"
 
 namespace stopwalk::inspection {
@@ -43,7 +44,8 @@ bool mayBeAfter(const CheckChain& pass, const Check& failure) {
 std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
                                     const Closing& closing) {
   if (!pass.passedThroughout())
-    return passedPressed(pass.said()) ? LeftOpen::Correction : LeftOpen::NotPressed;
+    return passedPressed(pass.said()) && !contradictsPass(pass.said(), true) ? LeftOpen::Correction
+                                                                             : LeftOpen::NotPressed;
   if (closing.reliance.doubt(pass)) return LeftOpen::InDoubt;
   if (!surelyAfter(pass, failed)) return LeftOpen::NotSurelyAfter;
   const auto foundIt = [&](const Check* c) { return maybeSamePerson(c->inspector, failure.inspector); };
@@ -95,7 +97,7 @@ std::string reasonOf(const ShortOfPass& pass) {
     case LeftOpen::Correction:
       return "a correction undoes no failure";
     case LeftOpen::NotPressed:
-      return "it was not pressed, or what it stops did not stop";
+      return "it was not pressed, or did not stay in, or what it stops did not stop or stay stopped";
     case LeftOpen::InDoubt:
       return "this check counts for nothing: " + reasonOf(*pass.not_counted);
     case LeftOpen::NotSurelyAfter:

@@ -31,7 +31,7 @@ struct Closing {
 // Why a pass does not close a failure.
 enum class LeftOpen {
   Correction,      // it was not passed from the first: only a check of its own closes a failure
-  NotPressed,      // it was not worked, or what it stops did not stop
+  NotPressed,      // it was not worked, did not stay in, or what it stops did not stop
   InDoubt,         // it counts for nothing
   NotSurelyAfter,  // by the times given
   SamePerson       // who found it passed it, and another is to

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "core/inspection/check_rules.h"
+
 namespace stopwalk::inspection {
 namespace {
 
@@ -36,7 +38,7 @@ std::optional<bool> testedFor(const Check& check, Tried test) {
 }
 
 bool passedPressed(const Check& check) {
-  if (check.result != Result::Pass) return false;
+  if (check.result != Result::Pass || contradictsPass(check)) return false;
   return check.tested.empty() || testedFor(check, Tried::Pressed).value_or(false) ||
          testedFor(check, Tried::PressedRunning).value_or(false);
 }

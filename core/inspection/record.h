@@ -101,7 +101,8 @@ inline const Moment& writtenAt(const Round& round) {
 }
 
 std::optional<bool> testedFor(const Check& check, Tried test);
-// Whether it says that the device was worked and stopped: what a test by hand asks for.
+// Whether it says that the device was worked and stopped, and nothing else against that: what a test by hand
+// asks for.
 bool passedPressed(const Check& check);
 // Whether everything that may be tried was, and was so. That it stays in when pressed may be left unsaid, and
 // is not asked of a kind that does not.

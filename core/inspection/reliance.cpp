@@ -47,11 +47,11 @@ Reliance::Reliance(const Records& records, Date today)
       sure_since_(unsure_to_ == 0 ? std::nullopt : writtenBehind(unsure_to_, records)) {}
 
 // What a line said that is no longer as it was written nobody knows: it may have been a failure of any
-// device, or have taken a pass back: what makes good after it must be able to close a failure. It was made
-// before it was written, and so before the next line was.
+// device, or have taken a pass back: what makes good after it must be able to close a failure, or say that
+// the device is gone. It was made before it was written, and so before the next line was.
 bool Reliance::isAfterDoubt(const CheckChain& pass) const {
   if (unsure_to_ == 0) return true;
-  if (pass.first().number <= unsure_to_ || !pass.passedThroughout()) return false;
+  if (pass.first().number <= unsure_to_ || !(pass.said().removed || pass.passedThroughout())) return false;
   return pass.writtenAtOnce() || instantOf(pass.earliest()) > sure_since_.value();
 }
 

@@ -5,6 +5,7 @@
 #include <ranges>
 
 #include "core/inspection/check_chain.h"
+#include "core/inspection/check_rules.h"
 
 namespace stopwalk::inspection {
 namespace {
@@ -20,6 +21,7 @@ void later(std::optional<NotCounted>& pass, const NotCounted& other) {
 // Puts in a pass, as far as it counts. Of what it was looked at for, no machines are asked.
 void addPass(DeviceState& state, const CheckChain& chain, const Reliance& reliance, const DeviceNow* now) {
   const Check& said = chain.said();
+  if (contradictsPass(said, now && now->latches)) return;
   const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& kept, const DeviceNow* of) {
     if (const auto pass = reliance.notCounted(chain, of))
       later(kept, *pass);

@@ -86,10 +86,26 @@ TEST_F(OpenFailures, WhatIsRemovedIsFailedOnlyForWhereItIsThereAgain) {
   EXPECT_EQ(failed().check, 1u) << "it is closed by nothing";
   records.unsure_to = 2;
   EXPECT_FALSE(failed().removed) << "whether that was said is not known";
+  records.unsure_to = 1;
+  EXPECT_TRUE(failed().removed) << "it was said after all that is in doubt";
   records.unsure_to = 0;
   add(Result::Fail);
   EXPECT_FALSE(failed().removed) << "it was there again";
   EXPECT_TRUE(removedDevices(records, kToday).empty());
+}
+
+// As an earlier version or another program may have written it.
+TEST_F(OpenFailures, APassThatContradictsItselfClosesNoneAndCountsForNothing) {
+  for (const Tried test : {Tried::Latches, Tried::StaysStoppedReleased, Tried::StaysStoppedPower}) {
+    records = {};
+    add(Result::Fail);
+    add(Result::Pass).tested = {{Tried::Seen, true}, {Tried::Pressed, true}, {test, false}};
+    EXPECT_EQ(leftOpen(2), LeftOpen::NotPressed) << word(test);
+    EXPECT_EQ(failed().check, 1u);
+    const DeviceState state = statesOf(records, schedule, {kToday, {{"saw/stop", {"saw"}}}}).at(0);
+    EXPECT_EQ(state.pressed, std::nullopt) << word(test);
+    EXPECT_EQ(state.seen, std::nullopt) << word(test);
+  }
 }
 
 // And so does what is due next.
