@@ -25,11 +25,13 @@ StationState stateOf(const audit::StationReport& station, bool is_current) {
 }  // namespace
 
 void AuditMarks::set(Audited audited, const layout::Layout& layout) {
-  const bool same = audited.report == report_ && audited.is_preview == is_preview_ && audited.is_preview;
+  const bool same = audited.report == report_ && audited.is_preview == is_preview_ &&
+                    (audited.is_preview || audited.is_held);
   report_ = std::move(audited.report);
   is_current_ = audited.is_current;
   is_preview_ = audited.is_preview;
   states_.clear();
+  is_held_ = audited.is_held;
   if (!same) compare(audited.as_it_is, layout);
   narrow_places_ = is_current_ ? std::move(audited.narrow_places) : nullptr;
   if (!report_) return;
@@ -45,7 +47,7 @@ void AuditMarks::compare(const std::shared_ptr<const audit::Report>& as_it_is, c
   if (!is_preview_) settled_ = is_current_ ? report_ : nullptr;
   if (!report_) return;
   const auto& before = is_preview_ ? settled_ : as_it_is;
-  if ((is_current_ || is_preview_) && before && before != report_) findChanges(*before, layout);
+  if ((is_current_ || is_preview_ || is_held_) && before && before != report_) findChanges(*before, layout);
   for (const auto& finding : report_->findings)
     if (finding.rule == kDrawingFault) faulty_.insert(finding.subject);
 }

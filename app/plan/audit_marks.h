@@ -34,6 +34,7 @@ class AuditMarks {
     bool is_preview = false;
     std::shared_ptr<const audit::Report> as_it_is = nullptr;
     std::shared_ptr<const floor::NarrowPlaces> narrow_places = nullptr;  // of the report's layout
+    bool is_held = false;  // what stands in the way by supposition is being dragged
   };
   // `layout` for what things are called.
   void set(Audited audited, const layout::Layout& layout = {});
@@ -62,6 +63,7 @@ class AuditMarks {
   std::shared_ptr<const audit::Report> report_;
   bool is_current_ = false;
   bool is_preview_ = false;
+  bool is_held_ = false;
   std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
   std::vector<StationChange> changes_;            // from there to what is previewed
   std::map<std::string, StationState> states_;

@@ -1,8 +1,17 @@
 #include "app/plan/guides.h"
 
+#include <algorithm>
+
+#include "app/plan/rulers.h"
 #include "core/layout/units.h"
 
 namespace stopwalk::plan {
+namespace {
+
+constexpr QMarginsF kAround(6, 3, 6, 3);  // a text on its ground
+constexpr double kWidest_px = 600;
+
+}  // namespace
 
 void paintGuides(QPainter& painter, const ViewTransform& view, const Theme& theme,
                  const std::vector<geometry::Segment>& guides) {
@@ -33,18 +42,38 @@ void paintDraft(QPainter& painter, const ViewTransform& view, const Theme& theme
   painter.restore();
 }
 
-void paintTag(QPainter& painter, const Theme& theme, QPointF beside, const QString& text) {
-  if (text.isEmpty()) return;
+void paintTag(QPainter& painter, const Theme& theme, const QRectF& box, const QString& text) {
   painter.save();
-  const QFontMetricsF metrics(painter.font());
-  QRectF box = metrics.boundingRect(QRectF(0, 0, 600, 400), Qt::AlignLeft, text);
-  box.moveTopLeft(beside + QPointF(16, 16));
+  QColor ground = theme.label_ground;
+  ground.setAlpha(255);  // what is under it must not be read into its numbers
   painter.setPen(QPen(theme.grid, 1));
-  painter.setBrush(theme.label_ground);
-  painter.drawRect(box.adjusted(-6, -3, 6, 3));
+  painter.setBrush(ground);
+  painter.drawRect(box);
   painter.setPen(theme.ink);
-  painter.drawText(box, Qt::AlignLeft, text);
+  painter.drawText(box.marginsRemoved(kAround), Qt::AlignLeft | Qt::TextWordWrap, text);
   painter.restore();
+}
+
+QRectF tagBox(QSizeF size, QPointF pointer, const QRectF& inside, double below) {
+  constexpr double kAway_px = 10;
+  QRectF box(pointer + QPointF(kAway_px, kAway_px + below), size);
+  if (box.right() > inside.right()) box.moveRight(pointer.x() - kAway_px);
+  if (box.left() < inside.left()) box.moveLeft(std::max(inside.left(), inside.right() - size.width()));
+  if (box.bottom() > inside.bottom()) box.moveBottom(pointer.y() - kAway_px - below);
+  if (box.top() < inside.top()) box.moveTop(std::max(inside.top(), inside.bottom() - size.height()));
+  return box;
+}
+
+void paintTagAtPointer(QPainter& painter, const Theme& theme, QPointF pointer, const QString& text,
+                       double below) {
+  if (text.isEmpty()) return;
+  const QRectF inside = QRectF(painter.viewport()).adjusted(kRuler_px, kRuler_px, -2, -2);
+  const QRectF most(0, 0, std::min(kWidest_px, inside.width() - kAround.left() - kAround.right()), 10000);
+  const QRectF lines =
+      QFontMetricsF(painter.font()).boundingRect(most, Qt::AlignLeft | Qt::TextWordWrap, text);
+  // A hair more, lest rounding break a line once more.
+  const QSizeF size = lines.marginsAdded(kAround).size() + QSizeF(1, 1);
+  paintTag(painter, theme, tagBox(size, pointer, inside, below), text);
 }
 
 void paintLength(QPainter& painter, const ViewTransform& view, const Theme& theme, geometry::Segment line,
@@ -52,8 +81,9 @@ void paintLength(QPainter& painter, const ViewTransform& view, const Theme& them
   const double length = geometry::distance(line.a, line.b);
   if (length * view.pixelsPerMm() < 24) return;
   const QPointF middle = (view.toPixels(line.a) + view.toPixels(line.b)) / 2;
-  paintTag(painter, theme, middle - QPointF(24, 16),
-           QString::fromStdString(layout::formatLength(length, unit)));
+  const QString text = QString::fromStdString(layout::formatLength(length, unit));
+  const QSizeF size = QFontMetricsF(painter.font()).boundingRect(text).marginsAdded(kAround).size();
+  paintTag(painter, theme, QRectF(middle - QPointF(14, 3), size + QSizeF(1, 1)), text);
 }
 
 void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current) {

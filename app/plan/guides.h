@@ -18,8 +18,14 @@ void paintGuides(QPainter& painter, const ViewTransform& view, const Theme& them
 // An outline that is being drawn, closed or not.
 void paintDraft(QPainter& painter, const ViewTransform& view, const Theme& theme,
                 const geometry::Polygon& corners, bool closed);
-// A text on a ground of its own beside a place on the screen.
-void paintTag(QPainter& painter, const Theme& theme, QPointF beside, const QString& text);
+// A text on a ground of its own.
+void paintTag(QPainter& painter, const Theme& theme, const QRectF& box, const QString& text);
+// Where the box of what is said beside the pointer stands: right and `below` px below it, or to its other
+// side where it would go over the edge, and always inside as long as it fits.
+QRectF tagBox(QSizeF size, QPointF pointer, const QRectF& inside, double below);
+// A text beside the pointer, on the plan without its rulers, in lines that are no longer than that is wide.
+void paintTagAtPointer(QPainter& painter, const Theme& theme, QPointF pointer, const QString& text,
+                       double below = 0);
 // The length of a line in the middle of it.
 void paintLength(QPainter& painter, const ViewTransform& view, const Theme& theme, geometry::Segment line,
                  layout::LengthUnit unit);

@@ -15,6 +15,7 @@ namespace {
 constexpr double kMargin_px = 48;
 constexpr double kNear = 0.03;           // pixels a millimetre, from which a symbol can be read
 constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
+constexpr double kTag_px = 24;           // what a drag says of itself stands above what it changes
 constexpr int kPatience_ms = 12;         // of the 16 of a frame
 
 }  // namespace
@@ -81,7 +82,8 @@ void PlanView::setSources(Catalogue catalogue, const QString& folder) {
 void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_current,
                          std::shared_ptr<const audit::Report> as_it_is,
                          std::shared_ptr<const floor::NarrowPlaces> narrow_places) {
-  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is), std::move(narrow_places)},
+  marks_.set({std::move(report), is_current, isPreviewing(), std::move(as_it_is), std::move(narrow_places),
+              isHolding()},
              shown());
   say();
   paintSoon();
@@ -243,10 +245,11 @@ void PlanView::paintEvent(QPaintEvent*) {
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
   routes.paint(painter, theme_);
   if (reach_) reach_->paintLegend(painter, theme_, legend, reach_is_current_);
-  tool_->paintOver(painter);
-  marks_.paintChanges(painter, view_, theme_, shown());
-  if (pointer_ && isPreviewing()) paintTag(painter, theme_, *pointer_ + QPointF(0, 24), tellsOfChanges());
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
+  marks_.paintChanges(painter, view_, theme_, shown());
+  tool_->paintOver(painter);
+  if (pointer_ && (isPreviewing() || isHolding()))
+    paintTagAtPointer(painter, theme_, *pointer_, tellsOfChanges(), isPreviewing() ? kTag_px : 0);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
 }
 
@@ -277,6 +280,7 @@ void PlanView::say() {
   if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
     sentence = describe(shown(), catalogue_.kinds, *thing, walks) + "   ";
   const bool is_fixed = edited_.isReadOnly() && !selection_.empty();  // what is picked cannot be moved
+  if (isHolding()) return emit said(tr("Release to put it there; Escape leaves it where it was."));
   emit said(is_fixed ? sentence.trimmed() : sentence + tool_->prompt());
 }
 

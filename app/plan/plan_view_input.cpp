@@ -35,6 +35,7 @@ bool PlanView::takesHold(const QMouseEvent& event) {
   if (!index) return false;
   const geometry::Point was = suppositions_.in_the_way[*index].at;
   held_ = Held{*index, at - was, was};
+  say();
   return true;
 }
 
@@ -44,6 +45,7 @@ bool PlanView::bringsBack() {
   if (!held || held->index >= suppositions_.in_the_way.size()) return false;
   suppositions_.in_the_way[held->index].at = held->was;
   emit supposed(suppositions_);
+  say();
   update();
   return true;
 }
@@ -51,6 +53,7 @@ bool PlanView::bringsBack() {
 void PlanView::putDown() {
   held_.reset();
   emit supposed(suppositions_);
+  say();
 }
 
 void PlanView::mouseMoveEvent(QMouseEvent* event) {

@@ -4800,6 +4800,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Dieses Layout ist nur zum Ansehen offen: Es lässt sich nichts zeichnen.</translation>
     </message>
+    <message>
+        <source>Release to put it there; Escape leaves it where it was.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Loslassen stellt es dort ab; Esc lässt es, wo es war.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>

@@ -4800,6 +4800,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Esta distribución está abierta solo para ver: no se puede dibujar nada.</translation>
     </message>
+    <message>
+        <source>Release to put it there; Escape leaves it where it was.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Suelte para dejarlo ahí; Escape lo deja donde estaba.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>

@@ -136,7 +136,7 @@ bool SelectTool::key(QKeyEvent& event) {
 void SelectTool::paintOver(QPainter& painter) const {
   if (!drag_) return paintHandles(painter, host, handles());
   drag_->paintOver(painter);
-  paintTag(painter, host.theme(), pointer_, drag_->tag());
+  paintTagAtPointer(painter, host.theme(), pointer_, drag_->tag());
 }
 
 QString SelectTool::prompt() const {

@@ -66,6 +66,24 @@ TEST_F(AuditMarksOfADrag, CompareWithNothingOfALayoutBeforeTheEdit) {
   EXPECT_EQ(marks.tellsOfChanges(), "");
 }
 
+// What is supposed is measured by the layout as it is, also while it is dragged.
+TEST(AuditMarks, TellWhatASuppositionChangesWhileItIsDragged) {
+  const auto as_it_is = walkOf(3), supposed = walkOf(4);
+  AuditMarks marks;
+  marks.set({supposed, true, false, as_it_is});
+  const auto drag = [&](const auto& report, bool is_current, const auto& before) {
+    marks.set({report, is_current, false, before, nullptr, true});
+    return marks.tellsOfChanges();
+  };
+  const std::shared_ptr<const audit::Report> none;
+  EXPECT_EQ(drag(supposed, false, none), "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(drag(walkOf(5), false, as_it_is),
+            "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 5 m");
+  EXPECT_EQ(drag(walkOf(6), true, as_it_is), "saw/operator: stop 3 m → 6 m");
+  marks.set({walkOf(6), false, false});
+  EXPECT_EQ(marks.tellsOfChanges(), "") << "put down";
+}
+
 audit::StationReport station(const std::string& id, double stop_m, audit::Verdict verdict) {
   audit::StationReport s;
   s.id = s.name = id;

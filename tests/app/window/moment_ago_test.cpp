@@ -53,6 +53,7 @@ TEST_F(InTheAuditPlace, WhatStandsInTheWayMakesAllBesideThePlanOfAMomentAgoUntil
     drive(at + geometry::Point{200.0 * step, 0}, {});
     QTest::qWait(60);
     EXPECT_TRUE(stations.isMomentAgo()) << step;
+    EXPECT_TRUE(window->sentence().contains("Escape")) << window->sentence().toStdString();
   }
   EXPECT_EQ(table.count(), 0) << "no flicker";
   QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + geometry::Point{800, 0}));
