@@ -50,7 +50,9 @@ TEST_F(RoundDoubts, APassThatClosesNothingSaysWhy) {
       err({"--by", "ADA example"}),
       "stopwalk: saw/stop is still failed: another person than Ada Example, who found it, is to pass it\n");
   EXPECT_EQ(err({"--by", "Cy", "--check", "seen=yes"}),
-            "stopwalk: saw/stop is still failed: it was not pressed, or what it stops did not stop\n");
+            "stopwalk: saw/stop is still failed: it was not pressed, or did not stay in, or what it stops "
+            "did not stop or "
+            "stay stopped\n");
   EXPECT_EQ(err({"--by", "Cy", "--corrects", "2"}),
             "stopwalk: saw/stop is still failed: a correction undoes no failure\n");
   std::string shown = round({"show"}).out;
