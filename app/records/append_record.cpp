@@ -64,6 +64,17 @@ std::size_t correctedMeanwhile(const inspection::Record& record, std::string_vie
   return fault && fault->why == inspection::CannotCorrect::Corrected ? fault->by : 0;
 }
 
+// Which check found since that the device fails, which is now to be recorded as passed; 0: none. What was
+// tried may have been tried before that.
+std::size_t failedMeanwhile(const inspection::Record& record, std::string_view text, std::size_t read) {
+  const auto* pass = std::get_if<inspection::Check>(&record);
+  if (!pass || pass->result != inspection::Result::Pass || read == 0) return 0;
+  for (const inspection::Check& check : files::readInspectionLog(text).records.checks)
+    if (check.number > read && check.device == pass->device && check.result == inspection::Result::Fail)
+      return check.number;
+  return 0;
+}
+
 // Such a file would begin a log where none was.
 bool leadsNowhere(const std::string& path) {
   std::error_code error;
@@ -91,6 +102,10 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
     refused.corrected_by = by;
     return refused;
   }
+  if (end.lines > read)
+    if (const std::size_t by = failedMeanwhile(record, text, read))
+      return no("the device failed meanwhile, by check " + std::to_string(by) +
+                ": record a pass only if it was tried after that");
   if (end.whole_bytes < text.size()) {
     if (const int error =
             putAside(log, records_file, std::string_view(text).substr(end.whole_bytes), end.whole_bytes))

@@ -30,7 +30,8 @@ inline constexpr auto kPatience = std::chrono::milliseconds(5000);
 // Writes one record at the end of the log. Yes only once it is on the disk.
 // A piece of a record left behind by a crash is first put aside into a file of its own. A log with fewer
 // whole lines than `read` is not the one that was read, and is left as it is; with 0 it is made if it is not
-// there. What was corrected since it was read is not corrected again.
+// there. What was corrected since it was read is not corrected again, and of a device that failed
+// since then no pass is recorded.
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
                       std::chrono::milliseconds wait = kPatience, std::size_t read = 0);
 
