@@ -46,8 +46,8 @@ Exit open(const Options& options, Session& session) {
   round->devices = *devices;
   round->layout = all.layoutNow();
   tellClock(all, round->entered ? *round->entered : round->at, session);
-  const records::Appended done =
-      records::appendRecord(all.read.file, *round, records::kPatience, all.read.log.lines);
+  const records::Appended done = records::appendRecord(all.read.file, *round, records::kPatience,
+                                                       {all.read.log.lines, all.read.log.head()});
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   round->number = done.number;
   if (options.json()) return writeResult(files::roundJson(*round) + "\n", "", session);

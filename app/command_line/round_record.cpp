@@ -176,8 +176,8 @@ Exit record(const Options& options, Session& session) {
   auto check = checkFrom(options, all, session);
   if (!check || !mayCorrect(*check, options.corrects, all, session)) return Exit::Wrong;
   tellClock(all, nowOf(session.console), session);
-  const records::Appended done =
-      records::appendRecord(all.read.file, *check, records::kPatience, all.read.log.lines);
+  const records::Appended done = records::appendRecord(all.read.file, *check, records::kPatience,
+                                                       {all.read.log.lines, all.read.log.head()});
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   check->number = done.number;
   tellShort(*check, options, all, session);

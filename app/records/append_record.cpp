@@ -55,24 +55,42 @@ int putAside(const FileDescriptor& log, const std::string& records_file, std::st
   return log.sync();
 }
 
-// Which check corrected meanwhile what this one is to correct; 0: none.
-std::size_t correctedMeanwhile(const inspection::Record& record, std::string_view text) {
-  const auto* check = std::get_if<inspection::Check>(&record);
-  if (!check || !check->corrects) return 0;
-  const auto fault = inspection::correctionFault(files::readInspectionLog(text).records, *check->corrects,
-                                                 check->device, check->round);
-  return fault && fault->why == inspection::CannotCorrect::Corrected ? fault->by : 0;
-}
-
 // Which check found since that the device fails, which is now to be recorded as passed; 0: none. What was
 // tried may have been tried before that.
-std::size_t failedMeanwhile(const inspection::Record& record, std::string_view text, std::size_t read) {
-  const auto* pass = std::get_if<inspection::Check>(&record);
-  if (!pass || pass->result != inspection::Result::Pass || read == 0) return 0;
-  for (const inspection::Check& check : files::readInspectionLog(text).records.checks)
-    if (check.number > read && check.device == pass->device && check.result == inspection::Result::Fail)
+std::size_t failedMeanwhile(const inspection::Check& pass, const inspection::Records& records,
+                            std::size_t read) {
+  if (pass.result != inspection::Result::Pass || read == 0) return 0;
+  for (const inspection::Check& check : records.checks)
+    if (check.number > read && check.device == pass.device && check.result == inspection::Result::Fail)
       return check.number;
   return 0;
+}
+
+// Why nothing can be written to a log that was read before; an empty `why`: it can.
+Appended changedMeanwhile(const inspection::Record& record, std::string_view text, const files::LogEnd& end,
+                          const ReadTo& read) {
+  if (end.lines < read.lines)
+    return no("it holds " + std::to_string(end.lines) + " records, and held " + std::to_string(read.lines));
+  const auto* check = std::get_if<inspection::Check>(&record);
+  const bool corrects = check && check->corrects;
+  const bool is_as_read = end.lines == read.lines && (read.head.empty() || end.head == read.head);
+  if (!corrects && (is_as_read || read.lines == 0)) return {};
+  const files::InspectionLog log = files::readInspectionLog(text);
+  if (read.lines > 0 && !read.head.empty() && log.hashes[read.lines - 1] != read.head)
+    return no("it is not the log that was read: line " + std::to_string(read.lines) + " is another now");
+  if (!check) return {};
+  if (const std::size_t by = failedMeanwhile(*check, log.records, read.lines))
+    return no("the device failed meanwhile, by check " + std::to_string(by) +
+              ": record a pass only if it was tried after that");
+  if (!corrects) return {};
+  const auto fault = inspection::correctionFault(log.records, *check->corrects, check->device, check->round);
+  if (!fault) return {};
+  if (fault->why != inspection::CannotCorrect::Corrected)
+    return no("it is not the log that was read: check " + std::to_string(*check->corrects) +
+              " is another now");
+  Appended refused = no("that check was corrected meanwhile, by " + std::to_string(fault->by));
+  refused.corrected_by = fault->by;
+  return refused;
 }
 
 // Such a file would begin a log where none was.
@@ -90,22 +108,12 @@ Appended takeBack(const FileDescriptor& log, std::size_t bytes, int why) {
 }
 
 Appended append(const FileDescriptor& log, const std::string& records_file, const inspection::Record& record,
-                std::size_t read) {
+                const ReadTo& read) {
   std::string text;
   if (const int error = log.readAll(text)) return no(error);
   const files::LogEnd end = files::endOfLog(text);
   Appended done;
-  if (end.lines < read)
-    return no("it holds " + std::to_string(end.lines) + " records, and held " + std::to_string(read));
-  if (const std::size_t by = correctedMeanwhile(record, text)) {
-    Appended refused = no("that check was corrected meanwhile, by " + std::to_string(by));
-    refused.corrected_by = by;
-    return refused;
-  }
-  if (end.lines > read)
-    if (const std::size_t by = failedMeanwhile(record, text, read))
-      return no("the device failed meanwhile, by check " + std::to_string(by) +
-                ": record a pass only if it was tried after that");
+  if (Appended refused = changedMeanwhile(record, text, end, read); !refused.why.empty()) return refused;
   if (end.whole_bytes < text.size()) {
     if (const int error =
             putAside(log, records_file, std::string_view(text).substr(end.whole_bytes), end.whole_bytes))
@@ -136,11 +144,11 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
 }  // namespace
 
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
-                      std::chrono::milliseconds wait, std::size_t read) {
+                      std::chrono::milliseconds wait, const ReadTo& read) {
   const RecordLock lock(records_file, wait);
   if (!lock.isHeld()) return lock.error() != 0 ? no(lock.error()) : busy(lock.holder());
   if (leadsNowhere(records_file)) return no(kLeadsNowhere);
-  const FileDescriptor log(records_file, O_RDWR | O_APPEND | (read == 0 ? O_CREAT : 0), 0666);
+  const FileDescriptor log(records_file, O_RDWR | O_APPEND | (read.lines == 0 ? O_CREAT : 0), 0666);
   if (!log.isOpen()) return no(errno);
   return append(log, records_file, record, read);
 }

@@ -3,6 +3,7 @@
 #include <chrono>
 #include <cstddef>
 #include <string>
+#include <utility>
 
 #include "core/inspection/record.h"
 
@@ -27,12 +28,20 @@ struct Appended {
 
 inline constexpr auto kPatience = std::chrono::milliseconds(5000);
 
+// What was read of a log before a record was made for it.
+struct ReadTo {
+  ReadTo(std::size_t read_lines, std::string read_head = {})
+      : lines(read_lines), head(std::move(read_head)) {}
+  std::size_t lines = 0;
+  std::string head;  // the hash of the last; empty: it is not looked at
+};
+
 // Writes one record at the end of the log. Yes only once it is on the disk.
 // A piece of a record left behind by a crash is first put aside into a file of its own. A log with fewer
-// whole lines than `read` is not the one that was read, and is left as it is; with 0 it is made if it is not
-// there. What was corrected since it was read is not corrected again, and of a device that failed
-// since then no pass is recorded.
+// whole lines than `read`, or another head there, is not the one that was read, and is left as it is; with 0
+// it is made if it is not there. What was corrected since it was read is not corrected again, and of a device
+// that failed since then no pass is recorded.
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
-                      std::chrono::milliseconds wait = kPatience, std::size_t read = 0);
+                      std::chrono::milliseconds wait = kPatience, const ReadTo& read = 0);
 
 }  // namespace stopwalk::records

@@ -160,6 +160,25 @@ TEST_F(AppendRecord, ALogThatIsNotTheOneThatWasReadIsLeftAsItIs) {
   EXPECT_EQ(appendRecord(log(), checkNoted("c"), kPatience, 1).written, Written::Yes) << "it may have grown";
 }
 
+// Put in its place, with as many lines and more.
+TEST_F(AppendRecord, AnotherLogThanTheOneThatWasReadIsLeftAsItIs) {
+  ASSERT_EQ(appendRecord(log(), checkNoted("a")).written, Written::Yes);
+  const ReadTo read(1, readRecords(layout()).log.head());
+  EXPECT_EQ(appendRecord(log(), checkNoted("b"), kPatience, read).number, 2u) << "it may have grown";
+  fs::remove(log());
+  inspection::Check other = checkNoted("c");
+  other.device = "lathe/bar";
+  for (int i = 0; i < 3; ++i) ASSERT_EQ(appendRecord(log(), other).written, Written::Yes);
+  const auto bytes = fs::file_size(log());
+  const Appended refused = appendRecord(log(), checkNoted("d"), kPatience, read);
+  EXPECT_EQ(refused.why, "it is not the log that was read: line 1 is another now");
+  inspection::Check correction = checkNoted("e");
+  correction.corrects = 2;
+  EXPECT_EQ(appendRecord(log(), correction, kPatience, 1).why,
+            "it is not the log that was read: check 2 is another now");
+  EXPECT_EQ(fs::file_size(log()), bytes);
+}
+
 // By another, after it was read here.
 TEST_F(AppendRecord, WhatWasCorrectedMeanwhileIsNotCorrectedAgain) {
   const auto append = [&](const inspection::Check& check) {
