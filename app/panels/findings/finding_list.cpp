@@ -41,6 +41,7 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   column->addWidget(filterLine());
   column->addWidget(summary_);
   column->addWidget(tree_, 1);
+  setTabOrder(shows_[2], tree_);  // as they stand
   setFocusProxy(search_);
   connect(search_, &QLineEdit::textChanged, this, &FindingList::build);
   connect(tree_, &QTreeWidget::currentItemChanged, this, [this] {
@@ -65,6 +66,8 @@ QWidget* FindingList::filterLine() {
   group_by_ = new QComboBox(line);
   group_by_->setAccessibleName(tr("Group findings"));
   group_by_->addItems({tr("By room"), tr("By machine"), tr("By rule")});
+  // It gives way to a longer count, so that the panel, and the plan beside it, stay where they are.
+  group_by_->setMinimumWidth(fontMetrics().averageCharWidth() * 10);
   connect(group_by_, &QComboBox::currentIndexChanged, this, &FindingList::build);
   row->addWidget(group_by_, 1);
   const QString names[] = {tr("Fails"), tr("Warns"), tr("Notes")};

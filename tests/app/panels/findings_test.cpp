@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QClipboard>
 #include <QSignalSpy>
 
@@ -278,6 +279,30 @@ TEST(FindingList, RulesThatAreOffAreNoSuccess) {
   list.setCircumstances({"12 rules are off"}, {});
   EXPECT_EQ(list.summary(), "No findings, as drawn and as entered. 12 rules are off.");
   EXPECT_TRUE(list.asText().contains("12 rules are off."));
+}
+
+// Else the plan beside them jumps under the pointer when something is put down.
+TEST(Findings, NeedNoMoreWidthWhenTheirCountsGrow) {
+  List l(smallShop());
+  const auto withFindings = [&](std::size_t n) {
+    audit::Report report;
+    for (const Severity severity : {Severity::Fail, Severity::Warn, Severity::Note})
+      for (std::size_t i = 0; i < n; ++i) report.findings.emplace_back().severity = severity;
+    l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
+  };
+  withFindings(9);
+  l.list.show();
+  const int width = l.list.sizeHint().width();
+  withFindings(10);
+  EXPECT_LE(l.list.minimumSizeHint().width(), width);
+}
+
+TEST(Findings, AreReachedByTabAfterTheTicksThatFilterThem) {
+  List l(smallShop());
+  const QWidget* after = l.list.findChildren<QCheckBox*>().last();
+  do after = after->nextInFocusChain();
+  while (!(after->focusPolicy() & Qt::TabFocus));
+  EXPECT_EQ(after, l.list.tree());
 }
 
 }  // namespace
