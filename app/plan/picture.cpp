@@ -72,6 +72,16 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     return false;
   });
   std::ranges::sort(shown);
+  const auto stateOf = [&](std::size_t i) {
+    if (!marks.states) return StationState::NotAudited;
+    const auto state = marks.states->find(items_[i]->id);
+    return state == marks.states->end() ? StationState::NotAudited : state->second;
+  };
+  // The tick of a device hides no cross of another.
+  const auto isDevice = [&](std::size_t i) { return items_[i]->layer == ItemLayer::Device; };
+  const auto devices = std::ranges::find_if(shown, isDevice);
+  std::stable_partition(devices, std::find_if_not(devices, shown.end(), isDevice),
+                        [&](std::size_t i) { return stateOf(i) != StationState::Fails; });
 
   PaintContext context{view, theme};
   context.grid = marks.grid;
@@ -91,10 +101,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     if (item.layer > ItemLayer::Floor) paintOnFloors();
     context.selected = marks.selected && marks.selected(item.id);
     context.hovered = !marks.hovered.empty() && item.id == marks.hovered;
-    context.state = StationState::NotAudited;
-    if (marks.states)
-      if (const auto state = marks.states->find(item.id); state != marks.states->end())
-        context.state = state->second;
+    context.state = stateOf(i);
     painter.save();
     item.paint(painter, context);
     painter.restore();

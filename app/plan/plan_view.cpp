@@ -107,6 +107,23 @@ void PlanView::setSupposed(planning::Suppositions suppositions) {
   update();
 }
 
+void PlanView::setFailed(std::vector<std::string> devices) {
+  if (devices == failed_) return;
+  failed_ = std::move(devices);
+  update();
+}
+
+// Where the plan shows what the records say, a cross of theirs is enough.
+std::vector<std::string> PlanView::failedUnmarked() const {
+  std::vector<std::string> devices = failed_;
+  if (inspection_)
+    std::erase_if(devices, [&](const std::string& id) {
+      const auto state = inspection_->states().find(id);
+      return state != inspection_->states().end() && state->second == StationState::Fails;
+    });
+  return devices;
+}
+
 void PlanView::fit() {
   geometry::Box box = picture().bounds();
   if (box.empty()) box = {{0, 0}, {kFirstRoom_mm, kFirstRoom_mm * 0.7}};
@@ -242,6 +259,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   picture().paint(painter, view_, theme_, inside, marks);
   if (inspection_) inspection_->paintWalk(painter, view_, theme_);
   marks_.paintFaults(painter, view_, theme_, picture());
+  paintOutOfOrder(painter, view_, theme_, shown(), failedUnmarked());
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
   routes.paint(painter, theme_);
   if (reach_) reach_->paintLegend(painter, theme_, legend, reach_is_current_);

@@ -43,6 +43,9 @@ class PlanView : public QWidget, private ToolHost {
   // Drawn over the plan; what stands in the way is dragged there.
   void setSupposed(planning::Suppositions suppositions);
 
+  // Devices that failed and have not passed since: each bears the cross of one that is out of order.
+  void setFailed(std::vector<std::string> devices);
+
   // The reach map on the floors, with its legend; none: not shown. One that is not of the layout shown is
   // painted pale and says so.
   void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
@@ -116,6 +119,7 @@ class PlanView : public QWidget, private ToolHost {
   PointerEvent pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
   const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
   void layoutChanged();
+  std::vector<std::string> failedUnmarked() const;
   void paintSoon();
   void say();
   void showCursor();
@@ -152,6 +156,7 @@ class PlanView : public QWidget, private ToolHost {
   std::optional<InspectionLayer> inspection_;
 
   planning::Suppositions suppositions_;
+  std::vector<std::string> failed_;
   struct Held {
     std::size_t index = 0;  // of what stands in the way
     geometry::Point grip;   // from its middle

@@ -68,7 +68,14 @@ void paintSupposed(QPainter& painter, const ViewTransform& view, const Theme& th
     const auto door = std::ranges::find(layout.doors, id, &layout::Door::id);
     if (door != layout.doors.end()) paintShut(painter, view, theme, *door, layout);
   }
-  for (const std::string& id : suppositions.out_of_order)
+  paintOutOfOrder(painter, view, theme, layout, suppositions.out_of_order);
+  painter.restore();
+}
+
+void paintOutOfOrder(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                     const layout::Layout& layout, std::span<const std::string> devices) {
+  painter.save();
+  for (const std::string& id : devices)
     if (const auto thing = edits::findThing(layout, id))
       if (const auto at = edits::placeOf(layout, *thing)) paintCross(painter, theme, view.toPixels(*at));
   painter.restore();

@@ -70,6 +70,7 @@ void InspectPlace::showStart() {
   start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
   if (due.empty()) start_->choose(rounds::StartForm::Over::All);
   start_->tell({});
+  asked_anew_ = false;
   start_->onPaper()->clear();  // that was of another round
   side_->setCurrentWidget(start_);
   start_->name()->setFocus();

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/rounds/check_card.h"
 #include "app/rounds/device_history.h"
@@ -145,7 +146,7 @@ const InspectPlace::AsOf& InspectPlace::asOfToday() {
   as_of_.emplace(
       AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, planning::asOf(devices, today)), {}});
   if (found_) as_of_->counting = rounds::Counting(recordsNow(), *found_->of.layout, devices, today);
-  if (are_missed_) rounds::addMissedFailures(as_of_->states, failed());
+  rounds::addMissedFailures(as_of_->states, failed());
   return *as_of_;
 }
 
@@ -157,6 +158,7 @@ const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {
 void InspectPlace::setRecords(RecordsBeside& beside) {
   beside_ = &beside;
   read_ = beside.read();
+  if (are_missed_ != beside.areMissed()) asked_anew_ = false;
   are_missed_ = beside.areMissed();
   as_of_.reset();
   round_.setRecords({read_, &read_->log.records});
@@ -186,6 +188,22 @@ QString InspectPlace::whatIsMissed() const {
   return tr(
       "Inspection records that were read here are no longer there as they were: nothing is added to their "
       "rounds. Put them back, or start a round anew.");
+}
+
+// By a round that is started without them.
+QString InspectPlace::whatIsForgotten() const {
+  const auto known = inspection::failedDevices(recordsNow(), source_.schedule, records::momentNow().date);
+  QStringList names;
+  for (const inspection::FailedDevice& f : failed())
+    if (std::ranges::find(known, f.device, &inspection::FailedDevice::device) == known.end())
+      names << QString::fromStdString(f.device);
+  const QString missed =
+      tr("Inspection records that were read here are no longer there as they were: put them back. Enter once "
+         "more starts a round without them.");
+  if (names.isEmpty()) return missed;
+  return tr("%1 Failed only by them: %2. That is then forgotten once the layout is closed, unless it is "
+            "checked in this round.")
+      .arg(missed, names.join(tr(", ")));
 }
 
 void InspectPlace::selected() {

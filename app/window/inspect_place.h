@@ -122,6 +122,7 @@ class InspectPlace : public QObject {
   const rounds::Counting& counting() { return asOfToday().counting; }
   QString whyNotYet() const;
   QString whatIsMissed() const;
+  QString whatIsForgotten() const;
   rounds::CardKey keyNow() const;
 
   static constexpr const char* kByKey = "inspect/by";  // who walked last, in the settings
@@ -139,6 +140,7 @@ class InspectPlace : public QObject {
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   RecordsBeside* beside_ = nullptr;
   bool are_missed_ = false;  // records of before
+  bool asked_anew_ = false;  // whether a round is started without them
   // What they come to by the devices and the schedule, once asked for.
   struct AsOf {
     inspection::Date day{};

@@ -13,9 +13,7 @@
 namespace stopwalk::window {
 
 void InspectPlace::startRound() {
-  const bool were_missed = are_missed_;
   emit lookWanted();
-  if (are_missed_ && !were_missed) return start_->tell(whatIsMissed());
   if (const QString why = whyNotYet(); !why.isEmpty()) return start_->tell(why);
   if (writer_.isWriting()) return start_->tell(tr("A check is still being written. Try again."));
   const QString by = start_->by();
@@ -32,6 +30,7 @@ void InspectPlace::startRound() {
   if (ids.empty())
     return start_->tell(scope.due ? tr("There is no device that is due.")
                                   : tr("There is no device to inspect."));
+  if (are_missed_ && !std::exchange(asked_anew_, true)) return start_->tell(whatIsForgotten());
   settings_.setValue(kByKey, by);
   start_->setWriting(true);
   const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,

@@ -89,6 +89,9 @@ void MainWindow::showFailed() {
   QStringList failed, gone;
   const auto all = planning::withoutRemoved(records_->failed(profile_.inspection), *shown_);
   const auto missing = planning::notInLayout(all, *shown_);
+  std::vector<std::string> crossed;
+  for (const inspection::FailedDevice& device : all) crossed.push_back(device.device);
+  plan_->setFailed(std::move(crossed));
   for (const inspection::FailedDevice& device : all)
     (std::ranges::find(missing, device) == missing.end() ? failed : gone)
         << QString::fromStdString(device.device);
@@ -107,7 +110,7 @@ void MainWindow::showFailed() {
                "now counts as a stop.")
                 .arg(few(gone));
   if (said.isEmpty()) return notices_->clear("failed");
-  notices_->show("failed", said.join(' '), {}, NoticeBar::Weight::Grave);
+  notices_->show("failed", said.join(' '), {}, NoticeBar::Weight::Lasting);
 }
 
 // The map of what is shown, as it is supposed; pale until the answer comes.

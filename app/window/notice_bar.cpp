@@ -66,7 +66,7 @@ QWidget* NoticeBar::lineOf(const Notice& notice) {
     row->addWidget(button);
   };
   for (const Answer& answer : notice.answers) addButton(answer.text, answer.run);
-  if (notice.answers.empty()) addButton(tr("Close"), {});
+  if (notice.answers.empty() && notice.weight != Weight::Lasting) addButton(tr("Close"), {});
   return line;
 }
 

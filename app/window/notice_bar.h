@@ -10,7 +10,8 @@ namespace stopwalk::window {
 
 // A line above the plan that says what has come up without stopping the work: the file changed on disk, work
 // was found after a crash. Each notice has a key; a new one of the same key takes the place of the old,
-// one that says the same stays where it is. All are in sight, the grave ones first, then the newest.
+// one that says the same stays where it is. All are in sight, the grave ones first, then the newest. One that
+// is lasting is grave, and only who showed it takes it away.
 class NoticeBar : public QFrame {
   Q_OBJECT
 
@@ -22,7 +23,7 @@ class NoticeBar : public QFrame {
 
   explicit NoticeBar(QWidget* parent = nullptr);
 
-  enum class Weight { Plain, Grave };
+  enum class Weight { Plain, Grave, Lasting };
 
   void show(const QString& key, const QString& text, std::vector<Answer> answers,
             Weight weight = Weight::Plain);

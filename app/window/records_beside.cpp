@@ -6,6 +6,8 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/inspection/person.h"
+
 namespace stopwalk::window {
 namespace {
 
@@ -28,7 +30,8 @@ RecordsBeside::Stamp RecordsBeside::stampNow() const {
   if (layout_path_.isEmpty()) return {};
   const QFileInfo file(
       QFile::decodeName(records::recordsFileOf(QFile::encodeName(layout_path_).toStdString()).c_str()));
-  return file.exists() ? Stamp{file.size(), file.lastModified().toMSecsSinceEpoch()} : Stamp{};
+  if (file.exists()) return {file.size(), file.lastModified().toMSecsSinceEpoch()};
+  return file.isSymLink() ? Stamp{0, -1} : Stamp{};  // to what is not there
 }
 
 void RecordsBeside::follow(const QString& layout_path) {
@@ -37,6 +40,7 @@ void RecordsBeside::follow(const QString& layout_path) {
   stamp_ = {};
   read_ = known_ = std::make_shared<records::ReadRecords>();
   are_missed_ = false;
+  kept_.clear();
   failed_.reset();
   if (layout_path_.isEmpty())
     look_.stop();
@@ -66,10 +70,22 @@ void RecordsBeside::readNow() {
 
 void RecordsBeside::takeAsTheyAre() {
   if (!are_missed_) return;
+  kept_ = failed(failed_ ? failed_->by : inspection::Schedule());
+  kept_at_ = records::momentNow();
   known_ = read_;
   are_missed_ = false;
   failed_.reset();
   emit changed();
+}
+
+// By a check that is surely later: no other is held against what the log no longer says.
+bool RecordsBeside::isClosed(const inspection::FailedDevice& kept,
+                             const inspection::Schedule& schedule) const {
+  return std::ranges::any_of(records().checks, [&](const inspection::Check& c) {
+    return c.device == kept.device && c.result == inspection::Result::Pass && inspection::passedPressed(c) &&
+           !c.corrects && c.number > records().unsure_to && instantOf(c.at) >= instantOf(kept_at_) &&
+           !(schedule.retest_by_another && inspection::maybeSamePerson(c.inspector, kept.found_by));
+  });
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
@@ -81,6 +97,15 @@ const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspect
     for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule, today))
       if (std::ranges::find(failed, now.device, &inspection::FailedDevice::device) == failed.end())
         failed.push_back(std::move(now));
+  for (inspection::FailedDevice kept : kept_) {
+    if (isClosed(kept, schedule) ||
+        std::ranges::find(failed, kept.device, &inspection::FailedDevice::device) != failed.end())
+      continue;
+    kept.removed = kept.removed || std::ranges::any_of(records().checks, [&](const inspection::Check& c) {
+                     return c.device == kept.device && c.removed && instantOf(c.at) >= instantOf(kept_at_);
+                   });
+    failed.push_back(std::move(kept));
+  }
   failed_ = {schedule, today, std::move(failed)};
   return failed_->devices;
 }

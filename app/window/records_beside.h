@@ -29,7 +29,8 @@ class RecordsBeside : public QObject {
   const std::vector<inspection::FailedDevice>& failed(const inspection::Schedule& schedule);
   // Whether records that were read are there no longer, or not as they were.
   bool areMissed() const { return are_missed_; }
-  // What is there now is gone on from; nothing is missed any more.
+  // What is there now is gone on from; nothing is missed any more. What failed by what was missed stays
+  // failed, as long as this layout is open here, until it passes a check made from now on.
   void takeAsTheyAre();
   // Why they cannot be read, in a sentence; empty: they can.
   QString unreadable() const;
@@ -47,6 +48,7 @@ class RecordsBeside : public QObject {
   };
   Stamp stampNow() const;
   void readNow();
+  bool isClosed(const inspection::FailedDevice& kept, const inspection::Schedule& schedule) const;
   QString missed() const;
   QString fileName() const;
 
@@ -55,6 +57,8 @@ class RecordsBeside : public QObject {
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   std::shared_ptr<const records::ReadRecords> known_ = read_;  // the most that was read of the log
   bool are_missed_ = false;                                    // `read_` is not all of it
+  std::vector<inspection::FailedDevice> kept_;                 // failed by what was missed
+  inspection::Moment kept_at_;
   struct Failed {
     inspection::Schedule by;
     inspection::Date on{};

@@ -6117,6 +6117,21 @@
         <source>taken away</source>
         <translation>entfernt</translation>
     </message>
+    <message>
+        <source>Inspection records that were read here are no longer there as they were: put them back. Enter once more starts a round without them.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Prüfaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: sie zurücklegen. Noch einmal Enter beginnt einen Kontrollgang ohne sie.</translation>
+    </message>
+    <message>
+        <source>%1 Failed only by them: %2. That is then forgotten once the layout is closed, unless it is checked in this round.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Nur nach ihnen nicht bestanden: %2. Das ist vergessen, sobald der Plan geschlossen wird, außer es wird in diesem Kontrollgang geprüft.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>

@@ -6117,6 +6117,21 @@
         <source>taken away</source>
         <translation>retirado</translation>
     </message>
+    <message>
+        <source>Inspection records that were read here are no longer there as they were: put them back. Enter once more starts a round without them.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Los registros de inspección que se leyeron aquí ya no están como estaban: devuélvalos a su sitio. Intro una vez más empieza una ronda sin ellos.</translation>
+    </message>
+    <message>
+        <source>%1 Failed only by them: %2. That is then forgotten once the layout is closed, unless it is checked in this round.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Fallados solo según ellos: %2. Eso se olvida al cerrar el plano, salvo que se compruebe en esta ronda.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>

@@ -55,6 +55,25 @@ TEST_F(OnThePlan, EachStateOfADeviceHasAShapeOfItsOwnAtTheDevice) {
   }
 }
 
+// Whichever of two that stand close is painted later.
+TEST_F(OnThePlan, NoTickHidesTheCrossOfADeviceThatFailed) {
+  for (layout::Device& d : layout.machines[0].devices) d.at = {0, -475};
+  picture = Picture(layout, catalogue.kinds);
+  const auto crosses = [&](const std::map<std::string, StationState>& states) {
+    const QImage image = painted(states);
+    int count = 0;
+    for (int y = 0; y < kView.height(); ++y)
+      for (int x = 0; x < kView.width(); ++x) count += image.pixel(x, y) == Theme::light().fails.rgb();
+    return count;
+  };
+  using enum StationState;
+  EXPECT_GT(crosses({{"lathe/bar", Fails}, {"lathe/start", NotAudited}}), 10);
+  EXPECT_GE(crosses({{"lathe/bar", Fails}, {"lathe/start", Meets}}),
+            crosses({{"lathe/bar", Fails}, {"lathe/start", NotAudited}}));
+  EXPECT_GE(crosses({{"lathe/start", Fails}, {"lathe/bar", Meets}}),
+            crosses({{"lathe/start", Fails}, {"lathe/bar", NotAudited}}));
+}
+
 TEST_F(OnThePlan, TextsStandBesideTheirDevicesAndOfWhatIsGoneThereAreNone) {
   InspectedOnPlan inspected;
   inspected.devices["cut-off"] = {StationState::Meets, "12 d"};

@@ -73,13 +73,37 @@ TEST_F(MissedRecords, ARoundThatIsStartedAnewGoesOnFromWhatIsThere) {
   key(Qt::Key_Return);
   EXPECT_TRUE(place().start().told().contains("no longer there")) << place().start().told().toStdString();
   EXPECT_FALSE(QFile::exists(log)) << "first it is told";
+  EXPECT_TRUE(place().start().told().contains(QString::fromStdString(device))) << "what is forgotten by it";
   place().start().startButton()->click();
   ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
   EXPECT_FALSE(told().contains("are gone")) << told().toStdString();
-  EXPECT_TRUE(failed().empty());
+  ASSERT_EQ(failed().size(), 1u) << "nobody has passed it since";
+  round().goTo(device);
+  EXPECT_TRUE(card().failedText().contains("stays failed")) << card().failedText().toStdString();
+  type("1p");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_EQ(failed().size(), 1u) << "it was not pressed";
+  round().goTo(device);
   type("12p");
   enter();
-  EXPECT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  EXPECT_TRUE(failed().empty());
+}
+
+TEST_F(MissedRecords, ARoundIsNotStartedAnewByOneEnterWhereTheyAreMissedAlready) {
+  failOne();
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  window->records().lookNow();
+  ASSERT_TRUE(window->records().areMissed());
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  type(inspector());
+  key(Qt::Key_2);
+  place().start().startButton()->setFocus();
+  key(Qt::Key_Return);
+  EXPECT_FALSE(QTest::qWaitFor([&] { return QFile::exists(log); }, 300));
+  EXPECT_TRUE(place().start().told().contains(QString::fromStdString(device)))
+      << place().start().told().toStdString();
 }
 
 TEST_F(MissedRecords, ALogThatLostItsLastRecordsIsNotAddedTo) {
@@ -155,7 +179,8 @@ TEST_F(MissedRecords, WhatFailedByThemIsFailedOnThePlanInTheListInTheHistoryAndI
   const QTreeWidget& due = *place().due().tree();
   EXPECT_EQ(due.topLevelItem(0)->text(0), "Failed: 1");
   window->selection().set(device);
-  EXPECT_TRUE(place().history().title().contains("stays failed until")) << place().history().title().toStdString();
+  EXPECT_TRUE(place().history().title().contains("stays failed until"))
+      << place().history().title().toStdString();
 
   asker.answers = {"All there is"};
   asker.file = pathOf("records.pdf");

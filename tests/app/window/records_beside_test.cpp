@@ -3,6 +3,7 @@
 
 #include <QFile>
 #include <QListWidget>
+#include <QPushButton>
 #include <functional>
 
 #include "app/edits/rename_id.h"
@@ -138,6 +139,60 @@ TEST_F(WithRecords, OfALineThatNobodyCanReadItIsToldThatAFailureMayBeInIt) {
   openLayout();
   EXPECT_TRUE(window->notices().text().contains("cannot be read any more: 1."))
       << window->notices().text().toStdString();
+}
+
+TEST_F(WithRecords, ALogThatIsALinkToWhatIsNotThereIsToldOnOpeningAndNoPosterIsMade) {
+  ASSERT_TRUE(QFile::link(pathOf("not-mounted.jsonl"), QString::fromStdString(file)));
+  openLayout();
+  EXPECT_TRUE(window->notices().text().contains("cannot be read")) << window->notices().text().toStdString();
+  window->goToPlace(WorkPlace::Poster);
+  EXPECT_TRUE(becomes([&] { return window->posterPlace().page().sentence().contains("cannot be read"); }))
+      << window->posterPlace().page().sentence().toStdString();
+  EXPECT_FALSE(window->posterPlace().page().document());
+}
+
+TEST_F(WithRecords, ALogThatIsMadeALinkToWhatIsNotThereIsTold) {
+  openLayout();
+  ASSERT_TRUE(QFile::link(pathOf("not-mounted.jsonl"), QString::fromStdString(file)));
+  window->records().lookNow();
+  EXPECT_TRUE(window->notices().text().contains("cannot be read")) << window->notices().text().toStdString();
+}
+
+// As that of what is supposed out of order: the eye finds it without reading the line above the plan.
+TEST_F(WithRecords, WhatFailedBearsACrossOnThePlanInDrawAndAuditUntilItPasses) {
+  record("table-saw/paddle", inspection::Result::Pass);
+  openLayout();
+  const auto red = [&](WorkPlace at) {
+    window->goToPlace(at);
+    plan().goTo("table-saw");
+    settle();
+    const auto thing = *edits::findThing(layout(), "table-saw/paddle");
+    const QPoint middle = pixel(*edits::placeOf(layout(), thing));
+    const QImage image = plan().grab(QRect(middle - QPoint(16, 16), QSize(33, 33))).toImage();
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x)
+        count += image.pixelColor(x, y) == plan::Theme::of(plan().palette()).fails;
+    return count;
+  };
+  const int before = red(WorkPlace::Audit);  // of the station beside it
+  record("table-saw/paddle", inspection::Result::Fail);
+  window->records().lookNow();
+  for (const WorkPlace place : {WorkPlace::Draw, WorkPlace::Audit}) EXPECT_GT(red(place), before + 40);
+  record("table-saw/paddle", inspection::Result::Pass);
+  window->records().lookNow();
+  for (const WorkPlace place : {WorkPlace::Draw, WorkPlace::Audit}) EXPECT_EQ(red(place), before);
+}
+
+TEST_F(WithRecords, TheLineThatNamesWhatFailedCannotBeClosed) {
+  record("table-saw/paddle", inspection::Result::Fail);
+  openLayout();
+  ASSERT_TRUE(window->notices().text().contains("table-saw/paddle"));
+  for (const auto* button : window->notices().findChildren<QPushButton*>())
+    EXPECT_FALSE(button->isVisible()) << button->text().toStdString();
+  record("table-saw/paddle", inspection::Result::Pass);
+  window->records().lookNow();
+  EXPECT_FALSE(window->notices().text().contains("table-saw/paddle"));
 }
 
 TEST_F(WithRecords, LineThatWasChangedIsTold) {
