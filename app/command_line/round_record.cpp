@@ -28,9 +28,9 @@ struct Options : RoundOptions {
 };
 
 // Of a round that was walked on paper a check has the time of the paper where it is not given another; what a
-// correction says of it is of no other time.
+// correction says of it is of no other time, and that it is no longer there is of now.
 void dateByRound(Check& check, const Options& options, const inspection::Round& round, Session& session) {
-  if (!round.entered || options.corrects != 0) return;
+  if (!round.entered || options.corrects != 0 || check.removed) return;
   check.entered = check.at;
   check.at = round.at;
   session.console.err << "stopwalk: round " << round.number << " was walked on paper: this check is dated "
@@ -170,6 +170,20 @@ void tellShort(const Check& check, const Options& options, const Inspected& all,
                       << "\n";
 }
 
+// Tells of a device that was taken away, and counts as failed all the same.
+void tellNotClosed(const Check& check, const Options& options, const Inspected& all, Session& session) {
+  const records::ReadRecords now = records::readRecords(options.layout);
+  const auto failed = inspection::failedDevices(now.log.records, all.schedule, nowOf(session.console).date);
+  const auto open = std::ranges::find(failed, check.device, &inspection::FailedDevice::device);
+  if (open == failed.end() || open->removed) return;
+  session.console.err << "stopwalk: " << files::printable(check.device, "") << " still counts as failed: "
+                      << (check.corrects ? "a correction undoes no failure; record it as a check of its own"
+                                         : "by the times given, or as the records are not as they were "
+                                           "written, it is not sure that it was taken away after check " +
+                                               std::to_string(open->check))
+                      << "\n";
+}
+
 Exit record(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
@@ -180,7 +194,10 @@ Exit record(const Options& options, Session& session) {
                                                        {all.read.log.lines, all.read.log.head()});
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   check->number = done.number;
-  tellShort(*check, options, all, session);
+  if (check->removed)
+    tellNotClosed(*check, options, all, session);
+  else
+    tellShort(*check, options, all, session);
   return writeResult(options.json() ? files::checkJson(*check) + "\n" : sentence(*check, all.read.file), "",
                      session);
 }

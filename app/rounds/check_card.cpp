@@ -5,6 +5,7 @@
 
 #include "app/rounds/failure_form.h"
 #include "app/rounds/line.h"
+#include "app/rounds/on_paper.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/what_was_tried.h"
 
@@ -13,6 +14,7 @@ namespace {
 
 constexpr int kRecord_px = 56, kSymbol_px = 32;
 constexpr double kLarge = 1.4;
+constexpr int kRecordText_px = 380;  // of the narrowest card
 
 QLabel* wrapped(QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -115,7 +117,11 @@ QWidget* CheckCard::body() {
   column->addWidget(failure_);
   column->addWidget(timer_);
   note_ = addLine(*column, tr("Note"), {}, body);
-  on_paper_ = addLine(*column, tr("Done on paper on"), tr("empty: now; else as 2026-03-02 09:15"), body);
+  paper_ = new QWidget(body);
+  auto* paper = new QVBoxLayout(paper_);
+  paper->setContentsMargins(0, 0, 0, 0);
+  on_paper_ = addLine(*paper, tr("Done on paper on"), tr("empty: now; else as 2026-03-02 09:15"), paper_);
+  column->addWidget(paper_);
   column->addStretch(1);
   connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);
   connect(timer_, &RunDownTimer::changed, this, &CheckCard::enteredChanged);
@@ -187,6 +193,7 @@ void CheckCard::showText(const CardText& text) {
   previous_->setEnabled(text.place > 1);
   next_->setEnabled(text.place < text.of);
   is_there_ = text.is_there;
+  paper_->setVisible(is_there_);  // that something is no longer there is of now
   setWriting(writing_);
 }
 
@@ -242,14 +249,20 @@ void CheckCard::enteredChanged() {
 
 void CheckCard::setWriting(bool writing) {
   writing_ = writing;
-  for (QWidget* part : {scroll_->widget(), static_cast<QWidget*>(result_)})
+  for (QWidget* part :
+       {static_cast<QWidget*>(tried_), static_cast<QWidget*>(failure_), static_cast<QWidget*>(timer_),
+        static_cast<QWidget*>(note_), paper_, static_cast<QWidget*>(result_)})
     part->setEnabled(!writing && is_there_);
   for (QWidget* part : {people_, static_cast<QWidget*>(record_)}) part->setEnabled(!writing);
-  const QString paper = on_paper_->text().simplified();
-  record_->setText(writing           ? tr("Being written…")
-                   : !is_there_      ? tr("Record that it was taken away (Enter)")
-                   : paper.isEmpty() ? tr("Record (Enter)")
-                                     : tr("Record as of %1 (Enter)").arg(paper));
+  const QString paper = shortText(on_paper_->text());
+  const QString text = writing           ? tr("Being written…")
+                       : !is_there_      ? tr("Record that it was taken away (Enter)")
+                       : paper.isEmpty() ? tr("Record (Enter)")
+                                         : tr("Record as of %1 (Enter)").arg(paper);
+  const QFont large = bold(*this, kLarge);
+  const bool fits = QFontMetrics(large).horizontalAdvance(text) <= kRecordText_px;
+  record_->setFont(fits ? large : bold(*this));
+  record_->setText(text);
 }
 
 QString CheckCard::failedText() const {

@@ -98,7 +98,7 @@ class CheckCard : public QWidget {
   ResultChoice* result_;
   RunDownTimer* timer_;
   FailureForm* failure_;
-  QWidget* people_;
+  QWidget *people_, *paper_;
   QLineEdit *note_, *inspector_, *second_, *on_paper_;
   bool writing_ = false;
   bool is_there_ = true;

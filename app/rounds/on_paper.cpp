@@ -9,6 +9,8 @@
 namespace stopwalk::rounds {
 namespace {
 
+constexpr qsizetype kToMinute = 16;  // characters: 2026-03-02T09:15
+
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::OnPaper)
 };
@@ -46,6 +48,18 @@ OnPaper onPaper(const QLineEdit& line, const std::optional<inspection::Moment>& 
                       "started with its own day and time.")
                 .arg(rounds::momentText(*earliest))};
   return found;
+}
+
+QString typedFor(const inspection::Moment& moment) {
+  const QString whole = asTyped(moment);
+  const QString typed = whole.left(kToMinute).replace('T', ' ');
+  const auto read = records::momentsTyped(typed.toStdString());
+  return read && read->size() == 1 && read->front() == moment ? typed : whole;
+}
+
+QString shortText(const QString& typed) {
+  const auto read = records::momentsTyped(typed.simplified().toStdString());
+  return read && read->size() == 1 ? shortMomentText(read->front()) : typed.simplified();
 }
 
 }  // namespace stopwalk::rounds

@@ -19,4 +19,9 @@ struct OnPaper {
 OnPaper onPaper(const QLineEdit& line, const std::optional<inspection::Moment>& earliest,
                 const inspection::Moment& now);
 
+// As it is typed there; with its zone only where it is another than a clock of this place shows then.
+QString typedFor(const inspection::Moment& moment);
+// What was typed there, short; as it is if that is no one time.
+QString shortText(const QString& typed);
+
 }  // namespace stopwalk::rounds

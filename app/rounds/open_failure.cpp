@@ -56,4 +56,11 @@ QString whyStillFailed(const inspection::Check& passed, const inspection::Record
   return {};
 }
 
+QString whyStillAsked(const inspection::FailedDevice& failed) {
+  return Words::
+      tr("It still counts as failed: by the times given, or as the records are not as they were written, it "
+         "is not sure that it was taken away after check %1.")
+          .arg(failed.check);
+}
+
 }  // namespace stopwalk::rounds

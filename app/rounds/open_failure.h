@@ -13,4 +13,7 @@ QString openFailureText(const inspection::FailedDevice& failed, const inspection
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
                        const inspection::Schedule& schedule, inspection::Date today);
 
+// Why a failed device is so though it was recorded that it was taken away.
+QString whyStillAsked(const inspection::FailedDevice& failed);
+
 }  // namespace stopwalk::rounds

@@ -6,6 +6,8 @@
 
 #include "app/poster/day.h"
 #include "app/poster/round_texts.h"
+#include "app/records/local_time.h"
+#include "app/records/records_file.h"
 #include "core/layout/names.h"
 
 namespace stopwalk::rounds {
@@ -21,6 +23,7 @@ QString asOnPaper(const char* english) {
 }
 
 constexpr int kSecondsAMinute = 60, kMinutesAnHour = 60;
+constexpr qsizetype kZone = 6;  // characters: +01:00
 
 // Whether the machine has another device of that kind.
 bool isOneOfSeveral(const layout::Layout& layout, const std::string& machine, const std::string& device) {
@@ -28,6 +31,17 @@ bool isOneOfSeveral(const layout::Layout& layout, const std::string& machine, co
   if (m == layout.machines.end()) return false;
   const auto d = std::ranges::find(m->devices, device, &layout::Device::id);
   return d != m->devices.end() && std::ranges::count(m->devices, d->kind, &layout::Device::kind) > 1;
+}
+
+QString dayText(inspection::Date day, const QString& format) {
+  return QLocale(Words::tr("en", "the language of dates")).toString(poster::dayOf(day), format);
+}
+
+QString timeText(const inspection::Moment& moment) {
+  const int minutes = moment.second / kSecondsAMinute;
+  return QString("%1:%2")
+      .arg(minutes / kMinutesAnHour, 2, 10, QChar('0'))
+      .arg(minutes % kMinutesAnHour, 2, 10, QChar('0'));
 }
 
 // Within a line, as the language writes it: English writes nouns small.
@@ -100,15 +114,20 @@ QString secondsText(double seconds) {
 }
 
 QString dayText(inspection::Date day) {
-  return QLocale(Words::tr("en", "the language of dates"))
-      .toString(poster::dayOf(day), Words::tr("d MMM yyyy"));
+  return dayText(day, Words::tr("d MMM yyyy"));
 }
 
 QString momentText(const inspection::Moment& moment) {
-  const int minutes = moment.second / kSecondsAMinute;
-  return Words::tr("%1, %2").arg(dayText(moment.date), QString("%1:%2")
-                                                           .arg(minutes / kMinutesAnHour, 2, 10, QChar('0'))
-                                                           .arg(minutes % kMinutesAnHour, 2, 10, QChar('0')));
+  return Words::tr("%1, %2").arg(dayText(moment.date), timeText(moment));
+}
+
+QString shortMomentText(const inspection::Moment& moment) {
+  const bool of_this_year = moment.date.year() == records::momentNow().date.year();
+  const QString day = of_this_year ? dayText(moment.date, Words::tr("d MMM")) : dayText(moment.date);
+  QString time = timeText(moment);
+  if (std::ranges::count(records::momentsAt(moment.date, moment.second), moment) == 0)
+    time += " " + QString::fromStdString(inspection::momentText(moment)).right(kZone);
+  return Words::tr("%1, %2").arg(day, time);
 }
 
 QString roomName(const layout::Layout& layout, const std::string& id) {

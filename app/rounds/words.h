@@ -21,6 +21,8 @@ QString secondsText(double seconds);
 QString dayText(inspection::Date day);
 // "3 Feb 2026, 09:15"
 QString momentText(const inspection::Moment& moment);
+// "3 Feb, 09:15"; with the year if that is not this one, and with the zone if it is not that of this place.
+QString shortMomentText(const inspection::Moment& moment);
 
 // Its name, or its id; of none empty.
 QString roomName(const layout::Layout& layout, const std::string& id);

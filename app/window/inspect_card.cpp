@@ -3,6 +3,7 @@
 #include <QUuid>
 
 #include "app/rounds/card_text.h"
+#include "app/rounds/on_paper.h"
 #include "app/rounds/open_failure.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/window/inspect_place.h"
@@ -16,8 +17,11 @@ rounds::CardKey InspectPlace::keyNow() const {
 }
 
 void InspectPlace::roundChanged() {
-  if (correcting_ && !isCorrecting())  // left for another card
-    card_->inspector()->setText(std::exchange(correcting_, std::nullopt)->from.inspector);
+  if (correcting_ && !isCorrecting()) {  // left for another card
+    const Correcting::From from = std::exchange(correcting_, std::nullopt)->from;
+    card_->inspector()->setText(from.inspector);
+    card_->onPaper()->setText(from.paper);
+  }
   askDevices();
   showOnPlan();
   if (!round_.round()) {
@@ -34,6 +38,7 @@ void InspectPlace::roundChanged() {
     const bool same_round =
         shown_ && shown_->records_file == recordsFile() && shown_->round == round_.round()->number;
     if (!same_round) beginCards();
+    if (card_->onPaper()->text().isEmpty()) showPaper();  // it was cleared for one device
     shown_ = keyNow();
     if (card_->timer().isRunning()) emit said(tr("The clock was still running: that run is not kept."));
     showDraft(anew());
@@ -44,14 +49,17 @@ void InspectPlace::roundChanged() {
   card_->setFocus();
 }
 
-// A round that was entered from paper has the time of its paper, whenever one goes on with it. Who goes on
-// with it is not known: it need not be who began it.
+// Who goes on with a round is not known: it need not be who began it.
 void InspectPlace::beginCards() {
-  const inspection::Round& round = *round_.round();
   visit_ = QUuid::createUuid().toString();
   card_->inspector()->clear();
-  card_->onPaper()->setText(round.entered ? QString::fromStdString(inspection::momentText(round.at))
-                                          : QString());
+  showPaper();
+}
+
+// A round that was entered from paper has the time of its paper, whenever one goes on with it.
+void InspectPlace::showPaper() {
+  const inspection::Round& round = *round_.round();
+  card_->onPaper()->setText(round.entered ? rounds::typedFor(round.at) : QString());
 }
 
 rounds::Entered InspectPlace::anew() const {

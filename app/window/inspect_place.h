@@ -87,6 +87,7 @@ class InspectPlace : public QObject {
   void showDue();
   void showStart();
   void beginCards();
+  void showPaper();
   rounds::Entered anew() const;
   void showDraft(const rounds::Entered& anew);
   void keepDraft();
@@ -108,6 +109,7 @@ class InspectPlace : public QObject {
   void recordTakenAway();
   void write(inspection::Check check);
   bool isThere(const std::string& device) const;
+  QString whyStillFailed(const inspection::Check& check) const;
   void refuse(const QString& why);
   void finish(const records::Appended& appended, const inspection::Record& record);
   void roundNotWritten(const QString& why);

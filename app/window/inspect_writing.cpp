@@ -74,6 +74,8 @@ void InspectPlace::record() {
 // Asked for twice, as Enter goes from card to card.
 void InspectPlace::recordTakenAway() {
   if (isCorrecting()) return refuse(tr("The device is no longer on the plan."));
+  if (inspection::removedDevices(recordsNow(), records::momentNow().date).contains(round_.device()))
+    return refuse(tr("That it was taken away is recorded already."));
   if (std::exchange(asked_once_, shown_) != shown_)
     return refuse(
         tr("If it was taken away, press Enter once more. What it failed, and what is still to be "
@@ -89,7 +91,7 @@ void InspectPlace::recordTakenAway() {
   write(std::move(check));
 }
 
-// Who made it and when is asked for all alike.
+// Who made it is asked for all alike, and when, but of what was taken away: that is of now.
 void InspectPlace::write(inspection::Check check) {
   const QString by = card_->inspector()->text().simplified();
   if (by.isEmpty()) {
@@ -98,7 +100,8 @@ void InspectPlace::write(inspection::Check check) {
                        true);
   }
   const inspection::Moment now = records::momentNow();
-  const rounds::OnPaper paper = rounds::onPaper(*card_->onPaper(), round_.round()->at, now);
+  const rounds::OnPaper paper =
+      check.removed ? rounds::OnPaper() : rounds::onPaper(*card_->onPaper(), round_.round()->at, now);
   if (!paper.why.isEmpty()) return refuse(paper.why);
   check.at = paper.at.value_or(now);
   if (paper.at) check.entered = now;
@@ -162,6 +165,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
     card_->tell(told, true);
     return emit said(told);
   }
+  asked_once_.reset();
   drafts_.forget(*written);
   second_ = QString::fromStdString(check.second);
   const auto corrected = std::exchange(correcting_, std::nullopt);
@@ -171,8 +175,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
     typed_.reset();
   }
   emit recorded();
-  const QString still =
-      rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);
+  const QString still = whyStillFailed(check);
   QString word = check.removed ? tr("taken away") : rounds::wordOf(check.result).toLower();
   if (const QString but = counting().but(check); !but.isEmpty()) word = tr("%1, %2").arg(word, but);
   QString done = tr("Recorded as %1: %2, %3.").arg(check.number).arg(calledHere(check.device), word);
@@ -186,6 +189,13 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   takeKeyboard();
   card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done,
               !still.isEmpty());
+}
+
+QString InspectPlace::whyStillFailed(const inspection::Check& check) const {
+  if (!check.removed)
+    return rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);
+  const auto open = std::ranges::find(failed(), check.device, &inspection::FailedDevice::device);
+  return open == failed().end() || open->removed ? QString() : rounds::whyStillAsked(*open);
 }
 
 // As people call it.

@@ -3726,6 +3726,11 @@
         <source>Stops nothing: see that it is whole and as it should be.</source>
         <translation>Hält nichts an: prüfen, ob es heil und in Ordnung ist.</translation>
     </message>
+    <message>
+        <source>d MMM</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>d. MMM</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5354,6 +5359,11 @@
         <source>Failed since %1. %2</source>
         <translation>Nicht bestanden seit %1. %2</translation>
     </message>
+    <message>
+        <source>It still counts as failed: by the times given, or as the records are not as they were written, it is not sure that it was taken away after check %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten, oder weil die Aufzeichnungen nicht mehr so sind, wie sie geschrieben wurden, ist nicht sicher, dass es nach Prüfung %1 entfernt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
@@ -6131,6 +6141,11 @@
         <source>, </source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>, </translation>
+    </message>
+    <message>
+        <source>That it was taken away is recorded already.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dass es entfernt wurde, ist schon aufgezeichnet.</translation>
     </message>
 </context>
 <context>

@@ -3726,6 +3726,11 @@
         <source>Stops nothing: see that it is whole and as it should be.</source>
         <translation>No para nada: compruebe que está entero y como debe estar.</translation>
     </message>
+    <message>
+        <source>d MMM</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>d MMM</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5354,6 +5359,11 @@
         <source>Failed since %1. %2</source>
         <translation>Fallado desde el %1. %2</translation>
     </message>
+    <message>
+        <source>It still counts as failed: by the times given, or as the records are not as they were written, it is not sure that it was taken away after check %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue contando como fallado: por las horas indicadas, o porque los registros no están como se escribieron, no es seguro que se retirara después de la comprobación %1.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
@@ -6131,6 +6141,11 @@
         <source>, </source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>, </translation>
+    </message>
+    <message>
+        <source>That it was taken away is recorded already.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ya está registrado que se retiró.</translation>
     </message>
 </context>
 <context>

@@ -135,6 +135,36 @@ TEST_F(RoundDoubts, ADeviceThatIsRemovedIsTellable) {
   EXPECT_NE(round({"due"}).out.find("cut-off: mend"), std::string::npos);
 }
 
+// A failure that is dated by the paper may be of any time until it was entered.
+TEST_F(RoundDoubts, ADeviceIsRemovedNowInARoundFromPaperTooOrItIsToldThatItIsStillFailed) {
+  ASSERT_EQ(round({"new", "--by", "Ada Example", "--at", "2026-03-01T08:00Z"}).exit, kDone);
+  record("cut-off", "fail");
+  std::string without = shop();
+  const std::size_t at = without.find("devices:\n  - {id: cut-off");
+  without.erase(at, without.find("phones:") - at);
+  write("shop.layout.yaml", without);
+  const auto removed = [&](std::vector<std::string> more) {
+    more.push_back("--removed");
+    return record("cut-off", "not-tested", more);
+  };
+  const Ran early = removed({"--at", "2026-03-01T08:00Z"});
+  EXPECT_NE(early.err.find("cut-off still counts as failed: by the times given"), std::string::npos)
+      << early.err;
+  EXPECT_NE(early.err.find("after check 2"), std::string::npos) << early.err;
+  const Ran correction = removed({"--corrects", "2"});
+  EXPECT_NE(correction.err.find("still counts as failed: a correction undoes no failure"), std::string::npos)
+      << correction.err;
+  EXPECT_EQ(round({"show"}).out.find("Nothing is open."), std::string::npos);
+
+  const Ran ran = removed({});
+  EXPECT_EQ(ran.exit, kDone);
+  EXPECT_EQ(ran.err, "");
+  const auto last = nlohmann::json::parse(lastLine(log()));
+  EXPECT_EQ(last["at"], now);
+  EXPECT_FALSE(last.contains("entered"));
+  EXPECT_NE(round({"show"}).out.find("Nothing is open."), std::string::npos) << round({"show"}).out;
+}
+
 // The log is moved away while a check is made.
 TEST_F(RoundDoubts, NoLogIsBegunInPlaceOfTheOneThatWasRead) {
   open();

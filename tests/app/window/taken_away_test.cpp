@@ -13,7 +13,8 @@ class TakenAway : public Inspecting {
   // A round with one check, failed, of a device that is then taken off the plan; at what is due.
   void failAndTakeAway() {
     openAndCome();
-    startRound();
+    on_paper ? startOnPaper() : startRound();
+    ASSERT_TRUE(round().round().has_value());
     device = round().device();
     type("2f");
     enter();
@@ -29,6 +30,15 @@ class TakenAway : public Inspecting {
     window->goToPlace(WorkPlace::Inspect);
     ASSERT_TRUE(becomes([&] { return gone().contains("no longer on the plan"); })) << gone().toStdString();
   }
+  void startOnPaper() {
+    key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+    type(inspector());
+    key(Qt::Key_2);
+    place().start().onPaper()->setText("2026-03-02 09:15");
+    place().start().startButton()->click();
+    ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
+    card().setFocus();
+  }
   QString gone() {
     const QTreeWidget& tree = *place().due().tree();
     return tree.topLevelItemCount() > 0 ? tree.topLevelItem(0)->child(0)->text(0) : QString();
@@ -36,6 +46,7 @@ class TakenAway : public Inspecting {
   QString told() { return window->notices().text(); }
 
   std::string device;
+  bool on_paper = false;
 };
 
 TEST_F(TakenAway, IsSaidOnItsCardByEnterTwiceUnderAName) {
@@ -70,6 +81,26 @@ TEST_F(TakenAway, IsSaidOnItsCardByEnterTwiceUnderAName) {
   EXPECT_FALSE(told().contains(QString::fromStdString(device))) << told().toStdString();
   round().leave();
   EXPECT_FALSE(gone().contains("no longer on the plan")) << gone().toStdString();
+}
+
+// The failure may be of any time until it was entered; that it is no longer there is said now.
+TEST_F(TakenAway, InARoundFromPaperIsOfNow) {
+  on_paper = true;
+  failAndTakeAway();
+  place().due().historyWanted(QString::fromStdString(device));
+  ASSERT_EQ(round().device(), device);
+  EXPECT_FALSE(card().onPaper()->isVisible());
+  signAs(inspector());
+  enter();
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  EXPECT_TRUE(onDisk().checks.back().removed);
+  EXPECT_FALSE(onDisk().checks.back().entered.has_value());
+  EXPECT_FALSE(told().contains(QString::fromStdString(device))) << told().toStdString();
+  round().goTo(device);
+  enter();
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 2u) << "it is said already";
 }
 
 TEST_F(TakenAway, IsFailedAgainWhereThePlanHasItAgain) {
