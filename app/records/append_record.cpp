@@ -84,14 +84,13 @@ Appended changedMeanwhile(const inspection::Record& record, std::string_view tex
               ": record a pass only if it was tried after that");
   if (!corrects) return {};
   const auto fault = inspection::correctionFault(log.records, *check->corrects, check->device, check->round);
-  const bool is_corrected = fault && fault->why == inspection::CannotCorrect::Corrected;
-  if (!fault || (!is_corrected && read.lines == 0)) return {};
-  if (!is_corrected)
-    return no("it is not the log that was read: check " + std::to_string(*check->corrects) +
-              " is another now");
-  Appended refused = no("that check was corrected meanwhile, by " + std::to_string(fault->by));
-  refused.corrected_by = fault->by;
-  return refused;
+  if (fault && fault->why == inspection::CannotCorrect::Corrected) {
+    Appended refused = no("that check was corrected meanwhile, by " + std::to_string(fault->by));
+    refused.corrected_by = fault->by;
+    return refused;
+  }
+  if (!fault || read.lines == 0) return {};  // what was never read is no other log
+  return no("it is not the log that was read: check " + std::to_string(*check->corrects) + " is another now");
 }
 
 // Such a file would begin a log where none was.
