@@ -14,9 +14,7 @@ using geometry::Box;
 constexpr double kClear_mm = floor::kMeasuringClearance_mm + floor::kLengthMargin_mm;
 
 bool isAmong(const std::vector<floor::Passage>& all, const floor::Passage& passage) {
-  return std::ranges::any_of(all, [&](const floor::Passage& other) {
-    return other.door == passage.door && other.first == passage.first && other.second == passage.second;
-  });
+  return std::ranges::find(all, passage) != all.end();
 }
 
 Box boxOf(const Place& place) {

@@ -31,6 +31,7 @@ struct Passage {
   std::size_t door = 0;
   Segment first;
   Segment second;
+  bool operator==(const Passage&) const = default;
 };
 
 Polygon outlineOf(const Passage& passage);
