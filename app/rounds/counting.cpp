@@ -1,10 +1,9 @@
 #include "app/rounds/counting.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 #include <algorithm>
 
-#include "app/rounds/words.h"
+#include "app/rounds/reasons.h"
 #include "core/planning/round_plan.h"
 
 namespace stopwalk::rounds {
@@ -15,24 +14,6 @@ struct Words {
 };
 
 }  // namespace
-
-QString doubtText(inspection::Doubt why, const QStringList& machines) {
-  switch (why) {
-    case inspection::Doubt::NotAsWritten:
-      return Words::tr("the records are not as they were written");
-    case inspection::Doubt::AfterToday:
-      return Words::tr("that day is still to come");
-    case inspection::Doubt::NotNamed:
-      return Words::tr("it was of a stop that did not stop %1").arg(machines.join(Words::tr(", ")));
-  }
-  return {};
-}
-
-QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>& machines) {
-  QStringList names;
-  for (const std::string& id : machines) names << machineName(layout, id);
-  return names;
-}
 
 Counting::Counting(const inspection::Records& records, const layout::Layout& layout,
                    std::span<const planning::InspectedDevice> devices, inspection::Date today) {
@@ -48,7 +29,7 @@ Counting::Counting(const inspection::Records& records, const layout::Layout& lay
     if (!is_doubted && !inspection::passedPressed(said))
       but = Words::tr("only looked at");
     else if (pass)
-      but = Words::tr("not counted: %1").arg(doubtText(pass->why, namesOf(layout, pass->machines)));
+      but = Words::tr("not counted: %1").arg(reasonText(*pass, namesOf(layout, pass->machines)));
   }
 }
 

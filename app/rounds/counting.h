@@ -11,10 +11,6 @@
 
 namespace stopwalk::rounds {
 
-// Why a pass counts for nothing, in words; `machines`: names of those that it did not name.
-QString doubtText(inspection::Doubt why, const QStringList& machines);
-QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>& machines);
-
 // Which of the passes on record count as a test by hand today, of the devices as the layout has them.
 class Counting {
  public:

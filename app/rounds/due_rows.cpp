@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <map>
 
-#include "app/rounds/counting.h"
+#include "app/rounds/reasons.h"
 #include "app/rounds/words.h"
 #include "core/planning/round_plan.h"
 
@@ -23,7 +23,7 @@ class Words {
 QString whyNotCounted(const inspection::NotCounted& pass, const layout::Layout& layout) {
   return Words::tr("check %1 of %2 does not count: %3")
       .arg(pass.check)
-      .arg(dayText(pass.on), doubtText(pass.why, namesOf(layout, pass.machines)));
+      .arg(dayText(pass.on), reasonText(pass, namesOf(layout, pass.machines)));
 }
 
 QString dueClause(const Due& due, Date day) {
@@ -87,11 +87,10 @@ QString titleOf(const QString& name, const std::vector<DueRow>& rows) {
 
 // Puts in what is to be done elsewhere than at the card of a device.
 void addActions(DueView& view, const layout::Layout& layout,
-                std::span<const planning::InspectedDevice> devices, const inspection::Records& records,
-                Date day) {
+                std::span<const planning::InspectedDevice> devices,
+                std::span<const inspection::Check* const> open_actions, Date day) {
   DueGroup group;
-  for (const inspection::Check* check :
-       planning::withoutRemoved(inspection::openActions(records, day), records, layout, day)) {
+  for (const inspection::Check* check : open_actions) {
     const planning::InspectedDevice* device = planning::findDevice(devices, check->device);
     const inspection::Corrective& todo = *check->corrective;
     QString text = Words::tr("%1: %2, by %3")
@@ -102,7 +101,6 @@ void addActions(DueView& view, const layout::Layout& layout,
     group.rows.push_back({check->device, text, is_overdue ? Urgency::Overdue : Urgency::Due});
     if (is_overdue) ++view.actions_overdue;
     if (todo.due && *todo.due <= day) ++view.actions;
-    if (todo.due && *todo.due > day && (!view.next || *todo.due < *view.next)) view.next = todo.due;
   }
   group.title = Words::tr("Still to be done: %1").arg(group.rows.size());
   if (!group.rows.empty()) view.groups.push_back(std::move(group));
@@ -144,7 +142,9 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
   const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), layout, states, day);
   DueView view;
   view.devices = by_device.size();
-  view.next = inspection::nextDue(ids, states, schedule, day);
+  const auto open_actions =
+      planning::withoutRemoved(inspection::openActions(records, day), records, layout, day);
+  view.next = inspection::nextDue(ids, states, schedule, day, open_actions);
   DueGroup failed;
   std::map<std::string, std::vector<DueRow>> in;  // by room
   for (const planning::InspectedDevice& device : devices) {
@@ -168,7 +168,7 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
   };
   for (const layout::Room& room : layout.rooms) addRoom(room.id, roomName(layout, room.id));
   addRoom("", Words::tr("In no room"));
-  addActions(view, layout, devices, records, day);
+  addActions(view, layout, devices, open_actions, day);
   return view;
 }
 

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/rounds/reasons.h"
 #include "app/rounds/words.h"
 
 namespace stopwalk::rounds {
@@ -10,13 +11,6 @@ namespace {
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::OpenFailure)
 };
-
-QString doubtText(const inspection::NotCounted& pass) {
-  if (pass.why == inspection::Doubt::AfterToday)
-    return Words::tr("It is still failed: a pass of a day that is still to come does not count.");
-  return Words::tr(
-      "It is still failed: the records are not as they were written, and this pass does not count.");
-}
 
 }  // namespace
 
@@ -38,22 +32,8 @@ QString whyStillFailed(const inspection::Check& passed, const inspection::Record
   const auto passes = inspection::passesShort(records, schedule, {today});
   const auto pass = passes.find(passed.number);
   if (pass == passes.end() || !pass->second.left_open) return {};
-  const inspection::FailedDevice& failed = *pass->second.failed;
-  switch (*pass->second.left_open) {
-    case inspection::LeftOpen::Correction:
-      return Words::tr("It is still failed: a correction undoes no failure.");
-    case inspection::LeftOpen::NotPressed:
-      return Words::tr("It is still failed: it was not pressed, or what it stops did not stop.");
-    case inspection::LeftOpen::InDoubt:
-      return doubtText(*pass->second.not_counted);
-    case inspection::LeftOpen::NotSurelyAfter:
-      return Words::tr("It is still failed: by the times given it is not sure that this was after check %1.")
-          .arg(failed.check);
-    case inspection::LeftOpen::SamePerson:
-      return Words::tr("It is still failed: another person than %1, who found it, is to pass it.")
-          .arg(QString::fromStdString(failed.found_by));
-  }
-  return {};
+  // No machines: it is the failure that is asked about, not what the device stops now.
+  return Words::tr("It is still failed: %1.").arg(reasonText(pass->second, {}));
 }
 
 QString whyStillAsked(const inspection::FailedDevice& failed) {

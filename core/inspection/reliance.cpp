@@ -27,13 +27,13 @@ std::string reasonOf(const NotCounted& pass) {
     case Doubt::NotAsWritten:
       return "the records are not as they were written";
     case Doubt::AfterToday:
-      return "that day is still to come";
+      return "it is dated, or was entered, on a day that is still to come";
     case Doubt::NotNamed:
-      break;
+      break;  // below
   }
   std::string machines;
   for (const std::string& machine : pass.machines) machines += (machines.empty() ? "" : ", ") + machine;
-  return "it was of a stop that did not stop " + machines;
+  return "it did not test " + machines + ", which the device stops now";
 }
 
 std::string clauseOf(const NotCounted& pass) {

@@ -14,7 +14,7 @@ namespace stopwalk::inspection {
 // Why a pass counts for nothing.
 enum class Doubt {
   NotAsWritten,  // it stands up to a line of the log that is not as it was written, or corrects one such
-  AfterToday,    // it is dated on a day that is still to come
+  AfterToday,    // it is dated, or was entered, on a day that is still to come
   NotNamed       // it did not name all machines that the device stops now
 };
 
@@ -25,7 +25,7 @@ struct NotCounted {
   std::vector<std::string> machines = {};  // that it did not name
   bool operator==(const NotCounted&) const = default;
 };
-// Why, alone and with its number and day.
+// Why, alone and with its number and day; the window says the same in its language (app/rounds/reasons.h).
 std::string reasonOf(const NotCounted& pass);
 std::string clauseOf(const NotCounted& pass);
 

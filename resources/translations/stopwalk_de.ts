@@ -5012,22 +5012,6 @@
 <context>
     <name>stopwalk::rounds::Counting</name>
     <message>
-        <source>the records are not as they were written</source>
-        <translation>Die Aufzeichnungen sind nicht mehr, wie sie geschrieben wurden</translation>
-    </message>
-    <message>
-        <source>that day is still to come</source>
-        <translation>Dieser Tag kommt erst noch</translation>
-    </message>
-    <message>
-        <source>it was of a stop that did not stop %1</source>
-        <translation>Die Einrichtung hielt damals %1 nicht an</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
         <source>not counted: %1</source>
         <translation>zählt nicht: %1</translation>
     </message>
@@ -5326,36 +5310,6 @@
         <translation>Nicht bestanden am %1 (Prüfung %2): Das bleibt so, bis es eine eigene Prüfung besteht.</translation>
     </message>
     <message>
-        <source>It is still failed: a correction undoes no failure.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: Eine Berichtigung hebt keinen Fehler auf.</translation>
-    </message>
-    <message>
-        <source>It is still failed: it was not pressed, or what it stops did not stop.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: Es wurde nicht betätigt, oder was es stillsetzt, kam nicht zum Stillstand.</translation>
-    </message>
-    <message>
-        <source>It is still failed: another person than %1, who found it, is to pass it.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: %1 hat es gefunden, bestätigen muss es jemand anders.</translation>
-    </message>
-    <message>
-        <source>It is still failed: by the times given it is not sure that this was after check %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten ist nicht sicher, dass dies nach Prüfung %1 war.</translation>
-    </message>
-    <message>
-        <source>It is still failed: a pass of a day that is still to come does not count.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: Eine bestandene Prüfung von einem Tag, der erst noch kommt, zählt nicht.</translation>
-    </message>
-    <message>
-        <source>It is still failed: the records are not as they were written, and this pass does not count.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: Die Aufzeichnungen sind nicht so, wie sie geschrieben wurden, und diese bestandene Prüfung zählt nicht.</translation>
-    </message>
-    <message>
         <source>Failed since %1. %2</source>
         <translation>Nicht bestanden seit %1. %2</translation>
     </message>
@@ -5363,6 +5317,59 @@
         <source>It still counts as failed: by the times given, or as the records are not as they were written, it is not sure that it was taken away after check %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten, oder weil die Aufzeichnungen nicht mehr so sind, wie sie geschrieben wurden, ist nicht sicher, dass es nach Prüfung %1 entfernt wurde.</translation>
+    </message>
+    <message>
+        <source>It is still failed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gilt weiter als nicht bestanden: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::Reasons</name>
+    <message>
+        <source>the records are not as they were written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Aufzeichnungen sind nicht mehr, wie sie geschrieben wurden</translation>
+    </message>
+    <message>
+        <source>it is dated, or was entered, on a day that is still to come</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Tag der Prüfung oder des Eintragens kommt erst noch</translation>
+    </message>
+    <message>
+        <source>it did not test %1, which the device stops now</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was das Gerät jetzt anhält, wurde dabei nicht mit geprüft: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>a correction undoes no failure</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Eine Berichtigung hebt keinen Fehler auf</translation>
+    </message>
+    <message>
+        <source>it was not pressed, or did not stay in, or what it stops did not stop or stay stopped</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es wurde nicht betätigt oder blieb nicht eingerastet, oder was es stillsetzt, kam nicht zum Stillstand oder blieb nicht stehen</translation>
+    </message>
+    <message>
+        <source>this check counts for nothing: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Diese Prüfung zählt nicht: %1</translation>
+    </message>
+    <message>
+        <source>by the times given it is not sure that this was after check %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nach den angegebenen Zeiten ist nicht sicher, dass dies nach Prüfung %1 war</translation>
+    </message>
+    <message>
+        <source>another person than %1, who found it, is to pass it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 hat es gefunden, bestätigen muss es jemand anders</translation>
     </message>
 </context>
 <context>

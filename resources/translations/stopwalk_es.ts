@@ -5012,22 +5012,6 @@
 <context>
     <name>stopwalk::rounds::Counting</name>
     <message>
-        <source>the records are not as they were written</source>
-        <translation>los registros no están como se escribieron</translation>
-    </message>
-    <message>
-        <source>that day is still to come</source>
-        <translation>ese día aún no ha llegado</translation>
-    </message>
-    <message>
-        <source>it was of a stop that did not stop %1</source>
-        <translation>era de un paro que no paraba %1</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message>
         <source>not counted: %1</source>
         <translation>no cuenta: %1</translation>
     </message>
@@ -5326,36 +5310,6 @@
         <translation>Falló el %1 (comprobación %2): sigue fallado hasta que supere una comprobación propia.</translation>
     </message>
     <message>
-        <source>It is still failed: a correction undoes no failure.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: una corrección no anula ningún fallo.</translation>
-    </message>
-    <message>
-        <source>It is still failed: it was not pressed, or what it stops did not stop.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: no se accionó, o lo que para no se paró.</translation>
-    </message>
-    <message>
-        <source>It is still failed: another person than %1, who found it, is to pass it.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: debe darlo por bueno otra persona que %1, que lo encontró.</translation>
-    </message>
-    <message>
-        <source>It is still failed: by the times given it is not sure that this was after check %1.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: según las horas dadas no es seguro que esto fuera después de la comprobación %1.</translation>
-    </message>
-    <message>
-        <source>It is still failed: a pass of a day that is still to come does not count.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: no cuenta una comprobación superada de un día que aún no ha llegado.</translation>
-    </message>
-    <message>
-        <source>It is still failed: the records are not as they were written, and this pass does not count.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: los registros no están como se escribieron, y esta comprobación superada no cuenta.</translation>
-    </message>
-    <message>
         <source>Failed since %1. %2</source>
         <translation>Fallado desde el %1. %2</translation>
     </message>
@@ -5363,6 +5317,59 @@
         <source>It still counts as failed: by the times given, or as the records are not as they were written, it is not sure that it was taken away after check %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Sigue contando como fallado: por las horas indicadas, o porque los registros no están como se escribieron, no es seguro que se retirara después de la comprobación %1.</translation>
+    </message>
+    <message>
+        <source>It is still failed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sigue fallado: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::rounds::Reasons</name>
+    <message>
+        <source>the records are not as they were written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>los registros no están como se escribieron</translation>
+    </message>
+    <message>
+        <source>it is dated, or was entered, on a day that is still to come</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el día de la comprobación, o el de su entrada, aún no ha llegado</translation>
+    </message>
+    <message>
+        <source>it did not test %1, which the device stops now</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no comprobó lo que el dispositivo para ahora: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>a correction undoes no failure</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>una corrección no anula ningún fallo</translation>
+    </message>
+    <message>
+        <source>it was not pressed, or did not stay in, or what it stops did not stop or stay stopped</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se accionó, o no quedó enclavado, o lo que para no se paró o no siguió parado</translation>
+    </message>
+    <message>
+        <source>this check counts for nothing: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>esta comprobación no cuenta: %1</translation>
+    </message>
+    <message>
+        <source>by the times given it is not sure that this was after check %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>según las horas dadas no es seguro que esto fuera después de la comprobación %1</translation>
+    </message>
+    <message>
+        <source>another person than %1, who found it, is to pass it</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>debe darlo por bueno otra persona que %1, que lo encontró</translation>
     </message>
 </context>
 <context>

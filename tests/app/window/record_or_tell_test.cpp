@@ -84,7 +84,7 @@ TEST_F(RecordOrTell, NoTickStandsForAPassThatDoesNotCountAndItIsSaidWhy) {
   ASSERT_FALSE(machines.empty());
   pass({});
   EXPECT_EQ(sign(), plan::StationState::Warns);
-  EXPECT_TRUE(newest().contains("not counted: it was of a stop that did not stop")) << newest().toStdString();
+  EXPECT_TRUE(newest().contains("not counted: it did not test")) << newest().toStdString();
   EXPECT_FALSE(newest().endsWith(QString::fromStdString(machines.back()))) << "by its name";
   pass(machines);
   EXPECT_EQ(sign(), plan::StationState::Meets);

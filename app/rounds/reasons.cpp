@@ -1,0 +1,54 @@
+#include "app/rounds/reasons.h"
+
+#include <QCoreApplication>
+
+#include "app/rounds/words.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::Reasons)
+};
+
+}  // namespace
+
+QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>& machines) {
+  QStringList names;
+  for (const std::string& id : machines) names << machineName(layout, id);
+  return names;
+}
+
+// No default here or below: the compiler asks for the words of a new reason.
+QString reasonText(const inspection::NotCounted& pass, const QStringList& machines) {
+  switch (pass.why) {
+    case inspection::Doubt::NotAsWritten:
+      return Words::tr("the records are not as they were written");
+    case inspection::Doubt::AfterToday:
+      return Words::tr("it is dated, or was entered, on a day that is still to come");
+    case inspection::Doubt::NotNamed:
+      return Words::tr("it did not test %1, which the device stops now").arg(machines.join(Words::tr(", ")));
+  }
+  return {};
+}
+
+QString reasonText(const inspection::ShortOfPass& pass, const QStringList& machines) {
+  switch (pass.left_open.value()) {
+    case inspection::LeftOpen::Correction:
+      return Words::tr("a correction undoes no failure");
+    case inspection::LeftOpen::NotPressed:
+      return Words::tr(
+          "it was not pressed, or did not stay in, or what it stops did not stop or stay stopped");
+    case inspection::LeftOpen::InDoubt:
+      return Words::tr("this check counts for nothing: %1").arg(reasonText(*pass.not_counted, machines));
+    case inspection::LeftOpen::NotSurelyAfter:
+      return Words::tr("by the times given it is not sure that this was after check %1")
+          .arg(pass.failed->check);
+    case inspection::LeftOpen::SamePerson:
+      return Words::tr("another person than %1, who found it, is to pass it")
+          .arg(QString::fromStdString(pass.failed->found_by));
+  }
+  return {};
+}
+
+}  // namespace stopwalk::rounds

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include "core/inspection/closing.h"
+#include "core/layout/layout.h"
+
+// Why a pass does not do what it seems to, as clauses; the command line has its own words for the same
+// (core/inspection).
+namespace stopwalk::rounds {
+
+QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>& machines);
+
+// Why it counts for nothing; `machines`: names of those that it did not name.
+QString reasonText(const inspection::NotCounted& pass, const QStringList& machines);
+// Why it leaves a failure open.
+QString reasonText(const inspection::ShortOfPass& pass, const QStringList& machines);
+
+}  // namespace stopwalk::rounds

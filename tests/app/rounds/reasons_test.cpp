@@ -1,0 +1,54 @@
+// Why a pass does not do what it seems to: the window and the command line say the same.
+#include "app/rounds/reasons.h"
+
+#include <gtest/gtest.h>
+
+#include "app/rounds/due_rows.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+using inspection::Doubt;
+using inspection::LeftOpen;
+
+const inspection::Date kDay = *inspection::parseDate("2026-03-02");
+
+inspection::NotCounted notCounted(Doubt why) {
+  return {3, kDay, why, {"saw", "planer"}};
+}
+
+TEST(Reasons, AreThoseOfTheCommandLine) {
+  for (const Doubt why : {Doubt::NotAsWritten, Doubt::AfterToday, Doubt::NotNamed})
+    EXPECT_EQ(reasonText(notCounted(why), {"saw", "planer"}).toStdString(),
+              inspection::reasonOf(notCounted(why)));
+  for (const LeftOpen why : {LeftOpen::Correction, LeftOpen::NotPressed, LeftOpen::InDoubt,
+                             LeftOpen::NotSurelyAfter, LeftOpen::SamePerson}) {
+    const inspection::ShortOfPass pass{
+        3, notCounted(Doubt::AfterToday), why,
+        inspection::FailedDevice{.device = "saw/stop", .check = 2, .found_by = "Ada Example"}};
+    EXPECT_EQ(reasonText(pass, {}).toStdString(), inspection::reasonOf(pass));
+  }
+}
+
+// The day that is still to come may be that of the entering alone.
+TEST(Reasons, SpeakOfTheDayOfTheEnteringToo) {
+  const std::string reason = inspection::reasonOf(notCounted(Doubt::AfterToday));
+  EXPECT_NE(reason.find("dated, or was entered,"), std::string::npos) << reason;
+}
+
+TEST(WhatIsDueNext, IsTheDayOfAnActionToo) {
+  inspection::Records records;
+  inspection::Check check;
+  check.number = 2;
+  check.device = "saw/stop";
+  check.at.date = kDay;
+  check.result = inspection::Result::NotTested;
+  check.corrective = {"clear it", "Bo Example", inspection::parseDate("2026-03-20")};
+  records.checks.push_back(check);
+  const DueView view = dueView({}, {}, records, {}, {}, kDay);
+  EXPECT_EQ(view.next, inspection::parseDate("2026-03-20"));
+  EXPECT_EQ(summaryOf(view, 0), "Nothing is due until 20 Mar 2026.");
+}
+
+}  // namespace
+}  // namespace stopwalk::rounds
