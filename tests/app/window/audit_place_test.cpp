@@ -23,21 +23,6 @@
 namespace stopwalk::window {
 namespace {
 
-TEST_F(InTheAuditPlace, StationsTurnWhenWalksAreClosedAndTurnBackWithUndo) {
-  const QString before = cellOf("table-saw/helper", panels::StationModel::Walk);
-  const QByteArray table = window->auditPlace().stations().asText().toUtf8();
-  // The glue-up table is dragged to the only way that the helper has round the saw.
-  const auto bench = edits::findThing(layout(), "bench-glue");
-  ASSERT_TRUE(bench);
-  const geometry::Point at = *edits::placeOf(layout(), *bench);
-  drag(at, at + geometry::Point{-300, -1700}, Qt::AltModifier);
-  EXPECT_TRUE(QTest::qWaitFor(
-      [&] { return cellOf("table-saw/helper", panels::StationModel::Walk) != before; }, 10000));
-  history().undo();
-  EXPECT_TRUE(
-      QTest::qWaitFor([&] { return window->auditPlace().stations().asText().toUtf8() == table; }, 10000));
-}
-
 TEST_F(InTheAuditPlace, WhatIfMarksWhatChangesAndSavesNothing) {
   const QByteArray file = bytes();
   const layout::Layout as_it_is = layout();
