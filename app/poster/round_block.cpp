@@ -17,7 +17,7 @@ constexpr double kResults_mm = 46;               // from the right
 constexpr double kLine_mm = 0.35;
 constexpr int kRuns = 10;  // what a mean run-down is taken of
 constexpr int kTickColumns = 3;
-constexpr qsizetype kNameLines = 3, kMostLines = 5;
+constexpr qsizetype kNameLines = 3, kMostLines = 5, kStopsLines = 24;  // a cut-off may stop many
 
 constexpr const char* kTried[] = {texts::kSeen,    texts::kPressed,       texts::kPressedRunning,
                                   texts::kLatches, texts::kStaysReleased, texts::kStaysPower};
@@ -55,11 +55,14 @@ class BlockMaker {
   void words() {
     const double right = device_.symbol.empty() ? width_ : width_ - kResults_mm - 3;
     paragraph(device_.name, right, kName_mm, true, kNameLines);
-    for (const QString& line : device_.lines) paragraph(line, right, kWords_mm, false, kMostLines);
-    if (!device_.failed.isEmpty()) paragraph(device_.failed, right, kWords_mm, true, kMostLines);
+    paragraph(device_.where, right, kWords_mm, false, kMostLines);
+    paragraph(device_.stops, right, kWords_mm, false, kStopsLines);
+    paragraph(device_.how, right, kWords_mm, false, kMostLines);
+    paragraph(device_.failed, right, kWords_mm, true, kMostLines);
   }
 
   void paragraph(const QString& text, double right, double cap, bool bold, qsizetype most) {
+    if (text.isEmpty()) return;
     QStringList lines = letters_.wrapped(text, right - kText_mm, cap, bold);
     if (lines.size() > most) {
       made_.cut = true;

@@ -3,7 +3,6 @@
 #include <QString>
 #include <optional>
 #include <string>
-#include <vector>
 
 #include "app/plan/symbols.h"
 #include "app/poster/block.h"
@@ -16,9 +15,9 @@ namespace stopwalk::poster {
 struct SheetDevice {
   int number = 0;  // in the walk
   QString name;
-  std::vector<QString> lines;  // where it is, what it stops, how to test it
-  QString failed;              // on which day; empty: it is not failed
-  std::string symbol;          // empty: it is no longer on the plan
+  QString where, stops, how;  // to test it; empty: nothing is to be said
+  QString failed;             // on which day; empty: it is not failed
+  std::string symbol;         // empty: it is no longer on the plan
   plan::Ground ground = plan::Ground::Stop;
 };
 
@@ -27,7 +26,7 @@ struct SheetBlock {
   bool cut = false;  // words too long for the sheet are cut
 };
 
-// Never higher than half of an upright page.
+// Never higher than an upright page.
 SheetBlock deviceBlock(const SheetDevice& device, const Language& language, const Lettering& letters,
                        double width);
 

@@ -1,6 +1,7 @@
 #include "app/poster/round_sheet.h"
 
 #include <QFileInfo>
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "app/poster/colours.h"
@@ -20,7 +21,6 @@ constexpr double kEdge_mm = 10;  // common practice: every printer reaches so fa
 constexpr double kTitle_mm = 5, kShop_mm = 3.4, kWords_mm = 2.4, kSmall_mm = kLeastLetter_mm * 1.02;
 constexpr double kPlan_mm = 68, kLargePlan_mm = 130;
 constexpr std::size_t kManyDevices = 12;  // more need a larger plan
-constexpr std::size_t kMostNames = 8;
 
 QString text(const std::string& utf8) {
   return QString::fromStdString(utf8);
@@ -150,7 +150,14 @@ class SheetMaker {
     return parts.join("   |   ");
   }
 
-  QString fileName() const { return QFileInfo(text(m_.file)).fileName(); }
+  // As a shell takes it, whatever stands in it.
+  QString fileName() const {
+    QString name = QFileInfo(text(m_.file)).fileName();
+    static const QRegularExpression plain("^[\\w.][\\w.-]*$", QRegularExpression::UseUnicodePropertiesOption);
+    if (plain.match(name).hasMatch()) return name;
+    if (name.startsWith('-')) name.prepend("./");
+    return "'" + name.replace("'", "'\\''") + "'";
+  }
   QString recordCommand() const {
     return QStringLiteral(
                "stopwalk round record %1 --round %2 --device ID --result ... --by ... --at \"%3 10:30\"")
@@ -170,7 +177,7 @@ class SheetMaker {
     if (device && entry != entries_.end())
       describe(d, *device, *entry);
     else
-      d.lines.push_back(say(texts::kNotOnPlan));
+      d.where = say(texts::kNotOnPlan);
     SheetBlock made = deviceBlock(d, language_, letters_, width());
     if (made.cut)
       sheet_.shortfalls
@@ -185,10 +192,11 @@ class SheetMaker {
     d.name = entry.machine
                  ? say(texts::kOnMachine).arg(machineName(m_.layout.machines[*entry.machine].id), kind)
                  : QStringLiteral("%1 (%2)").arg(kind, text(device.id));
-    d.lines = {where(device, entry), whatItStops(device, entry)};
+    d.where = where(device, entry);
+    d.stops = whatItStops(device, entry);
     const std::string& own = entry.device->instruction;
     const QString how = own.empty() ? language_.say(entry.kind->instruction) : text(own);
-    d.lines.push_back(say(is_stop ? texts::kToTest : texts::kToLookAt).arg(how));
+    d.how = say(is_stop ? texts::kToTest : texts::kToLookAt).arg(how);
     d.symbol = entry.kind->symbol.empty() ? "plain" : entry.kind->symbol;
     d.ground = is_stop || !entry.kind->counts_as_stop ? plan::groundOf(*entry.kind) : plan::Ground::Plain;
     const auto failed = std::ranges::find(m_.failed, device.id, &inspection::FailedDevice::device);
@@ -207,7 +215,7 @@ class SheetMaker {
     return where + "   |   " + text(device.id);
   }
 
-  // As the poster says it.
+  // All of them by name: each is to be seen to stop.
   QString whatItStops(const planning::InspectedDevice& device, const audit::DeviceEntry& entry) const {
     if (!entry.kind->counts_as_stop) return say(texts::kStopsNothing);
     if (device.machines.empty()) return say(texts::kWiredToNothing);
@@ -215,12 +223,6 @@ class SheetMaker {
       return say(texts::kStopsEveryMachine);
     QStringList names;
     for (const std::string& id : device.machines) names << machineName(id);
-    const qsizetype more = names.size() - static_cast<qsizetype>(kMostNames);
-    if (more > 1)
-      return say(texts::kStops)
-          .arg(say(texts::kAndMore)
-                   .arg(names.mid(0, static_cast<qsizetype>(kMostNames)).join(", "))
-                   .arg(more));
     return say(texts::kStops).arg(names.join(", "));
   }
 

@@ -135,6 +135,46 @@ TEST_F(RoundSheet, SaysWhatFailedAndWhatIsGone) {
   EXPECT_TRUE(has("no longer on the plan")) << text();
 }
 
+// Each of them is to be seen to stop.
+TEST_F(RoundSheet, NamesAllMachinesThatADeviceStops) {
+  std::string text = hallOf(30), stops;
+  for (int i = 0; i < 29; ++i) {
+    const std::string old = "{id: m" + std::to_string(i) + ", name: M,";
+    text.replace(text.find(old), old.size(),
+                 "{id: m" + std::to_string(i) + ", name: Lathe-" + std::to_string(i) + ",");
+    stops += (stops.empty() ? "m" : ", m") + std::to_string(i);
+  }
+  text.insert(text.rfind("..."),
+              "devices:\n  - {id: wall, kind: room-cut-off, at: [100, 15000], faces: 0, "
+              "stops: [" +
+                  stops + "]}\n");
+  write("shop.layout.yaml", text);
+  const Ran ran = sheet();
+  ASSERT_EQ(ran.exit, kDone) << ran.err;
+  EXPECT_EQ(ran.err, "");
+  const std::string flat = this->flat();
+  const std::size_t stops_at = flat.find("Stops: Lathe-0, Lathe-1,");
+  ASSERT_NE(stops_at, std::string::npos) << this->text();
+  const std::string behind = flat.substr(stops_at, 2000);
+  for (int i = 1; i < 29; ++i)
+    EXPECT_NE(behind.find("Lathe-" + std::to_string(i)), std::string::npos) << i << "\n" << behind;
+  EXPECT_EQ(flat.find(" more"), std::string::npos) << flat;
+}
+
+TEST_F(RoundSheet, ItsCommandCanBePastedWhateverTheFileIsCalled) {
+  const auto commandFor = [&](const std::string& name) {
+    layout = write(name, shop());
+    EXPECT_EQ(sheet().exit, kDone);
+    const std::string all = flat();
+    const std::size_t at = all.find("stopwalk round record "), end = all.find(" --round N", at);
+    return at == std::string::npos || end == std::string::npos ? all : all.substr(at + 22, end - at - 22);
+  };
+  EXPECT_EQ(commandFor("shop.layout.yaml"), "shop.layout.yaml");
+  EXPECT_EQ(commandFor("the shop.layout.yaml"), "'the shop.layout.yaml'");
+  EXPECT_EQ(commandFor("Bo's.layout.yaml"), "'Bo'\\''s.layout.yaml'");
+  EXPECT_EQ(commandFor("$(shop).layout.yaml"), "'$(shop).layout.yaml'");
+}
+
 TEST_F(RoundSheet, SpeaksTheLanguagesOfThePosters) {
   ASSERT_EQ(sheet({"--language", "de"}).exit, kDone);
   EXPECT_TRUE(has("Kontrollgang: ")) << text();
