@@ -70,8 +70,8 @@ Exit bundle(const Options& options, Session& session) {
   const audit::Profile profile = audit::withHouseRules(*chosen.profile, all.input.layout->house_rules);
   const inspection::Date today = nowOf(session.console).date;
   const files::FiledReport report = reportFor(all, profile, today);
-  const inspection::Bundle bundle =
-      planning::bundleOf(all.records(), all.schedule, *from, *to, today, *all.input.layout);
+  const inspection::Bundle bundle = planning::bundleOf(all.records(), all.schedule, *from, *to,
+                                                       planning::asOf(all.devices, today), *all.input.layout);
   if (pdf) return writePdf(options, all, profile, bundle, report, session);
   return writeResult(files::bundleCsv(bundle, report), options.out, session);
 }

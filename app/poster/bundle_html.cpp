@@ -85,9 +85,17 @@ class Html {
            ". Checks on record: " + numbered(bundle_.checks.size()) + "; of those that were not corrected " +
            count(inspection::Result::Pass) + " pass, " + count(inspection::Result::Fail) + " fail, " +
            count(inspection::Result::NotTested) + " not tested, " + count(inspection::Result::NotAccessible) +
-           " not accessible. Devices that failed and have not passed since: " +
-           numbered(bundle_.failed.size()) +
+           " not accessible." + shortPasses() +
+           " Devices that failed and have not passed since: " + numbered(bundle_.failed.size()) +
            ". Actions still to be done: " + numbered(bundle_.open_actions.size()) + ".</p>";
+  }
+
+  QString shortPasses() const {
+    const auto count = std::ranges::count_if(
+        bundle_.checks, [&](const Check& c) { return bundle_.short_passes.contains(c.number); });
+    return count == 0
+               ? QString()
+               : " Passes that count for nothing or leave a failure open: " + QString::number(count) + ".";
   }
 
   QString proof() const {
@@ -137,7 +145,7 @@ class Html {
 
   QString checks() const {
     HtmlTable table("Checks", {"No.", "Machine", "Date", "People", "Inspector", "What was found", "Layout"},
-                    {5, 18, 15, 12, 12, 24, 14});
+                    {5, 17, 13, 12, 12, 24, 17});
     for (std::size_t i = 0; i < bundle_.checks.size(); ++i) {
       const Check& c = bundle_.checks[i];
       table.add({numbered(c.number),
@@ -176,6 +184,8 @@ class Html {
     QStringList parts;
     if (corrected_by != 0) parts << "<b>Corrected by " + numbered(corrected_by) + ".</b>";
     parts << "<b>" + plain(word(c.result)).toUpper() + "</b>";
+    if (const auto pass = bundle_.short_passes.find(c.number); pass != bundle_.short_passes.end())
+      parts << "<b>This pass " + escaped(clauseOf(pass->second)) + ".</b>";
     if (c.removed) parts << "taken away: no longer there";
     if (c.corrects) parts << inPlaceOf(*c.corrects);
     for (const auto& [test, yes] : c.tested) parts << plain(word(test)) + (yes ? "" : ": no");

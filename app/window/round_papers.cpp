@@ -185,9 +185,11 @@ void RoundPapers::saveBundle() {
   QByteArray pdf;
   QString why;
   aside_([&] {
+    const auto devices = planning::inspectedDevices(*source.of.layout, *source.of.kinds,
+                                                    floor::buildPlan(*source.of.layout, floor::Hours::Open));
     inspection::Bundle bundle =
-        planning::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today, today,
-                           *source.of.layout);
+        planning::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today,
+                           planning::asOf(devices, today), *source.of.layout);
     bundle.failed = failed;  // by records that are missed too, as its audit
     pdf = poster::bundlePdf({matter, bundle, source.read.log}, plan, paperOf(source.wish), source.wish.family,
                             why);

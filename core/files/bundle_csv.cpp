@@ -11,10 +11,10 @@ namespace {
 using inspection::Check;
 
 const std::vector<std::string> kColumns = {
-    "kind",          "number",     "round",  "date",   "machine",    "device",          "room",
-    "people",        "inspector",  "tested", "result", "run_down_s", "mean_run_down_s", "note",
-    "action",        "corrective", "owner",  "due",    "corrects",   "corrected_by",    "revision",
-    "layout_sha256", "entered",    "removed"};
+    "kind",          "number",     "round",   "date",       "machine",    "device",          "room",
+    "people",        "inspector",  "tested",  "result",     "run_down_s", "mean_run_down_s", "note",
+    "action",        "corrective", "owner",   "due",        "corrects",   "corrected_by",    "revision",
+    "layout_sha256", "entered",    "removed", "falls_short"};
 
 // A row with some of the columns; the others are empty.
 std::string row(const std::map<std::string, std::string>& cells) {
@@ -112,6 +112,9 @@ std::string bundleCsv(const inspection::Bundle& bundle, const FiledReport& repor
   for (std::size_t i = 0; i < bundle.checks.size(); ++i) {
     auto cells = cellsOf(bundle.checks[i], "check");
     cells["corrected_by"] = numberOr(bundle.corrected_by[i]);
+    if (const auto pass = bundle.short_passes.find(bundle.checks[i].number);
+        pass != bundle.short_passes.end())
+      cells["falls_short"] = clauseOf(pass->second);
     text += row(cells);
   }
   for (const inspection::FailedDevice& f : bundle.failed)

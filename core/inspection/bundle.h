@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <vector>
 
 #include "core/inspection/schedule.h"
@@ -13,11 +14,12 @@ struct Bundle {
   std::vector<Round> rounds;  // opened then
   std::vector<Check> checks;  // made then, and with each those that correct it whenever they were written
   std::vector<std::size_t>
-      corrected_by;                  // for each of `checks` the number of the one that corrects it; 0: none
-  std::vector<FailedDevice> failed;  // as the records stand now
-  std::vector<Check> open_actions;   // the checks that ask for them, as the records stand now
+      corrected_by;  // for each of `checks` the number of the one that corrects it; 0: none
+  std::map<std::size_t, ShortOfPass> short_passes;  // of those that do not do what they seem to
+  std::vector<FailedDevice> failed;                 // as the records stand now
+  std::vector<Check> open_actions;                  // the checks that ask for them, as the records stand now
 };
 
-Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to, Date today);
+Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to, const AsOf& as_of);
 
 }  // namespace stopwalk::inspection

@@ -109,4 +109,12 @@ std::string reasonOf(const ShortOfPass& pass) {
   return "";
 }
 
+std::string clauseOf(const ShortOfPass& pass) {
+  std::string text;
+  if (pass.not_counted) text = "counts for nothing: " + reasonOf(*pass.not_counted);
+  if (pass.left_open && pass.left_open != LeftOpen::InDoubt)
+    text += (text.empty() ? "" : "; ") + ("leaves the failure open: " + reasonOf(pass));
+  return text;
+}
+
 }  // namespace stopwalk::inspection

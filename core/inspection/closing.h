@@ -60,5 +60,7 @@ std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing, c
 
 // Why a failure is left open, without the check and the device.
 std::string reasonOf(const ShortOfPass& pass);
+// What it does not do, and why.
+std::string clauseOf(const ShortOfPass& pass);
 
 }  // namespace stopwalk::inspection

@@ -56,12 +56,13 @@ std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspectio
 }
 
 inspection::Bundle bundleOf(const inspection::Records& records, const inspection::Schedule& schedule,
-                            inspection::Date from, inspection::Date to, inspection::Date today,
+                            inspection::Date from, inspection::Date to, const inspection::AsOf& as_of,
                             const layout::Layout& layout) {
-  inspection::Bundle bundle = inspection::bundleOf(records, schedule, from, to, today);
+  inspection::Bundle bundle = inspection::bundleOf(records, schedule, from, to, as_of);
   bundle.failed = withoutRemoved(std::move(bundle.failed), layout);
   bundle.open_actions.clear();
-  for (const auto* c : withoutRemoved(inspection::openActions(records, today), records, layout, today))
+  for (const auto* c :
+       withoutRemoved(inspection::openActions(records, as_of.today), records, layout, as_of.today))
     bundle.open_actions.push_back(*c);
   return bundle;
 }

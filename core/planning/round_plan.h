@@ -41,7 +41,7 @@ std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspectio
                                                      const layout::Layout& layout, inspection::Date today);
 // The records of a period, with what is open now but of devices that were said to be removed.
 inspection::Bundle bundleOf(const inspection::Records& records, const inspection::Schedule& schedule,
-                            inspection::Date from, inspection::Date to, inspection::Date today,
+                            inspection::Date from, inspection::Date to, const inspection::AsOf& as_of,
                             const layout::Layout& layout);
 // The ids in the scope, in the order of the file. `failed`: as above.
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,

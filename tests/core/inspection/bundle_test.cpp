@@ -30,7 +30,7 @@ class BundleOf : public testing::Test {
   }
   Bundle march() const {
     return bundleOf(records, {}, *parseDate("2026-03-01"), *parseDate("2026-03-31"),
-                    *parseDate("2026-12-31"));
+                    {*parseDate("2026-12-31")});
   }
   static std::vector<std::size_t> numbersOf(const std::vector<Check>& checks) {
     std::vector<std::size_t> numbers;
