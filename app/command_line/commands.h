@@ -34,5 +34,7 @@ CLI::Validator saysSomething(const std::string& what);
 
 // Help that ends with an example.
 void setExample(CLI::App& command, const std::string& example);
+// One that is made when it is asked for.
+void setExample(CLI::App& command, std::function<std::string()> example);
 
 }  // namespace stopwalk::app

@@ -33,6 +33,15 @@ std::string dueText(const Due& due, const inspection::DeviceState* state, Date d
          end;
 }
 
+// With all else that is due at them.
+std::vector<Due> failedFirst(std::vector<Due> list, std::span<const inspection::DeviceState> states) {
+  std::ranges::stable_partition(list, [&](const Due& due) {
+    const auto* state = inspection::findState(states, due.device);
+    return state && state->failed;
+  });
+  return list;
+}
+
 Exit due(const Options& options, Session& session) {
   const Date today = nowOf(session.console).date;
   const auto asked = options.on.empty() ? std::optional(today) : inspection::parseDate(options.on);
@@ -51,7 +60,7 @@ Exit due(const Options& options, Session& session) {
   if (all.exit) return *all.exit;
   const std::vector<std::string> ids = all.ids();
   const auto states = inspection::statesOf(all.records(), all.schedule, planning::asOf(all.devices, today));
-  const std::vector<Due> list = inspection::dueOn(ids, states, all.schedule, day);
+  const std::vector<Due> list = failedFirst(inspection::dueOn(ids, states, all.schedule, day), states);
   std::vector<inspection::Check> actions;
   const auto open = planning::withoutRemoved(inspection::openActions(all.records(), today), all.records(),
                                              *all.input.layout, today);
@@ -82,6 +91,11 @@ Exit due(const Options& options, Session& session) {
   return std::max(overdue > 0 ? Exit::Failed : Exit::Done, writeResult(text, "", session));
 }
 
+// An example that holds on any day.
+Date inMonth(const Session& session) {
+  return inspection::monthsAfter(nowOf(session.console).date, 1);
+}
+
 }  // namespace
 
 void addRoundDue(CLI::App& round, Session& session) {
@@ -89,12 +103,13 @@ void addRoundDue(CLI::App& round, Session& session) {
   CLI::App& c = *round.add_subcommand("due", "What is due, and what is overdue");
   addRoundOptions(c, *options);
   c.add_option("--on", options->on,
-               "What is due by this day, today or to come, such as 2026-03-02; default: today");
-  setExample(
-      c,
-      "stopwalk round due shop.layout.yaml --on 2026-03-02\n\n"
-      "Ends with 0 if nothing is overdue, 1 if something is, 2 if input or usage is wrong, 3 if a file "
-      "cannot\nbe read or written. What was never recorded is overdue.");
+               "What is due by this day, today or to come, written as 2026-03-02; default: today");
+  setExample(c, [&session] {
+    return "stopwalk round due shop.layout.yaml --on " + inspection::dateText(inMonth(session)) +
+           "\n\n"
+           "Ends with 0 if nothing is overdue, 1 if something is, 2 if input or usage is wrong, 3 if a file "
+           "cannot\nbe read or written. What was never recorded is overdue.";
+  });
   c.callback(
       [options, &session] { session.command = [options, &session] { return due(*options, session); }; });
 }

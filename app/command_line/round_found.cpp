@@ -46,21 +46,38 @@ std::optional<double> secondsIn(std::string_view text) {
                                                                        : std::nullopt;
 }
 
+std::vector<std::string> partsOf(const std::string& text) {
+  std::vector<std::string> parts(1);
+  for (const char c : text)
+    if (c == ',')
+      parts.emplace_back();
+    else
+      parts.back() += c;
+  return parts;
+}
+
+// Whole seconds behind a comma may be what follows a decimal comma.
+bool mayBeDecimal(const std::string& whole, const std::string& behind) {
+  return (whole + behind).find('.') == std::string::npos;
+}
+
 std::optional<std::vector<double>> runDownIn(const Found& found, Session& session) {
   std::vector<double> runs;
   if (found.run_down.empty()) return runs;
-  std::string_view rest = found.run_down;
-  for (bool more = true; more;) {
-    const std::size_t comma = rest.find(',');
-    more = comma != std::string_view::npos;
-    const auto seconds = secondsIn(rest.substr(0, comma));
+  const std::string option = "--run-down " + found.run_down;
+  const std::vector<std::string> parts = partsOf(found.run_down);
+  for (const std::string& part : parts) {
+    const auto seconds = secondsIn(part);
     if (!seconds)
-      return wrong("--run-down " + found.run_down,
-                   "seconds from 0 to 3600 are expected, with commas between runs", session);
+      return wrong(option, "seconds from 0 to 3600 are expected as 1.4, with commas between runs", session);
     runs.push_back(*seconds);
-    if (more) rest.remove_prefix(comma + 1);
   }
-  return runs;
+  const auto unclear = std::ranges::adjacent_find(parts, mayBeDecimal);
+  if (unclear == parts.end()) return runs;
+  const std::string &one = *unclear, &next = *(unclear + 1);
+  return wrong(option,
+               "one run or two? say " + one + "." + next + " for one, " + one + ".0," + next + ".0 for two",
+               session);
 }
 
 std::optional<std::optional<inspection::Corrective>> correctiveIn(const Found& found, Session& session) {

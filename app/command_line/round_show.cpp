@@ -42,7 +42,16 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, inspe
   return shown;
 }
 
+constexpr std::size_t kDay = 10, kTime = 5;  // characters: 2026-03-02, 09:15
+
 using Passes = std::map<std::size_t, inspection::ShortOfPass>;
+
+// On the clock of the place: `2026-03-02 09:15`
+std::string whenText(const inspection::Moment& moment) {
+  std::string text = inspection::momentText(moment).substr(0, kDay + 1 + kTime);
+  text[kDay] = ' ';
+  return text;
+}
 
 // What is not as it may seem: when it was written, or that it is in doubt.
 std::string foundText(const Check& c, std::size_t corrected_by, const inspection::Records& records,
@@ -50,16 +59,11 @@ std::string foundText(const Check& c, std::size_t corrected_by, const inspection
   std::vector<std::string> parts;
   if (corrected_by != 0) parts.push_back("corrected by " + std::to_string(corrected_by));
   if (c.corrects) parts.push_back("in place of " + std::to_string(*c.corrects));
-  if (c.corrects && !c.entered) parts.push_back("written on " + inspection::dateText(c.at.date));
+  if (c.corrects && !c.entered) parts.push_back("written on " + whenText(c.at));
   if (c.removed) parts.push_back("removed");
   if (c.number <= records.unsure_to) parts.push_back("perhaps not as it was written");
-  if (const auto pass = passes.find(c.number); pass != passes.end()) {
-    if (pass->second.not_counted)
-      parts.push_back("counts for nothing: " + reasonOf(*pass->second.not_counted));
-    else
-      parts.push_back("leaves the failure open: " + reasonOf(pass->second));
-  }
-  if (c.entered) parts.push_back("entered on " + inspection::dateText(c.entered->date));
+  if (const auto pass = passes.find(c.number); pass != passes.end()) parts.push_back(clauseOf(pass->second));
+  if (c.entered) parts.push_back("entered on " + whenText(*c.entered));
   for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
   if (const auto mean = inspection::meanOf(c.run_down_s))
     parts.push_back("run-down " + audit::secondsText(*mean));
@@ -70,26 +74,45 @@ std::string foundText(const Check& c, std::size_t corrected_by, const inspection
   return all;
 }
 
+// As wide as the widest of the cells in that column and its head, within `most`.
+std::size_t widestIn(std::size_t column, const std::string& head,
+                     const std::vector<std::vector<std::string>>& rows, std::size_t most) {
+  std::size_t widest = width(head);
+  for (const auto& cells : rows) widest = std::max(widest, width(cells[column]));
+  return std::min(widest, most);
+}
+
+std::vector<Column> columnsFor(const std::vector<std::vector<std::string>>& rows, std::size_t columns) {
+  const std::size_t gaps = 4 * 2, third = columns / 3;
+  std::vector<Column> all = {{"NO.", 0, true}, {"RESULT"}, {"WHEN"}, {"DEVICE"}, {"BY"}};
+  std::size_t left = columns - gaps;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    all[i].columns = widestIn(i, all[i].head, rows, i + 1 < all.size() ? third : left);
+    left -= all[i].columns;
+  }
+  return all;
+}
+
+// What was found stands below each, as wide as the page is.
 std::string checkTable(const std::vector<Check>& checks, const inspection::Records& records,
                        const Passes& passes, const TableStyle& style) {
   if (checks.empty()) return "no checks\n";
-  const std::size_t number = 5, day = 10, result = 14, gaps = 5 * 2;
-  const std::size_t left = style.columns - (number + day + result + gaps);
-  const std::size_t device = left / 3, by = left / 5;
-  const std::vector<Column> columns = {
-      {"NO.", number, true}, {"RESULT", result}, {"DATE", day},
-      {"DEVICE", device},    {"BY", by},         {"FOUND", left - device - by}};
   const std::vector<std::size_t> corrected = inspection::correctedBy(records);
   const std::vector<const Check*> dated = inspection::datedBy(records);
-  std::string text = headRow(columns, style);
+  std::vector<std::vector<std::string>> rows;
+  std::vector<std::string> found;
   for (const Check& c : checks) {
     const auto place = static_cast<std::size_t>(records.findCheck(c.number) - records.checks.data());
     const std::string by_whom = c.inspector + (c.second.empty() ? "" : ", " + c.second);
-    text += row(
-        columns,
-        {std::to_string(c.number), std::string(word(c.result)), inspection::dateText(dated[place]->at.date),
-         printable(c.device), printable(by_whom), printable(foundText(c, corrected[place], records, passes))},
-        Ink::Plain, style);
+    rows.push_back({std::to_string(c.number), std::string(word(c.result)), whenText(dated[place]->at),
+                    printable(c.device), printable(by_whom)});
+    found.push_back(foundText(c, corrected[place], records, passes));
+  }
+  const std::vector<Column> columns = columnsFor(rows, style.columns);
+  std::string text = headRow(columns, style);
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    text += row(columns, rows[i], Ink::Plain, style);
+    if (!found[i].empty()) text += paragraph(found[i], columns.front().columns + 2, style);
   }
   return text;
 }

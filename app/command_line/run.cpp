@@ -52,6 +52,10 @@ void setExample(CLI::App& command, const std::string& example) {
   command.footer("Example:\n  " + example);
 }
 
+void setExample(CLI::App& command, std::function<std::string()> example) {
+  command.footer([example = std::move(example)] { return "Example:\n  " + example(); });
+}
+
 int run(std::vector<std::string> args, const Console& raw) {
   // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
   PrintableBuffer buffer(raw.err);
