@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <map>
 #include <set>
 
 namespace stopwalk::app {
@@ -54,10 +55,21 @@ LayoutFiles layoutFiles(const std::vector<std::string>& named, Session& session)
     std::error_code none;
     return fs::is_directory(name, none);
   };
-  std::set<fs::path> taken;
-  for (const std::string& name : named)
-    if (!is_folder(name)) taken.insert(real(name));
-  for (const std::string& name : named) {
+  std::map<fs::path, std::string> taken;  // by which name
+  std::set<std::size_t> again;
+  for (std::size_t i = 0; i < named.size(); ++i) {
+    if (is_folder(named[i])) continue;
+    const auto [first, is_first] = taken.emplace(real(named[i]), named[i]);
+    if (is_first) continue;
+    again.insert(i);
+    session.console.err << "stopwalk: " << named[i]
+                        << (named[i] == first->second ? " is named twice"
+                                                      : " is the same file as " + first->second)
+                        << "; it is taken once\n";
+  }
+  for (std::size_t i = 0; i < named.size(); ++i) {
+    const std::string& name = named[i];
+    if (again.contains(i)) continue;
     if (!is_folder(name)) {
       all.files.push_back(name);
       continue;
@@ -71,7 +83,7 @@ LayoutFiles layoutFiles(const std::vector<std::string>& named, Session& session)
     }
     all.exit = std::max(all.exit, exit);
     for (const std::string& file : found)
-      if (taken.insert(real(file)).second) all.files.push_back(file);
+      if (taken.emplace(real(file), file).second) all.files.push_back(file);
   }
   return all;
 }

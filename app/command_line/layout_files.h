@@ -15,7 +15,7 @@ struct LayoutFiles {
 
 // The layouts that the names on the line stand for: a file for itself, a folder for every `*.layout.yaml` in
 // it and below, by name. Hidden files and folders, and links to folders, are passed by; what is named itself
-// as well is not found a second time.
+// as well is not found a second time, and of two names of one file the first is taken.
 LayoutFiles layoutFiles(const std::vector<std::string>& named, Session& session);
 
 }  // namespace stopwalk::app

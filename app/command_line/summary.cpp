@@ -12,6 +12,8 @@ namespace {
 
 using Counts = SummaryLine::Counts;
 
+constexpr std::string_view kTogether = "together";  // the last line's name
+
 // Of the gravest findings the one whose rule stands first in docs/rules.md.
 const audit::Finding* worstOf(const audit::Report& report) {
   const auto gravity = [](const audit::Finding& f) {
@@ -61,7 +63,7 @@ std::vector<Column> columnsFor(const std::vector<std::string>& labels, const Tab
                                  {"WORST FINDING"}};
   std::size_t left = style.columns;
   for (const Column& c : columns) left -= c.columns + (&c == &columns.front() ? 0 : c.gap);
-  std::size_t longest = columns[1].head.size();
+  std::size_t longest = std::max(columns[1].head.size(), kTogether.size());
   for (const std::string& label : labels) longest = std::max(longest, width(label));
   columns[1].columns = std::min(longest, left / 2);
   columns.back().columns = left - columns[1].columns;
@@ -84,7 +86,7 @@ std::vector<std::string> cellsOf(const std::string& word, const std::string& lab
 std::string findingOf(const Counts& c, const TableStyle& style) {
   if (c.worst_rule.empty()) return "-";
   constexpr std::size_t kWide = 100;
-  return c.worst_rule + (style.columns >= kWide ? ", " + printable(c.worst_subject) : "");
+  return c.worst_rule + (style.columns >= kWide ? ", " + printable(c.worst_name) : "");
 }
 
 std::string lineOf(const SummaryLine& line, const std::string& label, const std::vector<Column>& columns,
@@ -111,7 +113,7 @@ std::string totalsLine(const std::vector<SummaryLine>& lines, const std::vector<
     all.warn += line.counts->warn;
     all.note += line.counts->note;
   }
-  return row(columns, cellsOf("", "together", all, ""), Ink::Plain, style);
+  return row(columns, cellsOf("", std::string(kTogether), all, ""), Ink::Plain, style);
 }
 
 // What is not asked is not found.
@@ -139,6 +141,16 @@ std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& 
 
 }  // namespace
 
+namespace {
+
+// A station as the table of stations calls it; what else there is by its id.
+std::string calledIn(const audit::Report& report, const std::string& subject) {
+  const auto station = std::ranges::find(report.stations, subject, &audit::StationReport::id);
+  return station == report.stations.end() ? subject : station->name + " (" + subject + ")";
+}
+
+}  // namespace
+
 SummaryLine summaryOf(const files::FiledReport& filed) {
   const audit::Report& r = filed.report;
   SummaryLine line{filed.file, Exit::Done,
@@ -148,7 +160,7 @@ SummaryLine summaryOf(const files::FiledReport& filed) {
   line.counts->note = r.count(audit::Severity::Note);
   if (const audit::Finding* worst = worstOf(r)) {
     line.counts->worst_rule = worst->rule;
-    line.counts->worst_subject = worst->subject;
+    line.counts->worst_name = calledIn(r, worst->subject);
   }
   return line;
 }

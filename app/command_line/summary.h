@@ -14,7 +14,7 @@ namespace stopwalk::app {
 struct SummaryLine {
   struct Counts {
     std::size_t machines = 0, stations = 0, fail = 0, warn = 0, note = 0, rules_off = 0;
-    std::string worst_rule, worst_subject;  // empty: no findings
+    std::string worst_rule, worst_name;  // empty: no findings
   };
   std::string file;
   Exit exit = Exit::Done;        // why it could not be audited

@@ -21,29 +21,15 @@ constexpr const char* kCaution =
     "a stop only as the maker "
     "and the shop's procedure say, with the work clear. Anyone may press any stop.";
 
-// One below the other: always as many decimals.
-std::string even(std::string text, std::size_t decimals) {
-  const std::size_t unit = text.find(' ');
-  const std::size_t dot = text.find('.');
-  const std::size_t has = dot == std::string::npos ? 0 : unit - dot - 1;
-  if (has >= decimals) return text;
-  return text.insert(unit, (has == 0 ? "." : "") + std::string(decimals - has, '0'));
-}
-
-std::string lengthCell(double length_m, layout::LengthUnit unit) {
-  const std::string text = audit::lengthText(length_m, unit);
-  return text.ends_with(" m") ? even(text, 2) : text;
-}
-
 std::string walkText(const audit::Nearest& n, layout::LengthUnit unit) {
   if (n.status == Status::AtHand) return "at hand";
   if (!n.walk_m) return std::string(audit::word(n.status));
-  return lengthCell(*n.walk_m, unit) + (n.status == Status::Narrow ? ", narrow" : "");
+  return audit::lengthCell(*n.walk_m, unit) + (n.status == Status::Narrow ? ", narrow" : "");
 }
 
 std::string restText(const audit::Nearest& n) {
   if (!n.seconds) return "-";
-  return even(audit::secondsText(*n.seconds), 1) + (n.run_down_s ? "" : " *");
+  return audit::secondsCell(*n.seconds) + (n.run_down_s ? "" : " *");
 }
 
 std::vector<Column> columnsFor(const TableStyle& style) {
@@ -67,7 +53,7 @@ std::string stationTable(const Report& report, const TableStyle& style) {
   for (const StationReport* s : worst_first) {
     unknown = unknown || (s->stop.seconds && !s->stop.run_down_s);
     text += row(columns,
-                {std::string(audit::word(s->verdict)), printable(s->name),
+                {std::string(audit::word(s->verdict)), printable(s->name + " (" + s->id + ")"),
                  s->stop.name.empty() ? "-" : printable(s->stop.name), walkText(s->stop, report.unit),
                  restText(s->stop), walkText(s->phone, report.unit)},
                 inkOf(s->verdict), style);
@@ -87,6 +73,7 @@ std::string findingList(const Report& report, const TableStyle& style) {
     std::string sentence = paragraph(f.text, 6, style);
     sentence.replace(0, 4, inked(std::string(audit::word(f.severity)), inkOf(f.severity), style));
     if (f.accepted) sentence += paragraph(audit::acceptedText(*f.accepted), 6, style);
+    if (f.unclear) sentence += paragraph(audit::unclearText(f), 6, style);
     text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }
   return text.empty() ? "No findings: the plan, as drawn and as entered, meets the chosen rules.\n" : text;

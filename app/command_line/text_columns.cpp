@@ -21,6 +21,13 @@ std::size_t bytesOf(std::string_view text, std::size_t characters) {
   return i;
 }
 
+// Where a word too long for its line is cut: after a slash or hyphen, as ids have them, if there is one.
+std::size_t cutOf(std::string_view word, std::size_t columns) {
+  const std::size_t most = bytesOf(word, columns);
+  const std::size_t mark = word.substr(0, most).find_last_of("/-");
+  return mark == std::string_view::npos ? most : mark + 1;
+}
+
 bool isUnit(std::string_view word) {
   while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos)
     word.remove_suffix(1);
@@ -59,7 +66,7 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {
     if (!line.empty() && width(line) + 1 + width(word) > columns)
       lines.push_back(std::move(line)), line.clear();
     while (line.empty() && width(word) > columns) {
-      const std::size_t cut = bytesOf(word, columns);
+      const std::size_t cut = cutOf(word, columns);
       lines.emplace_back(word.substr(0, cut));
       word = word.substr(cut);
     }

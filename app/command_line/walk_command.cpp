@@ -85,7 +85,7 @@ std::string stopTable(const planning::InspectionWalk& walk, layout::LengthUnit u
   double so_far = 0;
   bool narrow = walk.narrow_back;
   const auto legText = [&](double mm, bool through_gap) {
-    return audit::lengthText(mm / 1000, unit) + (through_gap ? " *" : "");
+    return audit::lengthCell(mm / 1000, unit) + (through_gap ? " *" : "");
   };
   for (std::size_t i = 0; i < walk.stops.size(); ++i) {
     const auto& stop = walk.stops[i];
@@ -93,13 +93,13 @@ std::string stopTable(const planning::InspectionWalk& walk, layout::LengthUnit u
     narrow = narrow || stop.narrow;
     text += row(columns,
                 {std::to_string(i + 1), printable(stop.id), i == 0 ? "-" : legText(stop.leg_mm, stop.narrow),
-                 i == 0 ? "-" : audit::lengthText(so_far / 1000, unit)},
+                 i == 0 ? "-" : audit::lengthCell(so_far / 1000, unit)},
                 Ink::Plain, style);
   }
   if (walk.back_mm > 0)
     text += row(columns,
                 {"", "back to " + printable(walk.stops.front().id), legText(walk.back_mm, walk.narrow_back),
-                 audit::lengthText(walk.length_mm / 1000, unit)},
+                 audit::lengthCell(walk.length_mm / 1000, unit)},
                 Ink::Plain, style);
   if (narrow) text += "\n" + paragraph("* through a gap narrower than twice 305 mm", 0, style);
   return text;

@@ -1,9 +1,13 @@
 #include "app/edits/references.h"
 
+#include <algorithm>
+#include <string_view>
 #include <utility>
 
 namespace stopwalk::edits {
 namespace {
+
+constexpr const char* kBetween = ", ";  // ids, where a finding is about several
 
 // False: it is gone.
 bool follow(std::string& id, const NewId& new_id) {
@@ -28,6 +32,20 @@ void followHeldAt(layout::Device& device, const std::string& machine, const NewI
   });
 }
 
+// "saw/stop, cut-off"; a word that is no id stays as it is.
+bool followWhich(std::string& which, const NewId& new_id) {
+  std::string followed;
+  for (std::size_t at = 0; at < which.size();) {
+    const std::size_t end = std::min(which.find(kBetween, at), which.size());
+    std::string id = which.substr(at, end - at);
+    if (!follow(id, new_id)) return false;
+    followed += (followed.empty() ? "" : kBetween) + id;
+    at = end + std::string_view(kBetween).size();
+  }
+  which = std::move(followed);
+  return true;
+}
+
 }  // namespace
 
 void followIds(layout::Layout& layout, const NewId& new_id) {
@@ -40,6 +58,9 @@ void followIds(layout::Layout& layout, const NewId& new_id) {
       followHeldAt(device, machine.id, new_id);
     }
   for (layout::Device& device : layout.devices) followStops(device, new_id);
+  std::erase_if(layout.accepted_findings, [&](layout::AcceptedFinding& accepted) {
+    return !follow(accepted.subject, new_id) || !followWhich(accepted.which, new_id);
+  });
   std::erase_if(layout.tape_checks, [&](layout::TapeCheck& check) {
     return !follow(check.from, new_id) || !follow(check.to, new_id);
   });

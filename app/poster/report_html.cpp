@@ -101,6 +101,7 @@ class Html {
     for (const audit::Finding& f : m_.report.findings) {
       QString text = escaped(f.text);
       if (f.accepted) text += "<br><i>" + acceptance(*f.accepted) + "</i>";
+      if (f.unclear) text += "<br><i>" + escaped(audit::withCapital(audit::unclearText(f))) + "</i>";
       table.add({"<b>" + escaped(std::string(audit::word(f.severity))) + "</b>", text,
                  escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
     }
@@ -115,12 +116,16 @@ class Html {
     return text;
   }
 
+  static QString about(const std::string& subject, const std::string& which) {
+    return escaped(which.empty() ? subject : subject + " (" + which + ")");
+  }
+
   QString accepted() const {
     Table table("Accepted findings", {"Rule", "About", "Why, by whom, until when"});
     for (const audit::Finding& f : m_.report.findings)
-      if (f.accepted) table.add({escaped(f.rule), escaped(f.subject), acceptance(*f.accepted)});
+      if (f.accepted) table.add({escaped(f.rule), about(f.subject, f.which), acceptance(*f.accepted)});
     for (const layout::AcceptedFinding& a : audit::notNeeded(layout_.accepted_findings, m_.report.findings))
-      table.add({escaped(a.rule), escaped(a.subject),
+      table.add({escaped(a.rule), about(a.subject, a.which),
                  "No such finding any more. " + acceptance({a.reason, a.by, a.until})});
     return table.html("None.");
   }
@@ -131,7 +136,7 @@ class Html {
         return "at hand";
       case audit::Status::Walk:
       case audit::Status::Narrow:
-        return escaped(audit::lengthText(n.walk_m.value_or(0), m_.report.unit)) +
+        return escaped(audit::lengthCell(n.walk_m.value_or(0), m_.report.unit)) +
                (n.status == audit::Status::Narrow ? ", narrow" : "");
       default:
         return escaped(std::string(audit::word(n.status)));
@@ -143,9 +148,9 @@ class Html {
     for (const audit::StationReport& s : m_.report.stations)
       table.add(
           {escaped(s.name), escaped(std::string(audit::word(s.verdict))), escaped(s.stop.name), walk(s.stop),
-           s.stop.seconds && s.stop.run_down_s ? escaped(audit::secondsText(*s.stop.seconds)) : "not known",
+           s.stop.seconds && s.stop.run_down_s ? escaped(audit::secondsCell(*s.stop.seconds)) : "not known",
            walk(s.phone),
-           s.phone.clear_width_m ? escaped(audit::lengthText(*s.phone.clear_width_m, m_.report.unit)) : ""});
+           s.phone.clear_width_m ? escaped(audit::lengthCell(*s.phone.clear_width_m, m_.report.unit)) : ""});
     return table.html("The layout has no station.");
   }
 

@@ -1,33 +1,55 @@
 #include "core/audit/accepted.h"
 
 #include <algorithm>
+#include <map>
+#include <string_view>
+#include <utility>
 
 namespace stopwalk::audit {
 namespace {
 
-bool isOf(const layout::AcceptedFinding& accepted, const Finding& finding) {
-  return accepted.rule == finding.rule && accepted.subject == finding.subject;
+bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding) {
+  return accepted.rule == finding.rule && accepted.subject == finding.subject &&
+         (accepted.which.empty() || accepted.which == finding.which);
 }
 
 }  // namespace
 
 void markAccepted(std::vector<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted) {
   if (accepted.empty()) return;
+  std::map<std::pair<std::string_view, std::string_view>, std::vector<Finding*>> spoken_of;
+  for (const layout::AcceptedFinding& a : accepted) spoken_of[{a.subject, a.rule}];
+  for (Finding& f : findings) {
+    f.accepted = f.unclear = std::nullopt;
+    if (const auto found = spoken_of.find({f.subject, f.rule}); found != spoken_of.end())
+      found->second.push_back(&f);
+  }
+  for (const layout::AcceptedFinding& a : accepted) {
+    std::vector<Finding*> meant = spoken_of[{a.subject, a.rule}];
+    std::erase_if(meant, [&](const Finding* f) { return !mayMean(a, *f); });
+    const bool is_clear = !a.which.empty() || meant.size() == 1;
+    for (Finding* f : meant) (is_clear ? f->accepted : f->unclear) = Acceptance{a.reason, a.by, a.until};
+  }
   for (Finding& f : findings)
-    for (const layout::AcceptedFinding& a : accepted)
-      if (isOf(a, f)) f.accepted = Acceptance{a.reason, a.by, a.until};
+    if (f.accepted) f.unclear.reset();
 }
 
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
                                                const std::vector<Finding>& findings) {
   std::vector<layout::AcceptedFinding> idle;
   for (const layout::AcceptedFinding& a : accepted)
-    if (std::ranges::none_of(findings, [&](const Finding& f) { return isOf(a, f); })) idle.push_back(a);
+    if (std::ranges::none_of(findings, [&](const Finding& f) { return mayMean(a, f); })) idle.push_back(a);
   return idle;
 }
 
 std::string acceptedText(const Acceptance& a) {
   return "accepted by " + a.by + " until " + a.until + ": " + a.reason;
+}
+
+std::string unclearText(const Finding& f) {
+  return "not accepted: what " + f.unclear->by + " accepts until " + f.unclear->until +
+         " may be this finding or another of this rule about " + f.subject +
+         "; to accept this one, the layout must say `which: " + f.which + "`";
 }
 
 }  // namespace stopwalk::audit

@@ -226,6 +226,7 @@ class Context {
   }
   std::string length(double length_m) const;
   std::string length(double length_m, double limit_m) const;  // told apart from the limit
+  std::string limit(double limit_m) const;                    // exact
 
  private:
   friend class WaysByDay;

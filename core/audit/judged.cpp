@@ -108,9 +108,8 @@ void Judged::judge(Each each, std::size_t index, std::vector<Placed>& fresh) {
       if (rule.find[s].each != each) continue;
       std::size_t number = 0;
       std::vector<Finding> found = rule.find[s].find(context_, setting, index);
-      for (Finding& f : found) f.rule = rule.id;
-      markAccepted(found, context_.layout.accepted_findings);
       for (Finding& f : found) {
+        f.rule = rule.id;
         f.severity = setting.severity;
         f.basis = setting.basis;
         fresh.push_back(
@@ -211,6 +210,7 @@ void Judged::replace(const std::array<std::vector<char>, kEachKinds>& judged, st
   }
   for (; next != fresh.end(); ++next) add(*next);
   report_.findings = std::move(findings);
+  markAccepted(report_.findings, context_.layout.accepted_findings);
   places_ = std::move(places);
 }
 

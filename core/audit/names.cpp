@@ -88,6 +88,9 @@ Finding Context::aboutDevice(std::size_t device) const {
 std::string Context::length(double length_m) const {
   return lengthText(length_m, layout.unit);
 }
+std::string Context::limit(double limit_m) const {
+  return limitText(limit_m, layout.unit);
+}
 std::string Context::length(double length_m, double limit_m) const {
   return lengthText(length_m, limit_m, layout.unit);
 }

@@ -34,12 +34,16 @@ struct Finding {
   Severity severity = Severity::Fail;
   std::string subject;  // id, such as `saw-2/operator`
   std::string room;     // id, or empty
+  // Tells it from the rule's others about the subject: ids of what it is about besides, or a word; empty
+  // where there can be but one.
+  std::string which = {};
   std::optional<double> measured;
   std::optional<double> limit;
   std::string unit;  // "m", "s", "%", "" for a count
   std::string text;  // a whole sentence that a shop manager can act on
   Basis basis;
   std::optional<Acceptance> accepted = {};  // whether its day has passed, the reader knows
+  std::optional<Acceptance> unclear = {};   // may mean this finding or another, and so accepts neither
 };
 
 enum class Status { AtHand, Walk, Narrow, Unreachable, None, Unmeasured };

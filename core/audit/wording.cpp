@@ -3,6 +3,23 @@
 #include "core/layout/length_for_people.h"
 
 namespace stopwalk::audit {
+namespace {
+
+constexpr int kExact = 6;  // decimals: a limit is not given finer
+
+bool isInFeet(layout::LengthUnit unit) {
+  return unit == layout::LengthUnit::Inch || unit == layout::LengthUnit::Foot;
+}
+
+// With zeros up to so many decimals.
+std::string even(std::string number, std::size_t decimals) {
+  const std::size_t dot = number.find('.');
+  const std::size_t has = dot == std::string::npos ? 0 : number.size() - dot - 1;
+  if (has == 0) number += '.';
+  return number + std::string(decimals - has, '0');
+}
+
+}  // namespace
 
 std::string decimal(double value, int decimals) {
   return layout::decimal(value, decimals);
@@ -16,8 +33,30 @@ std::string lengthText(double length_m, double limit_m, layout::LengthUnit unit)
   return layout::lengthForPeople(length_m, limit_m, unit);
 }
 
+std::string limitText(double limit_m, layout::LengthUnit unit) {
+  return isInFeet(unit) ? lengthText(limit_m, unit) : decimal(limit_m, kExact) + " m";
+}
+
+std::string lengthCell(double length_m, layout::LengthUnit unit) {
+  return isInFeet(unit) ? lengthText(length_m, unit) : even(decimal(length_m, 2), 2) + " m";
+}
+
+std::string secondsCell(double seconds) {
+  return even(decimal(seconds, 1), 1) + " s";
+}
+
 std::string secondsText(double seconds) {
   return decimal(seconds, 1) + " s";
+}
+
+std::string secondsText(double seconds, double limit) {
+  int decimals = 1;
+  while (decimals < kExact && decimal(seconds, decimals) == decimal(limit, decimals)) ++decimals;
+  return decimal(seconds, decimals) + " s";
+}
+
+std::string limitSecondsText(double limit) {
+  return decimal(limit, kExact) + " s";
 }
 
 std::string_view word(layout::Role role) {
@@ -101,6 +140,12 @@ std::string listed(const std::vector<std::string>& names, std::size_t most) {
     text += names[i];
   }
   if (cut) text += " and " + std::to_string(names.size() - shown) + " more";
+  return text;
+}
+
+std::string joined(const std::vector<std::string>& ids) {
+  std::string text;
+  for (const std::string& id : ids) text += (text.empty() ? "" : ", ") + id;
   return text;
 }
 

@@ -17,7 +17,14 @@ std::string decimal(double value, int decimals = 2);
 std::string lengthText(double length_m, layout::LengthUnit unit);
 // The same, as fine as it must be to look different from `limit_m`.
 std::string lengthText(double length_m, double limit_m, layout::LengthUnit unit);
+// A limit, exact: 0.795 m is not 0.8 m. Feet and inches to a quarter of an inch all the same.
+std::string limitText(double limit_m, layout::LengthUnit unit);
+// One below the other: metres always with two decimals, seconds with one.
+std::string lengthCell(double length_m, layout::LengthUnit unit);
+std::string secondsCell(double seconds);
 std::string secondsText(double seconds);
+std::string secondsText(double seconds, double limit);
+std::string limitSecondsText(double limit);
 
 std::string_view word(layout::Role role);
 std::string_view word(Severity severity);
@@ -30,6 +37,8 @@ std::string basisText(const Basis& basis);
 
 // "a", "a and b", "a, b and c"; after `most` names, "a, b and 3 more".
 std::string listed(const std::vector<std::string>& names, std::size_t most = 4);
+// All of them, for a machine to read: "a, b, c".
+std::string joined(const std::vector<std::string>& ids);
 std::string withCapital(std::string text);
 
 }  // namespace stopwalk::audit

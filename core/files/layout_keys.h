@@ -252,6 +252,7 @@ template <class V, Is<layout::AcceptedFinding> T>
 void describe(V& v, T& accepted) {
   v.text("rule", accepted.rule, Need::Required);
   v.text("subject", accepted.subject, Need::Required);
+  v.text("which", accepted.which, Need::Optional);
   v.text("reason", accepted.reason, Need::Required);
   v.text("by", accepted.by, Need::Required);
   v.date("until", accepted.until);

@@ -73,14 +73,18 @@ Json findingOf(const audit::Finding& f) {
   Json json = {{"rule", f.rule},
                {"severity", word(f.severity)},
                {"subject", f.subject},
+               {"which", named(f.which)},
                {"room", named(f.room)},
                {"measured", number(f.measured)},
                {"limit", number(f.limit)},
                {"unit", f.unit},
                {"text", f.text},
                {"basis", {{"kind", word(f.basis.kind)}, {"reference", f.basis.reference}}}};
-  if (const auto& a = f.accepted)
-    json["accepted"] = {{"reason", a->reason}, {"by", a->by}, {"until", a->until}};
+  const auto add = [&](const char* key, const std::optional<audit::Acceptance>& a) {
+    if (a) json[key] = {{"reason", a->reason}, {"by", a->by}, {"until", a->until}};
+  };
+  add("accepted", f.accepted);
+  add("unclear_acceptance", f.unclear);
   return json;
 }
 

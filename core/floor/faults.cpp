@@ -42,9 +42,10 @@ class Placement {
  private:
   static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
 
-  void add(const std::string& subject, Point where, std::string text) {
+  void add(const std::string& subject, std::string which, Point where, std::string text) {
     const auto room = index_.roomAt(where);
-    faults_.push_back({subject, room ? layout_.rooms[*room].id : "", std::move(text), machine_});
+    faults_.push_back(
+        {subject, room ? layout_.rooms[*room].id : "", std::move(text), machine_, std::move(which)});
   }
 
   void checkRoom(std::size_t i) {
@@ -56,18 +57,19 @@ class Placement {
     });
     if (others.empty()) return;
     const layout::Room& room = layout_.rooms[i];
+    const std::string& other = *std::min_element(others.begin(), others.end());
     faults_.push_back({room.id, room.id,
                        "Room " + room.id + " with its corner at " +
-                           place(room.outline.front(), layout_.unit) + " overlaps room " +
-                           *std::min_element(others.begin(), others.end()) + " by more than " +
-                           lengthOf(kRoomOverlap_mm, layout_.unit) + "."});
+                           place(room.outline.front(), layout_.unit) + " overlaps room " + other +
+                           " by more than " + lengthOf(kRoomOverlap_mm, layout_.unit) + ".",
+                       std::nullopt, other});
   }
 
   void checkMachine(std::size_t i) {
     const layout::Machine& m = layout_.machines[i];
     machine_ = i;
     if (!index_.roomAt(m.at))
-      add(m.id, m.at,
+      add(m.id, "room", m.at,
           "Machine " + m.id + " has its origin at " + place(m.at, layout_.unit) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
     for (const layout::Station& s : m.stations) checkStation(m, s);
@@ -100,10 +102,10 @@ class Placement {
       if (others.size() == kMostNamed) break;
     }
     if (others.empty()) return;
-    add(m.id, m.at,
-        "Machine " + m.id + " at " + place(m.at, layout_.unit) + " stands in machine " +
-            *std::min_element(others.begin(), others.end()) + " by more than " +
-            lengthOf(kMachineOverlap_mm, layout_.unit) + ".");
+    const std::string& other = *std::min_element(others.begin(), others.end());
+    add(m.id, other, m.at,
+        "Machine " + m.id + " at " + place(m.at, layout_.unit) + " stands in machine " + other +
+            " by more than " + lengthOf(kMachineOverlap_mm, layout_.unit) + ".");
   }
 
   void checkStation(const layout::Machine& m, const layout::Station& s) {
@@ -111,9 +113,9 @@ class Placement {
     const std::string id = m.id + "/" + s.id;
     const std::string start = "Station " + id + " at " + place(p, layout_.unit);
     if (!index_.roomAt(p) && !index_.doorAt(p)) {
-      add(id, p, start + " is in no room and no open passage; its distances are unmeasured.");
+      add(id, "floor", p, start + " is in no room and no open passage; its distances are unmeasured.");
     } else if (const auto solid = solidAt(p)) {
-      add(id, p, start + " is inside the footprint of " + *solid + "; its distances are unmeasured.");
+      add(id, *solid, p, start + " is inside the footprint of " + *solid + "; its distances are unmeasured.");
     }
   }
 
@@ -134,7 +136,7 @@ class Placement {
     const bool near = index_.rooms().boxes().any(
         boxOf(p).grown(allowed), [&](std::size_t i) { return index_.rooms()[i].distanceTo(p) <= allowed; });
     if (!near)
-      add(id, p,
+      add(id, "wall", p,
           what + id + " at " + place(p, layout_.unit) + " is more than " +
               lengthOf(kFromRoom_mm, layout_.unit) + " from every room.");
   }

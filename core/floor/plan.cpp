@@ -32,7 +32,8 @@ Polygon built(const Polygon& outline, bool drawn, const std::string& what, const
   if (trouble.empty()) return clean;
   faults.push_back({id, room,
                     "The outline of " + what + " " + id + " with its corner at " +
-                        place(outline.front(), unit) + " " + trouble + "; it is left out of the floor."});
+                        place(outline.front(), unit) + " " + trouble + "; it is left out of the floor.",
+                    std::nullopt, "outline"});
   return {};
 }
 
@@ -69,7 +70,8 @@ std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& w
   for (std::size_t i = 0; i < layout.doors.size(); ++i) {
     const layout::Door& d = layout.doors[i];
     doors.push_back(planDoor(layout, i, room(d.first), room(d.second), walls));
-    if (!doors.back().fault.empty()) faults.push_back({d.id, d.first, doors.back().fault});
+    if (!doors.back().fault.empty())
+      faults.push_back({d.id, d.first, doors.back().fault, std::nullopt, "wall"});
   }
   return doors;
 }
@@ -80,7 +82,8 @@ void tellOverlaps(const layout::Layout& layout, const DoorOverlaps& overlaps, st
     faults.push_back({second.id, second.first,
                       "Door " + second.id + " at " + place(second.at, layout.unit) + " lies over door " +
                           first.id + " at " + place(first.at, layout.unit) +
-                          " in one opening; while one of them is shut, both are left shut."});
+                          " in one opening; while one of them is shut, both are left shut.",
+                      std::nullopt, first.id});
   }
 }
 
@@ -109,9 +112,10 @@ void checkHazards(const layout::Layout& layout, std::vector<Fault>& faults) {
     if (m.hazard.empty()) continue;
     const std::string trouble = outlineTrouble(withoutRepeats(m.hazard));
     if (!trouble.empty())
-      faults.push_back({m.id, "",
-                        "The hazard outline of machine " + m.id + " at " + place(m.at, layout.unit) + " " +
-                            trouble + "."});
+      faults.push_back(
+          {m.id, "",
+           "The hazard outline of machine " + m.id + " at " + place(m.at, layout.unit) + " " + trouble + ".",
+           std::nullopt, "hazard"});
   }
 }
 

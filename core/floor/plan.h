@@ -42,7 +42,8 @@ struct Fault {
   std::string room;     // id of the room it is in, or empty
   std::string text;     // a sentence: what and where
   std::optional<std::size_t> machine =
-      std::nullopt;  // that is placed wrongly, as it stands or with its stations: into layout.machines
+      std::nullopt;        // that is placed wrongly, as it stands or with its stations: into layout.machines
+  std::string which = {};  // tells it from others of the subject: an id, or a word
 };
 
 // The floor F of a layout at given hours, as pieces: (rooms + passages) - solids, and the walls that stand in

@@ -71,6 +71,7 @@ Layout furnished(Layout layout, std::uint64_t seed) {
     layout::AcceptedFinding& accepted = layout.accepted_findings.emplace_back();
     accepted.rule = rule;
     accepted.subject = oneOf(places, random);
+    if (random.chance(0.5)) accepted.which = oneOf(places, random);
     accepted.reason = "invented";
     accepted.by = "Ada Example";
     accepted.until = "2027-12-31";

@@ -18,7 +18,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t d) {
   f.limit = height_m < least ? least : most;
   f.unit = "m";
   f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, *f.limit) +
-           " above the floor; the rule asks for " + c.length(least) + " to " + c.length(most) + ".";
+           " above the floor; the rule asks for " + c.limit(least) + " to " + c.limit(most) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

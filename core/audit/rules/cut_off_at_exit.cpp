@@ -37,9 +37,10 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t r) {
       far.push_back(c.layout.doors[exit.door].id);
   if (far.empty()) return findings;
   Finding f = c.aboutRoom(r);
+  f.which = joined(far);
   f.limit = s.limit();
   f.unit = "m";
-  f.text = c.roomName(r) + ": the room has a cut-off, but none within " + c.length(s.limit()) +
+  f.text = c.roomName(r) + ": the room has a cut-off, but none within " + c.limit(s.limit()) +
            " of the exit door " + listed(far) +
            "; whoever leaves should be able to cut the power on the way.";
   findings.push_back(std::move(f));

@@ -26,6 +26,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t m) {
     const auto by_cut_off = c.relation.runDown(d, m);
     if (!c.relation.isCutOff(d) || !own || !by_cut_off || !over(*by_cut_off, *own)) continue;
     Finding f = c.aboutDevice(d);
+    f.which = c.layout.machines[m].id;
     f.measured = by_cut_off;
     f.limit = own;
     f.unit = "s";
@@ -55,7 +56,8 @@ const Rule& cutOffLengthens() {
           "that machine.",
       .mend =
           "Have the cut-off leave the brake its power, or tell people to use the machine's own stop first.",
-      .find = {{Each::Machine, find}}};
+      .find = {{Each::Machine, find}},
+      .several = true};
   return rule;
 }
 

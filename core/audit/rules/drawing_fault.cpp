@@ -13,6 +13,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t) {
     Finding f;
     f.subject = fault.subject;
     f.room = fault.room;
+    f.which = fault.which;
     f.text = fault.text;
     findings.push_back(std::move(f));
   }
@@ -32,7 +33,8 @@ const Rule& drawingFault() {
                              "measured; mend the drawing first, the "
                              "other findings may change.",
                          .mend = "Correct the drawing as the sentence says.",
-                         .find = {{Each::Layout, find}}};
+                         .find = {{Each::Layout, find}},
+                         .several = true};
   return rule;
 }
 

@@ -15,7 +15,7 @@ std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t 
   f.text =
       c.stationName(station) + ": " +
       (!out.any_wide ? "the layout has no way out of the building" : "there is no way out of the building") +
-      " with a clear width of " + c.length(setting.limit()) + " all along; the rule asks for one.";
+      " with a clear width of " + c.limit(setting.limit()) + " all along; the rule asks for one.";
   return {std::move(f)};
 }
 

@@ -7,6 +7,7 @@ namespace {
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t d) {
   if (!c.failed_on[d]) return {};
   Finding f = c.aboutDevice(d);
+  f.which = inspection::dateText(*c.failed_on[d]);
   f.text = withCapital(c.deviceName(d)) + ": failed on " + inspection::dateText(*c.failed_on[d]) +
            " and has not passed since";
   if (c.devices[d].kind->counts_as_stop)

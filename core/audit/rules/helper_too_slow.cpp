@@ -70,13 +70,13 @@ std::optional<Helper> quickest(const Context& c, std::size_t machine, std::size_
   return best.way.found() ? std::optional<Helper>(std::move(best)) : std::nullopt;
 }
 
-std::string told(const Context& c, std::size_t machine, const Helper& helper) {
+std::string told(const Context& c, std::size_t machine, const Helper& helper, double limit) {
   const auto run_down = c.relation.runDown(*helper.way.index, machine);
   const std::string walk =
       helper.way.status == Status::AtHand ? "at hand" : c.length(helper.way.walk_m) + " to walk";
   return "the nearest other person (" + c.stationName(helper.station) + ") uses " +
          c.deviceName(*helper.way.index, machine) + ", " + walk + ", and the machine is at rest after " +
-         secondsText(helper.seconds) + (run_down ? "" : ", not counting a run-down that is unknown");
+         secondsText(helper.seconds, limit) + (run_down ? "" : ", not counting a run-down that is unknown");
 }
 
 std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t machine) {
@@ -91,9 +91,9 @@ std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t 
   f.limit = setting.limit();
   f.unit = "s";
   f.text = c.name(c.layout.machines[machine]) + ": if the operator is caught, " +
-           (helper ? told(c, machine, *helper)
+           (helper ? told(c, machine, *helper, setting.limit())
                    : "nobody at another station can get to anything that stops the machine") +
-           "; the rule allows " + secondsText(setting.limit()) + ".";
+           "; the rule allows " + limitSecondsText(setting.limit()) + ".";
   return {std::move(f)};
 }
 

@@ -13,6 +13,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   if (!way.found() || c.devices[*way.index].kind->held) return findings;
   if (c.inSight(i, *way.index)) return findings;
   Finding f = c.aboutStation(i);
+  f.which = c.devices[*way.index].id;
   f.text = c.stationName(i) + ": " + c.deviceName(*way.index, c.stations[i].machine) +
            " is the nearest stop, but a wall or something as high as the eye hides it; post a sign that "
            "can be seen from here.";

@@ -7,7 +7,8 @@
 namespace stopwalk::audit {
 namespace {
 
-void add(std::vector<Finding>& findings, Finding f, std::string text) {
+void add(std::vector<Finding>& findings, Finding f, std::string which, std::string text) {
+  f.which = std::move(which);
   f.text = withCapital(std::move(text));
   findings.push_back(std::move(f));
 }
@@ -16,10 +17,10 @@ std::vector<Finding> findDevice(const Context& c, const Setting&, std::size_t d)
   std::vector<Finding> findings;
   const DeviceEntry& device = c.devices[d];
   if (device.kind->height_band && !device.device->height)
-    add(findings, c.aboutDevice(d),
+    add(findings, c.aboutDevice(d), "height",
         c.deviceName(d) + ": its height is not recorded, so it cannot be judged; measure it.");
   if (device.kind->counts_as_stop && c.relation.stopsNothing(d))
-    add(findings, c.aboutDevice(d),
+    add(findings, c.aboutDevice(d), "stops",
         c.deviceName(d) + ": it is recorded as stopping nothing; record what it stops.");
   return findings;
 }
@@ -31,11 +32,11 @@ std::vector<Finding> findMachine(const Context& c, const Setting&, std::size_t m
   for (const std::size_t d : c.candidates(m))
     if (!c.relation.runDown(d, m)) unknown.push_back(c.deviceName(d, m));
   if (!unknown.empty())
-    add(findings, c.aboutMachine(m),
+    add(findings, c.aboutMachine(m), "run-down",
         c.name(machine) + ": the run-down after a stop by " + listed(unknown) +
             " is not recorded, so times leave it out; measure it.");
   if (machine.stations.empty())
-    add(findings, c.aboutMachine(m),
+    add(findings, c.aboutMachine(m), "station",
         c.name(machine) +
             ": it has no station, so no walk is measured for it; draw where its operator stands.");
   return findings;
@@ -55,7 +56,8 @@ const Rule& incompleteRecord() {
           "machine, one "
           "finding a machine.",
       .mend = "Measure it at the machine and enter it, or say what the device stops.",
-      .find = {{Each::Device, findDevice}, {Each::Machine, findMachine}}};
+      .find = {{Each::Device, findDevice}, {Each::Machine, findMachine}},
+      .several = true};
   return rule;
 }
 

@@ -52,20 +52,23 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   const Way& own = c.stop_ways[i];
   const double own_m = own.found() ? own.walk_m : 0;
   const std::vector<Near> near = lookAlikes(c, i, own_m + kReach_m);
-  std::vector<std::string> at_hand;
+  std::vector<std::string> at_hand, ids;
   std::optional<double> least;
   for (const Near& n : near) {
     if (n.straight_m > kReach_m || !c.atHand_m(i, n.device)) continue;
     if (!least) least = n.straight_m;
+    ids.push_back(c.devices[n.device].id);
     at_hand.push_back(c.deviceName(n.device) + " (" + c.length(n.straight_m) + ")");
   }
   Finding f = c.aboutStation(i);
   f.unit = "m";
   if (least) {
+    f.which = joined(ids);
     f.measured = least;
     f.text = c.stationName(i) + ": at hand is " + listed(at_hand) +
              ", which looks like a stop and does not stop this machine";
   } else if (const Way other = own_m > 0 ? nearerThanOwn(c, i, near, own_m) : Way{}; other.found()) {
+    f.which = c.devices[*other.index].id;
     f.measured = other.walk_m;
     f.limit = own_m;
     f.text = c.stationName(i) + ": " + c.deviceName(*other.index) +

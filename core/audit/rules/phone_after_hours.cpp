@@ -19,7 +19,7 @@ Finding lost(const Context& c, std::size_t station, const Way& by_day, const Way
   } else {
     f.text += "after hours no phone can be walked to, for doors are shut";
   }
-  f.text += "; the rule allows " + c.length(limit) + ".";
+  f.text += "; the rule allows " + c.limit(limit) + ".";
   return f;
 }
 

@@ -9,21 +9,27 @@ namespace {
 
 // Devices of one machine that share a run-down are one finding.
 void findFor(std::vector<Finding>& findings, const Context& c, std::size_t machine, double limit) {
-  std::vector<std::pair<double, std::vector<std::string>>> slow;
+  struct Slow {
+    double seconds = 0;
+    std::vector<std::string> names, ids;
+  };
+  std::vector<Slow> slow;
   for (const std::size_t d : c.candidates(machine)) {
     const auto run_down = c.relation.runDown(d, machine);
     if (!run_down || !over(*run_down, limit)) continue;
-    auto same = std::ranges::find(slow, *run_down, [](const auto& s) { return s.first; });
-    if (same == slow.end()) same = slow.insert(slow.end(), {*run_down, {}});
-    same->second.push_back(c.deviceName(d, machine));
+    auto same = std::ranges::find(slow, *run_down, &Slow::seconds);
+    if (same == slow.end()) same = slow.insert(slow.end(), {*run_down, {}, {}});
+    same->names.push_back(c.deviceName(d, machine));
+    same->ids.push_back(c.devices[d].id);
   }
-  for (const auto& [seconds, names] : slow) {
+  for (const auto& [seconds, names, ids] : slow) {
     Finding f = c.aboutMachine(machine);
+    f.which = joined(ids);
     f.measured = seconds;
     f.limit = limit;
     f.unit = "s";
-    f.text = c.name(c.layout.machines[machine]) + ": runs on for " + secondsText(seconds) +
-             " after a stop by " + listed(names) + "; the rule allows " + secondsText(limit) + ".";
+    f.text = c.name(c.layout.machines[machine]) + ": runs on for " + secondsText(seconds, limit) +
+             " after a stop by " + listed(names) + "; the rule allows " + limitSecondsText(limit) + ".";
     findings.push_back(std::move(f));
   }
 }
@@ -50,7 +56,8 @@ const Rule& slowRunDown() {
           "the device, or for the pair, wins over "
           "that of the machine; an unknown one is a matter of incomplete-record.",
       .mend = "Have a brake fitted or seen to, or make sure that nobody comes near before it rests.",
-      .find = {{Each::Machine, find}}};
+      .find = {{Each::Machine, find}},
+      .several = true};
   return rule;
 }
 

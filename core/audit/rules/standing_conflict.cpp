@@ -19,12 +19,13 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
     const double apart = geometry::distance(c.stations[station].at, c.stations[other].at) / 1000;
     if (!under(apart, limit) || !c.clearBetween(c.stations[station].at, c.stations[other].at)) continue;
     Finding f = c.aboutStation(station);
+    f.which = c.stations[other].id;
     f.measured = apart;
     f.limit = limit;
     f.unit = "m";
     f.text = c.stationName(station) + ": stands only " + c.length(apart, limit) + " from " +
-             c.stationName(other) + ", so they are in each other's way; the rule asks for " +
-             c.length(limit) + ".";
+             c.stationName(other) + ", so they are in each other's way; the rule asks for " + c.limit(limit) +
+             ".";
     findings.push_back(std::move(f));
   }
 }
@@ -46,10 +47,11 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   const auto door = doorObstructed(c, i, s.limit());
   if (!door) return findings;
   Finding f = c.aboutStation(i);
+  f.which = c.layout.doors[*door].id;
   f.limit = s.limit();
   f.unit = "m";
   f.text = c.stationName(i) + ": stands in the way of the door " + c.layout.doors[*door].id +
-           ", where people pass; the rule asks to keep a circle of " + c.length(s.limit()) +
+           ", where people pass; the rule asks to keep a circle of " + c.limit(s.limit()) +
            " about the station out of the doorway.";
   findings.push_back(std::move(f));
   return findings;
@@ -74,7 +76,8 @@ const Rule& standingConflict() {
           "the others of the same machine, who take turns. Of a pair, the finding names the first in the "
           "file.",
       .mend = "Move one of the two stations or its machine, or keep the doorway free.",
-      .find = {{Each::Station, find}}};
+      .find = {{Each::Station, find}},
+      .several = true};
   return rule;
 }
 

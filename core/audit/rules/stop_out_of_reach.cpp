@@ -52,7 +52,7 @@ Finding about(const Context& c, std::size_t station, const std::vector<std::size
     f.text += "; " + c.deviceName(*d, c.stations[station].machine) + " is only " +
               c.length(c.straight_m(station, *d)) +
               " away, but the reach to it crosses a hazard outline, a wall or something that stands between";
-  f.text += "; the rule asks for one at hand (" + c.length(*f.limit) + ").";
+  f.text += "; the rule asks for one at hand (" + c.limit(*f.limit) + ").";
   return f;
 }
 

@@ -4,8 +4,9 @@
 namespace stopwalk::audit {
 namespace {
 
-Finding lost(const Context& c, std::size_t station, const std::string& what) {
+Finding lost(const Context& c, std::size_t station, std::string which, const std::string& what) {
   Finding f = c.aboutStation(station);
+  f.which = std::move(which);
   f.text = c.stationName(station) + ": " + what + "; the rule asks for a way that a person can walk.";
   return f;
 }
@@ -13,9 +14,9 @@ Finding lost(const Context& c, std::size_t station, const std::string& what) {
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
   if (c.stop_ways[i].status == Status::Unreachable)
-    findings.push_back(lost(c, i, "the machine has a stop, but there is no way to it from here"));
+    findings.push_back(lost(c, i, "stop", "the machine has a stop, but there is no way to it from here"));
   if (c.phone_ways[i].status == Status::Unreachable)
-    findings.push_back(lost(c, i, "there is a phone, but no way to it from here"));
+    findings.push_back(lost(c, i, "phone", "there is a phone, but no way to it from here"));
   return findings;
 }
 
@@ -33,7 +34,8 @@ const Rule& unreachable() {
           "Stop and phone "
           "are two findings.",
       .mend = "Open a way: a door, a gap of at least the body's width, or the floor before the device.",
-      .find = {{Each::Station, find}}};
+      .find = {{Each::Station, find}},
+      .several = true};
   return rule;
 }
 

@@ -151,6 +151,21 @@ TEST_F(ManyLayouts, FileIsFoundOnce) {
   }
 }
 
+TEST_F(ManyLayouts, FileThatIsNamedTwiceIsCountedOnceAndSaidSo) {
+  const std::string file = put("hall.layout.yaml", shop());
+  fs::create_symlink(file, path("other.layout.yaml"));
+  const Ran ran = runProgram({"audit", file, file, path("other.layout.yaml"), "--format", "summary"});
+  EXPECT_NE(ran.out.find("1 layout:"), std::string::npos) << ran.out;
+  EXPECT_NE(ran.err.find(file + " is named twice; it is taken once\n"), std::string::npos) << ran.err;
+  EXPECT_NE(ran.err.find("other.layout.yaml is the same file as " + file), std::string::npos) << ran.err;
+}
+
+TEST_F(ManyLayouts, SummaryBreaksNoWordAndNamesTheStation) {
+  const std::string out = runProgram({"audit", put("a.layout.yaml", shop()), "--format", "summary"}).out;
+  EXPECT_NE(out.find("together"), std::string::npos) << out;
+  EXPECT_EQ(notOnce(out, "(press/operator)"), "") << out;
+}
+
 TEST_F(ManyLayouts, FolderGivesAListEvenOfOne) {
   put("campus/one.layout.yaml", shop());
   EXPECT_EQ(audit({"--format", "json"}).out.front(), '[');

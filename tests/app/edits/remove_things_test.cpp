@@ -28,6 +28,20 @@ TEST(RemoveThings, TakesTheTapeChecksOfAMachineAndItsRunDowns) {
   expectReadable(edit.after);
 }
 
+TEST(RemoveThings, TakesWhatIsAcceptedOfThem) {
+  Layout layout = benchShop();
+  layout.accepted_findings = {
+      {"slow-run-down", "lathe", "saw/paddle, cut-off", "invented", "Ada Example", "2027-12-31", {}},
+      {"unreachable", "saw/operator", "phone", "invented", "Ada Example", "2027-12-31", {}}};
+  const auto left = [&](const char* id) {
+    return removeThings(layout, {id}, files::bundledDeviceKinds()).after.accepted_findings.size();
+  };
+  EXPECT_EQ(left("lathe"), 1u);
+  EXPECT_EQ(left("cut-off"), 1u);
+  EXPECT_EQ(left("saw"), 0u);
+  EXPECT_EQ(left("phone-1"), 2u);
+}
+
 TEST(RemoveThings, CountsAllThatGoes) {
   const Edit edit =
       removeThings(benchShop(), {"metal", "wood", "cut-off", "lathe/operator"}, files::bundledDeviceKinds());

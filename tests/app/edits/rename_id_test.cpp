@@ -43,6 +43,21 @@ TEST(RenameId, OfAStationIsFollowedOnItsMachineOnly) {
   expectReadable(after);
 }
 
+TEST(RenameId, WhatIsAcceptedFollows) {
+  Layout before = benchShop();
+  before.accepted_findings = {
+      {"slow-run-down", "lathe", "saw/paddle, cut-off", "invented", "Ada Example", "2027-12-31", {}},
+      {"unreachable", "saw/operator", "phone", "invented", "Ada Example", "2027-12-31", {}}};
+  const auto accepted = [&](const char* id) {
+    return renameId(before, id, "other-9").after.accepted_findings;
+  };
+  EXPECT_EQ(accepted("lathe")[0].subject, "other-9");
+  EXPECT_EQ(accepted("saw")[0].which, "other-9/paddle, cut-off");
+  EXPECT_EQ(accepted("cut-off")[0].which, "saw/paddle, other-9");
+  EXPECT_EQ(accepted("saw")[1].subject, "other-9/operator");
+  EXPECT_EQ(accepted("saw")[1].which, "phone");
+}
+
 TEST(RenameId, SaysWhyNot) {
   const Layout shop = benchShop();
   const auto why = [&](const char* id, const char* new_id) {

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "core/audit/audit.h"
+#include "tests/core/audit/shop.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -14,7 +14,13 @@ Finding finding(std::string rule, std::string subject) {
   return f;
 }
 
-const layout::AcceptedFinding kAccepted{"hidden-stop", "saw",        "the screen moves in May",
+Finding oneOf(std::string rule, std::string subject, std::string which) {
+  Finding f = finding(std::move(rule), std::move(subject));
+  f.which = std::move(which);
+  return f;
+}
+
+const layout::AcceptedFinding kAccepted{"hidden-stop", "saw",        "", "the screen moves in May",
                                         "A. Tester",   "2027-05-31", {}};
 
 TEST(Accepted, MarksOnlyTheFindingOfThatRuleAndSubject) {
@@ -26,6 +32,62 @@ TEST(Accepted, MarksOnlyTheFindingOfThatRuleAndSubject) {
             "accepted by A. Tester until 2027-05-31: the screen moves in May");
   EXPECT_FALSE(findings[1].accepted);
   EXPECT_FALSE(findings[2].accepted);
+}
+
+TEST(Accepted, OfSeveralFindingsOnlyTheOneThatIsMeant) {
+  std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
+  layout::AcceptedFinding meant = kAccepted;
+  meant.which = "cord";
+  markAccepted(findings, {meant});
+  EXPECT_FALSE(findings[0].accepted || findings[0].unclear);
+  EXPECT_TRUE(findings[1].accepted);
+
+  meant.which = "paddle";
+  markAccepted(findings, {meant});
+  EXPECT_FALSE(findings[0].accepted || findings[1].accepted);
+  EXPECT_EQ(notNeeded({meant}, findings).size(), 1u);
+}
+
+TEST(Accepted, WithoutSayingWhichOfSeveralAcceptsNoneAndSaysSo) {
+  std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
+  markAccepted(findings, {kAccepted});
+  for (const Finding& f : findings) {
+    EXPECT_FALSE(f.accepted);
+    ASSERT_TRUE(f.unclear);
+    EXPECT_EQ(
+        unclearText(f),
+        "not accepted: what A. Tester accepts until 2027-05-31 may be this finding or another of this rule "
+        "about saw; to accept this one, the layout must say `which: " +
+            f.which + "`");
+  }
+  EXPECT_TRUE(notNeeded({kAccepted}, findings).empty());
+
+  layout::AcceptedFinding meant = kAccepted;
+  meant.which = "bar";
+  markAccepted(findings, {kAccepted, meant});
+  EXPECT_TRUE(findings[0].accepted && !findings[0].unclear);
+  EXPECT_TRUE(!findings[1].accepted && findings[1].unclear);
+
+  findings.pop_back();
+  markAccepted(findings, {kAccepted});
+  EXPECT_TRUE(findings[0].accepted && !findings[0].unclear) << "alone, it is the one that is meant";
+}
+
+// One cut-off, after which two machines run on for longer: two matters.
+TEST(Accepted, OfOneDeviceAndTwoMachinesOneIsAccepted) {
+  const auto accepting = [](const std::string& which) {
+    const Report report = auditOf(
+        shopWith({{"stops: [shop]", "stops: [shop], run_down: 5"},
+                  before("rooms:", "accepted_findings:\n  - {rule: cut-off-lengthens, subject: cut-off, " +
+                                       which + "reason: Invented, by: Ada Example, until: 2027-12-31}\n")}));
+    std::vector<std::string> of;
+    for (const Finding& f : report.findings)
+      if (f.rule == "cut-off-lengthens")
+        of.push_back(f.which + (f.accepted ? " is accepted" : f.unclear ? " is unclear" : ""));
+    return of;
+  };
+  EXPECT_EQ(accepting("which: drill, "), (std::vector<std::string>{"saw", "drill is accepted"}));
+  EXPECT_EQ(accepting(""), (std::vector<std::string>{"saw is unclear", "drill is unclear"}));
 }
 
 TEST(Accepted, WhatNoFindingNeedsIsNamed) {

@@ -37,5 +37,24 @@ TEST(Wording, ListsForPeople) {
   EXPECT_EQ(listed({"a", "b", "c", "d", "e", "f"}), "a, b, c, d and 2 more");
 }
 
+TEST(Wording, ALimitIsExact) {
+  using enum layout::LengthUnit;
+  EXPECT_EQ(limitText(0.795, Millimetre), "0.795 m");
+  EXPECT_EQ(limitText(5, Millimetre), "5 m");
+  EXPECT_EQ(limitText(0.65, Foot), "2' 1 1/2\"");
+  EXPECT_EQ(limitSecondsText(15.25), "15.25 s");
+  EXPECT_EQ(secondsText(15.02, 15), "15.02 s") << "told apart from the limit";
+  EXPECT_EQ(secondsText(15.21, 15), "15.2 s");
+}
+
+TEST(Wording, InAColumnNoZeroIsDropped) {
+  using enum layout::LengthUnit;
+  EXPECT_EQ(lengthCell(12, Millimetre), "12.00 m");
+  EXPECT_EQ(lengthCell(12.5, Metre), "12.50 m");
+  EXPECT_EQ(lengthCell(0.004, Metre), "0.00 m");
+  EXPECT_EQ(lengthCell(0.3048, Foot), "1'");
+  EXPECT_EQ(secondsCell(4), "4.0 s");
+}
+
 }  // namespace
 }  // namespace stopwalk::audit
