@@ -3,6 +3,14 @@
 #include <algorithm>
 
 namespace stopwalk::window {
+namespace {
+
+// Whether the audit of one goes on from that of the other.
+bool follows(const LiveAudit::Question& next, const LiveAudit::Question& last) {
+  return next.kinds == last.kinds && next.profile == last.profile && next.failed == last.failed;
+}
+
+}  // namespace
 
 LiveAudit::LiveAudit(QObject* parent)
     : QObject(parent),
@@ -11,16 +19,27 @@ LiveAudit::LiveAudit(QObject* parent)
           // Made anew after a failure: they may be half way from one layout to the next.
           [auditors = std::shared_ptr<Auditors>()](const Question& question, const auto& give) mutable {
             const auto at_work = auditors ? std::exchange(auditors, nullptr) : std::make_shared<Auditors>();
-            give(answerTo(question, *at_work));
+            try {
+              give(answerTo(question, *at_work, [&] { return give.isWanted(); }));
+            } catch (const audit::NoLongerWanted&) {
+              return;
+            }
             auditors = at_work;
           },
           [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); },
           [this](const QString& why) { emit failed(why); }) {}
 
-LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& auditors) {
+void LiveAudit::ask(Question question) {
+  const bool afresh = last_ && !follows(question, *last_);
+  last_ = question;
+  afresh ? worker_.askAfresh(std::move(question)) : worker_.ask(std::move(question));
+}
+
+LiveAudit::Answer LiveAudit::answerTo(const Question& question, Auditors& auditors,
+                                      const audit::Wanted& wanted) {
   const auto reportOf = [&](audit::Auditor& auditor, const layout::Layout& layout, floor::Hours hours) {
     return std::make_shared<const audit::Report>(
-        auditor.audit(layout, *question.kinds, question.profile, hours, question.failed));
+        auditor.audit(layout, *question.kinds, question.profile, hours, question.failed, wanted));
   };
   Answer answer;
   answer.layout = question.layout;

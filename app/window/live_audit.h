@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <memory>
+#include <optional>
 #include <utility>
 
 #include "app/window/newest_answered.h"
@@ -12,7 +13,8 @@
 namespace stopwalk::window {
 
 // Audits the newest layout on a thread of its own. A layout that is asked for while an audit runs is next;
-// those between are not audited.
+// those between are not audited. The one under way is made to its end, for the next follows it faster than it
+// is made anew; where rules, kinds or failures are others, it is left.
 class LiveAudit : public QObject {
   Q_OBJECT
 
@@ -39,7 +41,7 @@ class LiveAudit : public QObject {
 
   explicit LiveAudit(QObject* parent = nullptr);
 
-  void ask(Question question) { worker_.ask(std::move(question)); }
+  void ask(Question question);
   // Nothing is wanted any more: answers on their way are dropped.
   void leave() { worker_.leave(); }
   // Whether the last answer was to the last question.
@@ -55,8 +57,9 @@ class LiveAudit : public QObject {
   struct Auditors {
     audit::Auditor as_is, supposed;
   };
-  static Answer answerTo(const Question& question, Auditors& auditors);
+  static Answer answerTo(const Question& question, Auditors& auditors, const audit::Wanted& wanted);
 
+  std::optional<Question> last_;
   NewestAnswered<Question, Answer> worker_;
 };
 

@@ -5,6 +5,7 @@
 #include <atomic>
 #include <exception>
 #include <functional>
+#include <limits>
 #include <memory>
 #include <thread>
 #include <utility>
@@ -14,13 +15,29 @@
 namespace stopwalk::window {
 
 // Answers the newest question on a thread of its own, and gives the answers on the owner's; questions between
-// are not answered. Gone before its owner is: its end waits for the answer that is being made. What throws on
-// the way, such as of memory, leaves the question without an answer, and the thread at work.
+// are not answered. Gone before its owner is: its end waits for whoever makes an answer to see that it is not
+// wanted. What throws on the way, such as of memory, leaves the question without an answer, and the thread at
+// work.
 template <class Question, class Answer>
 class NewestAnswered {
  public:
-  // Whether a better answer may follow: no other question waits, and this one was not left.
-  using Give = std::function<bool(Answer)>;
+  // What an answer is made by.
+  class Give {
+   public:
+    // Whether a better answer may follow: no other question waits, and this one was not left.
+    bool operator()(Answer answer) const {
+      of_.give(asked_, std::make_shared<const Answer>(std::move(answer)));
+      return !of_.next_.waits() && isWanted();
+    }
+    // Whether the answer would be of use. It still is where another question only follows.
+    bool isWanted() const { return asked_ > of_.left_; }
+
+   private:
+    friend NewestAnswered;
+    Give(NewestAnswered& of, int asked) : of_(of), asked_(asked) {}
+    NewestAnswered& of_;
+    const int asked_;
+  };
 
   using Failed = std::function<void(const QString& why)>;
 
@@ -34,6 +51,7 @@ class NewestAnswered {
         failed_(std::move(failed)),
         worker_([this] { work(); }) {}
   ~NewestAnswered() {
+    left_ = std::numeric_limits<int>::max();
     next_.close();
     worker_.join();
   }
@@ -41,6 +59,11 @@ class NewestAnswered {
   NewestAnswered& operator=(const NewestAnswered&) = delete;
 
   void ask(Question question) { next_.put({++asked_, std::move(question)}); }
+  // Nothing of what was asked before is wanted any more, nor of use to what is asked now.
+  void askAfresh(Question question) {
+    left_ = asked_;
+    ask(std::move(question));
+  }
   // Nothing is wanted any more: answers on their way are dropped.
   void leave() { left_ = answered_ = ++asked_; }
   // Whether the last answer was to the last question.
@@ -51,10 +74,7 @@ class NewestAnswered {
     while (auto next = next_.take()) {
       const int asked = next->first;
       try {
-        make_(next->second, [&](Answer answer) {
-          give(asked, std::make_shared<const Answer>(std::move(answer)));
-          return !next_.waits() && asked > left_;
-        });
+        make_(next->second, Give(*this, asked));
       } catch (const std::exception& e) {
         fail(asked, e.what());
       }

@@ -18,13 +18,13 @@ Report audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, con
 // The last audit, with all that it was made of.
 struct Auditor::Last {
   Last(const layout::Layout& of, const layout::DeviceKinds& by_kinds, const Profile& by, floor::Hours at,
-       Failed by_failed, LastWalks* walks)
+       Failed by_failed, LastWalks* walks, const Wanted& wanted)
       : layout(of),
         kinds(by_kinds),
         profile(by),
         failed(by_failed.begin(), by_failed.end()),
-        context(layout, kinds, profile, at, failed, walks),
-        judged(context) {}
+        context(layout, kinds, profile, at, failed, walks, wanted),
+        judged(context, wanted) {}
 
   bool isOf(const layout::DeviceKinds& by_kinds, const Profile& by, floor::Hours at, Failed by_failed) const {
     return context.hours == at && profile == by && kinds.all() == by_kinds.all() &&
@@ -56,7 +56,8 @@ Auditor::Auditor() : walks_(std::make_unique<LastWalks>()) {}
 Auditor::~Auditor() = default;
 
 const Report& Auditor::audit(const layout::Layout& layout, const layout::DeviceKinds& kinds,
-                             const Profile& profile, floor::Hours hours, Failed failed) {
+                             const Profile& profile, floor::Hours hours, Failed failed,
+                             const Wanted& wanted) {
   // What throws on the way leaves nothing half moved: the next audit is made from nothing.
   std::unique_ptr<LastWalks> walks = std::exchange(walks_, std::make_unique<LastWalks>());
   std::unique_ptr<Last> last = std::move(last_);
@@ -64,7 +65,7 @@ const Report& Auditor::audit(const layout::Layout& layout, const layout::DeviceK
     ++followed_;
   } else {
     last = nullptr;
-    last = std::make_unique<Last>(layout, kinds, profile, hours, failed, walks.get());
+    last = std::make_unique<Last>(layout, kinds, profile, hours, failed, walks.get(), wanted);
   }
   last_ = std::move(last);
   walks_ = std::move(walks);

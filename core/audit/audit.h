@@ -6,6 +6,7 @@
 
 #include "core/audit/profile.h"
 #include "core/audit/report.h"
+#include "core/audit/wanted.h"
 #include "core/floor/plan.h"
 #include "core/inspection/schedule.h"
 #include "core/layout/device_kind.h"
@@ -32,9 +33,11 @@ class Auditor {
  public:
   Auditor();
   ~Auditor();
-  // The report is good until the next audit.
+  // The report is good until the next audit. What is made from nothing is left, by NoLongerWanted, once it is
+  // not wanted; what follows the last audit is made in any case, for the next one would have to follow it,
+  // too.
   const Report& audit(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
-                      floor::Hours hours = floor::Hours::Open, Failed failed = {});
+                      floor::Hours hours = floor::Hours::Open, Failed failed = {}, const Wanted& wanted = {});
 
   // Of the walks that the last audit asked about.
   std::size_t walksKept() const;

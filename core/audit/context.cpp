@@ -149,7 +149,8 @@ std::vector<bool> outOfOrder(const std::vector<std::optional<inspection::Date>>&
 }  // namespace
 
 Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, const Profile& by,
-                 floor::Hours at, std::span<const inspection::FailedDevice> failed, LastWalks* last)
+                 floor::Hours at, std::span<const inspection::FailedDevice> failed, LastWalks* last,
+                 const Wanted& wanted)
     : layout(of),
       profile(by),
       hours(at),
@@ -176,7 +177,12 @@ Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, con
       cut_offs_(of.rooms.size()) {
   std::vector<std::size_t> all(stations.size());
   std::iota(all.begin(), all.end(), std::size_t{0});
-  seekStops(all);
+  constexpr std::size_t kBetweenLooks = 64;
+  for (std::span<const std::size_t> rest = all; !rest.empty();) {
+    goOnIf(wanted);
+    seekStops(rest.first(std::min(kBetweenLooks, rest.size())));
+    rest = rest.subspan(std::min(kBetweenLooks, rest.size()));
+  }
   seekPhones(walks, phones, all, phones_reached);
 }
 

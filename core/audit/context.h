@@ -19,6 +19,7 @@
 #include "core/audit/report.h"
 #include "core/audit/stop_relation.h"
 #include "core/audit/trace.h"
+#include "core/audit/wanted.h"
 #include "core/floor/surroundings.h"
 #include "core/floor/walks.h"
 #include "core/geometry/box_tree.h"
@@ -123,7 +124,7 @@ class Context {
  public:
   Context(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Profile& profile,
           floor::Hours hours, std::span<const inspection::FailedDevice> failed = {},
-          LastWalks* last = nullptr);
+          LastWalks* last = nullptr, const Wanted& wanted = {});
   ~Context();
   Context(const Context&) = delete;
   Context& operator=(const Context&) = delete;

@@ -28,7 +28,7 @@ Nearest nearest(const Way& way) {
 
 }  // namespace
 
-Judged::Judged(const Context& context) : context_(context) {
+Judged::Judged(const Context& context, const Wanted& wanted) : context_(context) {
   const layout::Layout& layout = context.layout;
   orderIds();
   report_.layout_name = layout.site.name;
@@ -42,7 +42,10 @@ Judged::Judged(const Context& context) : context_(context) {
   std::vector<Placed> fresh;
   for (const Each each : kEach) {
     subjects_[kindOf(each)].resize(countOf(each));
-    for (std::size_t i = 0; i < countOf(each); ++i) judge(each, i, fresh);
+    for (std::size_t i = 0; i < countOf(each); ++i) {
+      goOnIf(wanted);
+      judge(each, i, fresh);
+    }
   }
   replace({}, std::move(fresh));
   for (StationReport& s : report_.stations) s.verdict = verdictOf(s.id);

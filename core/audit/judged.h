@@ -16,7 +16,7 @@ namespace stopwalk::audit {
 // A context held against the profile's rules: the report, and what each finding hangs on.
 class Judged {
  public:
-  explicit Judged(const Context& context);
+  explicit Judged(const Context& context, const Wanted& wanted = {});
 
   // After the context was moved.
   void again(const Changed& changed);

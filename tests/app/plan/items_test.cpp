@@ -181,13 +181,17 @@ TEST(Items, SelectionAndHoverShowOnEverything) {
 TEST(Items, AMissingPinIsMarked) {
   layout::Layout layout = everyKind();
   const ViewTransform view = viewOf(layout);
-  const auto withPin = [&](std::optional<layout::Pin> pin) {
+  const auto withPin = [&](std::optional<layout::Pin> pin, const Marks& marks = {}) {
     edits::Thing start = *edits::findThing(layout, "lathe/start");
     layout.machines[start.index].devices[start.part].pin = pin;
-    return painted(layout, view);
+    return painted(layout, view, marks);
   };
   EXPECT_EQ(withPin(layout::Pin::Fitted), withPin(std::nullopt));
   EXPECT_NE(withPin(layout::Pin::Fitted), withPin(layout::Pin::Missing));
+  const std::map<std::string, StationState> checked{{"lathe/start", StationState::Meets}};
+  Marks marks;
+  marks.states = &checked;
+  EXPECT_EQ(withPin(layout::Pin::Fitted, marks), withPin(layout::Pin::Missing, marks)) << "the check's sign";
 }
 
 // Of the floors only: neither what stands on them nor the walls round them are crossed by it.

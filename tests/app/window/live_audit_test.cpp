@@ -64,6 +64,18 @@ TEST_F(LiveAudits, DoNotAnswerWhatWasLeft) {
   EXPECT_TRUE(live.isCurrent());
 }
 
+TEST_F(LiveAudits, LeaveTheOneUnderWayForOtherRules) {
+  for (int i = 0; i < 20; ++i) {
+    question.profile.settings[0].on = i % 2 == 0;
+    live.ask(question);
+    QTest::qWait(1);
+  }
+  ASSERT_TRUE(becomes([&] { return live.isCurrent(); }));
+  EXPECT_EQ(answer->layout, question.layout);
+  QTest::qWait(200);
+  EXPECT_TRUE(live.isCurrent());
+}
+
 TEST_F(LiveAudits, GoAwayWhileAtWork) {
   for (int i = 0; i < 5; ++i) LiveAudit().ask(question);
 }

@@ -61,5 +61,57 @@ TEST(NewestAnsweredTwice, NothingBetterIsMadeOfWhatWasLeft) {
   EXPECT_EQ(made, then);
 }
 
+// Answers with how often it looked whether it is wanted, until told to be done.
+class WorkedOn : public testing::Test {
+ protected:
+  bool becomes(const std::function<bool()>& holds) { return QTest::qWaitFor(holds, 10000); }
+  bool isAtWork() {
+    const int then = looks;
+    QTest::qWait(30);
+    return looks > then;
+  }
+
+  QObject owner;
+  std::atomic<int> looks = 0, begun = 0;
+  std::atomic<bool> done = false;
+  QList<int> answers;
+  std::unique_ptr<NewestAnswered<int, int>> worker = std::make_unique<NewestAnswered<int, int>>(
+      &owner,
+      [this](int question, const auto& give) {
+        ++begun;
+        while (give.isWanted() && !done) ++looks, QTest::qSleep(1);
+        if (give.isWanted()) give(question);
+      },
+      [this](std::shared_ptr<const int> answer) { answers << *answer; }, [](const QString&) {});
+};
+
+TEST_F(WorkedOn, AnotherQuestionWaitsForItAndOneAfreshDoesNot) {
+  worker->ask(1);
+  ASSERT_TRUE(becomes([&] { return begun == 1; }));
+  worker->ask(2);
+  EXPECT_TRUE(isAtWork());
+  EXPECT_EQ(begun, 1);
+  worker->askAfresh(3);
+  ASSERT_TRUE(becomes([&] { return begun == 2; }));
+  done = true;
+  ASSERT_TRUE(becomes([&] { return worker->isCurrent(); }));
+  EXPECT_EQ(answers, QList<int>{3});
+}
+
+TEST_F(WorkedOn, NothingIsWorkedOnThatWasLeft) {
+  worker->ask(1);
+  ASSERT_TRUE(becomes([&] { return begun == 1; }));
+  worker->leave();
+  QTest::qWait(20);
+  EXPECT_FALSE(isAtWork());
+}
+
+TEST_F(WorkedOn, ItsEndWaitsForNoAnswer) {
+  worker->ask(1);
+  ASSERT_TRUE(becomes([&] { return begun == 1; }));
+  worker.reset();  // hangs where the answer is made to its end
+  EXPECT_TRUE(answers.isEmpty());
+}
+
 }  // namespace
 }  // namespace stopwalk::window
