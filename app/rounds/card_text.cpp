@@ -69,6 +69,7 @@ CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, cons
   text.checked = round.checked();
   text.round = round.round()->number;
   text.by = QString::fromStdString(round.round()->by);
+  if (round.round()->entered) text.paper = *round.round();
   text.already = alreadyText(round, counting);
   const planning::InspectedDevice* device = planning::findDevice(devices, round.device());
   const auto entries = audit::devicesOf(layout, kinds);

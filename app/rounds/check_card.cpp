@@ -120,14 +120,16 @@ QWidget* CheckCard::body() {
   paper_ = new QWidget(body);
   auto* paper = new QVBoxLayout(paper_);
   paper->setContentsMargins(0, 0, 0, 0);
-  on_paper_ = addLine(*paper, tr("Done on paper on"), tr("empty: now; else as 2026-03-02 09:15"), paper_);
+  on_paper_ = addLine(*paper, tr("Done on paper on"), {}, paper_);
   column->addWidget(paper_);
   column->addStretch(1);
   connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);
   connect(timer_, &RunDownTimer::changed, this, &CheckCard::enteredChanged);
   connect(failure_, &FailureForm::changed, this, &CheckCard::enteredChanged);
   connect(note_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
-  connect(on_paper_, &QLineEdit::textChanged, this, [this] {
+  connect(on_paper_, &QLineEdit::editingFinished, this, [this] { on_paper_->setText(paperTime()); });
+  connect(on_paper_, &QLineEdit::textChanged, this, [this](const QString& typed) {
+    timer_->setTypedFirst(!typed.isEmpty());
     setWriting(writing_);
     tell({}, false);
   });
@@ -193,6 +195,9 @@ void CheckCard::showText(const CardText& text) {
   previous_->setEnabled(text.place > 1);
   next_->setEnabled(text.place < text.of);
   is_there_ = text.is_there;
+  paper_round_ = text.paper;
+  on_paper_->setPlaceholderText(paper_round_ ? tr("empty: now; else a time as 09:15, or 2026-03-02 09:15")
+                                             : tr("empty: now; else as 2026-03-02 09:15"));
   paper_->setVisible(is_there_);  // that something is no longer there is of now
   setWriting(writing_);
 }
@@ -200,7 +205,7 @@ void CheckCard::showText(const CardText& text) {
 void CheckCard::showEntered(const Entered& entered) {
   tried_->show(entered.tested);
   result_->show(entered.result);
-  timer_->show(entered.run_down_s);
+  timer_->show(entered.run_down);
   failure_->show(entered);
   note_->setText(entered.note);
   second_->setText(entered.second);
@@ -230,7 +235,7 @@ Entered CheckCard::entered() const {
   Entered entered;
   entered.tested = tried_->tested();
   entered.result = result_->result();
-  entered.run_down_s = timer_->runs();
+  entered.run_down = timer_->typed();
   entered.note = note_->text();
   entered.second = second_->text();
   failure_->putInto(entered);
@@ -247,6 +252,10 @@ void CheckCard::enteredChanged() {
   emit changed();
 }
 
+QString CheckCard::paperTime() const {
+  return paper_round_ ? withDay(on_paper_->text(), *paper_round_) : on_paper_->text();
+}
+
 void CheckCard::setWriting(bool writing) {
   writing_ = writing;
   for (QWidget* part :
@@ -254,7 +263,7 @@ void CheckCard::setWriting(bool writing) {
         static_cast<QWidget*>(note_), paper_, static_cast<QWidget*>(result_)})
     part->setEnabled(!writing && is_there_);
   for (QWidget* part : {people_, static_cast<QWidget*>(record_)}) part->setEnabled(!writing);
-  const QString paper = shortText(on_paper_->text());
+  const QString paper = shortText(paperTime());
   const QString text = writing           ? tr("Being written…")
                        : !is_there_      ? tr("Record that it was taken away (Enter)")
                        : paper.isEmpty() ? tr("Record (Enter)")

@@ -24,6 +24,7 @@ struct CardText {
   std::size_t place = 0, of = 0, checked = 0;  // devices of the round; place from 1
   std::size_t round = 0;                       // its number
   QString by;                                  // who began it
+  std::optional<inspection::Round> paper;      // it, if it was entered from paper
   QIcon symbol;                                // of the device
   QString name;
   QString where;         // the room, and on what
@@ -86,6 +87,7 @@ class CheckCard : public QWidget {
   QWidget* body();
   QWidget* foot();
   QWidget* people();
+  QString paperTime() const;
   bool chooseByKey(const QString& key);
   void enteredChanged();
   void showFailureForm();
@@ -102,6 +104,7 @@ class CheckCard : public QWidget {
   QLineEdit *note_, *inspector_, *second_, *on_paper_;
   bool writing_ = false;
   bool is_there_ = true;
+  std::optional<inspection::Round> paper_round_;
 };
 
 }  // namespace stopwalk::rounds

@@ -44,7 +44,10 @@ QStringList foundIn(const Entered& entered) {
   if (entered.result) found << wordOf(*entered.result).toLower();
   for (const auto& [test, yes] : entered.tested)
     found << (yes ? wordOf(test) : Words::tr("not so: %1").arg(wordOf(test)));
-  for (const double run_s : entered.run_down_s) found << secondsText(run_s);
+  for (const QString& run : entered.run_down) {
+    const auto run_s = runTyped(run);
+    found << (run_s ? secondsText(*run_s) : run);
+  }
   if (!entered.second.isEmpty()) found << Words::tr("second person %1").arg(entered.second);
   return found;
 }
@@ -73,7 +76,7 @@ Entered linesOf(const Entered& entered) {
   Entered lines = entered;
   lines.tested.clear();
   lines.result.reset();
-  lines.run_down_s.clear();
+  lines.run_down.clear();
   lines.second.clear();
   return lines;
 }

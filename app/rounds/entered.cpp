@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "core/inspection/check_rules.h"
+#include "core/layout/units.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -55,6 +56,7 @@ QString failureMissing(const Entered& entered) {
 }  // namespace
 
 QString whatIsMissing(const Entered& entered, bool latches) {
+  if (const QString bad = badRun(entered.run_down); !bad.isEmpty()) return bad;
   if (!entered.result) return Words::tr("Choose the result: what came of it?");
   inspection::Check check;
   check.result = *entered.result;
@@ -75,10 +77,31 @@ bool asksForMending(const Entered& entered) {
   return false;
 }
 
+std::optional<double> runTyped(const QString& text) {
+  QString number = text.trimmed();
+  if (number.endsWith('s')) number = number.chopped(1).trimmed();
+  const auto read = layout::parseNumber(number.replace(',', '.').toStdString());
+  const bool good = read.ok() && read.value >= 0 && read.value <= inspection::kMostRunDown_s;
+  return good ? std::optional(read.value) : std::nullopt;
+}
+
+QString runText(double run_s) {
+  return QString::fromStdString(layout::numberText(run_s));
+}
+
+QString badRun(const QStringList& runs) {
+  for (const QString& run : runs)
+    if (!runTyped(run))
+      return Words::tr("Run-down %1: seconds from 0 to %2 are expected, such as 2.4.")
+          .arg(run, QString::number(inspection::kMostRunDown_s));
+  return {};
+}
+
 void put(const Entered& entered, inspection::Check& check) {
   check.tested = entered.tested;
   check.result = *entered.result;
-  check.run_down_s = entered.run_down_s;
+  check.run_down_s.clear();
+  for (const QString& run : entered.run_down) check.run_down_s.push_back(runTyped(run).value());
   check.note = plain(entered.note);
   check.second = plain(entered.second);
   check.action.clear();
@@ -94,7 +117,7 @@ Entered enteredOf(const inspection::Check& check) {
   Entered entered;
   for (const Tried test : inspection::kTried)
     if (const auto was = inspection::testedFor(check, test)) entered.tested.emplace_back(test, *was);
-  entered.run_down_s = check.run_down_s;
+  for (const double run_s : check.run_down_s) entered.run_down << runText(run_s);
   entered.note = QString::fromStdString(check.note);
   entered.second = QString::fromStdString(check.second);
   entered.action = QString::fromStdString(check.action);
@@ -111,9 +134,7 @@ QByteArray asText(const Entered& entered) {
   for (const auto& [test, yes] : entered.tested) tested[QLatin1String(word(test).data())] = yes;
   if (!tested.isEmpty()) object["tested"] = tested;
   if (entered.result) object["result"] = QLatin1String(word(*entered.result).data());
-  QJsonArray runs;
-  for (const double run_s : entered.run_down_s) runs.append(run_s);
-  if (!runs.isEmpty()) object["run_down_s"] = runs;
+  if (!entered.run_down.isEmpty()) object["run_down_s"] = QJsonArray::fromStringList(entered.run_down);
   eachText(entered, [&](const char* name, const QString& text) {
     if (!text.isEmpty()) object[QLatin1String(name)] = text;
   });
@@ -129,8 +150,8 @@ Entered enteredIn(const QByteArray& text) {
       entered.tested.emplace_back(test, said.toBool());
   entered.result = inspection::resultOf(object["result"].toString().toStdString());
   for (const QJsonValue& run : object["run_down_s"].toArray())
-    if (const double run_s = run.toDouble(-1); run_s >= 0 && run_s <= inspection::kMostRunDown_s)
-      entered.run_down_s.push_back(run_s);
+    if (const QString typed = run.isDouble() ? runText(run.toDouble()) : run.toString(); !typed.isEmpty())
+      entered.run_down << typed;
   eachText(entered, [&](const char* name, QString& to) { to = object[QLatin1String(name)].toString(); });
   return entered;
 }

@@ -2,6 +2,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <vector>
 
@@ -13,7 +14,7 @@ namespace stopwalk::rounds {
 struct Entered {
   std::vector<std::pair<inspection::Tried, bool>> tested;  // in the order of kTried; no: tried, and not so
   std::optional<inspection::Result> result;                // none: not chosen yet
-  std::vector<double> run_down_s;
+  QStringList run_down;                                    // each run, in seconds
   QString note, second;
   // Of a failure, or of what could not be tested; nothing of it is recorded with a pass:
   QString action, tagged_by;   // what was done at once
@@ -29,6 +30,12 @@ bool asksForMending(const Entered& entered);
 void put(const Entered& entered, inspection::Check& check);
 // To begin a correction with: all that the check says but its result, which is chosen anew.
 Entered enteredOf(const inspection::Check& check);
+
+// Seconds of one run as people type them, with a point or a comma; none: it cannot be one.
+std::optional<double> runTyped(const QString& text);
+QString runText(double run_s);
+// Which run cannot be read, and what would be accepted, in a sentence; empty: all can be.
+QString badRun(const QStringList& runs);
 
 // To be kept; what cannot be read back is nothing.
 QByteArray asText(const Entered& entered);

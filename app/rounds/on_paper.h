@@ -3,7 +3,7 @@
 #include <QString>
 #include <optional>
 
-#include "core/inspection/moment.h"
+#include "core/inspection/record.h"
 
 class QLineEdit;
 
@@ -15,9 +15,12 @@ struct OnPaper {
   QString why;                           // it cannot be taken, in a sentence
 };
 // In a line that is named on the screen: `2026-03-02 09:15` on the clock of this place, or with a zone
-// behind; from `earliest` (if given) to `now`.
-OnPaper onPaper(const QLineEdit& line, const std::optional<inspection::Moment>& earliest,
-                const inspection::Moment& now);
+// behind; to `now`, and of a check from when its round was begun. Null: it is of no round yet.
+OnPaper onPaper(const QLineEdit& line, const inspection::Round* round, const inspection::Moment& now);
+
+// A time alone, as `9:15` or `0915`, with the day (and the zone) of its round, if that is from paper; all
+// else as it is typed. Four digits that may be a year are no time.
+QString withDay(const QString& typed, const inspection::Round& round);
 
 // As it is typed there; with its zone only where it is another than a clock of this place shows then.
 QString typedFor(const inspection::Moment& moment);

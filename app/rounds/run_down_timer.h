@@ -5,46 +5,46 @@
 #include <QPushButton>
 #include <QTimer>
 #include <QWidget>
-#include <vector>
 
-class QGridLayout;
+#include "app/rounds/run_down_fields.h"
+
+class QVBoxLayout;
 
 namespace stopwalk::rounds {
 
-// A braked run-down is the average of ten runs in the European standards for woodworking machines (the
-// annexes for surface planing). Fewer are recorded as they are.
-inline constexpr std::size_t kRuns = 10;
-
-// Times how long a machine runs on: started when the stop is worked, stopped when all is at rest. Its runs
-// can be dropped one by one.
+// How long a machine runs on: timed by a clock that is started when the stop is worked and stopped when all
+// is at rest, or typed.
 class RunDownTimer : public QWidget {
   Q_OBJECT
 
  public:
   explicit RunDownTimer(QWidget* parent = nullptr);
 
-  const std::vector<double>& runs() const { return runs_; }  // seconds
-  void show(std::vector<double> runs);                       // a run under way is not counted
+  QStringList typed() const { return fields_->typed(); }
+  std::vector<double> runs() const { return fields_->runs(); }  // seconds
+  void show(const QStringList& runs);                           // a run under way is not counted
+  // From paper they are typed, as a rule: the fields come before the clock.
+  void setTypedFirst(bool typed_first);
   bool isRunning() const { return clock_.isValid(); }
   void startOrStop();
-  void drop(std::size_t run);
 
   QPushButton* button() const { return button_; }
-  QString said() const { return mean_->text(); }  // "3 of 10, mean 2.45 s"
+  RunDownFields& fields() const { return *fields_; }
+  QString said() const { return fields_->said(); }  // "3 of 10, mean 2.45 s"
 
  signals:
   void changed();
 
  private:
   void tell();
-  void showRuns();
 
-  std::vector<double> runs_;
   QElapsedTimer clock_;  // valid while it runs
   QTimer ticker_;
+  QVBoxLayout* column_;
+  QWidget* timing_;
   QPushButton* button_;
-  QLabel *time_, *mean_;
-  QGridLayout* list_;
+  QLabel* time_;
+  RunDownFields* fields_;
 };
 
 }  // namespace stopwalk::rounds

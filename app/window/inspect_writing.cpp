@@ -22,7 +22,7 @@ void InspectPlace::startRound() {
     return start_->tell(tr("Type who walks the round: it stands on every check."));
   }
   const inspection::Moment now = records::momentNow();
-  const rounds::OnPaper paper = rounds::onPaper(*start_->onPaper(), std::nullopt, now);
+  const rounds::OnPaper paper = rounds::onPaper(*start_->onPaper(), nullptr, now);
   if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
   const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
@@ -101,7 +101,7 @@ void InspectPlace::write(inspection::Check check) {
   }
   const inspection::Moment now = records::momentNow();
   const rounds::OnPaper paper =
-      check.removed ? rounds::OnPaper() : rounds::onPaper(*card_->onPaper(), round_.round()->at, now);
+      check.removed ? rounds::OnPaper() : rounds::onPaper(*card_->onPaper(), &*round_.round(), now);
   if (!paper.why.isEmpty()) return refuse(paper.why);
   check.at = paper.at.value_or(now);
   if (paper.at) check.entered = now;

@@ -3731,6 +3731,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>d. MMM</translation>
     </message>
+    <message>
+        <source>Run-down %1: seconds from 0 to %2 are expected, such as 2.4.</source>
+        <translation>Nachlaufzeit %1: Erwartet werden Sekunden von 0 bis %2, etwa 2,4.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5008,6 +5012,10 @@
         <source>Record that it was taken away (Enter)</source>
         <translation>Aufzeichnen, dass es entfernt wurde (Enter)</translation>
     </message>
+    <message>
+        <source>empty: now; else a time as 09:15, or 2026-03-02 09:15</source>
+        <translation>leer: jetzt; sonst Zeit wie 09:15 oder 2026-03-02 09:15</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Counting</name>
@@ -5261,14 +5269,21 @@
         <translation>Das ist vor dem Beginn des Kontrollgangs, %1. Ein früher auf Papier gegangener Kontrollgang wird mit seinem eigenen Tag und seiner Uhrzeit begonnen.</translation>
     </message>
     <message>
-        <source>%1 %2: a day and a time are expected as 2026-03-02 09:15.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 %2: Erwartet wird Tag und Zeit wie 2026-03-02 09:15.</translation>
-    </message>
-    <message>
         <source>%1 %2: that is still to come.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 %2: Das kommt erst noch.</translation>
+    </message>
+    <message>
+        <source>a time as 09:15, or with its day as 2026-03-02 09:15, is expected</source>
+        <translation>erwartet wird eine Zeit wie 09:15 oder mit ihrem Tag wie 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>a day and a time are expected as 2026-03-02 09:15</source>
+        <translation>erwartet werden Tag und Zeit wie 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3.</source>
+        <translation>%1 %2: %3.</translation>
     </message>
 </context>
 <context>
@@ -5400,6 +5415,21 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::RunDownFields</name>
+    <message>
+        <source>Run-down, seconds</source>
+        <translation>Nachlaufzeit, Sekunden</translation>
+    </message>
+    <message>
+        <source>Run %1, seconds</source>
+        <translation>Nachlaufzeit %1, Sekunden</translation>
+    </message>
+    <message>
+        <source>%1 of %2, mean %3</source>
+        <translation>%1 von %2, Mittel %3</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::RunDownTimer</name>
     <message>
         <source>At rest: stop the clock (Space)</source>
@@ -5420,16 +5450,6 @@
         <source>%1 s</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>%1 of %2, mean %3</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 von %2, Mittel %3</translation>
-    </message>
-    <message>
-        <source>Drop run %1, %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lauf %1 verwerfen, %2</translation>
     </message>
 </context>
 <context>

@@ -3731,6 +3731,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>d MMM</translation>
     </message>
+    <message>
+        <source>Run-down %1: seconds from 0 to %2 are expected, such as 2.4.</source>
+        <translation>Tiempo de parada %1: se esperan segundos de 0 a %2, como 2,4.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5008,6 +5012,10 @@
         <source>Record that it was taken away (Enter)</source>
         <translation>Registrar que se retiró (Intro)</translation>
     </message>
+    <message>
+        <source>empty: now; else a time as 09:15, or 2026-03-02 09:15</source>
+        <translation>vacío: ahora; si no, una hora como 09:15, o 2026-03-02 09:15</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Counting</name>
@@ -5261,14 +5269,21 @@
         <translation>Eso es antes de que empezara la ronda, %1. Una ronda hecha antes en papel se empieza con su propio día y hora.</translation>
     </message>
     <message>
-        <source>%1 %2: a day and a time are expected as 2026-03-02 09:15.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 %2: se espera un día y una hora como 2026-03-02 09:15.</translation>
-    </message>
-    <message>
         <source>%1 %2: that is still to come.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 %2: eso aún está por venir.</translation>
+    </message>
+    <message>
+        <source>a time as 09:15, or with its day as 2026-03-02 09:15, is expected</source>
+        <translation>se espera una hora como 09:15, o con su día como 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>a day and a time are expected as 2026-03-02 09:15</source>
+        <translation>se esperan un día y una hora como 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3.</source>
+        <translation>%1 %2: %3.</translation>
     </message>
 </context>
 <context>
@@ -5400,6 +5415,21 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::RunDownFields</name>
+    <message>
+        <source>Run-down, seconds</source>
+        <translation>Tiempo de parada, s</translation>
+    </message>
+    <message>
+        <source>Run %1, seconds</source>
+        <translation>Tiempo de parada %1, segundos</translation>
+    </message>
+    <message>
+        <source>%1 of %2, mean %3</source>
+        <translation>%1 de %2, media %3</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::RunDownTimer</name>
     <message>
         <source>At rest: stop the clock (Space)</source>
@@ -5420,16 +5450,6 @@
         <source>%1 s</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 s</translation>
-    </message>
-    <message>
-        <source>%1 of %2, mean %3</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 de %2, media %3</translation>
-    </message>
-    <message>
-        <source>Drop run %1, %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Descartar el ensayo %1, %2</translation>
     </message>
 </context>
 <context>

@@ -21,7 +21,7 @@ Entered someEntered(std::mt19937& random) {
   for (const Tried test : inspection::kTried)
     if (one_of(2)) e.tested.emplace_back(test, one_of(2) == 1);
   if (const int r = one_of(5); r < 4) e.result = inspection::kResults[static_cast<std::size_t>(r)];
-  for (int i = one_of(11); i > 0; --i) e.run_down_s.push_back(one_of(500) / 100.0);
+  for (int i = one_of(11); i > 0; --i) e.run_down << (one_of(5) ? runText(one_of(500) / 100.0) : "2,x");
   for (QString* text : {&e.note, &e.second, &e.action, &e.tagged_by, &e.todo, &e.owner, &e.until})
     if (one_of(2)) *text = QString::fromUtf8("Ä \"quoted\" \\ %1").arg(one_of(100));
   return e;
@@ -65,6 +65,15 @@ TEST(Entered, WhatIsLongPastIsForgotten) {
   drafts.forgetBefore(*inspection::parseDate("2026-03-02"));
   EXPECT_FALSE(drafts.read(key(1)));
   EXPECT_TRUE(drafts.read(key(2)));
+}
+
+TEST(Entered, ARunIsTypedWithAPointOrAComma) {
+  EXPECT_EQ(runTyped("2.4"), 2.4);
+  EXPECT_EQ(runTyped(" 2,45 s"), 2.45);
+  EXPECT_EQ(runTyped("3600"), 3600);
+  for (const char* wrong : {"", "x", "-1", "3600.1", "1,234.5", "2 4", "2.4 ms", "1e99", "nan", "2m"})
+    EXPECT_FALSE(runTyped(wrong)) << wrong;
+  EXPECT_EQ(enteredIn(R"({"run_down_s":[2.41,3]})").run_down, (QStringList{"2.41", "3"})) << "kept earlier";
 }
 
 TEST(Entered, WhatMustStayInAndDoesNotHasNotPassed) {

@@ -24,7 +24,7 @@ class OfADevice : public Inspecting {
     startRound();
     device = round().device();
     type("124f");
-    card().timer().show({2.0, 3.0});
+    card().timer().show({"2", "3.0"});
     typeInto(card().note(), "sticks");
     enter();
     ASSERT_EQ(onDisk().checks.size(), 1u);
@@ -103,7 +103,7 @@ TEST_F(OfADevice, ACorrectionIsNotWrittenWithoutAResultChosenAnew) {
   beginCorrection();
   const rounds::Entered entered = card().entered();
   EXPECT_FALSE(entered.result.has_value());
-  EXPECT_EQ(entered.run_down_s, (std::vector<double>{2.0, 3.0}));
+  EXPECT_EQ(entered.run_down, (QStringList{"2", "3"}));
   key(Qt::Key_Return);
   EXPECT_EQ(onDisk().checks.size(), 1u);
   EXPECT_FALSE(card().told().isEmpty());

@@ -2,6 +2,8 @@
 #include <QPushButton>
 
 #include "app/rounds/device_history.h"
+#include "app/rounds/on_paper.h"
+#include "app/rounds/run_down_timer.h"
 #include "app/window/records_beside.h"
 #include "tests/app/window/inspecting.h"
 
@@ -85,6 +87,89 @@ TEST_F(FromPaper, TheButtonSaysTheTimeAndIsNotCut) {
   }
   card().onPaper()->setText("2025-11-26 09:00");
   EXPECT_EQ(button.text(), "Record as of 26 Nov 2025, 09:00 (Enter)");
+}
+
+TEST_F(FromPaper, ATimeAloneIsOfTheDayOfTheRound) {
+  startOnPaper();
+  typeInto(card().onPaper(), "9:20");
+  EXPECT_TRUE(card().recordButton()->text().contains("09:20")) << card().recordButton()->text().toStdString();
+  card().setFocus();
+  EXPECT_EQ(paper(), "2026-03-02 09:20") << "what it is taken as is seen";
+  type("12p");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  inspection::Moment expected = walked;
+  expected.second = 60 * (9 * 60 + 20);
+  EXPECT_EQ(onDisk().checks[0].at, expected);
+  card().onPaper()->setText("0931");
+  type("12p");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  expected.second = 60 * (9 * 60 + 31);
+  EXPECT_EQ(onDisk().checks[1].at, expected);
+  for (const QString& typed : QStringList{"2026", "1931", "931", "24:00", "9:60", "9"}) {
+    card().onPaper()->setText(typed);
+    type("12p");
+    enter();
+    EXPECT_EQ(onDisk().checks.size(), 2u) << typed.toStdString();
+    EXPECT_TRUE(card().told().contains("a time as 09:15")) << card().told().toStdString();
+    type("12");  // not tried again
+  }
+}
+
+// The round's own, or the clock of this place would be taken for that of another.
+TEST_F(FromPaper, ATimeAloneHasTheZoneThatTheRoundWasTypedWith) {
+  inspection::Round round;
+  round.at = *inspection::parseMoment("2026-03-02T09:15:30+05:30");
+  round.entered = round.at;
+  EXPECT_EQ(rounds::withDay("9:40", round), "2026-03-02T09:40:00+05:30");
+  EXPECT_EQ(rounds::withDay("2026-03-02 09:40", round), "2026-03-02 09:40");
+  round.entered.reset();
+  EXPECT_EQ(rounds::withDay("9:40", round), "9:40") << "a round that is walked now may go on for days";
+}
+
+TEST_F(FromPaper, TheRunDownTimesAreTypedAsOnTheSheetAndComeFirst) {
+  startOnPaper();
+  auto& timer = card().timer();
+  const auto isAbove = [&] { return timer.fields().y() < timer.button()->mapTo(&timer, QPoint()).y(); };
+  settle();
+  EXPECT_TRUE(isAbove());
+  typeInto(timer.fields().field(0), "2.4");
+  key(Qt::Key_Tab);
+  type("2,62 s");
+  EXPECT_EQ(QApplication::focusWidget(), timer.fields().field(1));
+  key(Qt::Key_Tab);
+  type("2x");
+  key(Qt::Key_Tab);
+  EXPECT_TRUE(timer.fields().trouble()->isVisible());
+  EXPECT_TRUE(timer.fields().trouble()->text().contains("2x: seconds")) << "which, and what is accepted";
+  EXPECT_TRUE(timer.said().startsWith("2 of 10, mean 2.51 s")) << timer.said().toStdString();
+  card().setFocus();
+  type("123p");
+  enter();
+  EXPECT_TRUE(onDisk().checks.empty()) << "what cannot be read is not left out";
+  EXPECT_TRUE(card().told().contains("2x")) << card().told().toStdString();
+  const std::string device = round().device();
+  key(Qt::Key_PageDown, Qt::ControlModifier);
+  EXPECT_TRUE(card().entered().run_down.isEmpty());
+  key(Qt::Key_PageUp, Qt::ControlModifier);
+  ASSERT_EQ(round().device(), device);
+  EXPECT_EQ(card().entered().run_down, (QStringList{"2.4", "2,62 s", "2x"})) << "nor lost from the card";
+  timer.fields().field(2)->setText("2.5");
+  EXPECT_TRUE(timer.fields().trouble()->isHidden());
+  card().setFocus();
+  key(Qt::Key_Space);
+  EXPECT_TRUE(timer.isRunning()) << "the clock is there still";
+  QTest::qWait(20);
+  key(Qt::Key_Space);
+  EXPECT_EQ(timer.runs().size(), 4u);
+  timer.fields().field(3)->clear();
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_EQ(onDisk().checks[0].run_down_s, (std::vector<double>{2.4, 2.62, 2.5}));
+  card().onPaper()->clear();
+  settle();
+  EXPECT_FALSE(isAbove()) << "what is tried now is timed";
 }
 
 }  // namespace

@@ -99,7 +99,7 @@ TEST_F(Inspecting, TheRunDownIsTimedByTheSpaceBarAndItsMeanIsOfTheRunsThatAreLef
   }
   ASSERT_EQ(card().timer().runs().size(), 3u);
   EXPECT_GE(card().timer().runs()[1], 0.24);
-  card().timer().drop(0);
+  card().timer().fields().field(0)->clear();
   const auto runs = card().timer().runs();
   ASSERT_EQ(runs.size(), 2u);
   EXPECT_TRUE(card().timer().said().startsWith("2 of 10, mean")) << card().timer().said().toStdString();

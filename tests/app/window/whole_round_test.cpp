@@ -152,7 +152,7 @@ TEST_F(WholeRound, GoesOnAnotherDayWhereItWasWithTheHalfEnteredCard) {
   EXPECT_EQ(round().device(), order[1]);
   EXPECT_EQ(round().checked(), 1u);
   EXPECT_EQ(card().entered(), entered);
-  EXPECT_EQ(card().entered().run_down_s.size(), 2u);
+  EXPECT_EQ(card().entered().run_down.size(), 2);
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
   EXPECT_EQ(onDisk().checks.back().note, "sticks");

@@ -97,7 +97,7 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   }
   pictures.take(window, "inspect-card");
   QTest::keyClicks(&card, "1345p");
-  card.timer().show({2.41, 2.52, 2.38});
+  card.timer().show({"2.41", "2.52", "2.38"});
   pictures.take(window, "inspect-ticked");
   QTest::keyClicks(&card, "f");
   pictures.take(window, "inspect-fail");
@@ -108,7 +108,7 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   record();
   QTest::keyClick(&card, Qt::Key_PageUp, Qt::ControlModifier);
   QTest::keyClicks(&card, "1245p");
-  card.timer().show({2.31, 2.36});
+  card.timer().show({"2.31", "2.36"});
   card.note()->setText("Latch replaced");
   record();
   QTest::keyClick(&card, Qt::Key_PageUp, Qt::ControlModifier);
