@@ -33,7 +33,7 @@ struct Auditor::Last {
   // False: too much is otherwise, and this is of no further use.
   bool follow(const layout::Layout& now) {
     // From time to time all is made anew: what was asked for on the way and never again is forgotten.
-    constexpr int kMostMoves = 500;
+    constexpr int kMostMoves = 20000;
     const auto moves = movesBetween(layout, now);
     if (!moves || ++followed > kMostMoves) return false;
     if (moves->empty()) return true;

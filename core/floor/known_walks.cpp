@@ -48,6 +48,7 @@ std::optional<Nearest> Known::answer(double other) const {
 void KnownWalks::follow(KnownWalks&& former, WalkFinder* finder, const Plan& before, const Plan& now) {
   PlanChange change = changeBetween(before, now);
   if (!change.comparable || former.clearance_ != clearance_) return;
+  position_ = former.position_;
   former_groups_ = std::move(former.groups_);
   for (auto& [numbers, group] : former_groups_) group.former = nullptr;
   on_floor_ = std::move(former.on_floor_);
@@ -70,8 +71,21 @@ bool KnownWalks::change(PlanChange change, WalkFinder* finder, const Plan& befor
     return false;
   }
   ends_.forgetNear(*last, originOf(now));
+  changed_at_ = position_;
   changes_.push_back(std::move(last));
   if (changes_.size() > kMostChanges) changes_.pop_front(), ++first_;
+  return true;
+}
+
+bool KnownWalks::nextPosition() {
+  constexpr std::size_t kLately = 128;
+  if (++position_ % kLately != 0) return false;
+  const auto isPassed = [&](const Asking& asking) {
+    return asking.first > changed_at_ && asking.last + kLately < position_;
+  };
+  std::erase_if(groups_, [&](const auto& group) { return isPassed(group.second.asking); });
+  for (auto& [numbers, group] : groups_)
+    std::erase_if(group.of, [&](const auto& answer) { return isPassed(answer.second.asking); });
   return true;
 }
 
@@ -87,10 +101,14 @@ void KnownWalks::forget() {
 KnownWalks::Group& KnownWalks::about(std::span<const Place> places, Asked asked) {
   std::vector<double> numbers = numbersOf(places, asked);
   const auto found = groups_.find(numbers);
-  if (found != groups_.end()) return found->second;
+  if (found != groups_.end()) {
+    found->second.asking.last = position_;
+    return found->second;
+  }
   const auto former = former_groups_.find(numbers);
   Group& group = groups_[std::move(numbers)];
   group.places.assign(places.begin(), places.end());
+  group.asking = {position_, position_};
   if (former != former_groups_.end()) group.former = &former->second;
   return group;
 }
@@ -115,6 +133,7 @@ std::optional<Nearest> KnownWalks::kept(Group& group, Point from, double at_most
     if (auto moved = group.former->of.extract(from); !moved.empty())
       found = group.of.insert(std::move(moved)).position;
   if (found == group.of.end()) return std::nullopt;
+  found->second.asking.last = position_;
   std::optional<Nearest> answer = found->second.known.answer(at_most);
   if (!answer) return std::nullopt;
   const bool taken_over = found->second.as_of != now();
@@ -124,11 +143,11 @@ std::optional<Nearest> KnownWalks::kept(Group& group, Point from, double at_most
 }
 
 void KnownWalks::note(Group& group, Point from, Known known) {
-  const auto [it, fresh] = group.of.try_emplace(from, Remembered{known, now()});
+  const auto [it, fresh] = group.of.try_emplace(from, Remembered{known, now(), {position_, position_}});
   if (fresh) return;
   Remembered& old = it->second;
   if (old.as_of != now()) {
-    old = {std::move(known), now()};
+    old = {std::move(known), now(), old.asking};
   } else if (old.known.nearest.index && old.known.at_most > known.at_most) {
     old.known.close_calls.emplace_back(known.at_most, known.nearest.index.has_value());
   } else if (known.nearest.index || old.known.at_most < known.at_most) {

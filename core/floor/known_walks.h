@@ -37,9 +37,14 @@ enum class Asked { Singly, Together };
 // The answers of one floor, by question, over the changes that it goes through.
 class KnownWalks {
  public:
+  // Positions of a drag: at which it was asked first, and last.
+  struct Asking {
+    std::size_t first = 0, last = 0;
+  };
   struct Remembered {
     Known known;
     std::size_t as_of = 0;  // the change after which it held
+    Asking asking = {};
   };
   // Answers about the same places.
   struct Group {
@@ -47,6 +52,7 @@ class KnownWalks {
     std::unordered_map<Point, Remembered, geometry::NumbersHash> of;
     std::vector<DoorBounds::End> ends;  // of the places: each point and each line, when first needed
     Group* former = nullptr;
+    Asking asking = {};
   };
 
   explicit KnownWalks(double clearance) : clearance_(clearance) {}
@@ -58,6 +64,9 @@ class KnownWalks {
   // The same floor after a change; whether anything is still known.
   const WalkChange& lastChange() const { return *changes_.back(); }
   bool change(PlanChange change, WalkFinder* finder, const Plan& before, const Plan& now);
+  // The next position of a drag, between changes. Of what was asked first in this drag, such as of the places
+  // that move along, what was not asked lately is forgotten from time to time; whether it was now.
+  bool nextPosition();
 
   Group& about(std::span<const Place> places, Asked asked);
   // The answer that was found on this floor, or that still holds, if there is one.
@@ -100,6 +109,7 @@ class KnownWalks {
   std::shared_ptr<const DoorBounds> doors_;
   KnownEnds ends_;
   double clearance_;
+  std::size_t position_ = 0, changed_at_ = 0;
   std::size_t kept_ = 0;
 };
 

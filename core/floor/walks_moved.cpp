@@ -130,6 +130,8 @@ bool Walks::moveSolids(std::span<const SolidMoved> moved) {
   if (!m.lifted_just_now) {
     stay = m.put_back_before->partsStay();
     m.touched = m.put_back_before->touched();
+    Memory& floor = *m.lifted->floor.memory_;
+    if (floor.known.nextPosition()) floor.pieces.reset();  // of places passed, too
   } else {
     std::vector<std::size_t> solids;
     for (const SolidMoved& s : moved) solids.push_back(s.solid);

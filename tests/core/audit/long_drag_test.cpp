@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <functional>
 #include <string>
@@ -121,6 +122,32 @@ TEST(LongDrag, OverRandomShops) {
 TEST(LongDrag, OverShopsWithWaysOutHazardsAndTapeChecks) {
   dragAll([](std::uint64_t seed) { return support::furnished(support::randomLayout(seed + 8000), seed); });
   dragAll([](std::uint64_t seed) { return support::furnished(support::gridLayout(seed + 8000), seed); });
+}
+
+// Some hundred positions on, what was asked of the first of them is forgotten.
+TEST(LongDrag, PastWhatIsForgottenOnTheWay) {
+  const auto& kinds = files::bundledDeviceKinds();
+  const Profile profile = defaultProfile();
+  for (std::uint64_t seed = 0; seed < 4; ++seed) {
+    Random random(seed);
+    Layout layout = support::furnished(support::randomLayout(seed + 7000), seed);
+    Auditor auditor;
+    auditor.audit(layout, kinds, profile);
+    std::size_t followed = 0;
+    for (const int positions : {400, 20}) {
+      layout::Machine& dragged = layout.machines[oneOf(layout.machines.size(), random)];
+      const Point start = dragged.at;
+      for (int i = 1; i <= positions; ++i) {
+        dragged.at = start + Point{300 * std::sin(0.037 * i), 200 * std::sin(0.0411 * i)};
+        const std::size_t before = auditor.followed();
+        const Report& report = auditor.audit(layout, kinds, profile);
+        followed += auditor.followed() - before;
+        if (i % 10 != 0) continue;
+        ASSERT_EQ(textOf(report), textOf(audit(layout, kinds, profile))) << seed << ", " << i;
+      }
+    }
+    EXPECT_GT(followed, 200u) << seed;
+  }
 }
 
 TEST(LongDrag, OverNarrowShops) {
