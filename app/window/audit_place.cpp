@@ -20,12 +20,16 @@
 namespace stopwalk::window {
 namespace {
 
+struct FindingCounts {
+  std::size_t fresh = 0, otherwise = 0, gone = 0;
+};
+
 // "2 stations worse off, 1 station better off, 3 new findings."
-QString summaryOf(const std::vector<plan::StationChange>& changes, int new_findings, int gone_findings) {
+QString summaryOf(const std::vector<plan::StationChange>& changes, const FindingCounts& findings) {
   const auto count = [&](plan::Turn turn) {
     return static_cast<int>(std::ranges::count(changes, turn, &plan::StationChange::turn));
   };
-  if (changes.empty() && new_findings + gone_findings == 0)
+  if (changes.empty() && findings.fresh + findings.otherwise + findings.gone == 0)
     return AuditPlace::tr("It changes nothing for any station.");
   QStringList parts;
   if (const int n = count(plan::Turn::Worse))
@@ -37,12 +41,12 @@ QString summaryOf(const std::vector<plan::StationChange>& changes, int new_findi
   if (const int n = count(plan::Turn::Other))
     parts << (n == 1 ? AuditPlace::tr("1 station otherwise")
                      : AuditPlace::tr("%1 stations otherwise").arg(n));
-  if (new_findings > 0)
-    parts << (new_findings == 1 ? AuditPlace::tr("1 new finding")
-                                : AuditPlace::tr("%1 new findings").arg(new_findings));
-  if (gone_findings > 0)
-    parts << (gone_findings == 1 ? AuditPlace::tr("1 finding gone")
-                                 : AuditPlace::tr("%1 findings gone").arg(gone_findings));
+  const auto add = [&](std::size_t n, const QString& one, const QString& many) {
+    if (n > 0) parts << (n == 1 ? one : many.arg(n));
+  };
+  add(findings.fresh, AuditPlace::tr("1 new finding"), AuditPlace::tr("%1 new findings"));
+  add(findings.otherwise, AuditPlace::tr("1 finding changed"), AuditPlace::tr("%1 findings changed"));
+  add(findings.gone, AuditPlace::tr("1 finding gone"), AuditPlace::tr("%1 findings gone"));
   return parts.join(AuditPlace::tr(", ")) + ".";
 }
 
@@ -130,9 +134,11 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
   summary_.clear();
   if (answer.supposed) {
     changes = plan::changesBetween(*answer.report, *answer.supposed);
-    const auto found = std::ranges::count(panels::newSince(*answer.supposed, *answer.report), true);
-    const auto gone = panels::goneBy(answer.suppositions, *answer.layout, *answer.report, *answer.supposed);
-    summary_ = summaryOf(changes, static_cast<int>(found), static_cast<int>(gone));
+    const audit::Report &supposed = *answer.supposed, &as_it_is = *answer.report;
+    const auto fresh = std::ranges::count(panels::newSince(supposed, as_it_is), true);
+    summary_ =
+        summaryOf(changes, {static_cast<std::size_t>(fresh), panels::otherwiseSince(supposed, as_it_is),
+                            panels::goneBy(answer.suppositions, *answer.layout, as_it_is, supposed)});
   }
   const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
   supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);

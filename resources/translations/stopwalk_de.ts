@@ -765,6 +765,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 Hingenommen von %2 bis %3.</translation>
     </message>
+    <message>
+        <source>%1 Not let stand: which of several is meant is not said.</source>
+        <translation>%1 Nicht hingenommen: Welche von mehreren gemeint ist, steht nicht da.</translation>
+    </message>
 </context>
 <context>
     <name>MachineSection</name>
@@ -3946,7 +3950,7 @@
     <message>
         <source>Of a moment ago:</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick:</translation>
+        <translation>Stand von eben:</translation>
     </message>
     <message>
         <source>1 finding.</source>
@@ -3966,7 +3970,7 @@
     <message>
         <source>Of a moment ago, being computed anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick; wird neu berechnet.</translation>
+        <translation>Stand von eben; wird neu berechnet.</translation>
     </message>
     <message>
         <source>A workshop without a name</source>
@@ -3987,6 +3991,14 @@
         <source>%1, audited by the profile %2, copied on %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, geprüft nach dem Profil %2, kopiert am %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 findings.</source>
+        <translation>%1 von %2 Befunden.</translation>
     </message>
 </context>
 <context>
@@ -4196,7 +4208,7 @@
     <message>
         <source>Of a moment ago</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick</translation>
+        <translation>Stand von eben</translation>
     </message>
 </context>
 <context>
@@ -4534,12 +4546,16 @@
     <message>
         <source>Of a moment ago</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick</translation>
+        <translation>Stand von eben</translation>
     </message>
     <message>
         <source>Of a moment ago, being computed anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick; wird neu berechnet.</translation>
+        <translation>Stand von eben; wird neu berechnet.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stations</source>
+        <translation>%1 von %2 Arbeitsplätzen</translation>
     </message>
 </context>
 <context>
@@ -4665,7 +4681,7 @@
     <message>
         <source>Of a moment ago</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick</translation>
+        <translation>Stand von eben</translation>
     </message>
 </context>
 <context>
@@ -4765,6 +4781,14 @@
         <source>No longer let stand, the last day has passed:</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Nicht länger hingenommen, der letzte Tag ist vorbei:</translation>
+    </message>
+    <message>
+        <source>Not let stand:</source>
+        <translation>Nicht hingenommen:</translation>
+    </message>
+    <message>
+        <source>what %1 lets stand until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say: which: %4</source>
+        <translation>Was %1 bis %2 hinnimmt, kann dieser Befund sein oder ein anderer dieser Regel zu %3. Damit dieser gemeint ist, muss in der Datei des Plans stehen: which: %4</translation>
     </message>
 </context>
 <context>
@@ -4886,6 +4910,10 @@
         <source>There is none in this layout, or none that works.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>In diesem Layout gibt es keines, oder keines, das funktioniert.</translation>
+    </message>
+    <message>
+        <source>%1+</source>
+        <translation>%1+</translation>
     </message>
 </context>
 <context>
@@ -5635,7 +5663,7 @@
     <message>
         <source>Of a moment ago: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Von vor einem Augenblick: %1</translation>
+        <translation>Stand von eben: %1</translation>
     </message>
     <message>
         <source>The inspection records cannot be read</source>
@@ -5651,6 +5679,14 @@
         <source>The inspection records are not all as they were written</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Kontrollaufzeichnungen sind nicht alle so, wie sie geschrieben wurden</translation>
+    </message>
+    <message>
+        <source>1 finding changed</source>
+        <translation>1 Befund geändert</translation>
+    </message>
+    <message>
+        <source>%1 findings changed</source>
+        <translation>%1 Befunde geändert</translation>
     </message>
 </context>
 <context>

@@ -765,6 +765,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 Aceptado por %2 hasta el %3.</translation>
     </message>
+    <message>
+        <source>%1 Not let stand: which of several is meant is not said.</source>
+        <translation>%1 No se acepta: no se dice cuál de varios se entiende.</translation>
+    </message>
 </context>
 <context>
     <name>MachineSection</name>
@@ -3988,6 +3992,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, auditado según el perfil %2, copiado el %3.</translation>
     </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 de %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 findings.</source>
+        <translation>%1 de %2 hallazgos.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
@@ -4541,6 +4553,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>De hace un momento; se está calculando de nuevo.</translation>
     </message>
+    <message>
+        <source>%1 of %2 stations</source>
+        <translation>%1 de %2 puestos</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::SupposePanel</name>
@@ -4766,6 +4782,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ya no se acepta, el último día ha pasado:</translation>
     </message>
+    <message>
+        <source>Not let stand:</source>
+        <translation>No se acepta:</translation>
+    </message>
+    <message>
+        <source>what %1 lets stand until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say: which: %4</source>
+        <translation>lo que %1 acepta hasta el %2 puede ser este hallazgo u otro de esta regla sobre %3. Para que se entienda este, el archivo del plano tiene que decir: which: %4</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::AuditMarks</name>
@@ -4886,6 +4910,10 @@
         <source>There is none in this layout, or none that works.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No hay ninguno en esta distribución, o ninguno que funcione.</translation>
+    </message>
+    <message>
+        <source>%1+</source>
+        <translation>%1+</translation>
     </message>
 </context>
 <context>
@@ -5651,6 +5679,14 @@
         <source>The inspection records are not all as they were written</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Los registros de inspección no están todos como se escribieron</translation>
+    </message>
+    <message>
+        <source>1 finding changed</source>
+        <translation>1 hallazgo cambiado</translation>
+    </message>
+    <message>
+        <source>%1 findings changed</source>
+        <translation>%1 hallazgos cambiados</translation>
     </message>
 </context>
 <context>

@@ -73,12 +73,35 @@ class Titles {
   std::unordered_map<std::string, int> how_many_;       // by name
 };
 
-// Findings of one sort may be the same one with another number; a rule that measures nothing says by its
-// sentence what it is about, such as to where there is no way.
+// Findings of one sort may be the same one grown worse or milder. What a rule does not measure, and of which
+// it may find several about one thing, is told apart: no way to the stop is not no way to the phone.
 using Sort = std::tuple<std::string_view, std::string_view, std::string_view>;
 
 Sort sortOf(const Finding& f) {
-  return {f.rule, f.subject, f.measured ? std::string_view() : std::string_view(f.text)};
+  const audit::Rule* rule = audit::findRule(f.rule);
+  const bool is_apart = rule && rule->several && !f.measured;
+  return {f.rule, f.subject, is_apart ? std::string_view(f.which) : std::string_view()};
+}
+
+// Of each finding which of `before` it is, by its place there; none: it is new. Of several of a sort those
+// that say the same are the same, and of the others as many as there were.
+std::vector<std::optional<std::size_t>> knownFrom(const audit::Report& report, const audit::Report& before) {
+  std::map<Sort, std::vector<std::size_t>> known;
+  for (std::size_t i = 0; i < before.findings.size(); ++i) known[sortOf(before.findings[i])].push_back(i);
+  std::vector<std::optional<std::size_t>> from(report.findings.size());
+  const auto take = [&](std::size_t i, const auto& is_it) {
+    auto& some = known[sortOf(report.findings[i])];
+    const auto found = std::ranges::find_if(some, is_it);
+    if (from[i] || found == some.end()) return;
+    from[i] = *found;
+    some.erase(found);
+  };
+  for (std::size_t i = 0; i < from.size(); ++i)
+    take(i, [&](std::size_t b) { return before.findings[b].text == report.findings[i].text; });
+  for (std::size_t i = 0; i < from.size(); ++i)
+    take(i, [&](std::size_t b) { return before.findings[b].which == report.findings[i].which; });
+  for (std::size_t i = 0; i < from.size(); ++i) take(i, [](std::size_t) { return true; });
+  return from;
 }
 
 }  // namespace
@@ -90,36 +113,30 @@ std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::La
   std::unordered_map<std::string, std::size_t> known;  // by key, into `groups`
   for (std::size_t i = 0; i < report.findings.size(); ++i) {
     const Finding& finding = report.findings[i];
-    if (!isWanted(finding, filter)) continue;
     const std::string key = titles.keyOf(finding);
     const auto [group, is_first] = known.emplace(key, groups.size());
-    if (is_first) groups.push_back({titles.of(key), {}});
-    groups[group->second].findings.push_back(i);
+    if (is_first) groups.push_back({titles.of(key), {}, 0});
+    ++groups[group->second].all;
+    if (isWanted(finding, filter)) groups[group->second].findings.push_back(i);
   }
+  std::erase_if(groups, [](const FindingGroup& group) { return group.findings.empty(); });
+  // In the order of the worst that is shown.
+  std::ranges::sort(groups, {}, [](const FindingGroup& group) { return group.findings.front(); });
   return groups;
 }
 
 std::vector<bool> newSince(const audit::Report& report, const audit::Report& before) {
-  std::map<Sort, std::vector<std::string_view>> known;  // what they say
-  for (const Finding& f : before.findings) known[sortOf(f)].push_back(f.text);
-  std::vector<bool> is_new(report.findings.size());
-  std::vector<std::size_t> others;  // that say something else than all before
-  for (std::size_t i = 0; i < report.findings.size(); ++i) {
-    auto& texts = known[sortOf(report.findings[i])];
-    const auto same = std::ranges::find(texts, report.findings[i].text);
-    if (same == texts.end())
-      others.push_back(i);
-    else
-      texts.erase(same);
-  }
-  for (const std::size_t i : others) {
-    auto& texts = known[sortOf(report.findings[i])];
-    if (texts.empty())
-      is_new[i] = true;
-    else
-      texts.pop_back();
-  }
+  std::vector<bool> is_new;
+  for (const auto& from : knownFrom(report, before)) is_new.push_back(!from);
   return is_new;
+}
+
+std::size_t otherwiseSince(const audit::Report& report, const audit::Report& before) {
+  const auto from = knownFrom(report, before);
+  std::size_t otherwise = 0;
+  for (std::size_t i = 0; i < from.size(); ++i)
+    otherwise += from[i] && before.findings[*from[i]].text != report.findings[i].text;
+  return otherwise;
 }
 
 std::size_t goneBy(const planning::Suppositions& suppositions, const layout::Layout& layout,

@@ -22,15 +22,20 @@ struct FindingFilter {
 struct FindingGroup {
   QString title;
   std::vector<std::size_t> findings;  // into report.findings, the worst first
+  std::size_t all = 0;                // with those that are not shown
 };
 
 // The groups in the order of their worst finding, which is that of the report.
 std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::Layout& layout,
                                    const FindingFilter& filter);
 
-// Of each finding whether it is not among those of `before`: the same rule about the same thing, and what it
-// says where nothing is measured. Of several such the first are known, as many as there were.
+// Of each finding whether it is not among those of `before`. The same rule about the same thing is the same
+// finding, also where it has grown worse.
 std::vector<bool> newSince(const audit::Report& report, const audit::Report& before);
+
+// How many are among those of `before` and said something else there: nearer, farther, or not at all any
+// more.
+std::size_t otherwiseSince(const audit::Report& report, const audit::Report& before);
 
 // How many findings are no more by what is supposed. What was found of a device that is out of order, or by a
 // tape that ends there, is not: it is only not looked at.

@@ -115,6 +115,7 @@ void FindingList::build() {
   const QTreeWidgetItem* was = tree_->currentItem();
   const QString rule = was ? was->data(0, kFindingRole + 1).toString() : QString();
   const QString subject = was ? was->data(0, kFindingRole + 2).toString() : QString();
+  const QString which = was ? was->data(0, kFindingRole + 3).toString() : QString();
   building_ = true;
   tree_->clear();
   if (report_ && layout_) {
@@ -122,7 +123,7 @@ void FindingList::build() {
                                shows_[1]->isChecked(), shows_[2]->isChecked(), search_->text()};
     const auto is_new = before_ ? newSince(*report_, *before_) : std::vector<bool>(report_->findings.size());
     for (const FindingGroup& group : groupsOf(*report_, *layout_, filter)) addGroup(group, is_new);
-    choose(rule, subject);
+    choose(rule, subject, which);
   }
   building_ = false;
   showCounts();
@@ -131,7 +132,9 @@ void FindingList::build() {
 
 void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& is_new) {
   auto* heading = new QTreeWidgetItem(tree_);
-  heading->setText(0, tr("%1: %2").arg(group.title).arg(group.findings.size()));
+  const auto n = group.findings.size();
+  heading->setText(0, n == group.all ? tr("%1: %2").arg(group.title).arg(n)
+                                     : tr("%1: %2 of %3").arg(group.title).arg(n).arg(group.all));
   QFont bold = tree_->font();
   bold.setBold(true);
   heading->setFont(0, bold);
@@ -146,18 +149,23 @@ void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& i
     item->setData(0, kFindingRole, static_cast<int>(i));
     item->setData(0, kFindingRole + 1, QString::fromStdString(finding.rule));
     item->setData(0, kFindingRole + 2, QString::fromStdString(finding.subject));
+    item->setData(0, kFindingRole + 3, QString::fromStdString(finding.which));
   }
   heading->setExpanded(true);
 }
 
-void FindingList::choose(const QString& rule, const QString& subject) {
+// Else another of the rule about the subject: what was looked at may be about another stop now.
+void FindingList::choose(const QString& rule, const QString& subject, const QString& which) {
   if (rule.isEmpty()) return;
+  QTreeWidgetItem* like = nullptr;
   for (int g = 0; g < tree_->topLevelItemCount(); ++g)
     for (int i = 0; i < tree_->topLevelItem(g)->childCount(); ++i) {
       QTreeWidgetItem* item = tree_->topLevelItem(g)->child(i);
-      if (item->data(0, kFindingRole + 1) == rule && item->data(0, kFindingRole + 2) == subject)
-        return tree_->setCurrentItem(item);
+      if (item->data(0, kFindingRole + 1) != rule || item->data(0, kFindingRole + 2) != subject) continue;
+      if (item->data(0, kFindingRole + 3) == which) return tree_->setCurrentItem(item);
+      if (!like) like = item;
     }
+  if (like) tree_->setCurrentItem(like);
 }
 
 void FindingList::showCounts() {
@@ -172,8 +180,9 @@ void FindingList::showCounts() {
 
 // Always a line, so that nothing jumps when more is said.
 QString FindingList::counted() const {
-  const auto n = report_->findings.size();
-  if (n > 0 && tree_->topLevelItemCount() == 0) return tr("No finding is like that.");
+  const qsizetype n = std::ssize(report_->findings), shown = countShown();
+  if (n > 0 && shown == 0) return tr("No finding is like that.");
+  if (n > shown) return tr("%1 of %2 findings.").arg(shown).arg(n);
   if (n > 0) return n == 1 ? tr("1 finding.") : tr("%1 findings.").arg(n);
   if (report_->stations.empty())
     return tr("There is nothing to audit yet. Draw a machine with its station, and the findings stand here.");
@@ -206,12 +215,16 @@ QString FindingList::asText() const {
   return text + tr("A drawing held against chosen rules; this certifies nothing.") + "\n";
 }
 
+qsizetype FindingList::countShown() const {
+  qsizetype shown = 0;
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g) shown += tree_->topLevelItem(g)->childCount();
+  return shown;
+}
+
 // What the filter hides is told as well.
 QString FindingList::howMany() const {
   if (!report_) return tr("Not audited yet.");
-  qsizetype shown = 0;
-  for (int g = 0; g < tree_->topLevelItemCount(); ++g) shown += tree_->topLevelItem(g)->childCount();
-  const auto all = std::ssize(report_->findings);
+  const qsizetype all = std::ssize(report_->findings), shown = countShown();
   return shown == all ? counted() : tr("%1 of %2 findings; the others are not shown.").arg(shown).arg(all);
 }
 

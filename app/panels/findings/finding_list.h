@@ -48,9 +48,10 @@ class FindingList : public QWidget {
   QWidget* filterLine();
   void build();
   void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
-  void choose(const QString& rule, const QString& subject);
+  void choose(const QString& rule, const QString& subject, const QString& which);
   void showCounts();
   QString counted() const;
+  qsizetype countShown() const;
   QString howMany() const;
   void look();
 

@@ -18,6 +18,7 @@ bool isOver(const audit::Acceptance& acceptance, const QDate& today) {
 
 QString textOf(const audit::Finding& finding, const QDate& today) {
   const QString text = QString::fromStdString(finding.text);
+  if (finding.unclear) return Words::tr("%1 Not let stand: which of several is meant is not said.").arg(text);
   if (!finding.accepted) return text;
   const QString by = QString::fromStdString(finding.accepted->by);
   const QString until = QString::fromStdString(finding.accepted->until);

@@ -48,6 +48,12 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
          tr("by %1 until %2: %3")
              .arg(escaped(finding->accepted->by), escaped(finding->accepted->until),
                   escaped(finding->accepted->reason)));
+  if (finding->unclear)
+    line(tr("Not let stand:"),
+         tr("what %1 lets stand until %2 may be this finding or another of this rule about %3. To mean this "
+            "one, the layout must say: which: %4")
+             .arg(escaped(finding->unclear->by), escaped(finding->unclear->until), escaped(finding->subject),
+                  escaped(finding->which)));
   line(tr("Basis:"), escaped(audit::basisText(finding->basis)));
   setHtml(html);
 }

@@ -83,7 +83,7 @@ audit::Report foundOf(std::vector<std::tuple<std::string, std::optional<double>,
     f.rule = rule;
     f.subject = "saw-1/operator";
     f.measured = measured;
-    f.text = text;
+    f.text = f.which = text;
     report.findings.push_back(f);
   }
   return report;
@@ -92,8 +92,8 @@ audit::Report foundOf(std::vector<std::tuple<std::string, std::optional<double>,
 // A rule may find several things of one station: the stop's way and the phone's.
 TEST(FindingGroups, NewIsASecondFindingOfTheSameRuleAboutTheSameThing) {
   using Bools = std::vector<bool>;
-  const std::tuple stop{"unreachable", std::nullopt, "no way to the stop"};
-  const std::tuple phone{"unreachable", std::nullopt, "no way to the phone"};
+  const std::tuple stop{"unreachable", std::nullopt, "stop"};
+  const std::tuple phone{"unreachable", std::nullopt, "phone"};
   EXPECT_EQ(newSince(foundOf({stop, phone}), foundOf({stop})), (Bools{false, true}));
   EXPECT_EQ(newSince(foundOf({stop, phone}), foundOf({phone})), (Bools{true, false}));
   EXPECT_EQ(newSince(foundOf({phone}), foundOf({stop})), Bools{true});
@@ -103,6 +103,20 @@ TEST(FindingGroups, NewIsASecondFindingOfTheSameRuleAboutTheSameThing) {
   EXPECT_EQ(newSince(foundOf({narrower}), foundOf({narrow})), Bools{false}) << "the same, by another number";
   EXPECT_EQ(newSince(foundOf({narrow, phone_too}), foundOf({narrow})), (Bools{false, true}));
   EXPECT_EQ(newSince(foundOf({narrower, phone_too}), foundOf({narrow})), (Bools{false, true}));
+}
+
+// What was too far and is now not to be had at all is the same finding, grown worse.
+TEST(FindingGroups, WhatGrowsWorseIsNeitherNewNorGone) {
+  using Bools = std::vector<bool>;
+  const auto far = foundOf({{"phone-too-far", 31.0, "31 m"}}),
+             none = foundOf({{"phone-too-far", {}, "no phone"}});
+  EXPECT_EQ(newSince(none, far), Bools{false});
+  EXPECT_EQ(goneBy({}, smallShop(), far, none), 0u);
+  EXPECT_EQ(otherwiseSince(none, far), 1u);
+  EXPECT_EQ(otherwiseSince(far, far), 0u);
+  const auto bar = foundOf({{"hidden-stop", {}, "bar"}}), cord = foundOf({{"hidden-stop", {}, "cord"}});
+  EXPECT_EQ(newSince(cord, bar), Bools{false}) << "there is one of a station";
+  EXPECT_EQ(otherwiseSince(cord, bar), 1u);
 }
 
 // It is out of order, and neither gone nor mended: what was found of itself is only not looked at.
@@ -139,6 +153,33 @@ TEST(FindingList, FiltersBySeverityAndWords) {
   EXPECT_EQ(all.shown(), 0);
   all.list.search()->setText("saw-1");
   EXPECT_GT(all.shown(), 0);
+}
+
+TEST(FindingList, SaysOfHowManyWhatIsShownIs) {
+  List some(smallShop());
+  const auto all = std::ssize(some.report->findings);
+  EXPECT_EQ(some.list.summary(), QString("%1 findings.").arg(all));
+  some.list.search()->setText("saw-1");
+  ASSERT_LT(some.shown(), all);
+  EXPECT_EQ(some.list.summary(), QString("%1 of %2 findings.").arg(some.shown()).arg(all));
+  some.list.search()->clear();
+  const QString heading = some.list.tree()->topLevelItem(0)->text(0);
+  const int in_group = some.list.tree()->topLevelItem(0)->childCount();
+  some.list.search()->setText(QString::fromStdString(some.report->findings.front().rule));
+  const auto* group = some.list.tree()->topLevelItem(0);
+  ASSERT_LT(group->childCount(), in_group);
+  EXPECT_EQ(group->text(0),
+            heading.section(": ", 0, 0) + QString(": %1 of %2").arg(group->childCount()).arg(in_group));
+}
+
+TEST(FindingList, KeepsLookingAtTheSameOfTwoOfARuleAboutOneThing) {
+  List some(smallShop());
+  audit::Report report = foundOf({{"unreachable", {}, "stop"}, {"unreachable", {}, "phone"}});
+  some.list.setReport(std::make_shared<const audit::Report>(report), some.layout);
+  some.list.tree()->setCurrentItem(some.list.tree()->topLevelItem(0)->child(1));
+  some.list.groupBy()->setCurrentIndex(2);
+  ASSERT_TRUE(some.list.current());
+  EXPECT_EQ(some.list.current()->which, "phone");
 }
 
 TEST(FindingList, KeepsLookingAtTheSameFinding) {
