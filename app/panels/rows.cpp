@@ -17,6 +17,9 @@ int textWidth(const QTreeView& tree, const QModelIndex& index) {
                                                : tree.style()->pixelMetric(QStyle::PM_SmallIconSize);
     width -= icon + 2 * tree.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 4;
   }
+  if (!index.data(Qt::CheckStateRole).isNull())
+    width -= tree.style()->pixelMetric(QStyle::PM_IndicatorWidth) +
+             2 * tree.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 4;
   return std::max(width, 40);
 }
 

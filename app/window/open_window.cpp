@@ -6,6 +6,7 @@
 
 #include "app/window/language.h"
 #include "app/window/main_window.h"
+#include "app/window/tick_style.h"
 #include "core/files/version.h"
 
 namespace stopwalk::window {
@@ -15,6 +16,7 @@ int openWindow(const std::string& layout_file) {
   char name[] = "stopwalk";
   char* argv[] = {name, nullptr};
   QApplication application(argc, argv);
+  QApplication::setStyle(new TickStyle);  // which it owns
   QApplication::setApplicationName("stopwalk");
   QApplication::setApplicationDisplayName("Stopwalk");
   QApplication::setApplicationVersion(files::kVersion);

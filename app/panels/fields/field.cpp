@@ -59,6 +59,7 @@ void Field::describe(QWidget* control, const QString& name) const {
 void Field::setTrouble(const QString& trouble) {
   if (trouble == trouble_->text()) return;
   trouble_->setText(trouble);
+  giveTroubleItsHeight();
   trouble_row_->setVisible(!trouble.isEmpty());
   focusProxy()->setAccessibleDescription(trouble.isEmpty() ? text_.what : trouble);
 }
@@ -71,6 +72,18 @@ void Field::closeEditor(QAbstractItemView& table) {
 void Field::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) sizeMark();
   QWidget::changeEvent(event);
+}
+
+void Field::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  giveTroubleItsHeight();
+}
+
+// A form asks a row for its height only once, before the sentence is there.
+void Field::giveTroubleItsHeight() {
+  const int beside = width() - mark_->sizeHint().width() - trouble_row_->layout()->spacing();
+  const bool is_told = !trouble_->text().isEmpty() && beside > 0;
+  trouble_->setMinimumHeight(is_told ? trouble_->heightForWidth(beside) : 0);
 }
 
 void Field::sizeMark() {

@@ -43,9 +43,11 @@ class Field : public QWidget {
   // Takes what is being typed in a cell of a table.
   static void closeEditor(QAbstractItemView& table);
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void sizeMark();
+  void giveTroubleItsHeight();
 
   FieldText text_;
   QLabel* label_ = nullptr;

@@ -2,22 +2,33 @@
 
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 
 #include "app/edits/house_rules.h"
 #include "app/panels/fields/length_field.h"
 #include "app/panels/fields/number_field.h"
 #include "app/panels/rows.h"
 #include "core/audit/wording.h"
+#include "core/layout/units.h"
 
 namespace stopwalk::panels {
 namespace {
 
 constexpr int kRuleRole = Qt::UserRole;
-constexpr double kMm = 1000;  // in a metre
+constexpr double kMm = 1000;      // in a metre
+constexpr double kSame_m = 1e-6;  // a thousandth of a millimetre
+constexpr int kExact = 6;         // decimals
 
+// Exact; what no fraction of an inch is, stands beside it in metres.
 QString limitText(const audit::Limit& limit, double value, layout::LengthUnit unit) {
-  if (limit.unit == "m") return QString::fromStdString(audit::lengthText(value, unit));
-  return QString::fromStdString(audit::decimal(value) + (limit.unit.empty() ? "" : " " + limit.unit));
+  if (limit.unit != "m")
+    return QString::fromStdString(audit::decimal(value, kExact) +
+                                  (limit.unit.empty() ? "" : " " + limit.unit));
+  const std::string text = audit::limitText(value, unit);
+  const auto meant_mm = layout::parseLength(text, unit);
+  if (meant_mm && std::abs(*meant_mm / kMm - value) < kSame_m) return QString::fromStdString(text);
+  return QStringLiteral("%1 (%2 m)")
+      .arg(QString::fromStdString(text), QString::fromStdString(audit::decimal(value, kExact)));
 }
 
 // Metres even where the layout is drawn in millimetres: as the list above says them.

@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "app/panels/things/station_words.h"
+#include "app/plan/turn_sign.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::panels {
@@ -42,18 +43,6 @@ QString widthWords(const StationReport& station, layout::LengthUnit unit) {
 
 QString nameOr(const Nearest& nearest) {
   return nearest.name.empty() ? kDash : QString::fromStdString(audit::withCapital(nearest.name));
-}
-
-QString signOf(plan::Turn turn) {
-  switch (turn) {
-    case plan::Turn::Better:
-      return QStringLiteral("▲ ");
-    case plan::Turn::Worse:
-      return QStringLiteral("▼ ");
-    case plan::Turn::Other:
-      break;
-  }
-  return {};
 }
 
 // Without the name, which stands in its own column.

@@ -15,7 +15,9 @@
 namespace stopwalk::panels {
 namespace {
 
-constexpr int kWidths_px[StationModel::kColumns] = {190, 64, 260, 96, 72, 104, 118, 210, 240, 130};
+constexpr int kWidestNames_px = 260;  // of a column of words; its heading is shown whole all the same
+constexpr int kWidestChange_px = 420;
+constexpr int kRowsMeasured = 60;
 
 // Shows the stations of which some column holds the words searched for.
 class Matching : public QSortFilterProxyModel {
@@ -64,14 +66,16 @@ StationTable::StationTable(edits::Selection& selection, QWidget* parent)
   view_->verticalHeader()->hide();
   view_->verticalHeader()->setDefaultSectionSize(std::max(24, view_->fontMetrics().height() * 3 / 2));
   view_->horizontalHeader()->setHighlightSections(false);
+  view_->horizontalHeader()->setResizeContentsPrecision(kRowsMeasured);
   for (int column = 0; column < StationModel::kColumns; ++column)
-    view_->setColumnWidth(column, kWidths_px[column]);
+    view_->setColumnWidth(column, view_->horizontalHeader()->sectionSizeHint(column));
   view_->setColumnHidden(StationModel::Change, true);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->addWidget(topLine());
   column->addWidget(view_, 1);
   connect(search_, &QLineEdit::textChanged, matching, &Matching::setSearch);
+  connect(search_, &QLineEdit::textChanged, this, &StationTable::showCount);
   connect(view_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
           &StationTable::takeSelection);
   connect(&selection_, &edits::Selection::changed, this, &StationTable::showSelection);
@@ -96,8 +100,10 @@ QWidget* StationTable::topLine() {
   exported->setToolTip(tr("All stations as a CSV file"));
   connect(copied, &QPushButton::clicked, this, &StationTable::copy);
   connect(exported, &QPushButton::clicked, this, &StationTable::exportWanted);
+  count_ = new QLabel(line);
   moment_ago_ = new QLabel(line);
   row->addWidget(search_, 1);
+  row->addWidget(count_);
   row->addWidget(moment_ago_);
   row->addWidget(copied);
   row->addWidget(exported);
@@ -111,9 +117,30 @@ void StationTable::setReport(std::shared_ptr<const audit::Report> report, const 
   const int scrolled = view_->verticalScrollBar()->value();
   model_->setReport(std::move(report), layout, kinds, changes);
   view_->setColumnHidden(StationModel::Change, changes.empty());
+  giveWidths();
+  showCount();
   view_->verticalScrollBar()->setValue(scrolled);
   showing_ = false;
   showSelection();
+}
+
+// Only where the search hides some.
+void StationTable::showCount() {
+  const int shown = sorted_->rowCount(), all = model_->rowCount({});
+  count_->setText(shown == all ? QString() : tr("%1 of %2 stations").arg(shown).arg(all));
+}
+
+// Once, from the words there are in this language; then they are whoever's who drags them.
+void StationTable::giveWidths() {
+  if (sorted_->rowCount() == 0) return;
+  for (int column = 0; column < StationModel::kColumns; ++column) {
+    if (has_width_[column] || view_->isColumnHidden(column)) continue;
+    has_width_[column] = true;
+    view_->resizeColumnToContents(column);
+    const int heading = view_->horizontalHeader()->sectionSizeHint(column);
+    const int most = column == StationModel::Change ? kWidestChange_px : kWidestNames_px;
+    view_->setColumnWidth(column, std::max(heading, std::min(view_->columnWidth(column), most)));
+  }
 }
 
 void StationTable::setMomentAgo(bool is_so) {
@@ -162,6 +189,7 @@ QString StationTable::asText() const {
   for (const QString& said : said_) lines << said + '.';
   for (int column = 0; column < StationModel::kColumns; ++column)
     if (shown(column)) cells << model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+  if (!count_->text().isEmpty()) lines << count_->text() + '.';
   lines << cells.join('\t');
   const QItemSelectionModel* picked = view_->selectionModel();
   for (int row = 0; row < sorted_->rowCount(); ++row) {

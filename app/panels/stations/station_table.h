@@ -40,6 +40,8 @@ class StationTable : public QWidget {
 
  private:
   QWidget* topLine();
+  void giveWidths();
+  void showCount();
   void takeSelection();
   void showSelection();
   void copy() const;
@@ -49,10 +51,12 @@ class StationTable : public QWidget {
   QSortFilterProxyModel* sorted_;
   QTableView* view_;
   SearchLine* search_;
+  QLabel* count_;
   QLabel* moment_ago_;
   QStringList said_;
   QString supposed_;
-  bool showing_ = false;  // the table's selection follows, and does not lead
+  bool has_width_[StationModel::kColumns] = {};  // from what stands in it
+  bool showing_ = false;                         // the table's selection follows, and does not lead
 };
 
 }  // namespace stopwalk::panels

@@ -92,6 +92,8 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
   tree_->setWhatsThis(
       tr("Space ticks: a device out of order, a door shut. Enter opens the numbers of "
          "something in the way."));
+  tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  tree_->setTextElideMode(Qt::ElideNone);
   Rows::give(*tree_);
   search_ = new SearchLine(tr("Search devices, phones and doors"), tree_, this);
   put_ = new QPushButton(tr("Put in the &way"), this);
@@ -188,7 +190,7 @@ void SupposePanel::addHeading(const QString& title,
     item->setCheckState(0, is_ticked ? Qt::Checked : Qt::Unchecked);
     item->setData(0, kIdRole, QString::fromStdString(id));
     item->setData(0, kWhatRole, static_cast<int>(what));
-    item->setToolTip(0, QString::fromStdString(id));
+    item->setToolTip(0, QStringLiteral("%1\n%2").arg(name, QString::fromStdString(id)));
   }
   heading->setExpanded(true);
 }

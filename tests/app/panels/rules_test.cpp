@@ -71,6 +71,33 @@ TEST_F(RulesOfTheHouse, ALimitThatCannotBeIsTold) {
   EXPECT_TRUE(house().empty());
 }
 
+TEST_F(RulesOfTheHouse, WhatIsToldOfALimitIsReadWhole) {
+  panel.resize(300, 700);
+  panel.choose("stop-too-far");
+  enter(panel.limits()[0]->line(), "4300");
+  QTest::qWait(50);
+  for (const QLabel* label : panel.limits()[0]->findChildren<QLabel*>())
+    if (label->text() == panel.limits()[0]->trouble()) {
+      EXPECT_GE(label->height(), label->heightForWidth(label->width()));
+      const QRect in_panel(label->mapTo(&panel, QPoint()), label->size());
+      EXPECT_TRUE(panel.rect().contains(in_panel));
+      const QRect in_field(label->mapTo(panel.limits()[0], QPoint()), label->size());
+      EXPECT_TRUE(panel.limits()[0]->rect().contains(in_field)) << "no more of it is shown";
+    }
+}
+
+TEST_F(RulesOfTheHouse, TheListSaysALimitExactly) {
+  panel.choose("stop-out-of-reach");
+  enter(panel.limits()[0]->line(), "0.795 m");
+  EXPECT_TRUE(panel.tree()->currentItem()->text(0).contains("0.795 m, "))
+      << panel.tree()->currentItem()->text(0).toStdString();
+  layout::Layout in_feet = shop.layout();
+  in_feet.unit = layout::LengthUnit::Foot;
+  shop.edited.reset(in_feet);
+  EXPECT_TRUE(panel.tree()->currentItem()->text(0).contains("2' 7 1/4\" (0.795 m)"))
+      << panel.tree()->currentItem()->text(0).toStdString();
+}
+
 // The list says 5 m in a drawing of millimetres: a bare 4.2 is no 4.2 mm, nor is 4200 some kilometres.
 TEST_F(RulesOfTheHouse, ALimitIsTypedInWhatTheListSays) {
   panel.choose("stop-too-far");

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QHeaderView>
 
 #include "app/panels/stations/station_table.h"
 #include "app/panels/things/station_words.h"
@@ -48,6 +49,24 @@ class Stations : public testing::Test {
 TEST_F(Stations, AreAllThere) {
   EXPECT_EQ(rows(), static_cast<int>(report->stations.size()));
   EXPECT_EQ(rows(), 4);
+}
+
+TEST_F(Stations, HeadingsAndShortWordsAreReadWholeInEveryLanguage) {
+  const QHeaderView* heads = table.view()->horizontalHeader();
+  for (int column = 0; column < StationModel::kColumns; ++column) {
+    if (table.view()->isColumnHidden(column)) continue;
+    EXPECT_GE(heads->sectionSize(column), heads->sectionSizeHint(column)) << column;
+  }
+  const int words = table.view()->fontMetrics().horizontalAdvance(cell(0, StationModel::ClearWidth));
+  EXPECT_GT(heads->sectionSize(StationModel::ClearWidth), words);
+}
+
+TEST_F(Stations, OfHowManyTheSearchShowsSome) {
+  EXPECT_FALSE(table.asText().contains(" of "));
+  table.search()->setText("helper");
+  ASSERT_LT(rows(), 4);
+  EXPECT_TRUE(table.asText().startsWith(QString("%1 of 4 stations.").arg(rows())))
+      << table.asText().toStdString();
 }
 
 TEST_F(Stations, WhatIsNotKnownSortsLastAndIsNoNumber) {

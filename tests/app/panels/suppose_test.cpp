@@ -32,6 +32,22 @@ TEST_F(Suppose, TicksPutDevicesOutOfOrderAndShutDoors) {
   EXPECT_TRUE(panel.suppositions().shut.empty());
 }
 
+TEST_F(Suppose, NamesAreReadWhole) {
+  panel.resize(230, 600);
+  bringUp(panel);
+  QTreeWidgetItem* item = panel.itemOf("saw-1/paddle");
+  QTest::qWait(50);
+  const QRect row = panel.tree()->visualItemRect(item);
+  QStyleOptionViewItem option;
+  option.initFrom(panel.tree());
+  const int beside = panel.tree()->style()->pixelMetric(QStyle::PM_IndicatorWidth);
+  const QRect text = panel.tree()->fontMetrics().boundingRect(QRect(0, 0, row.width() - beside, 1000),
+                                                              Qt::TextWordWrap, item->text(0));
+  EXPECT_GE(row.height(), text.height()) << item->text(0).toStdString();
+  EXPECT_LE(text.width(), row.width() - beside);
+  EXPECT_TRUE(item->toolTip(0).contains(item->text(0)));
+}
+
 TEST_F(Suppose, GoesBackToHowItIs) {
   tick("saw-1/paddle");
   panel.put()->click();
