@@ -3,6 +3,7 @@
 #include "app/edits/things.h"
 #include "app/plan/guides.h"
 #include "app/plan/new_findings.h"
+#include "app/plan/turn_sign.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -68,7 +69,8 @@ QString AuditMarks::tellsOfChanges() const {
   constexpr std::size_t kMostTold = 5;
   QStringList told;
   if (!changes_.empty() && !is_current_) told << tr("A moment ago, being computed anew:");
-  for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i) told << changes_[i].text;
+  for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i)
+    told << signOf(changes_[i].turn) + changes_[i].text;
   if (changes_.size() > kMostTold) told << tr("and %1 more").arg(changes_.size() - kMostTold);
   return told.join("\n");
 }

@@ -9,7 +9,7 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr QMarginsF kAround(6, 3, 6, 3);  // a text on its ground
-constexpr double kWidest_px = 600;
+constexpr double kWidest_px = 440;
 
 }  // namespace
 

@@ -115,6 +115,10 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     for (const QRectF& box : boxes) covered.push_back({box, item.layer, &item});
   }
   paintOnFloors();
+  for (const std::size_t i : shown) {
+    context.state = stateOf(i);
+    items_[i]->paintSign(painter, context);
+  }
   paintLabels(painter, theme, visible, std::move(labels), covered);
 }
 

@@ -1,6 +1,7 @@
 #include "app/plan/plan_view.h"
 
 #include <QPainter>
+#include <QResizeEvent>
 
 #include "app/plan/description.h"
 #include "app/plan/guides.h"
@@ -129,7 +130,29 @@ void PlanView::fit() {
   if (box.empty()) box = {{0, 0}, {kFirstRoom_mm, kFirstRoom_mm * 0.7}};
   view_.fit(box, QSizeF(width() - kRuler_px, height() - kRuler_px), kMargin_px);
   view_.pan({kRuler_px, kRuler_px});
+  fitted_ = view_;
   update();
+}
+
+// Whoever looks at the whole goes on seeing the whole, and else what was in the middle stays there; under the
+// pointer that drags something nothing moves.
+void PlanView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (panned_from_ || isPreviewing() || isHolding()) return;
+  if (never_fitted_ || view_ == fitted_) {
+    never_fitted_ = false;
+    return fit();
+  }
+  const QSize by = event->size() - event->oldSize();
+  if (event->oldSize().isValid()) view_.pan(QPoint(by.width() / 2, by.height() / 2));  // in whole pixels
+  keepInSight();
+}
+
+// A plan of which nothing is to be seen looks like one that is lost.
+void PlanView::keepInSight() {
+  const geometry::Box box = picture().bounds();
+  const QRectF seen = QRectF(rect()).adjusted(kRuler_px, kRuler_px, 0, 0);
+  if (!box.empty() && !seen.intersects(view_.toPixels(box).adjusted(-1, -1, 1, 1))) fit();
 }
 
 void PlanView::zoomBy(double factor) {
@@ -214,7 +237,7 @@ void PlanView::layoutChanged() {
   preview_.reset();
   picture_.reset();
   tool_->layoutChanged();
-  if (never_fitted_ && isVisible()) fit();
+  if (isVisible()) never_fitted_ ? fit() : keepInSight();
   say();
   update();
 }
@@ -269,14 +292,6 @@ void PlanView::paintEvent(QPaintEvent*) {
   if (pointer_ && (isPreviewing() || isHolding()))
     paintTagAtPointer(painter, theme_, *pointer_, tellsOfChanges(), isPreviewing() ? kTag_px : 0);
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
-}
-
-void PlanView::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  if (never_fitted_) {
-    never_fitted_ = false;
-    fit();
-  }
 }
 
 void PlanView::leaveEvent(QEvent*) {

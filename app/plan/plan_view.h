@@ -60,6 +60,8 @@ class PlanView : public QWidget, private ToolHost {
   bool isHolding() const { return held_ && held_->index < suppositions_.in_the_way.size(); }
   void fit();
   void zoomBy(double factor);
+  // Puts down what is being dragged, where it is.
+  void endDrag();
   void showGrid(bool shows);
   // Brings a thing into sight.
   void goTo(const std::string& id);
@@ -128,6 +130,7 @@ class PlanView : public QWidget, private ToolHost {
   bool beginsNumber(const QKeyEvent& event) const;
   void placeEntry();
   void showGrowth(const geometry::Box& before);
+  void keepInSight();
   bool takesHold(const QMouseEvent& event);
   bool bringsBack();
   void putDown();
@@ -138,6 +141,7 @@ class PlanView : public QWidget, private ToolHost {
   Pictures pictures_;
   Theme theme_;
   ViewTransform view_;
+  ViewTransform fitted_;  // as it was when all of the plan was last brought into sight
   bool never_fitted_ = true;
   bool shows_grid_ = true;
 

@@ -1,4 +1,5 @@
 // The pointer, the wheel and the keys on the plan.
+#include <QGuiApplication>
 #include <QMouseEvent>
 #include <QNativeGestureEvent>
 
@@ -84,6 +85,11 @@ void PlanView::mouseReleaseEvent(QMouseEvent* event) {
   } else if (event->button() == Qt::LeftButton) {
     tool_->released(pointerEvent(event->position(), event->modifiers()));
   }
+}
+
+void PlanView::endDrag() {
+  if (choice_.what != Choice::What::Select || !isPreviewing() || !pointer_) return;
+  tool_->released(pointerEvent(*pointer_, QGuiApplication::keyboardModifiers() & Qt::AltModifier));
 }
 
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {

@@ -35,13 +35,15 @@ geometry::Polygon reachedThrough(const floor::Passage& passage, double step_mm) 
 
 }  // namespace
 
-ReachLayer::ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::Layout& layout)
+ReachLayer::ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::Layout& layout,
+                       std::optional<double> top_mm)
     : reach_(std::move(reach)), title_(titleOf(layout)) {
   const double unit = unit_mm();
   const double longest = reach_->map.longest_mm().value_or(0) / unit;
   double top = 5;
   while (top < longest) top += top < 20 ? 5 : top < 100 ? 10 : 50;
-  top_mm_ = top * unit;
+  top_mm_ = top_mm.value_or(top * unit);
+  beyond_ = longest * unit > top_mm_;
   for (int row = 0; row < reach_->map.rows(); ++row)
     for (int column = 0; column < reach_->map.columns(); ++column) {
       narrow_ = narrow_ || reach_->map.state(column, row) == floor::Sampled::OnlyNarrow;

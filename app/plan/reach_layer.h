@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "app/plan/items/item.h"
@@ -22,12 +23,14 @@ class ReachLayer {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::plan::ReachLayer)
 
  public:
-  ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::Layout& layout);
+  // `top_mm`: where the colour scale ends; none: where top_mm() says.
+  ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::Layout& layout,
+             std::optional<double> top_mm = std::nullopt);
 
   const std::shared_ptr<const audit::Reach>& reach() const { return reach_; }
   // What the map shows: "Walk to the phone, metres".
   QString title() const { return title_; }
-  // The end of the colour scale: a round length that is at least the longest walk.
+  // The end of the colour scale: a round length that is at least the longest walk, unless another was given.
   double top_mm() const { return top_mm_; }
 
   // On the floors; pale unless it is of the layout shown.
@@ -57,6 +60,7 @@ class ReachLayer {
   std::vector<ReachFloor> floors_;
   QString title_;
   double top_mm_ = 0;
+  bool beyond_ = false;                   // whether some walks are longer than the scale
   bool narrow_ = false, no_way_ = false;  // whether there are such samples
   mutable std::vector<QImage> images_;    // of the floors, in the theme last painted
   mutable bool images_dark_ = false;

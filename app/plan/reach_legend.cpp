@@ -100,9 +100,9 @@ void ReachLayer::paintScale(QPainter& painter, const Theme& theme, const QRectF&
   painter.setPen(theme.ink);
   for (int i = 0; i <= kSwatches; ++i) {
     const QRectF under(swatches.left() + i * kSwatch_px, swatches.bottom(), kSwatch_px, swatches.height());
-    painter.drawText(i == 0 ? under : under.translated(-kSwatch_px / 2, 0),
-                     i == 0 ? Qt::AlignLeft : Qt::AlignHCenter,
-                     QString::number(top_mm_ / unit * i / kSwatches));
+    painter.drawText(
+        i == 0 ? under : under.translated(-kSwatch_px / 2, 0), i == 0 ? Qt::AlignLeft : Qt::AlignHCenter,
+        (i == kSwatches && beyond_ ? tr("%1+") : QStringLiteral("%1")).arg(top_mm_ / unit * i / kSwatches));
   }
 }
 

@@ -173,8 +173,10 @@ void paintRulers(QPainter& painter, const ViewTransform& view, const Theme& them
   paint.top(size.width());
   paint.left(size.height());
   painter.fillRect(QRectF(0, 0, kRuler_px, kRuler_px), theme.floor);
+  // That of the numbers beside it.
+  const bool in_metres = unit == LengthUnit::Millimetre && paint.step.major_mm >= 1000;
   painter.drawText(QRectF(0, 0, kRuler_px, kRuler_px), Qt::AlignCenter,
-                   unit == LengthUnit::Millimetre ? "mm" : QString::fromUtf8(layout::unitName(unit)));
+                   QString::fromUtf8(layout::unitName(in_metres ? LengthUnit::Metre : unit)));
   painter.setPen(theme.grid);
   painter.drawLine(QPointF(0, kRuler_px + 0.5), QPointF(size.width(), kRuler_px + 0.5));
   painter.drawLine(QPointF(kRuler_px + 0.5, 0), QPointF(kRuler_px + 0.5, size.height()));

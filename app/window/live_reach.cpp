@@ -11,7 +11,7 @@ LiveReach::LiveReach(QObject* parent)
               return plan::ReachLayer(std::make_shared<const audit::Reach>(
                                           audit::reachOf(*question.layout, *question.kinds, question.hours,
                                                          question.target, samples, question.out_of_order)),
-                                      *question.layout);
+                                      *question.layout, question.top_mm);
             };
             if (give(layerOf(kCoarse))) give(layerOf(kFine));
           },

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <memory>
+#include <optional>
 
 #include "app/plan/reach_layer.h"
 #include "app/window/newest_answered.h"
@@ -21,6 +22,7 @@ class LiveReach : public QObject {
     floor::Hours hours = floor::Hours::Open;
     audit::ReachTarget target;
     std::vector<std::string> out_of_order;  // ids of devices that count as no stop
+    std::optional<double> top_mm = {};      // where the colours end; none: at the longest walk
   };
 
   // Samples over the floor's box.

@@ -130,7 +130,11 @@ void MainWindow::askReach() {
   std::vector<std::string> out_of_order;
   if (!schedule.failed_stops_count)
     for (const inspection::FailedDevice& f : records_->failed(schedule)) out_of_order.push_back(f.device);
-  live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order)});
+  // While something is dragged a colour goes on meaning the same length.
+  std::optional<double> top_mm;
+  if (reach_ && (plan_->isPreviewing() || plan_->isHolding()) && reach_->reach()->target == *target)
+    top_mm = reach_->top_mm();
+  live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order), top_mm});
 }
 
 void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {

@@ -72,6 +72,7 @@ void MainWindow::connectParts() {
     notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {},
                    NoticeBar::Weight::Grave);
   });
+  connect(files_.get(), &FileFlow::typingEnds, plan_, &plan::PlanView::endDrag);
   connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
   connect(files_.get(), &FileFlow::typingEnds, details_, &panels::Details::applyPending);
   connect(files_.get(), &FileFlow::said, this, [this](const QString& text) { sentence_->setText(text); });

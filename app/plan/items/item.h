@@ -75,6 +75,10 @@ class Item {
     (void)painter, (void)context;
   }
   virtual void paint(QPainter& painter, const PaintContext& context) const = 0;
+  // What no other item may hide: how it stands.
+  virtual void paintSign(QPainter& painter, const PaintContext& context) const {
+    (void)painter, (void)context;
+  }
   virtual std::optional<Label> label(const PaintContext& context) const {
     (void)context;
     return std::nullopt;

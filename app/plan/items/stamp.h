@@ -9,7 +9,7 @@ namespace stopwalk::plan {
 
 // What a mark looks like, as far as it differs from others.
 struct StampKey {
-  enum class What { Dot, Station } what = What::Dot;
+  enum class What { Dot, Station, Sign } what = What::Dot;
   int kind = 0;  // ground or state
   int size = 0;  // in half pixels
   int turn = 0;  // in degrees

@@ -21,7 +21,7 @@ using geometry::Point;
 constexpr double kRing_mm = 240;  // radius: about where a person stands
 constexpr double kLeastRing_px = 8, kMostRing_px = 22;
 constexpr double kSign_px = 8;   // the sign reaches so much beyond the ring
-constexpr double kTiny = 0.022;  // pixels a millimetre, under which a station is a dot
+constexpr double kTiny = 0.017;  // pixels a millimetre, under which a station is a dot
 constexpr double kLettered_px = 10, kOperatorLettered_px = 18;
 
 double radiusAt(double pixels_per_mm) {
@@ -52,6 +52,14 @@ QRectF letterBox(QPointF middle, double radius, double looks) {
   const double out = 0.72 * radius + 7;
   const QPointF at = middle + QPointF(left ? -out : out, up ? -out : out);
   return {at - QPointF(6, 8), QSizeF(12, 16)};
+}
+
+// On the side away from the machine too, where it hides no stop; never where the letter is.
+QPointF signCorner(double looks) {
+  const QPointF towards = screenDirection(looks);
+  if (towards.y() > 0.5) return kUpperRight;
+  if (towards.x() > 0.5) return {-1, -1};
+  return towards.y() < -0.5 ? QPointF(-1, 1) : kUpperRight;
 }
 
 // Towards the nearest side of its machine.
@@ -99,9 +107,7 @@ void StationItem::paint(QPainter& painter, const PaintContext& context) const {
   painter.setRenderHint(QPainter::Antialiasing);
   paintStamp(painter, context.theme, middle, 1.4 * radius + kSign_px, key, [&](QPainter& stamp) {
     paintStationRing(stamp, context.theme, context.state, {}, radius);
-    if (radius < kLeastRing_px) return;
-    paintFeet(stamp, context, radius);
-    paintStationSign(stamp, context.theme, context.state, {}, radius);
+    if (radius >= kLeastRing_px) paintFeet(stamp, context, radius);
   });
   if (isLettered(radius)) {
     painter.fillRect(letterBox(middle, radius, looks_), context.theme.label_ground);
@@ -114,6 +120,22 @@ void StationItem::paint(QPainter& painter, const PaintContext& context) const {
   painter.setPen(pen(context.selected ? context.theme.selection : faint(context.theme.selection, 0.6),
                      context.selected ? 2.5 : 1.5));
   painter.drawEllipse(middle, radius + 3.5, radius + 3.5);
+}
+
+// Over the symbols of the devices round about. A dot is all sign.
+void StationItem::paintSign(QPainter& painter, const PaintContext& context) const {
+  const double radius = radiusAt(context.view.pixelsPerMm());
+  if (!hasSign(context.state)) return;
+  const QPointF corner = signCorner(looks_);
+  const StampKey key{StampKey::What::Sign, static_cast<int>(context.state),
+                     static_cast<int>(std::lround(2 * radius)),
+                     static_cast<int>(2 * corner.x() + corner.y())};
+  paintStamp(painter, context.theme, context.view.toPixels(at_), 1.4 * radius + kSign_px, key,
+             [&](QPainter& stamp) {
+               if (radius < kLeastRing_px)
+                 return paintStationRing(stamp, context.theme, context.state, {}, radius);
+               paintStationSign(stamp, context.theme, context.state, {}, radius, corner);
+             });
 }
 
 void StationItem::paintFeet(QPainter& painter, const PaintContext& context, double radius) const {
@@ -135,6 +157,7 @@ void StationItem::addCovered(const PaintContext& context, std::vector<QRectF>& b
   const QPointF middle = context.view.toPixels(at_);
   boxes.push_back(QRectF(middle - QPointF(radius, radius), middle + QPointF(radius, radius)));
   if (isLettered(radius)) boxes.push_back(letterBox(middle, radius, looks_));
+  if (hasSign(context.state)) boxes.push_back(stationSignBox(middle, radius, signCorner(looks_)));
 }
 
 }  // namespace stopwalk::plan

@@ -12,6 +12,7 @@ class StationItem : public Item {
   geometry::Box bounds() const override { return geometry::boxOf(at_); }
   std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const override;
   void paint(QPainter& painter, const PaintContext& context) const override;
+  void paintSign(QPainter& painter, const PaintContext& context) const override;
   void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const override;
 
  private:

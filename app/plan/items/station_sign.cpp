@@ -53,15 +53,25 @@ void paintShape(QPainter& painter, const Theme& theme, StationState state, QPoin
   }
 }
 
-bool hasShape(StationState state) {
-  return state == StationState::Meets || state == StationState::Warns || state == StationState::Fails;
+double signRadius(double radius) {
+  return std::clamp(radius * 0.45, 5.0, 8.0);
 }
 
 }  // namespace
 
+bool hasSign(StationState state) {
+  return state == StationState::Meets || state == StationState::Warns || state == StationState::Fails;
+}
+
+QRectF stationSignBox(QPointF middle, double radius, QPointF corner) {
+  const double r = signRadius(radius) + 2;
+  const QPointF at = middle + 0.85 * radius * corner;
+  return {at - QPointF(r, r), at + QPointF(r, r)};
+}
+
 void paintStationRing(QPainter& painter, const Theme& theme, StationState state, QPointF middle,
                       double radius) {
-  if (radius < kSmallest_px && hasShape(state)) {
+  if (radius < kSmallest_px && hasSign(state)) {
     paintShape(painter, theme, state, middle, radius);
     return;
   }
@@ -71,10 +81,10 @@ void paintStationRing(QPainter& painter, const Theme& theme, StationState state,
 }
 
 void paintStationSign(QPainter& painter, const Theme& theme, StationState state, QPointF middle,
-                      double radius) {
-  if (!hasShape(state)) return;
-  const double r = std::clamp(radius * 0.45, 5.0, 8.0);
-  const QPointF at = middle + QPointF(0.85, -0.85) * radius;
+                      double radius, QPointF corner) {
+  if (!hasSign(state)) return;
+  const double r = signRadius(radius);
+  const QPointF at = stationSignBox(middle, radius, corner).center();
   painter.setPen(Qt::NoPen);
   painter.setBrush(theme.floor);
   painter.drawEllipse(at, r + 2, r + 2);

@@ -82,7 +82,7 @@ void SelectTool::released(const PointerEvent& event) {
   if (!start_) return;
   start_.reset();
   if (drag_) {
-    drag_->moved(event);
+    if (event.pixel != pointer_) drag_->moved(event);  // else what is shown is what is put down
     const auto drag = std::move(drag_);
     if (auto edit = drag->finished()) {
       edit->merge_key.clear();  // each drag is a step of its own

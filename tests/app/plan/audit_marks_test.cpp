@@ -30,19 +30,19 @@ class AuditMarksOfADrag : public testing::Test {
 };
 
 TEST_F(AuditMarksOfADrag, TellWhatChangesFromTheLayoutAsItIs) {
-  EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "▼ saw/operator: stop 3 m → 4 m");
   EXPECT_EQ(stateIn(marks), StationState::Meets);
 }
 
 TEST_F(AuditMarksOfADrag, SayWhenTheyAreOfAnEarlierMoment) {
   marks.set({moved, false, true});
   EXPECT_FALSE(marks.isCurrent());
-  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 4 m");
   EXPECT_EQ(stateIn(marks), StationState::BeingComputed);
   marks.set({walkOf(5), false, true});  // of where it was meanwhile
-  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 5 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 5 m");
   marks.set({walkOf(6), true, true});
-  EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 3 m → 6 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "▼ saw/operator: stop 3 m → 6 m");
 }
 
 TEST_F(AuditMarksOfADrag, TellNothingWhenItIsOver) {
@@ -51,7 +51,7 @@ TEST_F(AuditMarksOfADrag, TellNothingWhenItIsOver) {
   marks.set({moved, true, false});
   EXPECT_EQ(marks.tellsOfChanges(), "");
   marks.set({walkOf(3), true, true});
-  EXPECT_EQ(marks.tellsOfChanges(), "saw/operator: stop 4 m → 3 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "▲ saw/operator: stop 4 m → 3 m");
 }
 
 TEST_F(AuditMarksOfADrag, CompareWithNothingOfAnotherWorkshop) {
@@ -76,10 +76,11 @@ TEST(AuditMarks, TellWhatASuppositionChangesWhileItIsDragged) {
     return marks.tellsOfChanges();
   };
   const std::shared_ptr<const audit::Report> none;
-  EXPECT_EQ(drag(supposed, false, none), "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(drag(supposed, false, none),
+            "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 4 m");
   EXPECT_EQ(drag(walkOf(5), false, as_it_is),
-            "A moment ago, being computed anew:\nsaw/operator: stop 3 m → 5 m");
-  EXPECT_EQ(drag(walkOf(6), true, as_it_is), "saw/operator: stop 3 m → 6 m");
+            "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 5 m");
+  EXPECT_EQ(drag(walkOf(6), true, as_it_is), "▼ saw/operator: stop 3 m → 6 m");
   marks.set({walkOf(6), false, false});
   EXPECT_EQ(marks.tellsOfChanges(), "") << "put down";
 }
@@ -104,7 +105,7 @@ TEST(AuditMarks, TellTheGravestChangeFirstWhereverItStandsInTheFile) {
   AuditMarks marks;
   marks.set({std::make_shared<const audit::Report>(before), true, false});
   marks.set({std::make_shared<const audit::Report>(after), true, true});
-  EXPECT_TRUE(marks.tellsOfChanges().startsWith("saw 6: now fails\n"))
+  EXPECT_TRUE(marks.tellsOfChanges().startsWith("▼ saw 6: now fails\n"))
       << marks.tellsOfChanges().toStdString();
   EXPECT_TRUE(marks.tellsOfChanges().endsWith("and 2 more"));
 }
@@ -124,7 +125,7 @@ TEST(AuditMarks, TellOfWhatIsNoStationAndFailsByADrag) {
   layout.devices.emplace_back().id = "cut-off";
   marks.set({std::make_shared<const audit::Report>(before), true, false}, layout);
   marks.set({std::make_shared<const audit::Report>(after), true, true}, layout);
-  EXPECT_EQ(marks.tellsOfChanges(), "cut-off: now fails: nobody can walk to it");
+  EXPECT_EQ(marks.tellsOfChanges(), "▼ cut-off: now fails: nobody can walk to it");
 }
 
 }  // namespace

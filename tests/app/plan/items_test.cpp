@@ -1,6 +1,8 @@
 #include <gtest/gtest.h>
 
 #include <QImage>
+#include <algorithm>
+#include <map>
 #include <set>
 
 #include "app/plan/catalogue.h"
@@ -67,6 +69,30 @@ TEST(Items, FoundAtTheirOwnPlace) {
     EXPECT_EQ(picture.itemAt(*place, 2, 3)->id, id);
   }
   EXPECT_EQ(picture.itemAt({5000, 3000}, 10, 3)->id, "tape");  // half way from cut-off to phone
+}
+
+// A stop that hangs just where the sign is.
+TEST(Items, NoSymbolHidesHowAStationStands) {
+  layout::Layout layout = everyKind();
+  layout::Machine& lathe = layout.machines[0];
+  lathe.turn = 0;
+  lathe.devices.resize(1);
+  lathe.devices[0].kind = "mushroom-button";
+  lathe.devices[0].length.reset();
+  for (const double pixels_per_mm : {0.03, 0.06, 0.1}) {
+    ViewTransform view;
+    view.setScaleAt({}, pixels_per_mm);
+    const double radius = std::clamp(240 * pixels_per_mm, 8.0, 22.0);
+    lathe.devices[0].at = lathe.stations[0].at - (0.85 / pixels_per_mm) * Point{radius, radius};
+    const auto place = *edits::placeOf(layout, {edits::ThingKind::Station, 0, 0});
+    view.pan(QPointF(400, 300) - view.toPixels(place));
+    const std::map<std::string, StationState> states{{"lathe/operator", StationState::Fails}};
+    Marks marks;
+    marks.states = &states;
+    const QImage image = painted(layout, view, marks);
+    const QPointF sign = QPointF(400, 300) + QPointF(-0.85, 0.85) * radius;
+    EXPECT_EQ(image.pixelColor(sign.toPoint()), Theme::light().fails) << pixels_per_mm;
+  }
 }
 
 TEST(Items, SymbolIsAtLeast24PixelsToHit) {

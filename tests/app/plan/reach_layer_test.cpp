@@ -31,6 +31,13 @@ TEST(ReachLayer, TheScaleEndsBeyondTheLongestWalk) {
   EXPECT_LT(layer.top_mm(), *layer.reach()->map.longest_mm() + 10000);
 }
 
+// While something is dragged.
+TEST(ReachLayer, TheScaleIsHeldWhereOneIsGiven) {
+  const layout::Layout layout = support::shopLayout(support::kShopSizes[0]);
+  const auto reach = layerOf(layout, {What::Phone, ""}).reach();
+  for (const double top_mm : {5000.0, 90000.0}) EXPECT_EQ(ReachLayer(reach, layout, top_mm).top_mm(), top_mm);
+}
+
 // The floor at a sample has the colour of its length, whatever stands beside it.
 TEST(ReachLayer, ColoursTheFloorByTheWalk) {
   const layout::Layout layout = support::shopLayout(support::kShopSizes[0]);
@@ -153,7 +160,8 @@ TEST(ReachLayer, OfAMachineThatNothingStopsSaysSo) {
     layout.phones.clear();
     return layerOf(layout, target).legendLines(true).join(' ').replace('\n', ' ');
   };
-  EXPECT_TRUE(says({What::MachineStop, "saw"}).contains("There is no stop of this machine to walk to, or none that works."));
+  EXPECT_TRUE(says({What::MachineStop, "saw"})
+                  .contains("There is no stop of this machine to walk to, or none that works."));
   EXPECT_TRUE(says({What::Phone, ""}).contains("There is none in this layout, or none that works."));
 }
 

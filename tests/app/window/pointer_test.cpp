@@ -217,6 +217,65 @@ TEST_F(AtAMachine, ZeroShowsEverything) {
   EXPECT_TRUE(QRectF(plan().rect()).contains(plan().transform().toPixels({{0, 0}, {10000, 8000}})));
 }
 
+TEST_F(AtAMachine, WhatIsSeenWholeStaysWholeWhateverRoomTheWindowLeavesIt) {
+  const auto isWhole = [&] {
+    return QRectF(plan().rect()).contains(plan().transform().toPixels({{0, 0}, {10000, 8000}}));
+  };
+  for (const QSize size : {QSize(900, 640), QSize(1500, 900), QSize(1000, 700)}) {
+    window->resize(size);
+    QTest::qWait(50);
+    EXPECT_TRUE(isWhole()) << size.width();
+  }
+  window->goToPlace(WorkPlace::Audit);
+  QTest::qWait(50);
+  EXPECT_TRUE(isWhole());
+}
+
+// A corner that was looked at closely, in a window that becomes small.
+TEST_F(AtAMachine, ThePlanIsNeverLeftEmpty) {
+  const auto isSeen = [&] {
+    return QRectF(plan().rect()).intersects(plan().transform().toPixels({{0, 0}, {10000, 8000}}));
+  };
+  window->resize(1500, 1000);
+  QTest::qWait(50);
+  const QPointF corner(plan().width() - 4, plan().height() - 4);
+  QWheelEvent out(corner, plan().mapToGlobal(corner), {}, {0, -120}, Qt::NoButton, {}, Qt::NoScrollPhase,
+                  false);
+  for (int i = 0; i < 40; ++i) QApplication::sendEvent(&plan(), &out);  // the hall is small, in that corner
+  ASSERT_TRUE(isSeen());
+  window->goToPlace(WorkPlace::Audit);
+  window->resize(900, 640);
+  QTest::qWait(50);
+  EXPECT_TRUE(isSeen());
+
+  drag({4400, 4200}, {6400, 5200}, Qt::AltModifier);
+  layout::Layout elsewhere = layout();
+  for (Point& p : elsewhere.rooms[0].outline) p = p + Point{500000, 0};
+  elsewhere.machines[0].at = elsewhere.machines[0].at + Point{500000, 0};
+  window->document().edited().apply({"Move all", elsewhere});
+  QTest::qWait(50);
+  EXPECT_TRUE(QRectF(plan().rect()).intersects(plan().transform().toPixels({{500000, 0}, {510000, 8000}})));
+}
+
+TEST_F(AtAMachine, SavingInMidDragPutsDownWhatIsDragged) {
+  QTest::mousePress(&plan(), Qt::LeftButton, {}, pixel({4400, 4200}));
+  drive({5400, 4200}, Qt::AltModifier);
+  drive({6400, 5200}, Qt::AltModifier);
+  asker.file = pathOf("shop.layout.yaml");
+  key(Qt::Key_S, Qt::ControlModifier);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return window->document().isSaved(); }, 10000));
+  EXPECT_EQ(steps(), 1);
+  EXPECT_NEAR(saw().at.x, 6000, 2 * pixel_mm()) << "where it was shown, though Alt is let go of";
+  QFile file(pathOf("shop.layout.yaml"));
+  ASSERT_TRUE(file.open(QFile::ReadOnly));
+  EXPECT_FALSE(file.readAll().contains("at: [4000, 4000]")) << "where it was before";
+  drive({7000, 5200}, {});
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel({7000, 5200}));
+  settle();
+  EXPECT_NEAR(saw().at.x, 6000, 2 * pixel_mm());
+  EXPECT_EQ(steps(), 1);
+}
+
 TEST_F(AtAMachine, ARoomsCornerIsDraggedAndItsSideGetsANewCorner) {
   click({8000, 7000});
   ASSERT_EQ(window->selection().ids(), std::vector<std::string>{"hall"});

@@ -181,7 +181,8 @@ TEST_F(WithRecords, WhatFailedBearsACrossOnThePlanInDrawAndAuditUntilItPasses) {
   for (const WorkPlace place : {WorkPlace::Draw, WorkPlace::Audit}) EXPECT_GT(red(place), before + 40);
   record("table-saw/paddle", inspection::Result::Pass);
   window->records().lookNow();
-  for (const WorkPlace place : {WorkPlace::Draw, WorkPlace::Audit}) EXPECT_EQ(red(place), before);
+  // But for a few pixels: the plan may lie a little otherwise in the room that the notice left it.
+  for (const WorkPlace place : {WorkPlace::Draw, WorkPlace::Audit}) EXPECT_LT(red(place), before + 10);
 }
 
 TEST_F(WithRecords, TheLineThatNamesWhatFailedCannotBeClosed) {

@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QMouseEvent>
 #include <QStyle>
 #include <QTabWidget>
 #include <QTemporaryDir>
@@ -25,6 +26,7 @@
 #include "app/window/poster/poster_place.h"
 #include "app/window/poster/wall_view.h"
 #include "app/window/recovery_dialog.h"
+#include "app/window/tick_style.h"
 
 namespace stopwalk::window {
 namespace {
@@ -70,6 +72,24 @@ void takePosters(Pictures& pictures, MainWindow& window) {
   QTest::keyClick(&place.walls(), Qt::Key_Right);
   pictures.take(window, "poster-wall");
   place.leave();
+}
+
+// With the button down, what is dragged and what it changes.
+void takeDrag(Pictures& pictures, MainWindow& window, geometry::Point from, geometry::Point to) {
+  plan::PlanView& plan = window.plan();
+  const auto at = [&](geometry::Point mm) { return plan.transform().toPixels(mm); };
+  const auto send = [&](QEvent::Type type, geometry::Point mm, Qt::MouseButton button) {
+    QMouseEvent event(type, at(mm), plan.mapToGlobal(at(mm)), button, Qt::LeftButton, Qt::AltModifier);
+    QApplication::sendEvent(&plan, &event);
+  };
+  send(QEvent::MouseButtonPress, from, Qt::LeftButton);
+  for (int step = 1; step <= 10; ++step)
+    send(QEvent::MouseMove, from + (step / 10.0) * (to - from), Qt::NoButton);
+  if (!QTest::qWaitFor([&] { return plan.isAudited(); }, 20000))
+    std::fprintf(stderr, "no audit of the drag\n");
+  pictures.take(window, "audit-drag");
+  QTest::keyClick(&plan, Qt::Key_Escape);
+  QTest::mouseRelease(&plan, Qt::LeftButton, {}, at(to).toPoint());
 }
 
 // Of a layout that is saved, with a round over what is due.
@@ -149,6 +169,10 @@ void takeAll(Pictures& pictures) {
   findings.tree()->setFocus();
   findings.tree()->setCurrentItem(findings.tree()->topLevelItem(0)->child(0));
   pictures.take(window, "audit");
+  window.selection().clear();
+  window.plan().fit();
+  takeDrag(pictures, window, {3100, 11200}, {5200, 10400});
+  window.selection().clear();
   planning::Suppositions what_if;
   what_if.out_of_order = {"table-saw/paddle", "phone-bikes"};
   what_if.hours = floor::Hours::After;
@@ -191,7 +215,7 @@ int main(int argc, char** argv) {
   if (argc != 2) return std::fprintf(stderr, "usage: window_pictures FOLDER\n"), 2;
   qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
-  QApplication::setStyle("Fusion");
+  QApplication::setStyle(new stopwalk::window::TickStyle("Fusion"));
   QDir().mkpath(argv[1]);
   stopwalk::window::Pictures light(QDir(argv[1]), "");
   takeAll(light);
