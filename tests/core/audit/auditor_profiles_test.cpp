@@ -120,17 +120,17 @@ Layout gridShop(std::uint64_t seed) {
 }
 
 TEST(AuditorByAnyProfile, FollowsDragsInRandomShops) {
-  EXPECT_GT(followAll(randomShop, 30, 20, Drag()).unclear, 0u);
+  EXPECT_GT(followAll(randomShop, 16, 20, Drag()).unclear, 0u);
 }
 TEST(AuditorByAnyProfile, FollowsDragsInNarrowShops) {
-  followAll(narrowShop, 15, 20, Drag());
+  followAll(narrowShop, 8, 20, Drag());
 }
 TEST(AuditorByAnyProfile, FollowsDragsInShopsDrawnWithARuler) {
-  followAll(gridShop, 30, 20, Drag());
+  followAll(gridShop, 16, 20, Drag());
 }
 TEST(AuditorByAnyProfile, FollowsAnyEdit) {
-  followAll(randomShop, 15, 12, edited);
-  followAll(gridShop, 15, 12, edited);
+  followAll(randomShop, 8, 12, edited);
+  followAll(gridShop, 8, 12, edited);
 }
 
 }  // namespace
