@@ -41,7 +41,7 @@ AuditedInput auditInput(const std::string& file, const AuditOptions& options,
   done.profile = asked ? *asked : audit::withHouseRules(*chosen.profile, done.input.layout->house_rules);
   if (!applyLimits(done.profile, options, session)) return without(Exit::Wrong);
   const floor::Hours hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
-  const UsedRecords records = recordsOf(file, *done.input.layout, done.profile.inspection, session);
+  const UsedRecords records = recordsOf(done.input, done.profile.inspection, session);
   if (!records.good) return without(Exit::NoFile);
   done.report = audit::audit(*done.input.layout, done.input.kinds, done.profile, hours, records.failed);
   done.records = records.used;

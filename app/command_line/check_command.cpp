@@ -42,7 +42,7 @@ std::string hashDigits(const std::string& typed) {
 Exit comparePoster(const Input& input, const audit::Profile& chosen, const std::string& digits,
                    Session& session) {
   const audit::Profile profile = audit::withHouseRules(chosen, input.layout->house_rules);
-  const UsedRecords records = recordsOf(input.file, *input.layout, profile.inspection, session);
+  const UsedRecords records = recordsOf(input, profile.inspection, session);
   if (!records.good) return Exit::NoFile;
   const std::string sha256 = files::sha256(input.text);
   const poster::Shop shop(*input.layout, input.kinds, profile, sha256, records.failed);

@@ -10,6 +10,7 @@
 #include "core/audit/wording.h"
 #include "core/files/report_json.h"
 #include "core/layout/units.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::app {
 namespace {
@@ -60,8 +61,8 @@ std::string sentence(const Options& options, const audit::Measured& m, layout::L
 void tellFailed(const Options& options, const Input& input, Session& session) {
   if (input.file == "-") return;
   const auto read = readRecordsOf(input.file, session);
-  for (const inspection::FailedDevice& f :
-       inspection::failedDevices(read->log.records, {}, nowOf(session.console).date))
+  for (const inspection::FailedDevice& f : inspection::failedDevices(
+           read->log.records, {}, planning::asOf(*input.layout, input.kinds, nowOf(session.console).date)))
     if (f.device == options.from || f.device == options.to)
       session.console.err << "stopwalk: " << f.device << " failed on " << inspection::dateText(f.on)
                           << " and has not passed since (" << read->file << ")\n";

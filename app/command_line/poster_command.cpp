@@ -59,7 +59,7 @@ class PosterRun {
     const auto rooms = roomsOf(*input.layout);
     if (rooms.empty()) return Exit::Wrong;
     const audit::Profile profile = audit::withHouseRules(*chosen.profile, input.layout->house_rules);
-    const UsedRecords records = recordsOf(options_.layout, *input.layout, profile.inspection, session_);
+    const UsedRecords records = recordsOf(input, profile.inspection, session_);
     if (!records.good) return Exit::NoFile;
     const poster::Shop shop(*input.layout, input.kinds, profile, files::sha256(input.text), records.failed);
     if (options_.sheet) return sheets(shop, rooms, *wish);

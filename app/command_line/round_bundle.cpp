@@ -21,7 +21,7 @@ struct Options {
 // The audit as of now, with what the records say.
 files::FiledReport reportFor(const Inspected& all, const audit::Profile& profile, inspection::Date today) {
   const auto failed = planning::withoutRemoved(
-      inspection::failedDevices(all.records(), profile.inspection, today), *all.input.layout);
+      inspection::failedDevices(all.records(), profile.inspection, all.asOf(today)), *all.input.layout);
   const auto used = files::recordsUsed(all.read.file, all.read.log, failed,
                                        planning::notInLayout(failed, *all.input.layout));
   return {all.input.file, all.layoutNow().sha256,
@@ -70,8 +70,8 @@ Exit bundle(const Options& options, Session& session) {
   const audit::Profile profile = audit::withHouseRules(*chosen.profile, all.input.layout->house_rules);
   const inspection::Date today = nowOf(session.console).date;
   const files::FiledReport report = reportFor(all, profile, today);
-  const inspection::Bundle bundle = planning::bundleOf(all.records(), all.schedule, *from, *to,
-                                                       planning::asOf(all.devices, today), *all.input.layout);
+  const inspection::Bundle bundle =
+      planning::bundleOf(all.records(), all.schedule, *from, *to, all.asOf(today), *all.input.layout);
   if (pdf) return writePdf(options, all, profile, bundle, report, session);
   return writeResult(files::bundleCsv(bundle, report), options.out, session);
 }

@@ -59,16 +59,16 @@ Exit due(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   const std::vector<std::string> ids = all.ids();
-  const auto states = inspection::statesOf(all.records(), all.schedule, planning::asOf(all.devices, today));
+  const auto states = inspection::statesOf(all.records(), all.schedule, all.asOf(today));
   const std::vector<Due> list = failedFirst(inspection::dueOn(ids, states, all.schedule, day), states);
   std::vector<inspection::Check> actions;
-  const auto open = planning::withoutRemoved(inspection::openActions(all.records(), today), all.records(),
-                                             *all.input.layout, today);
+  const auto open = planning::withoutRemoved(inspection::openActions(all.records(), all.asOf(today)),
+                                             all.records(), *all.input.layout, today);
   for (const inspection::Check* c : open)
     if (c->corrective->due && *c->corrective->due <= day) actions.push_back(*c);
   const auto next = inspection::nextDue(ids, states, all.schedule, day, open);
-  const auto gone =
-      planning::notInLayout(inspection::failedDevices(all.records(), all.schedule, today), *all.input.layout);
+  const auto gone = planning::notInLayout(
+      inspection::failedDevices(all.records(), all.schedule, all.asOf(today)), *all.input.layout);
   const std::string fault = files::faultText(all.read.log);
   const auto overdue =
       std::ssize(gone) + std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +

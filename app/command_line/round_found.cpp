@@ -117,9 +117,11 @@ bool put(const Found& found, inspection::Check& check, Session& session) {
 }
 
 void addFoundOptions(CLI::App& c, Found& found) {
-  c.add_option("--check", found.checks,
-               "NAME=yes or NAME=no: what was tried; may be repeated. NAME is one of " +
-                   files::anyOf(testNames()) + ". Without any, a pass means that it was pressed and stopped")
+  c.add_option(
+       "--check", found.checks,
+       "NAME=yes or NAME=no: what was tried; may be repeated. NAME is one of " + files::anyOf(testNames()) +
+           ". Without any, a pass means that it was pressed and stopped; what stops nothing, such as a "
+           "guarded start, is only looked at: seen")
       ->expected(1)
       ->take_all()
       ->allow_extra_args(false);

@@ -58,8 +58,21 @@ bool isDated(Check& check, const Options& options, const inspection::Round& roun
   return true;
 }
 
+// What stops nothing is neither pressed nor timed.
+bool isOfItsKind(const Check& check, const planning::InspectedDevice& device, Session& session) {
+  const auto may = inspection::mayBeTried(device.is_stop);
+  const std::string why = device.id + " stops nothing and is only looked at: record it with --check seen=yes";
+  for (const auto& [test, yes] : check.tested)
+    if (std::ranges::find(may, test) == may.end())
+      return wrong("--check " + std::string(word(test)), why, session), false;
+  if (!device.is_stop && !check.run_down_s.empty()) return wrong("--run-down", why, session), false;
+  return true;
+}
+
 // What a pass cannot be said of.
 std::string contradiction(const Check& check, const planning::InspectedDevice& device) {
+  if (!device.is_stop && check.result == inspection::Result::Pass && !inspection::passedSeen(check))
+    return "`seen=no` says that it was not looked at: record it with --result not-tested";
   const auto test = inspection::contradictsPass(check, device.latches);
   return test ? "`" + std::string(word(*test)) + "=no` is a failure: record it with --result fail" : "";
 }
@@ -106,7 +119,7 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   Check check = planning::beginCheck(*round, *device, nowOf(session.console), all.layoutNow());
   check.result = *inspection::resultOf(options.result);
   check.removed = options.removed;
-  if (!put(options.found, check, session)) return std::nullopt;
+  if (!put(options.found, check, session) || !isOfItsKind(check, *device, session)) return std::nullopt;
   if (check.removed && check.result != inspection::Result::NotTested)
     return wrong("--removed", "what is no longer there was not tested: record it with --result not-tested",
                  session);
@@ -158,8 +171,8 @@ std::string sentence(const Check& check, const std::string& file) {
 // Tells of a pass that does not do what it seems to.
 void tellShort(const Check& check, const Options& options, const Inspected& all, Session& session) {
   const records::ReadRecords now = records::readRecords(options.layout);
-  const auto passes = inspection::passesShort(now.log.records, all.schedule,
-                                              planning::asOf(all.devices, nowOf(session.console).date));
+  const auto passes =
+      inspection::passesShort(now.log.records, all.schedule, all.asOf(nowOf(session.console).date));
   const auto pass = passes.find(check.number);
   if (pass == passes.end()) return;
   session.console.err << "stopwalk: "
@@ -173,7 +186,8 @@ void tellShort(const Check& check, const Options& options, const Inspected& all,
 // Tells of a device that was taken away, and counts as failed all the same.
 void tellNotClosed(const Check& check, const Options& options, const Inspected& all, Session& session) {
   const records::ReadRecords now = records::readRecords(options.layout);
-  const auto failed = inspection::failedDevices(now.log.records, all.schedule, nowOf(session.console).date);
+  const auto failed =
+      inspection::failedDevices(now.log.records, all.schedule, all.asOf(nowOf(session.console).date));
   const auto open = std::ranges::find(failed, check.device, &inspection::FailedDevice::device);
   if (open == failed.end() || open->removed) return;
   session.console.err << "stopwalk: " << files::printable(check.device, "") << " still counts as failed: "

@@ -39,7 +39,7 @@ std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const I
                                   {},
                                   {},
                                   {},
-                                  inspection::failedDevices(all.records(), all.schedule, today),
+                                  inspection::failedDevices(all.records(), all.schedule, all.asOf(today)),
                                   today};
   if (options.round == 0) {
     const auto devices = devicesIn(options, all, today, session);

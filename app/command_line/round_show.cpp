@@ -33,11 +33,11 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, inspe
     if ((options.round == 0 || rounds[i] == options.round) &&
         (options.device.empty() || records.checks[i].device == options.device))
       shown.checks.push_back(records.checks[i]);
-  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, today))
+  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(today)))
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
   shown.failed = planning::withoutRemoved(shown.failed, *all.input.layout);
-  for (const Check* c :
-       planning::withoutRemoved(inspection::openActions(records, today), records, *all.input.layout, today))
+  for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(today)), records,
+                                                 *all.input.layout, today))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
   return shown;
 }
@@ -161,8 +161,7 @@ std::string pageOf(const Options& options, const files::ShownRecords& shown, con
   std::string text = shown.fault.empty() ? "" : paragraph(shown.fault, 0, style);
   if (options.device.empty())
     for (const inspection::Round& r : shown.rounds) text += roundText(r, all.records(), style);
-  const Passes passes =
-      inspection::passesShort(all.records(), all.schedule, planning::asOf(all.devices, today));
+  const Passes passes = inspection::passesShort(all.records(), all.schedule, all.asOf(today));
   return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), passes, style) + "\n" +
          openText(shown, options, all, style);
 }

@@ -7,16 +7,16 @@
 
 namespace stopwalk::app {
 
-UsedRecords recordsOf(const std::string& layout_file, const layout::Layout& layout,
-                      const inspection::Schedule& schedule, Session& session) {
-  if (layout_file == "-") return {};
-  const auto read = readRecordsOf(layout_file, session);
+UsedRecords recordsOf(const Input& input, const inspection::Schedule& schedule, Session& session) {
+  if (input.file == "-") return {};
+  const auto read = readRecordsOf(input.file, session);
   if (!read->there) return {};
   if (!read->unreadable.empty()) return {false, {}, {}};
+  const layout::Layout& layout = *input.layout;
+  const auto as_of = planning::asOf(layout, input.kinds, nowOf(session.console).date);
   UsedRecords records{
       true,
-      planning::withoutRemoved(
-          inspection::failedDevices(read->log.records, schedule, nowOf(session.console).date), layout),
+      planning::withoutRemoved(inspection::failedDevices(read->log.records, schedule, as_of), layout),
       {}};
   const auto gone = planning::notInLayout(records.failed, layout);
   records.used = files::recordsUsed(read->file, read->log, records.failed, gone);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/command_line/commands.h"
+#include "app/command_line/input.h"
 #include "core/files/report_json.h"
 #include "core/inspection/schedule.h"
 
@@ -18,7 +19,6 @@ struct UsedRecords {
 };
 // Tells that they were taken into account, and which device failed that the layout does not have. Standard
 // input has none.
-UsedRecords recordsOf(const std::string& layout_file, const layout::Layout& layout,
-                      const inspection::Schedule& schedule, Session& session);
+UsedRecords recordsOf(const Input& input, const inspection::Schedule& schedule, Session& session);
 
 }  // namespace stopwalk::app

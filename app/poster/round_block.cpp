@@ -1,6 +1,7 @@
 #include "app/poster/round_block.h"
 
 #include <algorithm>
+#include <span>
 
 #include "app/poster/colours.h"
 #include "app/poster/round_texts.h"
@@ -21,6 +22,7 @@ constexpr qsizetype kNameLines = 3, kMostLines = 5, kStopsLines = 24;  // a cut-
 
 constexpr const char* kTried[] = {texts::kSeen,    texts::kPressed,       texts::kPressedRunning,
                                   texts::kLatches, texts::kStaysReleased, texts::kStaysPower};
+constexpr const char* kLook[] = {texts::kSeenNoStop};
 constexpr const char* kResults[] = {texts::kPass, texts::kFail, texts::kNotTested, texts::kCouldNotReach};
 
 class BlockMaker {
@@ -93,15 +95,18 @@ class BlockMaker {
   }
 
   void ticks() {
-    const double column = width_ / kTickColumns;
-    for (std::size_t i = 0; i < std::size(kTried); i += kTickColumns) {
+    const double column = device_.is_stop ? width_ / kTickColumns : width_;
+    const std::span<const char* const> tried =
+        device_.is_stop ? std::span<const char* const>(kTried) : std::span<const char* const>(kLook);
+    const int columns = device_.is_stop ? kTickColumns : 1;
+    for (std::size_t i = 0; i < tried.size(); i += static_cast<std::size_t>(columns)) {
       double lowest = made_.block.height + kTick_mm;
-      for (int c = 0; c < kTickColumns; ++c) {
+      for (int c = 0; c < columns; ++c) {
         const double left = c * column;
         box({left, made_.block.height}, kTick_mm);
         Block label;
         Writer(label, letters_)
-            .paragraph(say(kTried[i + static_cast<std::size_t>(c)]), left + kTick_mm + 1.5, left + column - 1,
+            .paragraph(say(tried[i + static_cast<std::size_t>(c)]), left + kTick_mm + 1.5, left + column - 1,
                        2.3);
         const double down = std::max(0.0, (kTick_mm - label.height) / 2);
         shift(label.marks, {0, made_.block.height + down});
@@ -112,10 +117,14 @@ class BlockMaker {
     }
   }
 
-  // Ten fields, and the time of the check.
+  // The time of the check, and of a stop ten fields.
   void runs() {
     const double time = 42, left = letters_.width(say(texts::kRunDown), kWords_mm) + 3;
     const double y = made_.block.height, each = (width_ - time - left - 3) / kRuns;
+    const double baseline = y + kField_mm - 1;
+    lineToFill(made_.block, say(texts::kTime), width_ - time, width_, baseline, letters_);
+    made_.block.height += kField_mm;
+    if (!device_.is_stop) return;
     add(Text{say(texts::kRunDown), {0, y + (kField_mm + kWords_mm) / 2}, kWords_mm, false, inks().ink});
     for (int run = 0; run < kRuns; ++run) {
       const QRectF field(left + run * each, y, each, kField_mm);
@@ -126,8 +135,6 @@ class BlockMaker {
                false,
                inks().quiet_ink});
     }
-    lineToFill(made_.block, say(texts::kTime), width_ - time, width_, y + kField_mm - 1, letters_);
-    made_.block.height += kField_mm;
   }
 
   void notes() {

@@ -19,6 +19,7 @@ struct SheetDevice {
   QString failed;             // on which day; empty: it is not failed
   std::string symbol;         // empty: it is no longer on the plan
   plan::Ground ground = plan::Ground::Stop;
+  bool is_stop = true;  // false: it is only looked at, and nothing is timed
 };
 
 struct SheetBlock {

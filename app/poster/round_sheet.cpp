@@ -192,6 +192,7 @@ class SheetMaker {
     d.name = entry.machine
                  ? say(texts::kOnMachine).arg(machineName(m_.layout.machines[*entry.machine].id), kind)
                  : QStringLiteral("%1 (%2)").arg(kind, text(device.id));
+    d.is_stop = device.is_stop;
     d.where = where(device, entry);
     d.stops = whatItStops(device, entry);
     const std::string& own = entry.device->instruction;

@@ -21,7 +21,7 @@ constexpr double kMmPerM = 1000;
 
 QString stopsText(const layout::Layout& layout, const planning::InspectedDevice& device,
                   const layout::DeviceKind& kind) {
-  if (!kind.counts_as_stop) return Words::tr("Stops nothing: see that it is whole and as it should be.");
+  if (!kind.counts_as_stop) return Words::tr("Stops nothing: it is looked at, and never pressed.");
   if (device.machines.empty()) return Words::tr("Is wired to stop nothing.");
   if (device.machines.size() > 1 && device.machines.size() == layout.machines.size())
     return Words::tr("Stops every machine (%1).").arg(device.machines.size());
@@ -81,6 +81,7 @@ CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, cons
         "It is no longer on the plan under this id: of it can only be recorded that it was taken away.");
     return text;
   }
+  text.is_stop = device->is_stop;
   text.symbol = plan::symbolIcon(entry->kind->symbol, plan::groundOf(*entry->kind), theme);
   text.name = nameOf(layout, *device);
   text.where = whereText(layout, *device, *entry);

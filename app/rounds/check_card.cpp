@@ -198,6 +198,9 @@ void CheckCard::showText(const CardText& text) {
   paper_round_ = text.paper;
   on_paper_->setPlaceholderText(paper_round_ ? tr("empty: now; else a time as 09:15, or 2026-03-02 09:15")
                                              : tr("empty: now; else as 2026-03-02 09:15"));
+  is_stop_ = text.is_stop;
+  tried_->setIsStop(is_stop_);
+  timer_->setVisible(is_stop_);
   paper_->setVisible(is_there_);  // that something is no longer there is of now
   setWriting(writing_);
 }
@@ -235,7 +238,7 @@ Entered CheckCard::entered() const {
   Entered entered;
   entered.tested = tried_->tested();
   entered.result = result_->result();
-  entered.run_down = timer_->typed();
+  if (is_stop_) entered.run_down = timer_->typed();
   entered.note = note_->text();
   entered.second = second_->text();
   failure_->putInto(entered);

@@ -33,6 +33,7 @@ struct CardText {
   QString failed;        // since when, and until when; empty: it is not
   QString already;       // what this round says of it; empty: nothing yet
   bool is_there = true;  // false: it is no longer in the layout; that may be recorded
+  bool is_stop = true;   // false: it is only looked at, and nothing is timed
 };
 
 // One device of a round, large: what it is and where, what was tried, what came of it. By touch, or by keys:
@@ -105,6 +106,7 @@ class CheckCard : public QWidget {
   bool writing_ = false;
   bool is_there_ = true;
   std::optional<inspection::Round> paper_round_;
+  bool is_stop_ = true;
 };
 
 }  // namespace stopwalk::rounds

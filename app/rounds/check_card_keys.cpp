@@ -9,7 +9,8 @@ namespace stopwalk::rounds {
 
 bool CheckCard::chooseByKey(const QString& key) {
   for (const inspection::Tried test : inspection::kTried)
-    if (key == QString::number(static_cast<int>(test) + 1)) return tried_->box(test)->click(), true;
+    if (key == QString::number(static_cast<int>(test) + 1) && !tried_->box(test)->isHidden())
+      return tried_->box(test)->click(), true;
   for (const inspection::Result result : inspection::kResults)
     if (key.compare(ResultChoice::keyOf(result), Qt::CaseInsensitive) == 0)
       return result_->button(result)->click(), true;
@@ -22,7 +23,7 @@ void CheckCard::keyPressEvent(QKeyEvent* event) {
   if (!plain || writing_) return QWidget::keyPressEvent(event);
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     if (!event->isAutoRepeat()) emit recordWanted();
-  } else if (event->key() == Qt::Key_Space && is_there_) {
+  } else if (event->key() == Qt::Key_Space && is_there_ && is_stop_) {
     if (!event->isAutoRepeat()) timer_->startOrStop();
   } else if (event->key() == Qt::Key_Escape) {
     if (hasFocus()) return emit escaped();

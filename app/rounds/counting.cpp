@@ -26,8 +26,9 @@ Counting::Counting(const inspection::Records& records, const layout::Layout& lay
     const auto pass = reliance.notCounted(chain, device == now.devices.end() ? nullptr : &*device);
     const bool is_doubted = pass && pass->why != inspection::Doubt::NotNamed;
     QString& but = passes_[said.number];
-    if (!is_doubted && !inspection::passedPressed(said))
-      but = Words::tr("only looked at");
+    const bool is_stop = device == now.devices.end() || device->is_stop;
+    if (!is_doubted && !(is_stop ? inspection::passedPressed(said) : inspection::passedSeen(said)))
+      but = is_stop ? Words::tr("only looked at") : Words::tr("not looked at");
     else if (pass)
       but = Words::tr("not counted: %1").arg(reasonText(*pass, namesOf(layout, pass->machines)));
   }

@@ -142,8 +142,8 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
   const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), layout, states, day);
   DueView view;
   view.devices = by_device.size();
-  const auto open_actions =
-      planning::withoutRemoved(inspection::openActions(records, day), records, layout, day);
+  const auto open_actions = planning::withoutRemoved(
+      inspection::openActions(records, planning::asOf(devices, day)), records, layout, day);
   view.next = inspection::nextDue(ids, states, schedule, day, open_actions);
   DueGroup failed;
   std::map<std::string, std::vector<DueRow>> in;  // by room

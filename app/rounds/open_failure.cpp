@@ -28,12 +28,13 @@ QString openFailureText(const inspection::FailedDevice& failed, const inspection
 }
 
 QString whyStillFailed(const inspection::Check& passed, const inspection::Records& records,
-                       const inspection::Schedule& schedule, inspection::Date today) {
-  const auto passes = inspection::passesShort(records, schedule, {today});
+                       const inspection::Schedule& schedule, const inspection::AsOf& as_of) {
+  const auto passes = inspection::passesShort(records, schedule, as_of);
   const auto pass = passes.find(passed.number);
   if (pass == passes.end() || !pass->second.left_open) return {};
-  // No machines: it is the failure that is asked about, not what the device stops now.
-  return Words::tr("It is still failed: %1.").arg(reasonText(pass->second, {}));
+  QStringList machines;
+  for (const std::string& id : pass->second.not_named) machines << QString::fromStdString(id);
+  return Words::tr("It is still failed: %1.").arg(reasonText(pass->second, machines));
 }
 
 QString whyStillAsked(const inspection::FailedDevice& failed) {

@@ -41,6 +41,10 @@ QString reasonText(const inspection::ShortOfPass& pass, const QStringList& machi
           "it was not pressed, or did not stay in, or what it stops did not stop or stay stopped");
     case inspection::LeftOpen::InDoubt:
       return Words::tr("this check counts for nothing: %1").arg(reasonText(*pass.not_counted, machines));
+    case inspection::LeftOpen::NotSeen:
+      return Words::tr("it does not say that it was looked at");
+    case inspection::LeftOpen::NotNamed:
+      return Words::tr("it did not test %1").arg(machines.join(Words::tr(", ")));
     case inspection::LeftOpen::NotSurelyAfter:
       return Words::tr("by the times given it is not sure that this was after check %1")
           .arg(pass.failed->check);

@@ -2,9 +2,11 @@
 
 #include <QEvent>
 #include <QGridLayout>
+#include <algorithm>
 
 #include "app/plan/theme.h"
 #include "app/rounds/words.h"
+#include "core/inspection/check_rules.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -41,9 +43,17 @@ WhatWasTried::WhatWasTried(QWidget* parent) : QWidget(parent) {
   }
 }
 
+void WhatWasTried::setIsStop(bool is_stop) {
+  is_stop_ = is_stop;
+  const auto has = inspection::mayBeTried(is_stop);
+  for (const Tried test : inspection::kTried)
+    box(test)->setVisible(std::ranges::find(has, test) != has.end());
+  box(Tried::Seen)->setText(is_stop ? wordOf(Tried::Seen) : lookWord());
+}
+
 std::vector<std::pair<Tried, bool>> WhatWasTried::tested() const {
   std::vector<std::pair<Tried, bool>> tested;
-  for (const Tried test : inspection::kTried)
+  for (const Tried test : inspection::mayBeTried(is_stop_))
     if (const auto answer = box(test)->answer()) tested.emplace_back(test, *answer);
   return tested;
 }

@@ -18,6 +18,8 @@ class WhatWasTried : public QWidget {
  public:
   explicit WhatWasTried(QWidget* parent = nullptr);
 
+  // Which of them the device has: what is no stop is looked at only.
+  void setIsStop(bool is_stop);
   std::vector<std::pair<inspection::Tried, bool>> tested() const;
   void show(const std::vector<std::pair<inspection::Tried, bool>>& tested);
   BigButton* box(inspection::Tried test) const { return boxes_[static_cast<std::size_t>(test)]; }
@@ -27,6 +29,7 @@ class WhatWasTried : public QWidget {
 
  private:
   std::array<BigButton*, inspection::kTried.size()> boxes_{};
+  bool is_stop_ = true;
 };
 
 // The results as big buttons, none of them chosen from the start.

@@ -91,6 +91,10 @@ QString wordOf(inspection::Tried test) {
   return {};
 }
 
+QString lookWord() {
+  return asOnPaper(poster::texts::kSeenNoStop);
+}
+
 QString wordOf(inspection::Due::What what) {
   switch (what) {
     case inspection::Due::What::Retest:

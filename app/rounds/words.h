@@ -10,8 +10,9 @@
 namespace stopwalk::rounds {
 
 QString wordOf(inspection::Result result);
-// What may be tried, as a box to tick says it.
+// What may be tried, as a box to tick says it; at what is no stop.
 QString wordOf(inspection::Tried test);
+QString lookWord();
 QString wordOf(inspection::Due::What what);
 // What the catalogue calls a kind of device, or says to do with it, as posters say it; a shop's own as it is.
 QString ofKind(const std::string& text);

@@ -138,14 +138,16 @@ std::string InspectPlace::recordsFile() const {
   return records::recordsFileOf(QFile::encodeName(source_.path).toStdString());
 }
 
+inspection::AsOf InspectPlace::asOfLayout() const {
+  const inspection::Date today = records::momentNow().date;
+  return found_ ? planning::asOf(found_->devices, today) : inspection::AsOf{today};
+}
+
 const InspectPlace::AsOf& InspectPlace::asOfToday() {
   const inspection::Date today = records::momentNow().date;
   if (as_of_ && as_of_->day == today) return *as_of_;
-  const auto devices = found_ ? std::span<const planning::InspectedDevice>(found_->devices)
-                              : std::span<const planning::InspectedDevice>();
-  as_of_.emplace(
-      AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, planning::asOf(devices, today)), {}});
-  if (found_) as_of_->counting = rounds::Counting(recordsNow(), *found_->of.layout, devices, today);
+  as_of_.emplace(AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, asOfLayout()), {}});
+  if (found_) as_of_->counting = rounds::Counting(recordsNow(), *found_->of.layout, found_->devices, today);
   rounds::addMissedFailures(as_of_->states, failed());
   return *as_of_;
 }
@@ -192,7 +194,7 @@ QString InspectPlace::whatIsMissed() const {
 
 // By a round that is started without them.
 QString InspectPlace::whatIsForgotten() const {
-  const auto known = inspection::failedDevices(recordsNow(), source_.schedule, records::momentNow().date);
+  const auto known = inspection::failedDevices(recordsNow(), source_.schedule, asOfLayout());
   QStringList names;
   for (const inspection::FailedDevice& f : failed())
     if (std::ranges::find(known, f.device, &inspection::FailedDevice::device) == known.end())

@@ -149,6 +149,7 @@ class InspectPlace : public QObject {
     std::vector<inspection::DeviceState> states;
     rounds::Counting counting;
   };
+  inspection::AsOf asOfLayout() const;
   const AsOf& asOfToday();
   std::optional<AsOf> as_of_;
   bool is_here_ = false;

@@ -192,8 +192,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
 }
 
 QString InspectPlace::whyStillFailed(const inspection::Check& check) const {
-  if (!check.removed)
-    return rounds::whyStillFailed(check, recordsNow(), source_.schedule, records::momentNow().date);
+  if (!check.removed) return rounds::whyStillFailed(check, recordsNow(), source_.schedule, asOfLayout());
   const auto open = std::ranges::find(failed(), check.device, &inspection::FailedDevice::device);
   return open == failed().end() || open->removed ? QString() : rounds::whyStillAsked(*open);
 }

@@ -7,6 +7,7 @@
 #include "app/window/main_window.h"
 #include "app/window/notice_bar.h"
 #include "app/window/records_beside.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
 namespace {
@@ -55,8 +56,9 @@ void MainWindow::showLeftRecords(const QString& was) {
   const records::ReadRecords left = records::readRecords(QFile::encodeName(was).toStdString());
   if (!left.there || left.file == recordsOf(document_->path())) return notices_->clear("left records");
   const QString old = QFileInfo(was).fileName();
-  const auto failed =
-      inspection::failedDevices(left.log.records, profile_.inspection, records::momentNow().date).size();
+  const auto failed = inspection::failedDevices(left.log.records, profile_.inspection,
+                                                planning::asOf(*shown_, *kinds_, records::momentNow().date))
+                          .size();
   QString text =
       !left.unreadable.empty()
           ? tr("The inspection records of %1 stay with it, and cannot be read: what failed by them is "

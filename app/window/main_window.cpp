@@ -104,6 +104,7 @@ QString MainWindow::sentence() const {
 
 void MainWindow::sourcesChanged() {
   kinds_ = std::make_shared<const layout::DeviceKinds>(document_->catalogue().kinds);
+  records_->setLayout(document_->edited().snapshot(), kinds_);
   profile_of_.reset();
   shop_files_ = shopFilesThere();
   notices_->clear("shop files");
@@ -114,6 +115,7 @@ void MainWindow::sourcesChanged() {
 
 void MainWindow::layoutChanged() {
   shown_ = document_->edited().snapshot();
+  records_->setLayout(shown_, kinds_);
   const auto gone = [&](const std::string& id) { return !edits::findThing(*shown_, id); };
   auto ids = selection_.ids();
   if (std::erase_if(ids, gone) > 0) selection_.set(std::move(ids));

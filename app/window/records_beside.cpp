@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "core/inspection/person.h"
+#include "core/planning/inspected_devices.h"
 
 namespace stopwalk::window {
 namespace {
@@ -52,6 +53,17 @@ void RecordsBeside::follow(const QString& layout_path) {
     lookNow();
 }
 
+void RecordsBeside::setLayout(std::shared_ptr<const layout::Layout> layout,
+                              std::shared_ptr<const layout::DeviceKinds> kinds) {
+  if (layout == layout_ && kinds == kinds_) return;
+  layout_ = std::move(layout);
+  kinds_ = std::move(kinds);
+  std::vector<inspection::DeviceNow> devices = planning::devicesNow(*layout_, *kinds_);
+  if (devices == devices_) return;
+  devices_ = std::move(devices);
+  failed_.reset();
+}
+
 void RecordsBeside::lookNow() {
   const Stamp now = stampNow();
   if (now == stamp_) return;
@@ -81,20 +93,23 @@ void RecordsBeside::takeAsTheyAre() {
 // By a check that is surely later: no other is held against what the log no longer says.
 bool RecordsBeside::isClosed(const inspection::FailedDevice& kept,
                              const inspection::Schedule& schedule) const {
+  const auto at = std::ranges::find(devices_, kept.device, &inspection::DeviceNow::id);
+  const inspection::DeviceNow* now = at == devices_.end() ? nullptr : &*at;
   return std::ranges::any_of(records().checks, [&](const inspection::Check& c) {
-    return c.device == kept.device && c.result == inspection::Result::Pass && inspection::passedPressed(c) &&
-           !c.corrects && c.number > records().unsure_to && instantOf(c.at) >= instantOf(kept_at_) &&
+    return c.device == kept.device && inspection::testsAgain(c, kept.machines, now) && !c.corrects &&
+           c.number > records().unsure_to && instantOf(c.at) >= instantOf(kept_at_) &&
            !(schedule.retest_by_another && inspection::maybeSamePerson(c.inspector, kept.found_by));
   });
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
   const inspection::Date today = records::momentNow().date;
+  const inspection::AsOf as_of{today, devices_};
   if (failed_ && failed_->by == schedule && failed_->on == today) return failed_->devices;
   std::vector<inspection::FailedDevice> failed =
-      inspection::failedDevices(known_->log.records, schedule, today);
+      inspection::failedDevices(known_->log.records, schedule, as_of);
   if (are_missed_)
-    for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule, today))
+    for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule, as_of))
       if (std::ranges::find(failed, now.device, &inspection::FailedDevice::device) == failed.end())
         failed.push_back(std::move(now));
   for (inspection::FailedDevice kept : kept_) {

@@ -7,6 +7,8 @@
 
 #include "app/records/records_file.h"
 #include "core/inspection/schedule.h"
+#include "core/layout/device_kind.h"
+#include "core/layout/layout.h"
 
 namespace stopwalk::window {
 
@@ -22,6 +24,9 @@ class RecordsBeside : public QObject {
   // Empty for a layout without a file, which has no records.
   void follow(const QString& layout_path);
   void lookNow();
+  // What is there now, against which the records are held. Neither may be null.
+  void setLayout(std::shared_ptr<const layout::Layout> layout,
+                 std::shared_ptr<const layout::DeviceKinds> kinds);
 
   const std::shared_ptr<const records::ReadRecords>& read() const { return read_; }
   const inspection::Records& records() const { return read_->log.records; }
@@ -53,6 +58,9 @@ class RecordsBeside : public QObject {
   QString fileName() const;
 
   QString layout_path_;
+  std::shared_ptr<const layout::Layout> layout_;
+  std::shared_ptr<const layout::DeviceKinds> kinds_;
+  std::vector<inspection::DeviceNow> devices_;
   Stamp stamp_;
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   std::shared_ptr<const records::ReadRecords> known_ = read_;  // the most that was read of the log

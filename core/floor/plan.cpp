@@ -125,6 +125,12 @@ Polygon outlineOf(const Passage& p) {
   return {p.first.a, p.first.b, p.second.b, p.second.a};
 }
 
+std::vector<Polygon> roomsOf(const layout::Layout& layout) {
+  Plan plan;
+  addRooms(layout, plan);
+  return std::move(plan.rooms);
+}
+
 Plan buildPlan(const layout::Layout& layout, Hours hours) {
   Plan plan;
   addRooms(layout, plan);

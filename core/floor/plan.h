@@ -58,6 +58,9 @@ struct Plan {
   std::vector<Fault> faults;
 };
 
+// Its rooms alone.
+std::vector<Polygon> roomsOf(const layout::Layout& layout);
+
 // Cost n log n. Never fails: what cannot be built is left out and named in `faults`.
 Plan buildPlan(const layout::Layout& layout, Hours hours);
 

@@ -7,14 +7,9 @@
 namespace stopwalk::inspection {
 
 Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to, const AsOf& as_of) {
-  Bundle bundle{from,
-                to,
-                {},
-                {},
-                {},
-                passesShort(records, schedule, as_of),
-                failedDevices(records, schedule, as_of.today),
-                {}};
+  Bundle bundle{
+      from, to, {}, {}, {}, passesShort(records, schedule, as_of), failedDevices(records, schedule, as_of),
+      {}};
   const auto isThen = [&](const Moment& at) { return from <= at.date && at.date <= to; };
   for (const Round& r : records.rounds)
     if (isThen(r.at)) bundle.rounds.push_back(r);
@@ -28,7 +23,7 @@ Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Dat
     bundle.checks.push_back(records.checks[i]);
     bundle.corrected_by.push_back(by[i]);
   }
-  for (const Check* c : openActions(records, as_of.today)) bundle.open_actions.push_back(*c);
+  for (const Check* c : openActions(records, as_of)) bundle.open_actions.push_back(*c);
   return bundle;
 }
 

@@ -69,9 +69,10 @@ bool CheckChain::failedOnce() const {
   return std::ranges::any_of(checks, [](const Check* c) { return c->result == Result::Fail; });
 }
 
-bool CheckChain::passedThroughout() const {
-  return std::ranges::all_of(checks,
-                             [](const Check* c) { return passedPressed(*c) && !contradictsPass(*c, true); });
+bool CheckChain::passedThroughout(bool is_stop) const {
+  return std::ranges::all_of(checks, [is_stop](const Check* c) {
+    return is_stop ? passedPressed(*c) && !contradictsPass(*c, true) : passedSeen(*c);
+  });
 }
 
 bool CheckChain::writtenAtOnce() const {

@@ -19,8 +19,8 @@ struct CheckChain {
   const Check& said() const { return *checks.back(); }
   bool failedOnce() const;
   // Whoever first wrote it and whoever corrected it say that it was worked, and stopped, and nobody that it
-  // did not stay in: of what kind it was then is not on record.
-  bool passedThroughout() const;
+  // did not stay in: of what kind it was then is not on record. Of what is no stop, that it was looked at.
+  bool passedThroughout(bool is_stop = true) const;
   bool writtenAtOnce() const;
   // Of it and its dated corrections the one with the earliest time.
   const Check& datedFirst() const;

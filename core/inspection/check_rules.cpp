@@ -4,6 +4,11 @@
 
 namespace stopwalk::inspection {
 
+std::span<const Tried> mayBeTried(bool is_stop) {
+  static constexpr Tried kLook[] = {Tried::Seen};
+  return is_stop ? std::span<const Tried>(kTried) : std::span<const Tried>(kLook);
+}
+
 std::optional<Tried> contradictsPass(const Check& check, bool latches) {
   if (check.result != Result::Pass) return std::nullopt;
   for (const Tried test : {Tried::StaysStoppedReleased, Tried::StaysStoppedPower})

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 
 #include "core/inspection/record.h"
 
@@ -9,6 +10,9 @@ namespace stopwalk::inspection {
 
 // Of one run. House rule: longer than any machine runs on.
 inline constexpr double kMostRunDown_s = 3600;
+
+// What may be tried at a device: what is no stop is looked at only.
+std::span<const Tried> mayBeTried(bool is_stop);
 
 // What was tried and was not so, though the check says that it passed; none: they agree. `latches`: the
 // device is of a kind that stays in when pressed.

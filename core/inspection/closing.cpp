@@ -39,14 +39,39 @@ bool mayBeAfter(const CheckChain& pass, const Check& failure) {
   return pass.said().number > failure.number || instantOf(pass.earliest()) > instantOf(failure.at);
 }
 
+std::vector<std::string> notTested(const CheckChain& pass, const std::vector<std::string>& failed,
+                                   const DeviceNow* now) {
+  return isStop(now) ? notNamed(pass, machinesToTest(failed, now)) : std::vector<std::string>();
+}
+
+bool workedAsAsked(const Check& check, bool is_stop) {
+  return is_stop ? passedPressed(check) && !contradictsPass(check, true) : passedSeen(check);
+}
+
 }  // namespace
+
+// A machine that it stops no longer may only have another id now.
+std::vector<std::string> machinesToTest(const std::vector<std::string>& failed, const DeviceNow* now) {
+  if (!now) return failed;
+  const bool are_known = std::ranges::all_of(failed, [&](const std::string& machine) {
+    return std::ranges::find(now->machines, machine) != now->machines.end();
+  });
+  return failed.empty() || !are_known ? now->machines : failed;
+}
+
+bool testsAgain(const Check& pass, const std::vector<std::string>& failed, const DeviceNow* now) {
+  return workedAsAsked(pass, isStop(now)) && notTested(CheckChain{{&pass}}, failed, now).empty();
+}
 
 std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
                                     const Closing& closing) {
-  if (!pass.passedThroughout())
-    return passedPressed(pass.said()) && !contradictsPass(pass.said(), true) ? LeftOpen::Correction
-                                                                             : LeftOpen::NotPressed;
-  if (closing.reliance.doubt(pass)) return LeftOpen::InDoubt;
+  const bool is_stop = isStop(closing.now);
+  if (!pass.passedThroughout(is_stop))
+    return workedAsAsked(pass.said(), is_stop) ? LeftOpen::Correction
+           : is_stop                           ? LeftOpen::NotPressed
+                                               : LeftOpen::NotSeen;
+  if (closing.reliance.doubt(pass, closing.now)) return LeftOpen::InDoubt;
+  if (!notTested(pass, failure.machines, closing.now).empty()) return LeftOpen::NotNamed;
   if (!surelyAfter(pass, failed)) return LeftOpen::NotSurelyAfter;
   const auto foundIt = [&](const Check* c) { return maybeSamePerson(c->inspector, failure.inspector); };
   if (closing.by_another && std::ranges::any_of(pass.checks, foundIt)) return LeftOpen::SamePerson;
@@ -63,29 +88,32 @@ std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& clo
                       last.check->number,
                       last.check->inspector,
                       std::ranges::min(open | std::views::transform(dayOf)),
-                      isRemoved(chains, closing.reliance)};
+                      isRemoved(chains, closing.reliance),
+                      last.check->machines};
 }
 
 bool isRemoved(const Chains& chains, const Reliance& reliance) {
   const auto asks = [](const Check* c) { return c->result == Result::Fail || c->corrective; };
   return std::ranges::any_of(chains, [&](const CheckChain* removed) {
-    return removed->said().removed && !reliance.doubt(*removed) &&
+    return removed->said().removed && !reliance.doubt(*removed, nullptr) &&
            std::ranges::all_of(chains, [&](const CheckChain* other) {
              return std::ranges::none_of(other->checks, asks) || surelyAfter(*removed, *other);
            });
   });
 }
 
-std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing, const DeviceNow* now) {
+std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing) {
   std::vector<ShortOfPass> all;
   const std::vector<Failure> open = openFailures(chains, closing);
   const auto failed = openFailure(chains, closing);
   for (const CheckChain* chain : chains) {
     if (chain->said().result != Result::Pass) continue;
-    ShortOfPass one{chain->said().number, closing.reliance.notCounted(*chain, now)};
+    ShortOfPass one{chain->said().number, closing.reliance.notCounted(*chain, closing.now)};
     if (failed && mayBeAfter(*chain, *lastOf(open).check)) {
       one.left_open = whyLeftOpen(*chain, *lastOf(open).chain, *lastOf(open).check, closing);
       one.failed = failed;
+      if (one.left_open == LeftOpen::NotNamed)
+        one.not_named = notTested(*chain, failed->machines, closing.now);
     }
     if (one.not_counted || one.left_open) all.push_back(one);
   }
@@ -100,6 +128,10 @@ std::string reasonOf(const ShortOfPass& pass) {
       return "it was not pressed, or did not stay in, or what it stops did not stop or stay stopped";
     case LeftOpen::InDoubt:
       return "this check counts for nothing: " + reasonOf(*pass.not_counted);
+    case LeftOpen::NotSeen:
+      return "it does not say that it was looked at";
+    case LeftOpen::NotNamed:
+      return "it did not test " + listed(pass.not_named);
     case LeftOpen::NotSurelyAfter:
       return "by the times given it is not sure that this was after check " +
              std::to_string(pass.failed->check);

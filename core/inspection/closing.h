@@ -19,6 +19,7 @@ struct FailedDevice {
   std::string found_by;
   Date since{};          // of the first such
   bool removed = false;  // said since to be no longer there: it counts only if the layout has it again
+  std::vector<std::string> machines = {};  // that it named
   bool operator==(const FailedDevice&) const = default;
 };
 
@@ -26,6 +27,7 @@ struct FailedDevice {
 struct Closing {
   bool by_another = false;  // than who found the failure
   Reliance reliance;
+  const DeviceNow* now = nullptr;  // the device, if the layout has it
 };
 
 // Why a pass does not close a failure.
@@ -33,12 +35,21 @@ enum class LeftOpen {
   Correction,      // it was not passed from the first: only a check of its own closes a failure
   NotPressed,      // it was not worked, did not stay in, or what it stops did not stop
   InDoubt,         // it counts for nothing
+  NotSeen,         // of what stops nothing: it was not looked at
+  NotNamed,        // it did not name all machines that are to be tested
   NotSurelyAfter,  // by the times given
   SamePerson       // who found it passed it, and another is to
 };
 // None: it closes it.
 std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
                                     const Closing& closing);
+
+// The machines that a pass names which closes a failure of a device: those that failed, as far as it stops
+// them now, or all that it stops where it is not clear which of them those were.
+std::vector<std::string> machinesToTest(const std::vector<std::string>& failed, const DeviceNow* now);
+
+// Whether it says that a device which failed with those machines passed what is asked of it.
+bool testsAgain(const Check& pass, const std::vector<std::string>& failed, const DeviceNow* now);
 
 // Those of one device, in the order of writing.
 using Chains = std::vector<const CheckChain*>;
@@ -54,9 +65,10 @@ struct ShortOfPass {
   std::optional<NotCounted> not_counted = {};  // it counts for nothing
   std::optional<LeftOpen> left_open = {};      // though the device failed before, or perhaps before
   std::optional<FailedDevice> failed = {};     // what is left open
+  std::vector<std::string> not_named = {};     // machines, where it is left open for them
 };
-// Of a device's passes those that fall short. `now`: the device, if the layout has it.
-std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing, const DeviceNow* now);
+// Of a device's passes those that fall short.
+std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing);
 
 // Why a failure is left open, without the check and the device.
 std::string reasonOf(const ShortOfPass& pass);

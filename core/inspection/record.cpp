@@ -43,6 +43,11 @@ bool passedPressed(const Check& check) {
          testedFor(check, Tried::PressedRunning).value_or(false);
 }
 
+bool passedSeen(const Check& check) {
+  if (check.result != Result::Pass || contradictsPass(check)) return false;
+  return check.tested.empty() || testedFor(check, Tried::Seen).value_or(false);
+}
+
 bool passedInFull(const Check& check, bool latches) {
   const auto wasSo = [&](Tried test) { return testedFor(check, test).value_or(false); };
   return check.result == Result::Pass && wasSo(Tried::Seen) && wasSo(Tried::PressedRunning) &&

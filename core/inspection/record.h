@@ -104,6 +104,9 @@ std::optional<bool> testedFor(const Check& check, Tried test);
 // Whether it says that the device was worked and stopped, and nothing else against that: what a test by hand
 // asks for.
 bool passedPressed(const Check& check);
+// Whether it says that the device was looked at and all was as it should be: what is asked of what stops
+// nothing, such as a guarded start.
+bool passedSeen(const Check& check);
 // Whether everything that may be tried was, and was so. That it stays in when pressed may be left unsaid, and
 // is not asked of a kind that does not.
 bool passedInFull(const Check& check, bool latches = true);

@@ -22,6 +22,12 @@ std::optional<std::int64_t> writtenBehind(std::size_t line, const Records& recor
 
 }  // namespace
 
+std::string listed(const std::vector<std::string>& machines) {
+  std::string list;
+  for (const std::string& machine : machines) list += (list.empty() ? "" : ", ") + machine;
+  return list;
+}
+
 std::string reasonOf(const NotCounted& pass) {
   switch (pass.why) {
     case Doubt::NotAsWritten:
@@ -31,9 +37,7 @@ std::string reasonOf(const NotCounted& pass) {
     case Doubt::NotNamed:
       break;  // below
   }
-  std::string machines;
-  for (const std::string& machine : pass.machines) machines += (machines.empty() ? "" : ", ") + machine;
-  return "it did not test " + machines + ", which the device stops now";
+  return "it did not test " + listed(pass.machines) + ", which the device stops now";
 }
 
 std::string clauseOf(const NotCounted& pass) {
@@ -49,30 +53,32 @@ Reliance::Reliance(const Records& records, Date today)
 // What a line said that is no longer as it was written nobody knows: it may have been a failure of any
 // device, or have taken a pass back: what makes good after it must be able to close a failure, or say that
 // the device is gone. It was made before it was written, and so before the next line was.
-bool Reliance::isAfterDoubt(const CheckChain& pass) const {
+bool Reliance::isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const {
   if (unsure_to_ == 0) return true;
-  if (pass.first().number <= unsure_to_ || !(pass.said().removed || pass.passedThroughout())) return false;
+  if (pass.first().number <= unsure_to_ || !(pass.said().removed || pass.passedThroughout(isStop(now))))
+    return false;
   return pass.writtenAtOnce() || instantOf(pass.earliest()) > sure_since_.value();
 }
 
 // When something was tested of which only the correction can be read, nobody knows.
-std::optional<Doubt> Reliance::doubt(const CheckChain& pass) const {
+std::optional<Doubt> Reliance::doubt(const CheckChain& pass, const DeviceNow* now) const {
   if (pass.first().corrects) return Doubt::NotAsWritten;
-  if (!isAfterDoubt(pass)) return Doubt::NotAsWritten;
+  if (!isAfterDoubt(pass, now)) return Doubt::NotAsWritten;
   const auto isToCome = [&](const Check* c) { return c->at.date > today_ || writtenAt(*c).date > today_; };
   if (std::ranges::any_of(pass.checks, isToCome)) return Doubt::AfterToday;
   return std::nullopt;
 }
 
+std::optional<NotCounted> Reliance::lookNotCounted(const CheckChain& pass, const DeviceNow* now) const {
+  const auto why = doubt(pass, now);
+  return why ? std::optional(NotCounted{pass.said().number, pass.earliest().date, *why}) : std::nullopt;
+}
+
 std::optional<NotCounted> Reliance::notCounted(const CheckChain& pass, const DeviceNow* now) const {
-  NotCounted one{pass.said().number, pass.earliest().date};
-  if (const auto why = doubt(pass)) {
-    one.why = *why;
-    return one;
-  }
-  if (now) one.machines = notNamed(pass, now->machines);
-  one.why = Doubt::NotNamed;
-  return one.machines.empty() ? std::nullopt : std::optional(one);
+  if (const auto look = lookNotCounted(pass, now); look || !now || !now->is_stop) return look;
+  const std::vector<std::string> missing = notNamed(pass, now->machines);
+  if (missing.empty()) return std::nullopt;
+  return NotCounted{pass.said().number, pass.earliest().date, Doubt::NotNamed, missing};
 }
 
 std::vector<std::string> notNamed(const CheckChain& pass, const std::vector<std::string>& machines) {

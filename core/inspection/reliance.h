@@ -34,25 +34,34 @@ struct DeviceNow {
   std::string id;
   std::vector<std::string> machines;  // ids of what it stops
   bool latches = true;                // its kind stays in when pressed, or that is not known
+  bool is_stop = true;                // its kind stops machines, or that is not known; else it is looked at
+  bool operator==(const DeviceNow&) const = default;
 };
+
+// What is not known may be a stop.
+inline bool isStop(const DeviceNow* device) {
+  return !device || device->is_stop;
+}
 
 class Reliance {
  public:
   Reliance(const Records& records, Date today);
 
-  // None: it counts, whatever the device stops now.
-  std::optional<Doubt> doubt(const CheckChain& pass) const;
-  // The same of what the device stops now; null: nothing is asked for.
+  // None: it counts, whatever the device stops now. `now`: the device, if it is known.
+  std::optional<Doubt> doubt(const CheckChain& pass, const DeviceNow* now) const;
+  // The same of a test by hand: all that the device stops now is to be named. Looking asks for nothing more.
   std::optional<NotCounted> notCounted(const CheckChain& pass, const DeviceNow* now) const;
+  std::optional<NotCounted> lookNotCounted(const CheckChain& pass, const DeviceNow* now) const;
 
  private:
-  bool isAfterDoubt(const CheckChain& pass) const;
+  bool isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const;
 
   Date today_;
   std::size_t unsure_to_;
   std::optional<std::int64_t> sure_since_;  // when the first line behind that was written
 };
 
+std::string listed(const std::vector<std::string>& machines);
 // Of `machines` those that not every check of the chain names: a correction names those of its own day.
 std::vector<std::string> notNamed(const CheckChain& pass, const std::vector<std::string>& machines);
 

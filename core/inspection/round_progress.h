@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "core/inspection/record.h"
+#include "core/inspection/schedule.h"
 
 // How far rounds have come. All of it is in the records, so that a round goes on where it was left.
 namespace stopwalk::inspection {
@@ -16,6 +16,6 @@ std::vector<std::string> stillToCheck(const Round& round, const Records& records
 // The rounds with a device still to check, the newest first.
 std::vector<const Round*> unfinishedRounds(const Records& records);
 // The checks whose action is open today and was to be done on `day` or before.
-std::vector<const Check*> actionsDueOn(const Records& records, Date today, Date day);
+std::vector<const Check*> actionsDueOn(const Records& records, const AsOf& as_of, Date day);
 
 }  // namespace stopwalk::inspection

@@ -18,39 +18,43 @@ void later(std::optional<NotCounted>& pass, const NotCounted& other) {
   if (!pass || pass->on <= other.on) pass = other;
 }
 
-// Puts in a pass, as far as it counts. Of what it was looked at for, no machines are asked.
+// Puts in a pass, as far as it counts.
 void addPass(DeviceState& state, const CheckChain& chain, const Reliance& reliance, const DeviceNow* now) {
   const Check& said = chain.said();
   if (contradictsPass(said, now && now->latches)) return;
-  const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& kept, const DeviceNow* of) {
-    if (const auto pass = reliance.notCounted(chain, of))
+  const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& kept,
+                       const std::optional<NotCounted>& pass) {
+    if (pass)
       later(kept, *pass);
     else
       later(counted, chain.earliest().date);
   };
-  if (testedFor(said, Tried::Seen).value_or(true)) add(state.seen, state.seen_not_counted, nullptr);
-  if (passedPressed(said)) add(state.pressed, state.pressed_not_counted, now);
-  if (passedInFull(said, !now || now->latches)) add(state.in_full, state.full_not_counted, now);
+  const bool is_seen = state.is_stop ? testedFor(said, Tried::Seen).value_or(true) : passedSeen(said);
+  if (is_seen) add(state.seen, state.seen_not_counted, reliance.lookNotCounted(chain, now));
+  if (!state.is_stop) return;
+  const auto by_hand = reliance.notCounted(chain, now);
+  if (passedPressed(said)) add(state.pressed, state.pressed_not_counted, by_hand);
+  if (passedInFull(said, !now || now->latches)) add(state.in_full, state.full_not_counted, by_hand);
 }
 
 void dropEarlier(std::optional<NotCounted>& pass, const std::optional<Date>& counted) {
   if (pass && counted && pass->on <= *counted) pass.reset();
 }
 
-DeviceState stateOf(const std::string& device, const Chains& chains, const Closing& closing,
-                    const DeviceNow* now) {
-  DeviceState state{.device = device, .failed = openFailure(chains, closing)};
+DeviceState stateOf(const std::string& device, const Chains& chains, const Closing& closing) {
+  DeviceState state{.device = device, .failed = openFailure(chains, closing), .is_stop = isStop(closing.now)};
   const CheckChain *last = nullptr, *believed = nullptr;
   for (const CheckChain* chain : chains) {
     const auto isLast = [&](const CheckChain* other) { return !other || !surelyAfter(*other, *chain); };
     if (isLast(last)) last = chain;
-    if (closing.reliance.doubt(*chain) != Doubt::AfterToday && isLast(believed)) believed = chain;
-    if (chain->said().result == Result::Pass) addPass(state, *chain, closing.reliance, now);
+    if (closing.reliance.doubt(*chain, closing.now) != Doubt::AfterToday && isLast(believed))
+      believed = chain;
+    if (chain->said().result == Result::Pass) addPass(state, *chain, closing.reliance, closing.now);
   }
   dropEarlier(state.seen_not_counted, state.seen);
   dropEarlier(state.pressed_not_counted, state.pressed);
   dropEarlier(state.full_not_counted, state.in_full);
-  state.last = last->said().number;
+  if (last) state.last = last->said().number;
   if (believed) state.last_on = believed->earliest().date;
   return state;
 }
@@ -66,6 +70,17 @@ std::map<std::string, Chains> byDevice(const std::vector<CheckChain>& chains) {
   return devices;
 }
 
+// Calls `each(device, its chains, closing)` for each that is on record, sorted.
+template <class Each>
+void eachDevice(const std::vector<CheckChain>& chains, bool by_another, const Records& records,
+                const AsOf& as_of, Each each) {
+  Closing closing{by_another, Reliance(records, as_of.today)};
+  for (const auto& [device, its] : byDevice(chains)) {
+    closing.now = findNow(as_of, device);
+    each(device, its, closing);
+  }
+}
+
 // When the next such test is due; none: as soon as can be.
 std::optional<Date> monthsFrom(std::optional<Date> last, int months) {
   return last ? std::optional(monthsAfter(*last, months)) : std::nullopt;
@@ -73,8 +88,29 @@ std::optional<Date> monthsFrom(std::optional<Date> last, int months) {
 
 // A pass that might have closed the failure, and counts for nothing.
 std::optional<NotCounted> passSince(const FailedDevice& failed, const DeviceState& state) {
-  const auto& pass = state.pressed_not_counted;
+  const auto& pass = state.is_stop ? state.pressed_not_counted : state.seen_not_counted;
   return pass && pass->on >= failed.on ? pass : std::nullopt;
+}
+
+// When it is to be looked at next; what is no stop as often as a stop is worked, at the least.
+Due nextLook(const std::string& device, const DeviceState& state, const Schedule& schedule) {
+  Due look{device, Due::What::Seen, {}, state.seen_not_counted};
+  if (!state.seen) return look;
+  look.on = schedule.seen_days ? daysAfter(*state.seen, *schedule.seen_days)
+                               : monthsAfter(*state.seen, schedule.pressed_months);
+  return look;
+}
+
+// The check of a chain that asks for something which no later pass has done; null: there is none. A
+// correction that is silent about it takes nothing back.
+const Check* openAction(const CheckChain& chain, const Chains& its, const Closing& closing) {
+  const auto asks = std::ranges::find_if(chain.checks.rbegin(), chain.checks.rend(),
+                                         [](const Check* c) { return c->corrective.has_value(); });
+  if (asks == chain.checks.rend()) return nullptr;
+  const auto isDone = [&](const CheckChain* other) {
+    return other != &chain && !whyLeftOpen(*other, chain, **asks, closing);
+  };
+  return std::ranges::any_of(its, isDone) ? nullptr : *asks;
 }
 
 // All that will be due at a device some day.
@@ -82,14 +118,13 @@ std::vector<Due> comingFor(const std::string& device, const DeviceState& state, 
   std::vector<Due> coming;
   if (state.failed)
     coming.push_back({device, Due::What::Retest, std::nullopt, passSince(*state.failed, state)});
-  coming.push_back({device, Due::What::Pressed, monthsFrom(state.pressed, schedule.pressed_months),
-                    state.pressed_not_counted});
-  coming.push_back(
-      {device, Due::What::Full, monthsFrom(state.in_full, schedule.full_months), state.full_not_counted});
-  if (schedule.seen_days)
-    coming.push_back({device, Due::What::Seen,
-                      state.seen ? std::optional(daysAfter(*state.seen, *schedule.seen_days)) : std::nullopt,
-                      state.seen_not_counted});
+  if (state.is_stop) {
+    coming.push_back({device, Due::What::Pressed, monthsFrom(state.pressed, schedule.pressed_months),
+                      state.pressed_not_counted});
+    coming.push_back(
+        {device, Due::What::Full, monthsFrom(state.in_full, schedule.full_months), state.full_not_counted});
+  }
+  if (schedule.seen_days || !state.is_stop) coming.push_back(nextLook(device, state, schedule));
   return coming;
 }
 
@@ -132,10 +167,16 @@ std::vector<std::size_t> roundsOf(const Records& records) {
 
 std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule, const AsOf& as_of) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Closing closing{schedule.retest_by_another, Reliance(records, as_of.today)};
   std::vector<DeviceState> states;
-  for (const auto& [device, its] : byDevice(chains))
-    states.push_back(stateOf(device, its, closing, findNow(as_of, device)));
+  eachDevice(chains, schedule.retest_by_another, records, as_of,
+             [&](const std::string& device, const Chains& its, const Closing& closing) {
+               states.push_back(stateOf(device, its, closing));
+             });
+  const auto on_record = static_cast<std::ptrdiff_t>(states.size());
+  for (const DeviceNow& now : as_of.devices)
+    if (!findState(std::span(states).first(static_cast<std::size_t>(on_record)), now.id))
+      states.push_back({.device = now.id, .is_stop = now.is_stop});
+  std::ranges::sort(states, {}, &DeviceState::device);
   return states;
 }
 
@@ -144,22 +185,24 @@ const DeviceState* findState(std::span<const DeviceState> states, const std::str
   return at != states.end() && at->device == device ? &*at : nullptr;
 }
 
-std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, Date today) {
+std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, const AsOf& as_of) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Closing closing{schedule.retest_by_another, Reliance(records, today)};
   std::vector<FailedDevice> failed;
-  for (const auto& [device, its] : byDevice(chains))
-    if (const auto open = openFailure(its, closing)) failed.push_back(*open);
+  eachDevice(chains, schedule.retest_by_another, records, as_of,
+             [&](const std::string&, const Chains& its, const Closing& closing) {
+               if (const auto open = openFailure(its, closing)) failed.push_back(*open);
+             });
   return failed;
 }
 
 std::map<std::size_t, ShortOfPass> passesShort(const Records& records, const Schedule& schedule,
                                                const AsOf& as_of) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Closing closing{schedule.retest_by_another, Reliance(records, as_of.today)};
   std::map<std::size_t, ShortOfPass> passes;
-  for (const auto& [device, its] : byDevice(chains))
-    for (const ShortOfPass& pass : shortOf(its, closing, findNow(as_of, device))) passes[pass.check] = pass;
+  eachDevice(chains, schedule.retest_by_another, records, as_of,
+             [&](const std::string&, const Chains& its, const Closing& closing) {
+               for (const ShortOfPass& pass : shortOf(its, closing)) passes[pass.check] = pass;
+             });
   return passes;
 }
 
@@ -211,21 +254,14 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
   return next;
 }
 
-std::vector<const Check*> openActions(const Records& records, Date today) {
+std::vector<const Check*> openActions(const Records& records, const AsOf& as_of) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Reliance reliance(records, today);
   std::vector<const Check*> all;
-  for (const auto& [device, its] : byDevice(chains))
-    for (const CheckChain* chain : its) {
-      const auto isDone = [&](const CheckChain* other) {
-        return other != chain && other->passedThroughout() && surelyAfter(*other, *chain) &&
-               !reliance.doubt(*other);
-      };
-      // A correction that is silent about it takes nothing back.
-      const auto asks = std::ranges::find_if(chain->checks.rbegin(), chain->checks.rend(),
-                                             [](const Check* c) { return c->corrective.has_value(); });
-      if (asks != chain->checks.rend() && std::ranges::none_of(its, isDone)) all.push_back(*asks);
-    }
+  eachDevice(chains, false, records, as_of,
+             [&](const std::string&, const Chains& its, const Closing& closing) {
+               for (const CheckChain* chain : its)
+                 if (const Check* asks = openAction(*chain, its, closing)) all.push_back(asks);
+             });
   std::ranges::sort(all, {}, &Check::number);
   return all;
 }

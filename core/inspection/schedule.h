@@ -17,7 +17,7 @@ namespace stopwalk::inspection {
 // quoted, and 29 CFR 1910.147(c)(6)(i) (at least annually) by analogy.
 struct Schedule {
   std::optional<int> seen_days = std::nullopt;  // none: at each opening, and not followed here
-  int pressed_months = 1;                       // worked, and it stopped
+  int pressed_months = 1;                       // worked, and it stopped; what is no stop, looked at
   int full_months = 12;                         // all that may be tried
   bool retest_by_another = false;   // a failure is closed by another person than the one who found it
   bool failed_stops_count = false;  // in the audit
@@ -43,12 +43,13 @@ struct DeviceState {
   // A pass since that, which counts for nothing.
   std::optional<NotCounted> seen_not_counted = {}, pressed_not_counted = {}, full_not_counted = {};
   std::optional<FailedDevice> failed = {};
+  bool is_stop = true;  // false: it is only looked at
 };
 
-// Sorted by device.
+// Of all devices that are on record or in the layout, sorted by device.
 std::vector<DeviceState> statesOf(const Records& records, const Schedule& schedule, const AsOf& as_of);
 const DeviceState* findState(std::span<const DeviceState> states, const std::string& device);
-std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, Date today);
+std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& schedule, const AsOf& as_of);
 // The passes that count for nothing, or leave open what their device failed; by the number of the check.
 std::map<std::size_t, ShortOfPass> passesShort(const Records& records, const Schedule& schedule,
                                                const AsOf& as_of);
@@ -78,7 +79,7 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
 // no longer there.
 std::set<std::string> removedDevices(const Records& records, Date today);
 // The checks that ask for something to be done, whose device has passed no check since.
-std::vector<const Check*> openActions(const Records& records, Date today);
+std::vector<const Check*> openActions(const Records& records, const AsOf& as_of);
 // For each check the place in `records.checks` of the one that it corrects; its own place: none.
 std::vector<std::size_t> placesCorrected(const Records& records);
 // For each check the number of the round that it belongs to: that of the first that it corrects, whatever it

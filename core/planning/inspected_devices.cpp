@@ -2,8 +2,20 @@
 
 #include "core/audit/stop_relation.h"
 #include "core/floor/surroundings.h"
+#include "core/geometry/indexed_polygon.h"
 
 namespace stopwalk::planning {
+namespace {
+
+std::vector<std::string> machinesStopped(const audit::StopRelation& relation, std::size_t device,
+                                         const layout::Layout& layout) {
+  std::vector<std::string> ids;
+  for (std::size_t m = 0; m < layout.machines.size(); ++m)
+    if (relation.stops(device, m)) ids.push_back(layout.machines[m].id);
+  return ids;
+}
+
+}  // namespace
 
 std::vector<InspectedDevice> inspectedDevices(const layout::Layout& layout, const layout::DeviceKinds& kinds,
                                               const floor::Plan& plan) {
@@ -19,17 +31,32 @@ std::vector<InspectedDevice> inspectedDevices(const layout::Layout& layout, cons
     floor::Standing standing = around.standing(around.placed(*entry.device, *entry.kind, entry.machine));
     InspectedDevice one{entry.id,
                         entry.kind->label.empty() ? entry.kind->key : entry.kind->label,
-                        {},
+                        machinesStopped(relation, d, layout),
                         {},
                         std::move(standing.place),
                         std::move(standing.reason),
-                        entry.kind->latches};
-    for (std::size_t m = 0; m < layout.machines.size(); ++m)
-      if (relation.stops(d, m)) one.machines.push_back(layout.machines[m].id);
+                        entry.kind->latches,
+                        entry.kind->counts_as_stop};
     const auto room = standing.room ? standing.room : entry.machine ? rooms[*entry.machine] : std::nullopt;
     if (room) one.room = layout.rooms[*room].id;
     all.push_back(std::move(one));
   }
+  return all;
+}
+
+std::vector<inspection::DeviceNow> devicesNow(const layout::Layout& layout,
+                                              const layout::DeviceKinds& kinds) {
+  std::vector<geometry::IndexedPolygon> outlines;
+  for (geometry::Polygon& room : floor::roomsOf(layout)) outlines.emplace_back(std::move(room));
+  const geometry::IndexedPolygons rooms(std::move(outlines));
+  std::vector<std::optional<std::size_t>> room_of;
+  for (const layout::Machine& m : layout.machines) room_of.push_back(rooms.firstHolding(m.at));
+  const std::vector<audit::DeviceEntry> devices = audit::devicesOf(layout, kinds);
+  const audit::StopRelation relation(layout, devices, room_of);
+  std::vector<inspection::DeviceNow> all;
+  for (std::size_t d = 0; d < devices.size(); ++d)
+    all.push_back({devices[d].id, machinesStopped(relation, d, layout), devices[d].kind->latches,
+                   devices[d].kind->counts_as_stop});
   return all;
 }
 

@@ -6,6 +6,7 @@
 
 #include "core/audit/places.h"
 #include "core/floor/plan.h"
+#include "core/inspection/reliance.h"
 #include "core/layout/device_kind.h"
 #include "core/layout/layout.h"
 
@@ -20,10 +21,14 @@ struct InspectedDevice {
   floor::Place place;                 // where its user stands; empty: blocked
   std::string blocked;                // why
   bool latches = false;               // its kind stays in when pressed
+  bool is_stop = true;                // false: it stops nothing, as a guarded start, and is only looked at
 };
 
 // Every device of the layout, guarded starts among them, in the order of the file.
 std::vector<InspectedDevice> inspectedDevices(const layout::Layout& layout, const layout::DeviceKinds& kinds,
                                               const floor::Plan& plan);
+
+// The same as records are held against, without the floor.
+std::vector<inspection::DeviceNow> devicesNow(const layout::Layout& layout, const layout::DeviceKinds& kinds);
 
 }  // namespace stopwalk::planning

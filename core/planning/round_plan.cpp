@@ -25,8 +25,13 @@ std::string wordOf(const RoundScope& scope) {
 
 inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today) {
   inspection::AsOf as_of{today};
-  for (const InspectedDevice& d : devices) as_of.devices.push_back({d.id, d.machines, d.latches});
+  for (const InspectedDevice& d : devices) as_of.devices.push_back({d.id, d.machines, d.latches, d.is_stop});
   return as_of;
+}
+
+inspection::AsOf asOf(const layout::Layout& layout, const layout::DeviceKinds& kinds,
+                      inspection::Date today) {
+  return {today, devicesNow(layout, kinds)};
 }
 
 std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
@@ -61,8 +66,7 @@ inspection::Bundle bundleOf(const inspection::Records& records, const inspection
   inspection::Bundle bundle = inspection::bundleOf(records, schedule, from, to, as_of);
   bundle.failed = withoutRemoved(std::move(bundle.failed), layout);
   bundle.open_actions.clear();
-  for (const auto* c :
-       withoutRemoved(inspection::openActions(records, as_of.today), records, layout, as_of.today))
+  for (const auto* c : withoutRemoved(inspection::openActions(records, as_of), records, layout, as_of.today))
     bundle.open_actions.push_back(*c);
   return bundle;
 }

@@ -29,6 +29,7 @@ std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   std::span<const inspection::FailedDevice> failed = {});
 // What records of them are held against.
 inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today);
+inspection::AsOf asOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, inspection::Date today);
 // Of those that failed what the layout does not have, or not under that id, and nobody said to be removed.
 std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
                                                   const layout::Layout& layout);

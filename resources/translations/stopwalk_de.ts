@@ -3266,6 +3266,10 @@
         <source>Failed a check on %1: do not rely on it.</source>
         <translation>Kontrolle am %1 nicht bestanden: nicht darauf verlassen.</translation>
     </message>
+    <message>
+        <source>In its place, with its pin if it has one; nothing in its way, marking legible</source>
+        <translation>An seinem Platz, mit seinem Stift, falls es einen hat; nichts im Weg, Kennzeichnung lesbar</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3727,10 +3731,6 @@
         <translation>Nicht aufgezeichnet: Diese Kontrolle wurde inzwischen berichtigt, durch Kontrolle %1: diese berichtigen.</translation>
     </message>
     <message>
-        <source>Stops nothing: see that it is whole and as it should be.</source>
-        <translation>Hält nichts an: prüfen, ob es heil und in Ordnung ist.</translation>
-    </message>
-    <message>
         <source>d MMM</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>d. MMM</translation>
@@ -3738,6 +3738,10 @@
     <message>
         <source>Run-down %1: seconds from 0 to %2 are expected, such as 2.4.</source>
         <translation>Nachlaufzeit %1: Erwartet werden Sekunden von 0 bis %2, etwa 2,4.</translation>
+    </message>
+    <message>
+        <source>Stops nothing: it is looked at, and never pressed.</source>
+        <translation>Hält nichts an: Es wird angesehen und nie gedrückt.</translation>
     </message>
 </context>
 <context>
@@ -5055,6 +5059,10 @@
         <source>only looked at</source>
         <translation>nur angesehen</translation>
     </message>
+    <message>
+        <source>not looked at</source>
+        <translation>nicht angesehen</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5413,6 +5421,14 @@
         <source>another person than %1, who found it, is to pass it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 hat es gefunden, bestätigen muss es jemand anders</translation>
+    </message>
+    <message>
+        <source>it does not say that it was looked at</source>
+        <translation>dass es angesehen wurde, ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>it did not test %1</source>
+        <translation>nicht mit geprüft wurde: %1</translation>
     </message>
 </context>
 <context>

@@ -3266,6 +3266,10 @@
         <source>Failed a check on %1: do not rely on it.</source>
         <translation>No pasó una comprobación el %1: no confíe en él.</translation>
     </message>
+    <message>
+        <source>In its place, with its pin if it has one; nothing in its way, marking legible</source>
+        <translation>En su sitio, con su pasador si lo tiene; nada que estorbe, rotulado legible</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3727,10 +3731,6 @@
         <translation>No registrado: esa comprobación se corrigió entretanto, con la comprobación %1: corrija esa.</translation>
     </message>
     <message>
-        <source>Stops nothing: see that it is whole and as it should be.</source>
-        <translation>No para nada: compruebe que está entero y como debe estar.</translation>
-    </message>
-    <message>
         <source>d MMM</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>d MMM</translation>
@@ -3738,6 +3738,10 @@
     <message>
         <source>Run-down %1: seconds from 0 to %2 are expected, such as 2.4.</source>
         <translation>Tiempo de parada %1: se esperan segundos de 0 a %2, como 2,4.</translation>
+    </message>
+    <message>
+        <source>Stops nothing: it is looked at, and never pressed.</source>
+        <translation>No para nada: se mira y nunca se pulsa.</translation>
     </message>
 </context>
 <context>
@@ -5055,6 +5059,10 @@
         <source>only looked at</source>
         <translation>solo mirado</translation>
     </message>
+    <message>
+        <source>not looked at</source>
+        <translation>sin mirar</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5413,6 +5421,14 @@
         <source>another person than %1, who found it, is to pass it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>debe darlo por bueno otra persona que %1, que lo encontró</translation>
+    </message>
+    <message>
+        <source>it does not say that it was looked at</source>
+        <translation>no dice que se haya mirado</translation>
+    </message>
+    <message>
+        <source>it did not test %1</source>
+        <translation>no comprobó: %1</translation>
     </message>
 </context>
 <context>

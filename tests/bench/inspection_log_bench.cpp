@@ -57,7 +57,7 @@ void open(benchmark::State& state) {
     const records::ReadRecords read = records::readRecords(layout);
     if (!read.log.bad.empty() || read.log.records.checks.size() != 24000)
       state.SkipWithError("not read whole");
-    failed = inspection::failedDevices(read.log.records, {}, *inspection::parseDate("2026-06-01")).size();
+    failed = inspection::failedDevices(read.log.records, {}, {*inspection::parseDate("2026-06-01")}).size();
   }
   state.counters["MB"] = static_cast<double>(text.size()) / 1e6;
   state.counters["failed"] = static_cast<double>(failed);

@@ -29,7 +29,7 @@ class OpenFailure : public testing::Test {
     check.inspector = "Grace Example";
     records.checks.push_back(check);
   }
-  QString why() { return whyStillFailed(pass(), records, schedule, kToday); }
+  QString why() { return whyStillFailed(pass(), records, schedule, {kToday}); }
   Check& pass() { return records.checks[1]; }
 
   inspection::Records records;
@@ -80,7 +80,7 @@ TEST_F(OpenFailure, IsToldOfPassesOnly) {
 
 TEST_F(OpenFailure, SaysWhatWouldCloseIt) {
   records.checks.pop_back();
-  const auto failed = inspection::failedDevices(records, schedule, kToday);
+  const auto failed = inspection::failedDevices(records, schedule, {kToday});
   ASSERT_EQ(failed.size(), 1u);
   EXPECT_EQ(openFailureText(failed[0], schedule),
             "Failed on 2 Mar 2026 (check 2): it stays failed until it passes a check of its own.");
@@ -93,7 +93,7 @@ TEST_F(OpenFailure, HasTheDayOfTheFirstAndOfTheLast) {
   records.checks.back().number = 4;
   records.checks.back().at = *inspection::parseMoment("2026-03-04T09:15:00+01:00");
   records.checks.erase(records.checks.begin() + 1);
-  const auto failed = inspection::failedDevices(records, schedule, kToday);
+  const auto failed = inspection::failedDevices(records, schedule, {kToday});
   ASSERT_EQ(failed.size(), 1u);
   EXPECT_TRUE(openFailureText(failed[0], schedule)
                   .startsWith("Failed since 2 Mar 2026. Failed on 4 Mar 2026 (check 4): it stays failed"))

@@ -21,12 +21,15 @@ TEST(Reasons, AreThoseOfTheCommandLine) {
   for (const Doubt why : {Doubt::NotAsWritten, Doubt::AfterToday, Doubt::NotNamed})
     EXPECT_EQ(reasonText(notCounted(why), {"saw", "planer"}).toStdString(),
               inspection::reasonOf(notCounted(why)));
-  for (const LeftOpen why : {LeftOpen::Correction, LeftOpen::NotPressed, LeftOpen::InDoubt,
-                             LeftOpen::NotSurelyAfter, LeftOpen::SamePerson}) {
+  for (const LeftOpen why : {LeftOpen::Correction, LeftOpen::NotPressed, LeftOpen::InDoubt, LeftOpen::NotSeen,
+                             LeftOpen::NotNamed, LeftOpen::NotSurelyAfter, LeftOpen::SamePerson}) {
     const inspection::ShortOfPass pass{
-        3, notCounted(Doubt::AfterToday), why,
-        inspection::FailedDevice{.device = "saw/stop", .check = 2, .found_by = "Ada Example"}};
-    EXPECT_EQ(reasonText(pass, {}).toStdString(), inspection::reasonOf(pass));
+        3,
+        notCounted(Doubt::AfterToday),
+        why,
+        inspection::FailedDevice{.device = "saw/stop", .check = 2, .found_by = "Ada Example"},
+        {"saw", "planer"}};
+    EXPECT_EQ(reasonText(pass, {"saw", "planer"}).toStdString(), inspection::reasonOf(pass));
   }
 }
 

@@ -29,7 +29,7 @@ class OpenFailures : public testing::Test {
     const auto pass = passes.find(check);
     return pass == passes.end() ? std::nullopt : pass->second.left_open;
   }
-  FailedDevice failed() const { return failedDevices(records, schedule, kToday).at(0); }
+  FailedDevice failed() const { return failedDevices(records, schedule, {kToday}).at(0); }
 
   Records records;
   Schedule schedule;
@@ -94,6 +94,42 @@ TEST_F(OpenFailures, WhatIsRemovedIsFailedOnlyForWhereItIsThereAgain) {
   EXPECT_TRUE(removedDevices(records, kToday).empty());
 }
 
+// Such as one that was wired to more than the layout said when it passed.
+TEST_F(OpenFailures, APassOfFewerMachinesThanFailedClosesNothing) {
+  add(Result::Fail).machines = {"saw", "planer"};
+  add(Result::Pass);
+  const auto failedNow = [&](std::vector<DeviceNow> devices) {
+    return !failedDevices(records, schedule, {kToday, std::move(devices)}).empty();
+  };
+  EXPECT_TRUE(failedNow({{"saw/stop", {"saw", "planer"}}}));
+  EXPECT_TRUE(failedNow({})) << "what it stops is not known";
+  EXPECT_TRUE(failedNow({{"saw/stop", {"saw", "joiner"}}})) << "the planer may be called the joiner now";
+  EXPECT_FALSE(failedNow({{"saw/stop", {"saw"}}})) << "it stops no more";
+  const auto passes = passesShort(records, schedule, {kToday, {{"saw/stop", {"saw", "planer"}}}});
+  EXPECT_EQ(passes.at(2).left_open, LeftOpen::NotNamed);
+  EXPECT_EQ(reasonOf(passes.at(2)), "it did not test planer");
+  EXPECT_EQ(reasonOf(passesShort(records, schedule, {kToday}).at(2)), "it did not test planer");
+  add(Result::Pass).machines = {"planer", "saw", "joiner"};
+  EXPECT_FALSE(failedNow({{"saw/stop", {"saw", "planer"}}}));
+  EXPECT_FALSE(failedNow({}));
+}
+
+TEST_F(OpenFailures, AFailureWithoutMachinesIsOfAllThatItStops) {
+  add(Result::Fail).machines.clear();
+  add(Result::Pass);
+  EXPECT_EQ(failedDevices(records, schedule, {kToday, {{"saw/stop", {"saw", "planer"}}}}).size(), 1u);
+  EXPECT_TRUE(failedDevices(records, schedule, {kToday, {{"saw/stop", {"saw"}}}}).empty());
+}
+
+TEST_F(OpenFailures, WhatIsStillToBeDoneIsNotDoneByAPassOfFewerMachines) {
+  Check& failure = add(Result::Fail);
+  failure.machines = {"saw", "planer"};
+  failure.corrective = Corrective{"mend it", "Bo", {}};
+  add(Result::Pass);
+  EXPECT_EQ(openActions(records, {kToday, {{"saw/stop", {"saw", "planer"}}}}).size(), 1u);
+  EXPECT_TRUE(openActions(records, {kToday, {{"saw/stop", {"saw"}}}}).empty());
+}
+
 // As an earlier version or another program may have written it.
 TEST_F(OpenFailures, APassThatContradictsItselfClosesNoneAndCountsForNothing) {
   for (const Tried test : {Tried::Latches, Tried::StaysStoppedReleased, Tried::StaysStoppedPower}) {
@@ -114,8 +150,8 @@ TEST_F(OpenFailures, WhatIsStillToBeDoneFallsDueAsTestsDo) {
   const std::vector<std::string> devices = {"saw/stop"};
   const auto states = statesOf(records, schedule, {kDay});
   EXPECT_EQ(nextDue(devices, states, schedule, kDay), std::nullopt);
-  EXPECT_EQ(nextDue(devices, states, schedule, kDay, openActions(records, kDay)), parseDate("2026-03-20"));
-  EXPECT_EQ(nextDue(devices, states, schedule, *parseDate("2026-03-20"), openActions(records, kDay)),
+  EXPECT_EQ(nextDue(devices, states, schedule, kDay, openActions(records, {kDay})), parseDate("2026-03-20"));
+  EXPECT_EQ(nextDue(devices, states, schedule, *parseDate("2026-03-20"), openActions(records, {kDay})),
             std::nullopt);
 }
 

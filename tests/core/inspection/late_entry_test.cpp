@@ -46,7 +46,7 @@ Records logOf(std::vector<Check> checks) {
 }
 
 bool isFailed(const std::vector<Check>& checks, const Schedule& schedule = {}) {
-  return !failedDevices(logOf(checks), schedule, kLater).empty();
+  return !failedDevices(logOf(checks), schedule, {kLater}).empty();
 }
 
 constexpr auto Pass = Result::Pass, Fail = Result::Fail;
@@ -65,23 +65,23 @@ TEST(LateEntry, APassOfAClockThatWasAheadClosesNothingThatWasEnteredLater) {
 
 TEST(LateEntry, ARoundThatIsOpenedBearsWitnessOfTheClockToo) {
   Records records = logOf({checkOf(Pass, "Bo", 610), checkOf(Fail, "Ada", 605, 612)});
-  EXPECT_TRUE(failedDevices(records, {}, kLater).empty());
+  EXPECT_TRUE(failedDevices(records, {}, {kLater}).empty());
   records.checks[1].number = 3;
   Round round;
   round.number = 2;
   round.at = momentAt(500);
   round.entered = momentAt(608);
   records.rounds = {round};
-  EXPECT_EQ(failedDevices(records, {}, kLater).size(), 1u) << "the clock was ahead";
+  EXPECT_EQ(failedDevices(records, {}, {kLater}).size(), 1u) << "the clock was ahead";
   Records back = logOf({checkOf(Pass, "Bo", 600), checkOf(Fail, "Ada", 500), checkOf(Pass, "Bo", 550, 700)});
-  EXPECT_EQ(failedDevices(back, {}, kLater).size(), 1u) << "the clock went back";
+  EXPECT_EQ(failedDevices(back, {}, {kLater}).size(), 1u) << "the clock went back";
   back.checks.erase(back.checks.begin());
-  EXPECT_TRUE(failedDevices(back, {}, kLater).empty());
+  EXPECT_TRUE(failedDevices(back, {}, {kLater}).empty());
   round.number = 1;
   round.at = momentAt(600);
   round.entered.reset();
   back.rounds = {round};
-  EXPECT_EQ(failedDevices(back, {}, kLater).size(), 1u);
+  EXPECT_EQ(failedDevices(back, {}, {kLater}).size(), 1u);
 }
 
 TEST(LateEntry, AFailureOfYesterdayIsClosedByTodaysPassAndNoEarlierOne) {
@@ -126,7 +126,7 @@ bool isFailedIn(int begun, std::optional<int> entered, const std::vector<Check>&
   if (entered) round.entered = momentAt(*entered);
   records.rounds = {round};
   for (Check& c : records.checks) ++c.number, c.round = 1;
-  return !failedDevices(records, {}, kLater).empty();
+  return !failedDevices(records, {}, {kLater}).empty();
 }
 
 // The round was begun at 480 and entered from 485 on; when the stop failed in it nobody wrote down.
@@ -151,9 +151,9 @@ TEST(LateEntry, OfARoundWhoseLineIsInDoubtAnyTimeMayBeFilledIn) {
   Records records =
       logOf({checkOf(Fail, "Ada", 470, 480), checkOf(Pass, "Bo", 510), checkOf(Fail, "Ada", 480, 660)});
   for (Check& c : records.checks) c.round = 1;
-  EXPECT_TRUE(failedDevices(records, {}, kLater).empty());
+  EXPECT_TRUE(failedDevices(records, {}, {kLater}).empty());
   records.unsure_to = 1;
-  EXPECT_EQ(failedDevices(records, {}, kLater).size(), 1u);
+  EXPECT_EQ(failedDevices(records, {}, {kLater}).size(), 1u);
 }
 
 TEST(LateEntry, ZonesAreComparedByTheInstant) {
@@ -226,10 +226,10 @@ TEST(LateEntry, ACorrectionThatGivesAnotherTimeMakesNothingDueLater) {
 TEST(LateEntry, AnActionIsDoneByALaterPassOnly) {
   Check fail = checkOf(Fail, "Ada", 1000);
   fail.corrective = Corrective{"change the contact block", "Bo", {}};
-  EXPECT_EQ(openActions(logOf({fail, checkOf(Pass, "Bo", 500, 2000)}), kLater).size(), 1u);
-  EXPECT_TRUE(openActions(logOf({fail, checkOf(Pass, "Bo", 1500, 2000)}), kLater).empty());
+  EXPECT_EQ(openActions(logOf({fail, checkOf(Pass, "Bo", 500, 2000)}), {kLater}).size(), 1u);
+  EXPECT_TRUE(openActions(logOf({fail, checkOf(Pass, "Bo", 1500, 2000)}), {kLater}).empty());
   fail.entered = momentAt(3000);
-  EXPECT_TRUE(openActions(logOf({checkOf(Pass, "Bo", 1500), fail}), kLater).empty());
+  EXPECT_TRUE(openActions(logOf({checkOf(Pass, "Bo", 1500), fail}), {kLater}).empty());
 }
 
 // What happened, in its order, and in what order it was written down.
@@ -304,7 +304,7 @@ std::string comesTo(const Records& records, const Schedule& schedule) {
     text += "\n";
   }
   std::set<std::string> open;
-  for (const Check* c : openActions(records, kLater)) open.insert(c->note);
+  for (const Check* c : openActions(records, {kLater})) open.insert(c->note);
   for (const std::string& note : open) text += "open " + note + "\n";
   return text;
 }
@@ -327,7 +327,7 @@ std::set<std::string> failedInTruth(const std::vector<Made>& made, const Schedul
 
 std::set<std::string> failedIn(const Records& records, const Schedule& schedule) {
   std::set<std::string> failed;
-  for (const FailedDevice& f : failedDevices(records, schedule, kLater)) failed.insert(f.device);
+  for (const FailedDevice& f : failedDevices(records, schedule, {kLater})) failed.insert(f.device);
   return failed;
 }
 
@@ -365,7 +365,7 @@ TEST_P(LateEntries, APassThatIsNotLaterThanTheFailureNeverClosesIt) {
   for (std::uint64_t seed = 1; seed <= kHistories; ++seed) {
     History history(seed);
     Records records = history.written();
-    const auto before = failedDevices(records, schedule_, kLater);
+    const auto before = failedDevices(records, schedule_, {kLater});
     if (before.empty()) continue;
     ++tried;
     const FailedDevice& failed =
@@ -376,7 +376,7 @@ TEST_P(LateEntries, APassThatIsNotLaterThanTheFailureNeverClosesIt) {
     pass.number = records.checks.size() + 1;
     pass.at = momentAt(std::stoi(failure.note) / 60 - history.random().below(3000));
     records.checks.push_back(pass);
-    auto after = failedDevices(records, schedule_, kLater);
+    auto after = failedDevices(records, schedule_, {kLater});
     ASSERT_EQ(after.size(), before.size()) << "seed " << seed;
     for (std::size_t i = 0; i < after.size(); ++i) {
       EXPECT_GE(after[i].since, before[i].since) << "it may close a failure before that";

@@ -127,9 +127,9 @@ TEST(Reliance, ACorrectionNamesNoMachineThatItsCheckDidNot) {
 TEST(Reliance, AnActionStaysOpenWhereThePassIsInDoubt) {
   Check fail = checkOf(1, Result::Fail);
   fail.corrective = Corrective{"mend it", "Bo Example", {}};
-  EXPECT_TRUE(openActions(recordsOf({fail, checkOf(2, Result::Pass)}), kToday).empty());
-  EXPECT_EQ(openActions(recordsOf({fail, checkOf(2, Result::Pass)}, 2), kToday).size(), 1u);
-  EXPECT_EQ(openActions(recordsOf({fail, checkOf(2, Result::Pass)}), kDay).size(), 1u);
+  EXPECT_TRUE(openActions(recordsOf({fail, checkOf(2, Result::Pass)}), {kToday}).empty());
+  EXPECT_EQ(openActions(recordsOf({fail, checkOf(2, Result::Pass)}, 2), {kToday}).size(), 1u);
+  EXPECT_EQ(openActions(recordsOf({fail, checkOf(2, Result::Pass)}), {kDay}).size(), 1u);
 }
 
 Check randomCheck(std::size_t number, support::Random& random) {
@@ -241,8 +241,8 @@ TEST(Person, WithAnUnseenBlankClosesNoFailureThatAnotherHasToClose) {
   const Records records = recordsOf({checkOf(1, Result::Fail, "Ada Example"), checkOf(2, Result::Pass,
                                                                                       "Ada\xC2\xA0"
                                                                                       "Example")});
-  EXPECT_EQ(failedDevices(records, {.retest_by_another = true}, kToday).size(), 1u);
-  EXPECT_TRUE(failedDevices(records, {}, kToday).empty());
+  EXPECT_EQ(failedDevices(records, {.retest_by_another = true}, {kToday}).size(), 1u);
+  EXPECT_TRUE(failedDevices(records, {}, {kToday}).empty());
 }
 
 }  // namespace

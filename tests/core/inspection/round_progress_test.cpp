@@ -80,7 +80,7 @@ TEST(RoundProgress, ActionsAreDueOnTheirDayAndNotWithoutOne) {
     check.corrective = Corrective{"mend it", "Bo Example", parseDate(day)};
     records.checks.push_back(check);
   }
-  EXPECT_EQ(actionsDueOn(records, *parseDate("2026-03-02"), *parseDate("2026-03-02")).size(), 2u);
+  EXPECT_EQ(actionsDueOn(records, {*parseDate("2026-03-02")}, *parseDate("2026-03-02")).size(), 2u);
 }
 
 TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {

@@ -22,7 +22,7 @@ class Written {
     return records.checks.back();
   }
   bool isFailed(const Schedule& schedule = {}) const {
-    return !failedDevices(records, schedule, kLater).empty();
+    return !failedDevices(records, schedule, {kLater}).empty();
   }
 
   Records records;
@@ -50,7 +50,7 @@ TEST(Failed, NamesTheLastFailure) {
   Written w;
   w.add(Result::Fail, "Ada");
   w.add(Result::Fail, "Bo");
-  EXPECT_EQ(failedDevices(w.records, {}, kLater),
+  EXPECT_EQ(failedDevices(w.records, {}, {kLater}),
             (std::vector<FailedDevice>{{"saw/stop", daysAfter(kDay, 1), 2, "Bo", kDay}}));
 }
 
@@ -166,13 +166,13 @@ TEST(Actions, AreOpenUntilTheDevicePasses) {
   Written w;
   w.add(Result::Fail).corrective = Corrective{"change the contact block", "Bo", parseDate("2026-03-09")};
   w.add(Result::NotTested);
-  ASSERT_EQ(openActions(w.records, kLater).size(), 1u);
-  EXPECT_EQ(openActions(w.records, kLater)[0]->number, 1u);
+  ASSERT_EQ(openActions(w.records, {kLater}).size(), 1u);
+  EXPECT_EQ(openActions(w.records, {kLater})[0]->number, 1u);
   w.add(Result::Fail).corrects = 1;  // which says nothing of it
-  ASSERT_EQ(openActions(w.records, kLater).size(), 1u);
-  EXPECT_EQ(openActions(w.records, kLater)[0]->number, 1u);
+  ASSERT_EQ(openActions(w.records, {kLater}).size(), 1u);
+  EXPECT_EQ(openActions(w.records, {kLater})[0]->number, 1u);
   w.add(Result::Pass);
-  EXPECT_TRUE(openActions(w.records, kLater).empty());
+  EXPECT_TRUE(openActions(w.records, {kLater}).empty());
 }
 
 TEST(RunDown, MeanOfItsRuns) {

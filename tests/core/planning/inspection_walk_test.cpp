@@ -5,7 +5,9 @@
 #include <algorithm>
 
 #include "core/files/device_kinds_reader.h"
+#include "core/planning/round_plan.h"
 #include "tests/support/random_layout.h"
+#include "tests/support/shop_layout.h"
 
 namespace stopwalk::planning {
 namespace {
@@ -51,6 +53,19 @@ TEST(InspectionWalk, NamesEveryDeviceOnceOnTheWalkOrLeftOut) {
   }
   EXPECT_GT(left_out, 0);
   EXPECT_GT(searched, 0);
+}
+
+TEST(InspectedDevices, AreHeldAgainstRecordsAlikeWithTheFloorAndWithout) {
+  int stops = 0, others = 0;
+  std::vector<layout::Layout> layouts = {support::shopLayout(support::kShopSizes[1])};
+  for (std::uint64_t seed = 1; seed <= 20; ++seed) layouts.push_back(support::randomLayout(seed));
+  for (const layout::Layout& layout : layouts) {
+    const auto now = devicesNow(layout, files::bundledDeviceKinds());
+    EXPECT_EQ(now, asOf(Shop(layout).devices, {}).devices);
+    for (const inspection::DeviceNow& device : now) ++(device.is_stop ? stops : others);
+  }
+  EXPECT_GT(stops, 0);
+  EXPECT_GT(others, 0);
 }
 
 TEST(InspectionWalk, PastItsOwnStopsInOrderGoesItsOwnLegs) {

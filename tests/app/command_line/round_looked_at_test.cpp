@@ -1,0 +1,70 @@
+// A guarded start stops nothing: it is looked at, and never pressed.
+#include <nlohmann/json.hpp>
+
+#include "tests/app/command_line/rounds.h"
+#include "tests/app/poster/pdf_words.h"
+
+namespace stopwalk::app {
+namespace {
+
+class RoundLookedAt : public RoundCommand {
+ protected:
+  RoundLookedAt() {
+    std::string text = shop();
+    const std::string stop = "      - {id: stop, ";
+    text.insert(text.find(stop), "      - {id: start, kind: guarded-start, at: [300, -400], pin: fitted}\n");
+    write("shop.layout.yaml", text);
+    open();
+  }
+  std::vector<std::string> dueOf(const std::string& device) const {
+    std::vector<std::string> what;
+    const auto json = nlohmann::json::parse(round({"due", "--format", "json"}).out);
+    for (const auto& due : json["due"])
+      if (due["device"] == device) what.push_back(due["what"]);
+    return what;
+  }
+  void refuses(const std::vector<std::string>& more, const std::string& why,
+               const std::string& result = "pass") const {
+    const std::string before = log();
+    const Ran ran = record("saw/start", result, more);
+    EXPECT_EQ(ran.exit, kWrong);
+    EXPECT_NE(ran.err.find(why), std::string::npos) << ran.err;
+    EXPECT_EQ(log(), before);
+  }
+};
+
+TEST_F(RoundLookedAt, IsDueToBeSeenAndTakesNoOtherTest) {
+  EXPECT_EQ(dueOf("saw/start"), std::vector<std::string>{"seen"});
+  EXPECT_EQ(dueOf("saw/stop"), (std::vector<std::string>{"pressed", "full"}));
+  for (const char* test : {"pressed", "pressed-running", "latches", "stays-stopped-when-released"})
+    refuses({"--check", std::string(test) + "=yes"},
+            "--check " + std::string(test) +
+                ": saw/start stops nothing and is only looked at: record it with --check seen=yes");
+  refuses({"--check", "pressed=yes"}, "is only looked at", "fail");
+  refuses({"--run-down", "2.5"}, "--run-down: saw/start stops nothing");
+  refuses({"--check", "seen=no"}, "`seen=no` says that it was not looked at");
+  EXPECT_EQ(record("saw/start", "pass", {"--check", "seen=yes"}).exit, kDone);
+  EXPECT_TRUE(dueOf("saw/start").empty());
+}
+
+TEST_F(RoundLookedAt, PassesAgainOnceItIsSeenToBeWhole) {
+  ASSERT_EQ(record("saw/start", "fail", {"--note", "pin missing"}).exit, kDone);
+  EXPECT_EQ(dueOf("saw/start"), (std::vector<std::string>{"retest", "seen"}));
+  const Ran ran = record("saw/start", "pass", {"--check", "seen=yes"});
+  EXPECT_EQ(ran.err, "");
+  EXPECT_TRUE(dueOf("saw/start").empty());
+  const Ran audit = runProgram({"audit", layout});
+  EXPECT_NE(audit.err.find("no device is failed"), std::string::npos) << audit.err;
+}
+
+TEST_F(RoundLookedAt, HasOneBoxOnThePaperAndNothingToTime) {
+  const std::string out = path("round.pdf");
+  ASSERT_EQ(round({"sheet", "--out", out}).exit, kDone);
+  const QString text = poster::textOfPdf(QString::fromStdString(out)).simplified();
+  EXPECT_EQ(text.count("In its place, with its pin if it has one"), 1) << text.toStdString();
+  EXPECT_EQ(text.count("Pressed, and it worked"), 2) << "of the stop and the cut-off";
+  EXPECT_EQ(text.count("Run-down, seconds"), 2);
+}
+
+}  // namespace
+}  // namespace stopwalk::app
