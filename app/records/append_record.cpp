@@ -40,6 +40,11 @@ Appended busy(const std::string& holder) {
   return refused;
 }
 
+Appended noLock(const std::string& records_file, const RecordLock& lock) {
+  return no("its lock " + RecordLock::fileOf(behindLinks(records_file)) + " cannot be opened (" +
+            reasonOf(lock.error()) + "): remove that file if nobody is recording");
+}
+
 bool isKept(const std::string& path, std::string_view piece) {
   std::string text;
   const FileDescriptor file(path, O_RDONLY);
@@ -107,6 +112,14 @@ Appended takeBack(const FileDescriptor& log, std::size_t bytes, int why) {
   return failed;
 }
 
+std::string whyTooLong(const inspection::Record& record) {
+  const auto* round = std::get_if<inspection::Round>(&record);
+  return "it is longer than a record may be (64 KiB): " +
+         (round ? "open a round for each room in place of one over " + std::to_string(round->devices.size()) +
+                      " devices"
+                : std::string("say less in its texts"));
+}
+
 Appended append(const FileDescriptor& log, const std::string& records_file, const inspection::Record& record,
                 const ReadTo& read) {
   std::string text;
@@ -124,7 +137,7 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
   const std::string line = files::recordLine(record, done.number, end.head);
   if (line.size() > files::kMostRecordBytes) {
     done.number = 0;
-    done.why = "it is longer than a record may be (64 KiB)";
+    done.why = whyTooLong(record);
     return done;
   }
   int error = log.writeAll(end.ends_line ? line : "\n" + line);
@@ -146,10 +159,12 @@ Appended append(const FileDescriptor& log, const std::string& records_file, cons
 Appended appendRecord(const std::string& records_file, const inspection::Record& record,
                       std::chrono::milliseconds wait, const ReadTo& read) {
   const RecordLock lock(records_file, wait);
-  if (!lock.isHeld()) return lock.error() != 0 ? no(lock.error()) : busy(lock.holder());
+  if (!lock.isHeld()) return lock.error() != 0 ? noLock(records_file, lock) : busy(lock.holder());
   if (leadsNowhere(records_file)) return no(kLeadsNowhere);
-  const FileDescriptor log(records_file, O_RDWR | O_APPEND | (read.lines == 0 ? O_CREAT : 0), 0666);
+  const FileDescriptor log(records_file, O_RDWR | O_APPEND | O_NONBLOCK | (read.lines == 0 ? O_CREAT : 0),
+                           0666);
   if (!log.isOpen()) return no(errno);
+  if (!log.isFile()) return no(kIsNoFile);
   return append(log, records_file, record, read);
 }
 

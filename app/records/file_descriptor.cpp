@@ -1,6 +1,7 @@
 #include "app/records/file_descriptor.h"
 
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -34,6 +35,11 @@ FileDescriptor& FileDescriptor::operator=(FileDescriptor&& other) noexcept {
 
 void FileDescriptor::close() {
   if (handle_ >= 0) ::close(std::exchange(handle_, -1));
+}
+
+bool FileDescriptor::isFile() const {
+  struct stat found {};
+  return ::fstat(handle_, &found) == 0 && S_ISREG(found.st_mode);
 }
 
 int FileDescriptor::readAll(std::string& text) const {

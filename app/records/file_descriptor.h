@@ -21,6 +21,8 @@ class FileDescriptor {
   int handle() const { return handle_; }
   void close();
 
+  // Not of a folder, a pipe or a device.
+  bool isFile() const;
   int readAll(std::string& text) const;
   int writeAll(std::string_view bytes) const;
   int sync() const;
@@ -35,5 +37,7 @@ class FileDescriptor {
 int syncFolderOf(const std::string& path);
 
 std::string reasonOf(int error);
+// Of what is a folder, a pipe or a device.
+inline constexpr const char* kIsNoFile = "it is no file, but a folder, a pipe or a device";
 
 }  // namespace stopwalk::records

@@ -26,6 +26,16 @@ std::string hostName() {
   return ::gethostname(name, sizeof name - 1) == 0 && *name ? name : "an unknown computer";
 }
 
+// One that another user left behind can be locked, though not written to. None is waited for.
+FileDescriptor opened(const std::string& path) {
+  FileDescriptor file;
+  for (const int flags : {O_RDWR | O_CREAT, O_RDWR, O_RDONLY}) {
+    file = FileDescriptor(path, flags | O_NONBLOCK, 0666);
+    if (file.isOpen() || !(errno == EACCES || errno == EPERM || errno == EROFS)) break;
+  }
+  return file;
+}
+
 // Whether `path` still is the file that is open: who gives a lock back removes it.
 bool isStillThere(const FileDescriptor& file, const std::string& path) {
   struct stat ours {
@@ -51,7 +61,7 @@ RecordLock::RecordLock(const std::string& log_file, std::chrono::milliseconds wa
 
 // False with an error: it cannot be had at all.
 bool RecordLock::tryToTake() {
-  FileDescriptor file(path_, O_RDWR | O_CREAT, 0666);
+  FileDescriptor file = opened(path_);
   if (!file.isOpen()) {
     error_ = errno;
     return false;

@@ -8,6 +8,7 @@
 #include <chrono>
 #include <ctime>
 #include <filesystem>
+#include <ranges>
 #include <system_error>
 #include <thread>
 
@@ -18,7 +19,8 @@ namespace stopwalk::records {
 namespace {
 
 constexpr std::string_view kLayoutEnd = ".layout.yaml", kRecordsEnd = ".inspections.jsonl";
-constexpr int kLooks = 5, kMostLinks = 40;
+constexpr int kLooks = 5;
+constexpr std::size_t kMostLinks = 40;
 constexpr auto kPause = std::chrono::milliseconds(20);
 
 namespace fs = std::filesystem;
@@ -52,10 +54,14 @@ std::string otherOf(const std::string& layout_file) {
 }
 
 void look(ReadRecords& read) {
-  const FileDescriptor file(read.file, O_RDONLY);
+  const FileDescriptor file(read.file, O_RDONLY | O_NONBLOCK);  // a pipe would be waited for
   const int closed = file.isOpen() ? 0 : errno;
   read.there = closed != ENOENT || isThere(read.file);
   if (!read.there) return;
+  if (file.isOpen() && !file.isFile()) {
+    read.unreadable = kIsNoFile;
+    return;
+  }
   std::string text;
   const int error = closed == 0 ? file.readAll(text) : closed;
   if (error != 0)
@@ -64,33 +70,42 @@ void look(ReadRecords& read) {
     read.log = files::readInspectionLog(text);
 }
 
-// Two logs of one layout: beside it, and beside the link by which it was opened.
-void lookBesideLink(const std::string& layout_file, ReadRecords& read) {
-  const std::string beside_link = logBeside(layout_file);
+// The name itself, and where one link after another leads.
+std::vector<std::string> alongLinks(const std::string& path) {
+  std::vector<std::string> all = {path};
   std::error_code error;
-  if (beside_link == read.file || !isThere(beside_link) || fs::equivalent(beside_link, read.file, error))
+  while (all.size() <= kMostLinks && fs::is_symlink(all.back(), error)) {
+    const fs::path to = fs::read_symlink(all.back(), error);
+    if (error) break;
+    all.push_back((fs::path(all.back()).parent_path() / to).string());  // or `to`, if that is a whole path
+  }
+  return all;
+}
+
+// Two logs of one layout: beside it, and beside a link by which it was opened.
+void lookBesideLinks(const std::string& layout_file, ReadRecords& read) {
+  std::error_code error;
+  for (const std::string& name : alongLinks(layout_file)) {
+    const std::string other = logBeside(name);
+    if (other == read.file || !isThere(other) || fs::equivalent(other, read.file, error)) continue;
+    read.unreadable = "the layout was opened by a link, and " + other +
+                      " stands beside that or what it leads to: put together or away what is not to count";
     return;
-  read.unreadable = "the layout was opened by a link, and " + beside_link +
-                    " stands beside that: put together or away what is not to count";
+  }
 }
 
 }  // namespace
 
 std::string behindLinks(const std::string& path) {
-  fs::path at = path;
-  std::error_code error;
-  for (int links = 0; links < kMostLinks && fs::is_symlink(at, error); ++links) {
-    const fs::path to = fs::read_symlink(at, error);
-    if (error) return path;
-    at = at.parent_path() / to;  // or where it leads alone, if that is a whole path
-  }
-  return at.string();
+  return alongLinks(path).back();
 }
 
 std::string recordsFileOf(const std::string& layout_file) {
   if (layout_file.empty() || layout_file == "-") return {};
-  const std::string beside_link = logBeside(layout_file), beside = logBeside(behindLinks(layout_file));
-  return !isThere(beside) && isThere(beside_link) ? beside_link : beside;
+  const std::vector<std::string> names = alongLinks(layout_file);
+  for (const std::string& name : std::views::reverse(names))
+    if (const std::string beside = logBeside(name); isThere(beside)) return beside;
+  return logBeside(names.back());
 }
 
 std::string tornFileOf(const std::string& records_file) {
@@ -110,7 +125,7 @@ ReadRecords readRecords(const std::string& layout_file) {
   look(read);
   if (!read.there) return read;
   read.also_of = otherOf(layout_file);
-  lookBesideLink(layout_file, read);
+  lookBesideLinks(layout_file, read);
   if (!read.unreadable.empty()) return read;
   for (int i = 1; i < kLooks && !read.log.ends_line; ++i) {
     std::this_thread::sleep_for(kPause);

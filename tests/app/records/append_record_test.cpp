@@ -234,6 +234,16 @@ TEST_F(AppendRecord, AFailureWhoseEndIsLostIsNotPutAside) {
   }
 }
 
+TEST_F(AppendRecord, TooLongARoundIsToldToBeSplitByRooms) {
+  inspection::Round round;
+  round.devices.assign(5000, "machine-with-a-long-id/stop");
+  const Appended refused = appendRecord(log(), round);
+  EXPECT_EQ(refused.written, Written::No);
+  EXPECT_NE(refused.why.find("open a round for each room in place of one over 5000 devices"),
+            std::string::npos)
+      << refused.why;
+}
+
 TEST_F(AppendRecord, TooLongARecordIsRefused) {
   const Appended refused = appendRecord(log(), checkNoted(std::string(70000, 'x')));
   EXPECT_EQ(refused.written, Written::No);

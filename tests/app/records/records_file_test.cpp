@@ -2,6 +2,7 @@
 #include "app/records/records_file.h"
 
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <filesystem>
@@ -85,6 +86,72 @@ TEST_F(RecordsFile, ReachedByTwoLinksIsWrittenByOneAtATime) {
   const RecordLock held(one, std::chrono::milliseconds(0));
   ASSERT_TRUE(held.isHeld());
   EXPECT_EQ(appendRecord(two, checkNoted("b"), std::chrono::milliseconds(20)).written, Written::Busy);
+}
+
+// Nothing would ever come out of a pipe.
+TEST_F(RecordsFile, WhatIsNoFileIsNeitherReadNorWritten) {
+  const std::string layout = write("shop.layout.yaml"), log = path("shop.inspections.jsonl");
+  const auto isRefused = [&] {
+    EXPECT_EQ(readRecords(layout).unreadable, kIsNoFile);
+    EXPECT_EQ(appendRecord(log, checkNoted("a")).written, Written::No);
+  };
+  ASSERT_EQ(::mkfifo(log.c_str(), 0666), 0);
+  isRefused();
+  EXPECT_EQ(appendRecord(log, checkNoted("a")).why, kIsNoFile);
+  fs::remove(log);
+  fs::create_directory(log);
+  isRefused();
+  fs::remove(log);
+  link("shop.inspections.jsonl", "/dev/null");
+  isRefused();
+}
+
+TEST_F(RecordsFile, BesideTheMiddleOfThreeLinksIsFoundAndToldOf) {
+  write("far/shop.layout.yaml");
+  link("mid.layout.yaml", "far/shop.layout.yaml");
+  const std::string layout = link("now.layout.yaml", "mid.layout.yaml");
+  record("mid.inspections.jsonl");
+  EXPECT_EQ(readRecords(layout).file, path("mid.inspections.jsonl"));
+  EXPECT_EQ(readRecords(layout).log.lines, 1u);
+  record("far/shop.inspections.jsonl");
+  EXPECT_NE(readRecords(layout).unreadable.find("mid.inspections.jsonl stands beside that"),
+            std::string::npos);
+}
+
+// Such as one that another user's program left behind.
+class LockOfAnother : public RecordsFile {
+ protected:
+  LockOfAnother() {
+    fs::permissions(path("."), fs::perms::all);
+    std::ofstream(RecordLock::fileOf(log)) << "Bo\n";
+  }
+  ~LockOfAnother() override {
+    EXPECT_TRUE(!is_root_ || ::seteuid(0) == 0);
+  }
+  void allow(fs::perms perms) {
+    fs::permissions(RecordLock::fileOf(log), perms);
+    ASSERT_TRUE(!is_root_ || ::seteuid(kNobody) == 0);
+  }
+  const std::string log = path("shop.inspections.jsonl");
+
+ private:
+  static constexpr uid_t kNobody = 65534;
+  const bool is_root_ = ::geteuid() == 0;
+};
+
+TEST_F(LockOfAnother, IsTakenThoughItCannotBeWritten) {
+  allow(fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
+  const Appended done = appendRecord(log, checkNoted("a"), std::chrono::milliseconds(0));
+  EXPECT_EQ(done.written, Written::Yes) << done.why;
+}
+
+TEST_F(LockOfAnother, IsNamedWhereItCannotBeOpened) {
+  allow(fs::perms::none);
+  const Appended refused = appendRecord(log, checkNoted("a"), std::chrono::milliseconds(0));
+  EXPECT_EQ(refused.written, Written::No);
+  EXPECT_EQ(refused.why,
+            "its lock " + RecordLock::fileOf(log) +
+                " cannot be opened (Permission denied): remove that file if nobody is recording");
 }
 
 TEST_F(RecordsFile, OfTwoLayoutsIsToldOf) {
