@@ -88,6 +88,7 @@ class Inspecting : public AtTheWindow {
     inspection::Check check;
     check.round = onDisk().rounds.back().number;
     check.device = device;
+    check.machines = {device.substr(0, device.find('/'))};
     check.at = records::momentNow();
     check.inspector = "Grace Example";
     check.result = result;

@@ -51,6 +51,7 @@ class WithRecords : public AtTheWindow {
     inspection::Check check;
     check.round = 1;
     check.device = device;
+    check.machines = {device.substr(0, device.find('/'))};
     check.at = now;
     check.inspector = "Ada Example";
     check.result = result;

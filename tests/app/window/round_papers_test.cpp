@@ -33,7 +33,7 @@ class OnPaper : public Files {
     return {{document.edited().snapshot(),
              std::make_shared<const layout::DeviceKinds>(document.catalogue().kinds), profile,
              document.fileHash(),
-             inspection::failedDevices(read.log.records, profile.inspection, records::momentNow().date)},
+             inspection::failedDevices(read.log.records, profile.inspection, {records::momentNow().date})},
             read,
             round,
             {},

@@ -104,6 +104,7 @@ TEST_F(WholeRound, EachDeviceIsRecordedAsItWasEntered) {
         break;
       default:
         type("12p");
+        if (order[i].ends_with("/start")) check.tested = {{Tried::Seen, true}};  // it is never pressed
     }
     enter();
     ASSERT_EQ(onDisk().checks.size(), i + 1) << card().told().toStdString();
