@@ -172,7 +172,6 @@ void takeAll(Pictures& pictures) {
   window.selection().clear();
   window.plan().fit();
   takeDrag(pictures, window, {3100, 11200}, {5200, 10400});
-  window.selection().clear();
   planning::Suppositions what_if;
   what_if.out_of_order = {"table-saw/paddle", "phone-bikes"};
   what_if.hours = floor::Hours::After;
