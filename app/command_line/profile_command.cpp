@@ -5,8 +5,8 @@
 #include "app/command_line/profiles.h"
 #include "core/audit/profile.h"
 #include "core/audit/rules_document.h"
-#include "core/files/printable.h"
 #include "core/files/profile_reader.h"
+#include "core/files/profile_writer.h"
 
 namespace stopwalk::app {
 namespace {
@@ -23,9 +23,7 @@ Exit list(Session& session) {
 
 Exit show(const std::string& name, Session& session) {
   const ChosenProfile chosen = chooseProfile(name, session);
-  return chosen.profile
-             ? writeResult(files::printable(audit::profileText(*chosen.profile), "\n"), "", session)
-             : chosen.exit;
+  return chosen.profile ? writeResult(files::writeProfile(*chosen.profile), "", session) : chosen.exit;
 }
 
 }  // namespace

@@ -78,21 +78,56 @@ WriteResult writeWhole(const QString& target, std::string_view bytes,
   return why.isEmpty() ? WriteResult{Written::Yes, {}} : WriteResult{Written::Unsure, why};
 }
 
+namespace {
+
+// A link onto another file is taken for both.
+QStringList namesOf(const QString& target) {
+  const QString behind = QFileInfo(target).canonicalFilePath();  // empty if there is none yet
+  return behind.isEmpty() ? QStringList{target} : QStringList{target, behind};
+}
+
+// Over nothing that it is made from, and nothing that somebody wanted kept as it is.
+WriteResult writeBeside(const QString& target, std::string_view bytes, const QStringList& read_from) {
+  for (const QString& source : read_from)
+    for (const QString& name : namesOf(target))
+      if (namesOf(QFileInfo(source).absoluteFilePath()).contains(QFileInfo(name).absoluteFilePath()))
+        return {Written::No, Words::tr("The layout is made with this file. Save under another name.")};
+  if (isWriteProtected(target))
+    return {Written::No, Words::tr("It is write-protected, and is left as it is. Save under another name.")};
+  return writeWhole(target, bytes);
+}
+
+bool isProfile(const QString& path) {
+  QFile file(path);
+  if (!file.open(QFile::ReadOnly)) return false;
+  while (!file.atEnd())
+    if (file.readLine().startsWith("stopwalk_profile:")) return true;
+  return false;
+}
+
+}  // namespace
+
 WriteResult writeExport(const QString& target, std::string_view bytes, const QStringList& read_from) {
   static const QStringList kEndings{"csv", "html", "pdf", "png", "svg"};
-  const QString behind = QFileInfo(target).canonicalFilePath();  // empty if there is none yet
-  for (const QString& name : {target, behind.isEmpty() ? target : behind})
+  for (const QString& name : namesOf(target))
     if (!kEndings.contains(QFileInfo(name).suffix().toLower()))
       return {Written::No,
               Words::tr("Its name must end in one of .%1, so that no layout, profile or record is "
                         "written over.")
                   .arg(kEndings.join(", ."))};
-  for (const QString& source : read_from)
-    if (!behind.isEmpty() && behind == QFileInfo(source).canonicalFilePath())
-      return {Written::No, Words::tr("The layout is made with this file. Save under another name.")};
-  if (isWriteProtected(target))
-    return {Written::No, Words::tr("It is write-protected, and is left as it is. Save under another name.")};
-  return writeWhole(target, bytes);
+  return writeBeside(target, bytes, read_from);
+}
+
+WriteResult writeProfile(const QString& target, std::string_view bytes, const QStringList& read_from) {
+  for (const QString& name : namesOf(target))
+    if (!name.endsWith(".yaml", Qt::CaseInsensitive) || name.endsWith(".layout.yaml", Qt::CaseInsensitive))
+      return {Written::No,
+              Words::tr("Its name must end in .yaml, and not in .layout.yaml as those of layouts "
+                        "do.")};
+  if (QFileInfo::exists(target) && !isProfile(target))
+    return {Written::No,
+            Words::tr("There is a file of this name that is no profile. Save under another name.")};
+  return writeBeside(target, bytes, read_from);
 }
 
 bool isWriteProtected(const QString& target) {

@@ -29,6 +29,10 @@ WriteResult writeWhole(
 // Nor is any of `read_from`, what it is made from, such as the picture under the plan.
 WriteResult writeExport(const QString& target, std::string_view bytes, const QStringList& read_from);
 
+// A profile of rules, likewise: only under a name that ends as profiles do and layouts do not, and over
+// nothing but another profile.
+WriteResult writeProfile(const QString& target, std::string_view bytes, const QStringList& read_from);
+
 // A file that nobody may write to is one that somebody wanted kept as it is, though it could be replaced:
 // `writeWhole` does not ask.
 bool isWriteProtected(const QString& target);

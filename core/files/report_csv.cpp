@@ -37,6 +37,13 @@ std::string rowOf(const std::string& file, const audit::StationReport& s) {
                  std::string(word(s.verdict))});
 }
 
+std::string rowOf(const std::string& file, const audit::Finding& f) {
+  const audit::Acceptance accepted = f.accepted.value_or(audit::Acceptance());
+  return csvRow({file, f.rule, std::string(word(f.severity)), f.subject, f.room, number(f.measured),
+                 number(f.limit), f.unit, f.text, std::string(word(f.basis.kind)), f.basis.reference,
+                 accepted.by, accepted.until, accepted.reason});
+}
+
 }  // namespace
 
 std::string csvHead() {
@@ -65,6 +72,17 @@ std::string csvHead() {
 std::string reportCsv(const FiledReport& report) {
   std::string text;
   for (const audit::StationReport& s : report.report.stations) text += rowOf(report.file, s);
+  return text;
+}
+
+std::string findingsCsvHead() {
+  return csvRow({"layout", "rule", "severity", "subject", "room", "measured", "limit", "unit", "text",
+                 "basis", "basis_reference", "accepted_by", "accepted_until", "accepted_reason"});
+}
+
+std::string findingsCsv(const FiledReport& report) {
+  std::string text;
+  for (const audit::Finding& f : report.report.findings) text += rowOf(report.file, f);
   return text;
 }
 

@@ -11,4 +11,8 @@ namespace stopwalk::files {
 std::string csvHead();
 std::string reportCsv(const FiledReport& report);
 
+// Likewise the findings, one a row.
+std::string findingsCsvHead();
+std::string findingsCsv(const FiledReport& report);
+
 }  // namespace stopwalk::files
