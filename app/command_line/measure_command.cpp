@@ -64,7 +64,7 @@ void tellFailed(const Options& options, const Input& input, Session& session) {
   for (const inspection::FailedDevice& f : inspection::failedDevices(
            read->log.records, {}, planning::asOf(*input.layout, input.kinds, nowOf(session.console).date)))
     if (f.device == options.from || f.device == options.to)
-      session.console.err << "stopwalk: " << f.device << " failed on " << inspection::dateText(f.on)
+      session.console.err << "stopwalk: " << f.device << " failed on " << inspection::dayText(f.on)
                           << " and has not passed since (" << read->file << ")\n";
 }
 

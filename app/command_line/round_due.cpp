@@ -23,7 +23,7 @@ std::string dueText(const Due& due, const inspection::DeviceState* state, Date d
   std::string text = due.device + ": ";
   const std::string end = due.despite ? "; " + clauseOf(*due.despite) + "\n" : "\n";
   if (due.what == Due::What::Retest)
-    return text + "failed on " + inspection::dateText(state->failed->on) + sinceText(*state->failed) +
+    return text + "failed on " + inspection::dayText(state->failed->on) + sinceText(*state->failed) +
            "; mend it and check it again (overdue)" + end;
   text += std::string(word(due.what)) + ", ";
   if (!due.on) return text + (due.despite ? "to be done again" : "never recorded") + " (overdue)" + end;

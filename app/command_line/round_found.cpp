@@ -127,11 +127,11 @@ void addFoundOptions(CLI::App& c, Found& found) {
       ->allow_extra_args(false);
   c.add_option("--run-down", found.run_down, "Seconds to rest, of one run or several: 2.4,2.6,2.5")
       ->check(saysSomething("seconds"));
-  c.add_option("--second", found.second, "The second person")->check(saysOneLine("a name"));
+  c.add_option("--second", found.second, "The second person")->transform(saysName());
   c.add_option("--note", found.note, "What was found");
   c.add_option("--action", found.action, "What was done at once, such as: machine locked off");
   c.add_option("--corrective", found.corrective, "What is still to be done");
-  c.add_option("--owner", found.owner, "Who does it")->check(saysOneLine("a name"));
+  c.add_option("--owner", found.owner, "Who does it")->transform(saysName());
   c.add_option("--fix-by", found.fix_by, "Until when: a date as 2026-03-02");
 }
 

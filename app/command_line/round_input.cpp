@@ -5,6 +5,7 @@
 #include "app/command_line/profiles.h"
 #include "core/files/sha256.h"
 #include "core/floor/plan.h"
+#include "core/inspection/person.h"
 
 namespace stopwalk::app {
 namespace {
@@ -75,11 +76,11 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
 }
 
 std::string sinceText(const inspection::FailedDevice& failed) {
-  return failed.since == failed.on ? "" : ", and first on " + inspection::dateText(failed.since);
+  return failed.since == failed.on ? "" : ", and first on " + inspection::dayText(failed.since);
 }
 
 std::string goneText(const inspection::FailedDevice& failed) {
-  return failed.device + ": failed on " + inspection::dateText(failed.on) + sinceText(failed) + " (check " +
+  return failed.device + ": failed on " + inspection::dayText(failed.on) + sinceText(failed) + " (check " +
          std::to_string(failed.check) +
          ") and has not passed since; the layout has no device of this id: what stands in its place counts "
          "as a stop";
@@ -130,11 +131,11 @@ Exit tellAppended(const records::Appended& appended, const std::string& file, Se
   return Exit::NoFile;
 }
 
-CLI::Validator saysOneLine(const std::string& what) {
-  return {[what](const std::string& text) {
-            if (text.find_first_not_of(" \t") == std::string::npos) return what + " is expected";
-            return text.find_first_of("\r\n") != std::string::npos ? what + " is expected, on one line"
-                                                                   : std::string();
+CLI::Validator saysName() {
+  return {[](std::string& text) -> std::string {
+            if (text.find_first_of("\r\n") != std::string::npos) return "a name is expected, on one line";
+            text = inspection::nameOf(text);
+            return text.empty() ? "a name is expected" : "";
           },
           ""};
 }

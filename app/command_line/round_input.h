@@ -58,7 +58,7 @@ void tellClock(const Inspected& all, const inspection::Moment& now, Session& ses
 // Tells how the writing went; Done only if the record is on the disk.
 Exit tellAppended(const records::Appended& appended, const std::string& file, Session& session);
 
-// A text that may hold no line break; empty or blank is refused as well.
-CLI::Validator saysOneLine(const std::string& what);
+// A person's name, which is put as it is recorded; one with a line break or without letters is refused.
+CLI::Validator saysName();
 
 }  // namespace stopwalk::app

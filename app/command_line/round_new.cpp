@@ -63,7 +63,7 @@ void addRoundNew(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("new", "Open a round; prints its number alone on the last line");
   addRoundOptions(c, *options);
-  c.add_option("--by", options->by, "Who walks it")->required()->check(saysOneLine("a name"));
+  c.add_option("--by", options->by, "Who walks it")->required()->transform(saysName());
   addScopeOptions(c, options->scope);
   addAtOption(c, options->at,
               "When it was begun, where it was walked before it is entered, such as on paper");

@@ -77,6 +77,12 @@ std::string contradiction(const Check& check, const planning::InspectedDevice& d
   return test ? "`" + std::string(word(*test)) + "=no` is a failure: record it with --result fail" : "";
 }
 
+// Whether it corrects that the device was taken away: it has another id, or is to come again.
+bool takesBackRemoval(const Options& options, const Inspected& all) {
+  const Check* old = all.records().findCheck(options.corrects);
+  return old && old->removed && old->device == options.device && options.result == "not-tested";
+}
+
 // The device that is checked, or one that is there no more, as it was when it was last; none: wrong, and
 // told.
 std::optional<planning::InspectedDevice> deviceOf(const Options& options, const Inspected& all,
@@ -90,11 +96,12 @@ std::optional<planning::InspectedDevice> deviceOf(const Options& options, const 
   const auto last = std::ranges::find(checks.rbegin(), checks.rend(), options.device, &Check::device);
   if (last == checks.rend())
     return wrong(option, "there is no such device" + audit::nearestName(options.device, all.ids()), session);
-  if (!options.removed)
+  if (!options.removed && !takesBackRemoval(options, all))
     return wrong(option,
                  "the layout has it no more" + audit::nearestName(options.device, all.ids()) +
                      "; if it was taken away, and has not only another id now, record that with --result "
-                     "not-tested --removed",
+                     "not-tested --removed; if that was recorded by mistake, correct it with --result "
+                     "not-tested --corrects and its number",
                  session);
   planning::InspectedDevice gone;
   gone.id = last->device, gone.machines = last->machines, gone.room = last->room;
@@ -230,7 +237,7 @@ void addRoundRecord(CLI::App& round, Session& session) {
       ->required()
       ->check(CLI::IsMember({"pass", "fail", "not-tested", "not-accessible"}));
   c.add_option("--by", options->by, "Who inspected it, if not the person of the round")
-      ->check(saysOneLine("a name"));
+      ->transform(saysName());
   addAtOption(c, options->at, "When, where it is entered later, such as from paper");
   c.add_option("--corrects", options->corrects, "The number of the check that this one takes the place of")
       ->check(CLI::PositiveNumber);

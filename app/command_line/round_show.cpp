@@ -36,6 +36,7 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, inspe
   for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(today)))
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
   shown.failed = planning::withoutRemoved(shown.failed, *all.input.layout);
+  shown.gone = planning::notInLayout(shown.failed, *all.input.layout);
   for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(today)), records,
                                                  *all.input.layout, today))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
@@ -104,8 +105,9 @@ std::string checkTable(const std::vector<Check>& checks, const inspection::Recor
   for (const Check& c : checks) {
     const auto place = static_cast<std::size_t>(records.findCheck(c.number) - records.checks.data());
     const std::string by_whom = c.inspector + (c.second.empty() ? "" : ", " + c.second);
-    rows.push_back({std::to_string(c.number), std::string(word(c.result)), whenText(dated[place]->at),
-                    printable(c.device), printable(by_whom)});
+    rows.push_back({std::to_string(c.number), std::string(word(c.result)),
+                    c.is_undated ? "unread" : whenText(dated[place]->at), printable(c.device),
+                    printable(by_whom)});
     found.push_back(foundText(c, corrected[place], records, passes));
   }
   const std::vector<Column> columns = columnsFor(rows, style.columns);
@@ -130,8 +132,8 @@ std::string roundText(const inspection::Round& round, const inspection::Records&
 }
 
 std::string failedText(const inspection::FailedDevice& f, bool by_another) {
-  return f.device + ": failed since " + inspection::dateText(f.since) +
-         (f.since == f.on ? "" : ", and last on " + inspection::dateText(f.on)) + " (" +
+  return f.device + ": failed since " + inspection::dayText(f.since) +
+         (f.since == f.on ? "" : ", and last on " + inspection::dayText(f.on)) + " (" +
          std::to_string(f.check) + ", " + f.found_by + "); failed until it passes a check of its own" +
          (by_another ? ", made by another person than " + f.found_by : "") + ".";
 }
@@ -139,9 +141,8 @@ std::string failedText(const inspection::FailedDevice& f, bool by_another) {
 std::string openText(const files::ShownRecords& shown, const Options& options, const Inspected& all,
                      const TableStyle& style) {
   std::string text;
-  const auto gone = planning::notInLayout(shown.failed, *all.input.layout);
   for (const inspection::FailedDevice& f : shown.failed) {
-    const bool is_gone = std::ranges::find(gone, f) != gone.end();
+    const bool is_gone = std::ranges::find(shown.gone, f) != shown.gone.end();
     text += paragraph(is_gone ? goneText(f) + "." : failedText(f, all.schedule.retest_by_another), 0, style);
   }
   for (const Check& c : shown.actions)

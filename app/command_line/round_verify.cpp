@@ -20,7 +20,9 @@ using files::LogVerdict;
 std::string verdictText(const LogVerdict& v, const std::string& file, const files::InspectionLog& log,
                         const std::string& head) {
   if (v.line != 0) return file + ":" + std::to_string(v.line) + ": " + v.why + "\n";
-  std::string text = file + ": " + counted(log.lines, "record") + ", each as it was written, in order";
+  std::string text = file + ": " +
+                     (log.lines == 0 ? "it is empty: nothing was recorded yet"
+                                     : counted(log.lines, "record") + ", each as it was written, in order");
   if (!head.empty())
     text += v.since == 0
                 ? "; nothing was cut since the head that was kept"

@@ -20,7 +20,7 @@ QString numbered(std::size_t number) {
 }
 
 QString dayText(inspection::Date day) {
-  return escaped(inspection::dateText(day));
+  return escaped(inspection::dayText(day));
 }
 
 // `2026-03-02 09:15 +01:00`

@@ -187,7 +187,7 @@ class Html {
           {escaped(device.id), escaped(device.kind->label),
            !counts ? "nothing: it is no stop"
            : open_.relation.isOutOfOrder(d)
-               ? "counted as no stop: failed on " + escaped(inspection::dateText(*open_.failed_on[d])) +
+               ? "counted as no stop: failed on " + escaped(inspection::dayText(*open_.failed_on[d])) +
                      " and not passed since"
            : stopped.empty() ? "nothing"
                              : escaped(audit::listed(stopped, 6)),

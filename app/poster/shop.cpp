@@ -33,8 +33,8 @@ QStringList Shop::failedOf(const std::vector<const Listed*>& listed) const {
             : Told::tr(
                   "the check of %1 on %2 failed, and it has not passed since: the profile counts it as a "
                   "stop all the same, and so it is shown as one");
-    told.push_back(text.arg(QString::fromStdString(device.id),
-                            QString::fromStdString(inspection::dateText(*open_.failed_on[d]))));
+    told.push_back(
+        text.arg(QString::fromStdString(device.id), failedOnText(*open_.failed_on[d], Language("en"))));
   }
   return told;
 }

@@ -189,8 +189,9 @@ QStringList wordsOf(const Listed& listed, const Language& language) {
   QStringList said;
   if (listed.ground == plan::Ground::Start) return {language.say(texts::kGuardedStart)};
   if (listed.ground == plan::Ground::Plain) {
-    const QString why = listed.failed_on ? language.say(texts::kFailed).arg(dateOf(*listed.failed_on))
-                                         : language.say(texts::kStopsNothing);
+    const QString why = listed.failed_on
+                            ? language.say(texts::kFailed).arg(failedOnText(*listed.failed_on, language))
+                            : language.say(texts::kStopsNothing);
     return {language.say(listed.label) + ":", why};
   }
   said << language.say(listed.instruction);

@@ -16,6 +16,7 @@ inline constexpr const char* kNotStops = QT_TRANSLATE_NOOP("poster", "These are 
 inline constexpr const char* kOutOfOrder = QT_TRANSLATE_NOOP("poster", "Out of order");
 inline constexpr const char* kFailed =
     QT_TRANSLATE_NOOP("poster", "Failed a check on %1: do not rely on it.");
+inline constexpr const char* kUnreadDay = QT_TRANSLATE_NOOP("poster", "a day that cannot be read");
 inline constexpr const char* kGuardedStart =
     QT_TRANSLATE_NOOP("poster", "Starts the machine: put the pin back. It is not a stop.");
 inline constexpr const char* kStopsNothing = QT_TRANSLATE_NOOP("poster", "Stops nothing.");

@@ -4,6 +4,8 @@
 #include <QStringList>
 #include <QTranslator>
 
+#include "app/poster/texts.h"
+
 namespace stopwalk::poster {
 namespace {
 
@@ -41,6 +43,11 @@ QStringList sayEach(const Languages& languages, const char* english) {
   for (const Language& language : languages) said << language.say(english);
   said.removeDuplicates();
   return said;
+}
+
+QString failedOnText(inspection::Date day, const Language& language) {
+  return day == inspection::kUnreadDay ? language.say(texts::kUnreadDay)
+                                       : QString::fromStdString(inspection::dateText(day));
 }
 
 }  // namespace stopwalk::poster

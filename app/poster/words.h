@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "core/inspection/moment.h"
+
 class QTranslator;
 
 namespace stopwalk::poster {
@@ -26,6 +28,9 @@ class Language {
   std::string key_;
   std::shared_ptr<const QTranslator> translator_;  // null: English
 };
+
+// When something failed.
+QString failedOnText(inspection::Date day, const Language& language);
 
 struct LanguageName {
   std::string key;

@@ -47,6 +47,8 @@ class Drafts {
   // Nothing entered is nothing kept.
   void keep(const CardKey& key, const Draft& draft);
   void forget(const CardKey& key);
+  // Whether all that was to be kept is on the disk, as far as that is known by now.
+  bool areKept() const { return settings_.status() == QSettings::NoError; }
   // What was typed before that day, such as on cards of rounds that are long over.
   void forgetBefore(inspection::Date day);
 

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "core/inspection/check_rules.h"
+#include "core/inspection/person.h"
 #include "core/layout/units.h"
 
 namespace stopwalk::rounds {
@@ -44,7 +45,8 @@ void eachText(Value& entered, Each each) {
 }
 
 QString failureMissing(const Entered& entered) {
-  const bool todo = !entered.todo.trimmed().isEmpty(), owner = !entered.owner.trimmed().isEmpty();
+  const bool todo = !entered.todo.trimmed().isEmpty(),
+             owner = !inspection::nameOf(plain(entered.owner)).empty();
   const QString until = entered.until.trimmed();
   if (todo && !owner) return Words::tr("Say who does what is still to be done.");
   if (!todo && (owner || !until.isEmpty())) return Words::tr("Say what is still to be done.");
@@ -103,14 +105,14 @@ void put(const Entered& entered, inspection::Check& check) {
   check.run_down_s.clear();
   for (const QString& run : entered.run_down) check.run_down_s.push_back(runTyped(run).value());
   check.note = plain(entered.note);
-  check.second = plain(entered.second);
+  check.second = inspection::nameOf(plain(entered.second));
   check.action.clear();
   check.corrective.reset();
   if (check.result == Result::Pass) return;
   check.action = plain(doneAtOnce(entered));
   if (const std::string todo = plain(entered.todo); !todo.empty())
-    check.corrective =
-        inspection::Corrective{todo, plain(entered.owner), inspection::parseDate(plain(entered.until))};
+    check.corrective = inspection::Corrective{todo, inspection::nameOf(plain(entered.owner)),
+                                              inspection::parseDate(plain(entered.until))};
 }
 
 Entered enteredOf(const inspection::Check& check) {

@@ -12,7 +12,7 @@ RecordWriter::~RecordWriter() {
   worker_.waitForDone();
 }
 
-void RecordWriter::write(const std::string& records_file, std::size_t read, Make make) {
+void RecordWriter::write(const std::string& records_file, const records::ReadTo& read, Make make) {
   if (writing_) return;
   writing_ = true;
   worker_.start([this, records_file, read, make = std::move(make)] {

@@ -19,9 +19,9 @@ class RecordWriter : public QObject {
   explicit RecordWriter(QObject* parent = nullptr);
   ~RecordWriter() override;
 
-  // `make` is called on the thread: it may take its time. `read`: how many lines the log was read with, see
+  // `make` is called on the thread: it may take its time. `read`: to where the log was read, see
   // records::appendRecord. Nothing while another is being written.
-  void write(const std::string& records_file, std::size_t read, Make make);
+  void write(const std::string& records_file, const records::ReadTo& read, Make make);
   bool isWriting() const { return writing_; }
 
  signals:

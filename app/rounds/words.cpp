@@ -8,6 +8,7 @@
 #include "app/poster/round_texts.h"
 #include "app/records/local_time.h"
 #include "app/records/records_file.h"
+#include "core/inspection/person.h"
 #include "core/layout/names.h"
 
 namespace stopwalk::rounds {
@@ -34,6 +35,7 @@ bool isOneOfSeveral(const layout::Layout& layout, const std::string& machine, co
 }
 
 QString dayText(inspection::Date day, const QString& format) {
+  if (day == inspection::kUnreadDay) return Words::tr("a day that cannot be read");
   return QLocale(Words::tr("en", "the language of dates")).toString(poster::dayOf(day), format);
 }
 
@@ -111,6 +113,10 @@ QString wordOf(inspection::Due::What what) {
 
 QString ofKind(const std::string& text) {
   return asOnPaper(text.c_str());
+}
+
+QString personTyped(const QString& text) {
+  return QString::fromStdString(inspection::nameOf(text.toStdString()));
 }
 
 QString secondsText(double seconds) {

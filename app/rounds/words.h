@@ -16,6 +16,8 @@ QString lookWord();
 QString wordOf(inspection::Due::What what);
 // What the catalogue calls a kind of device, or says to do with it, as posters say it; a shop's own as it is.
 QString ofKind(const std::string& text);
+// A person's name as it is recorded; empty: it names nobody.
+QString personTyped(const QString& text);
 // "2.45 s"
 QString secondsText(double seconds);
 // "3 Feb 2026" as the language writes it.

@@ -100,6 +100,14 @@ void InspectPlace::keepDraft() {
   if (!typed_) typed_ = rounds::Typed{{}, records::momentNow().date, visit_};
   if (!is_restored_) typed_->by = card_->inspector()->text().simplified();
   drafts_.keep(*shown_, {card_->entered(), *typed_});
+  QMetaObject::invokeMethod(this, &InspectPlace::tellNotKept, Qt::QueuedConnection);  // once it was tried
+}
+
+void InspectPlace::tellNotKept() {
+  if (!drafts_.areKept())
+    emit said(
+        tr("The settings of this computer cannot be written: what is entered here is lost if it is not "
+           "recorded before the program ends."));
 }
 
 void InspectPlace::nameTyped() {

@@ -91,6 +91,7 @@ class InspectPlace : public QObject {
   rounds::Entered anew() const;
   void showDraft(const rounds::Entered& anew);
   void keepDraft();
+  void tellNotKept();
   void nameTyped();
   void dropOfAnother();
   void showCard();

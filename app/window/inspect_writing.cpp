@@ -16,7 +16,7 @@ void InspectPlace::startRound() {
   emit lookWanted();
   if (const QString why = whyNotYet(); !why.isEmpty()) return start_->tell(why);
   if (writer_.isWriting()) return start_->tell(tr("A check is still being written. Try again."));
-  const QString by = start_->by();
+  const QString by = rounds::personTyped(start_->by());
   if (by.isEmpty()) {
     start_->name()->setFocus();
     return start_->tell(tr("Type who walks the round: it stands on every check."));
@@ -46,7 +46,7 @@ void InspectPlace::startRound() {
                              entered};
   };
   writing_to_ = recordsFile();
-  writer_.write(writing_to_, read_->log.lines, make);
+  writer_.write(writing_to_, {read_->log.lines, read_->log.head()}, make);
 }
 
 void InspectPlace::record() {
@@ -93,7 +93,7 @@ void InspectPlace::recordTakenAway() {
 
 // Who made it is asked for all alike, and when, but of what was taken away: that is of now.
 void InspectPlace::write(inspection::Check check) {
-  const QString by = card_->inspector()->text().simplified();
+  const QString by = rounds::personTyped(card_->inspector()->text());
   if (by.isEmpty()) {
     card_->inspector()->setFocus();
     return card_->tell(tr("Type in \"Inspected by\" who made this check: it bears that name for good."),
@@ -115,7 +115,8 @@ void InspectPlace::write(inspection::Check check) {
   keepDraft();
   writing_ = shown_;
   card_->setWriting(true);
-  writer_.write(recordsFile(), read_->log.lines, [check]() -> inspection::Record { return check; });
+  writer_.write(recordsFile(), {read_->log.lines, read_->log.head()},
+                [check]() -> inspection::Record { return check; });
 }
 
 // What is typed next is an answer to that, and no name.

@@ -120,10 +120,10 @@ std::string bundleCsv(const inspection::Bundle& bundle, const FiledReport& repor
   for (const inspection::FailedDevice& f : bundle.failed)
     text += row({{"kind", "failed"},
                  {"number", std::to_string(f.check)},
-                 {"date", inspection::dateText(f.on)},
+                 {"date", f.on == inspection::kUnreadDay ? "" : inspection::dateText(f.on)},
                  {"device", f.device},
                  {"inspector", f.found_by},
-                 {"note", "since " + inspection::dateText(f.since)}});
+                 {"note", "since " + inspection::dayText(f.since)}});
   for (const Check& c : bundle.open_actions) text += row(cellsOf(c, "open-action"));
   return text;
 }

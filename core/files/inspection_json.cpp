@@ -23,12 +23,17 @@ nlohmann::ordered_json orNull(const std::string& sentence) {
   return sentence.empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(sentence);
 }
 
+nlohmann::ordered_json dayOrNull(inspection::Date day) {
+  return day == inspection::kUnreadDay ? nlohmann::ordered_json()
+                                       : nlohmann::ordered_json(inspection::dateText(day));
+}
+
 std::string failedJson(const inspection::FailedDevice& f) {
   return text({{"device", f.device},
-               {"on", inspection::dateText(f.on)},
+               {"on", dayOrNull(f.on)},
                {"check", f.check},
                {"found_by", f.found_by},
-               {"since", inspection::dateText(f.since)}});
+               {"since", dayOrNull(f.since)}});
 }
 
 }  // namespace
@@ -46,7 +51,8 @@ std::string shownJson(const ShownRecords& shown) {
          ",\n  \"rounds\": " + list(shown.rounds, roundJson) +
          ",\n  \"checks\": " + list(shown.checks, checkJson) +
          ",\n  \"failed\": " + list(shown.failed, failedJson) +
-         ",\n  \"actions\": " + list(shown.actions, checkJson) + "\n}";
+         ",\n  \"actions\": " + list(shown.actions, checkJson) +
+         ",\n  \"gone\": " + list(shown.gone, failedJson) + "\n}";
 }
 
 std::string dueJson(const DueList& list) {

@@ -12,13 +12,14 @@ namespace stopwalk::files {
 std::string roundJson(const inspection::Round& round);
 std::string checkJson(const inspection::Check& check);
 
-// What `round show` tells: `fault`, `rounds`, `checks`, `failed`, `actions`.
+// What `round show` tells: `fault`, `rounds`, `checks`, `failed`, `actions`, `gone`.
 struct ShownRecords {
   std::string fault;  // faultText() of the log
   std::vector<inspection::Round> rounds;
   std::vector<inspection::Check> checks;
   std::vector<inspection::FailedDevice> failed;
-  std::vector<inspection::Check> actions;  // the checks that ask for them
+  std::vector<inspection::Check> actions;      // the checks that ask for them
+  std::vector<inspection::FailedDevice> gone;  // of `failed`, what is not in the layout
 };
 std::string shownJson(const ShownRecords& shown);
 

@@ -126,10 +126,11 @@ class LogReader {
   }
   // What has no time that can be read was written after the record before it.
   void keep(ReadRecord read, std::size_t number) {
+    if (auto* check = std::get_if<inspection::Check>(&*read.record); check && read.has_no_time)
+      check->at = written_, check->is_undated = true;
     std::visit(
         [&](auto& r) {
           r.number = number;
-          if (read.has_no_time) r.at = written_;
           written_ = writtenAt(r);
         },
         *read.record);
@@ -183,6 +184,9 @@ LogVerdict verifyLog(const InspectionLog& log, const std::string& head) {
   if (!log.torn.empty())
     return {log.lines + 1, "it is no whole record: it was never finished, or cut or changed later", 0};
   if (head.empty()) return {};
+  if (head == kNoLineBefore) return {0, "", log.lines};  // kept when there was no record yet
+  if (log.lines == 0)
+    return {1, "the log is empty: all that was recorded up to the head that was kept is gone", 0};
   const auto at = std::ranges::find(log.hashes, head);
   if (at == log.hashes.end())
     return {

@@ -190,6 +190,7 @@ std::string recordBody(const inspection::Record& record, std::size_t number, con
 std::string recordObject(const inspection::Record& record) {
   Json json;
   std::visit([&](const auto& r) { json["n"] = r.number, add(json, r); }, record);
+  if (const auto* check = std::get_if<Check>(&record); check && check->is_undated) json["at"] = nullptr;
   return printableJson(json.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 

@@ -82,7 +82,9 @@ std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& clo
   const std::vector<Failure> open = openFailures(chains, closing);
   if (open.empty()) return std::nullopt;
   const Failure& last = lastOf(open);
-  const auto dayOf = [](const Failure& f) { return f.chain->latest().date; };
+  const auto dayOf = [](const Failure& f) {
+    return f.check->is_undated ? kUnreadDay : f.chain->latest().date;
+  };
   return FailedDevice{last.check->device,
                       dayOf(last),
                       last.check->number,
@@ -94,10 +96,14 @@ std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& clo
 
 bool isRemoved(const Chains& chains, const Reliance& reliance) {
   const auto asks = [](const Check* c) { return c->result == Result::Fail || c->corrective; };
+  // Whoever checked it found it there, and nobody fails or mends what is gone.
+  const auto isOfItsTime = [&](const CheckChain* chain) {
+    return !chain->said().removed || std::ranges::any_of(chain->checks, asks);
+  };
   return std::ranges::any_of(chains, [&](const CheckChain* removed) {
     return removed->said().removed && !reliance.doubt(*removed, nullptr) &&
            std::ranges::all_of(chains, [&](const CheckChain* other) {
-             return std::ranges::none_of(other->checks, asks) || surelyAfter(*removed, *other);
+             return !isOfItsTime(other) || surelyAfter(*removed, *other);
            });
   });
 }

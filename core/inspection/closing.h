@@ -14,7 +14,7 @@ namespace stopwalk::inspection {
 // A device that failed and has not passed since.
 struct FailedDevice {
   std::string device;
-  Date on{};              // of the last check that it failed and no later one closed
+  Date on{};              // of the last check that it failed and no later one closed, or kUnreadDay
   std::size_t check = 0;  // its number
   std::string found_by;
   Date since{};          // of the first such
@@ -56,7 +56,7 @@ using Chains = std::vector<const CheckChain*>;
 // Of the failures that no pass closes the last; none: all are closed.
 std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& closing);
 
-// Whether it was said after all failures, and all that is to be done, that the device is no longer there.
+// Whether it was said after all that was found of the device that it is no longer there.
 bool isRemoved(const Chains& chains, const Reliance& reliance);
 
 // What a pass does not do though it says pass.

@@ -49,6 +49,10 @@ std::string dateText(Date date) {
          "-" + two(static_cast<int>(static_cast<unsigned>(date.day())));
 }
 
+std::string dayText(Date date) {
+  return date == kUnreadDay ? "a day that cannot be read" : dateText(date);
+}
+
 std::optional<Moment> parseMoment(std::string_view text) {
   if (text.size() != 25 || text[10] != 'T' || text[16] != ':') return std::nullopt;
   const auto date = parseDate(text.substr(0, 10));

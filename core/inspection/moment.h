@@ -22,6 +22,11 @@ struct Moment {
 std::optional<Date> parseDate(std::string_view text);
 std::string dateText(Date date);
 
+// Of what is on record, and when it was cannot be read.
+inline constexpr Date kUnreadDay{std::chrono::year(1970), std::chrono::January, std::chrono::day(1)};
+// As a sentence says it.
+std::string dayText(Date date);
+
 // `2026-03-02T09:15:00+01:00`
 std::optional<Moment> parseMoment(std::string_view text);
 std::string momentText(const Moment& moment);

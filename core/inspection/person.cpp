@@ -2,6 +2,7 @@
 
 #include <utf8proc.h>
 
+#include <utility>
 #include <vector>
 
 namespace stopwalk::inspection {
@@ -14,6 +15,13 @@ bool isLetterOrDigit(utf8proc_int32_t character) {
   const utf8proc_category_t of = utf8proc_category(character);
   return (of >= UTF8PROC_CATEGORY_LU && of <= UTF8PROC_CATEGORY_LO) ||
          (of >= UTF8PROC_CATEGORY_ND && of <= UTF8PROC_CATEGORY_NO);
+}
+
+bool isBlank(utf8proc_int32_t character) {
+  const utf8proc_category_t of = utf8proc_category(character);
+  constexpr utf8proc_int32_t kZeroWidth = 0x200B, kByteOrder = 0xFEFF;
+  return of == UTF8PROC_CATEGORY_CC || (of >= UTF8PROC_CATEGORY_ZS && of <= UTF8PROC_CATEGORY_ZP) ||
+         character == kZeroWidth || character == kByteOrder;
 }
 
 // Its letters and digits; empty: there are none, or it cannot be read.
@@ -37,6 +45,26 @@ std::u32string lettersOf(const std::string& name) {
 }
 
 }  // namespace
+
+std::string nameOf(const std::string& typed) {
+  std::string name;
+  if (lettersOf(typed).empty()) return name;
+  bool is_behind_blank = false;
+  for (std::size_t at = 0; at < typed.size();) {
+    utf8proc_int32_t character = 0;
+    const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(typed.data()) + at;
+    const auto size = static_cast<std::size_t>(
+        utf8proc_iterate(bytes, static_cast<utf8proc_ssize_t>(typed.size() - at), &character));
+    if (isBlank(character)) {
+      is_behind_blank = !name.empty();
+    } else {
+      if (std::exchange(is_behind_blank, false)) name += ' ';
+      name.append(typed, at, size);
+    }
+    at += size;
+  }
+  return name;
+}
 
 bool maybeSamePerson(const std::string& a, const std::string& b) {
   const std::u32string first = lettersOf(a), second = lettersOf(b);

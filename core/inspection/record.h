@@ -77,6 +77,8 @@ struct Check {
   std::optional<Moment> entered =
       {};                // when it was written, where `at` was given, such as from paper; none: at once
   bool removed = false;  // what was not tested is no longer there
+  bool is_undated =
+      false;  // `at` cannot be read: it is when the record before it was written, if there is one
   bool operator==(const Check&) const = default;
 };
 

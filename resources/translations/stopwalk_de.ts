@@ -3270,6 +3270,10 @@
         <source>In its place, with its pin if it has one; nothing in its way, marking legible</source>
         <translation>An seinem Platz, mit seinem Stift, falls es einen hat; nichts im Weg, Kennzeichnung lesbar</translation>
     </message>
+    <message>
+        <source>a day that cannot be read</source>
+        <translation>(Tag nicht lesbar)</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3742,6 +3746,10 @@
     <message>
         <source>Stops nothing: it is looked at, and never pressed.</source>
         <translation>Hält nichts an: Es wird angesehen und nie gedrückt.</translation>
+    </message>
+    <message>
+        <source>a day that cannot be read</source>
+        <translation>(Tag nicht lesbar)</translation>
     </message>
 </context>
 <context>
@@ -6225,6 +6233,10 @@
         <source>That it was taken away is recorded already.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Dass es entfernt wurde, ist schon aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>The settings of this computer cannot be written: what is entered here is lost if it is not recorded before the program ends.</source>
+        <translation>Die Einstellungen dieses Rechners lassen sich nicht schreiben: Was hier eingetragen ist, geht verloren, wenn es nicht festgehalten wird, bevor das Programm endet.</translation>
     </message>
 </context>
 <context>

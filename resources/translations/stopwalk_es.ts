@@ -3270,6 +3270,10 @@
         <source>In its place, with its pin if it has one; nothing in its way, marking legible</source>
         <translation>En su sitio, con su pasador si lo tiene; nada que estorbe, rotulado legible</translation>
     </message>
+    <message>
+        <source>a day that cannot be read</source>
+        <translation>(día ilegible)</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3742,6 +3746,10 @@
     <message>
         <source>Stops nothing: it is looked at, and never pressed.</source>
         <translation>No para nada: se mira y nunca se pulsa.</translation>
+    </message>
+    <message>
+        <source>a day that cannot be read</source>
+        <translation>(día ilegible)</translation>
     </message>
 </context>
 <context>
@@ -6225,6 +6233,10 @@
         <source>That it was taken away is recorded already.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ya está registrado que se retiró.</translation>
+    </message>
+    <message>
+        <source>The settings of this computer cannot be written: what is entered here is lost if it is not recorded before the program ends.</source>
+        <translation>No se puede escribir la configuración de este equipo: lo anotado aquí se pierde si no se registra antes de que termine el programa.</translation>
     </message>
 </context>
 <context>

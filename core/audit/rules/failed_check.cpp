@@ -8,7 +8,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t d) {
   if (!c.failed_on[d]) return {};
   Finding f = c.aboutDevice(d);
   f.which = inspection::dateText(*c.failed_on[d]);
-  f.text = withCapital(c.deviceName(d)) + ": failed on " + inspection::dateText(*c.failed_on[d]) +
+  f.text = withCapital(c.deviceName(d)) + ": failed on " + inspection::dayText(*c.failed_on[d]) +
            " and has not passed since";
   if (c.devices[d].kind->counts_as_stop)
     f.text += c.profile.inspection.failed_stops_count

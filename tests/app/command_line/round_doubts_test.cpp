@@ -135,6 +135,29 @@ TEST_F(RoundDoubts, ADeviceThatIsRemovedIsTellable) {
   EXPECT_NE(round({"due"}).out.find("cut-off: mend"), std::string::npos);
 }
 
+// As of one that only has another id now.
+TEST_F(RoundDoubts, ThatADeviceWasRemovedByMistakeIsCorrectedWhereTheLayoutHasItNoMore) {
+  open();
+  record("cut-off", "fail");
+  std::string without = shop();
+  without.replace(without.find("id: cut-off"), 11, "id: cutoff2");
+  write("shop.layout.yaml", without);
+  ASSERT_EQ(record("cut-off", "not-tested", {"--removed"}).exit, kDone);
+  const auto gone = [&](const char* command) {
+    return nlohmann::json::parse(round({command, "--format", "json"}).out)["gone"].size();
+  };
+  EXPECT_EQ(gone("due"), 0u);
+  EXPECT_EQ(record("cut-off", "pass", {"--corrects", "3"}).exit, kWrong) << "nobody can have pressed it";
+  EXPECT_EQ(record("cut-off", "not-tested", {"--corrects", "2"}).exit, kWrong) << "that one is no removal";
+  const std::string how = record("cut-off", "not-tested").err;
+  EXPECT_NE(how.find("correct it with --result not-tested --corrects and its number"), std::string::npos)
+      << how;
+  const Ran ran = record("cut-off", "not-tested", {"--corrects", "3", "--note", "it has another id"});
+  EXPECT_EQ(ran.exit, kDone) << ran.err;
+  EXPECT_EQ(gone("due"), 1u);
+  EXPECT_EQ(gone("show"), 1u) << "and the list of the records says so too";
+}
+
 // A failure that is dated by the paper may be of any time until it was entered.
 TEST_F(RoundDoubts, ADeviceIsRemovedNowInARoundFromPaperTooOrItIsToldThatItIsStillFailed) {
   ASSERT_EQ(round({"new", "--by", "Ada Example", "--at", "2026-03-01T08:00Z"}).exit, kDone);

@@ -186,6 +186,57 @@ TEST_F(RoundCommand, AuditShowsTheNextStopOfOneThatFailed) {
   EXPECT_EQ(nlohmann::json::parse(audited().out)["stations"][0]["stop"]["device"], "saw/stop");
 }
 
+TEST_F(RoundCommand, ANameHasLettersAndNothingUnseen) {
+  for (const char* blank : {"\xC2\xA0", "\xE2\x80\x8B", "\x01", "Ada\nExample"}) {
+    const Ran ran = round({"new", "--by", blank});
+    EXPECT_EQ(ran.exit, kWrong) << blank;
+    EXPECT_NE(ran.err.find("a name is expected"), std::string::npos) << ran.err;
+  }
+  ASSERT_EQ(round({"new", "--by", " Ada \xC2\xA0 Example "}).exit, kDone);
+  EXPECT_EQ(nlohmann::json::parse(lastLine(log()))["by"], "Ada Example");
+  ASSERT_EQ(record("saw/stop", "pass", {"--by", "Bo  Example", "--second", "Cy\tExample"}).exit, kDone);
+  EXPECT_EQ(nlohmann::json::parse(lastLine(log()))["inspector"], "Bo Example");
+  EXPECT_EQ(nlohmann::json::parse(lastLine(log()))["second"], "Cy Example");
+}
+
+// Kept when nothing was recorded yet, or of a log that was emptied since.
+TEST_F(RoundCommand, AnEmptyLogIsHeldAgainstAHeadThatWasKept) {
+  write("shop.inspections.jsonl", "");
+  const std::string none(64, '0'), other(64, 'a');
+  EXPECT_NE(round({"verify"}).out.find("it is empty: nothing was recorded yet"), std::string::npos);
+  const Ran as_kept = round({"verify", "--head", none});
+  EXPECT_EQ(as_kept.exit, kDone) << as_kept.out;
+  const Ran gone = round({"verify", "--head", other});
+  EXPECT_EQ(gone.exit, kFailed);
+  EXPECT_NE(
+      gone.out.find("jsonl:1: the log is empty: all that was recorded up to the head that was kept is gone"),
+      std::string::npos)
+      << gone.out;
+  open();
+  const Ran since = round({"verify", "--head", none});
+  EXPECT_EQ(since.exit, kDone);
+  EXPECT_NE(since.out.find("1 record since"), std::string::npos) << since.out;
+}
+
+// Of what is left of a line.
+TEST_F(RoundCommand, AFailureWithoutATimeThatCanBeReadIsToldSo) {
+  write("shop.inspections.jsonl", "{\"device\": \"saw/stop\", \"result\": \"fail\"}\n");
+  EXPECT_NE(round({"due"}).out.find("saw/stop: failed on a day that cannot be read"), std::string::npos)
+      << round({"due"}).out;
+  const std::string shown = round({"show"}).out;
+  EXPECT_NE(shown.find("failed since a day that cannot be read"), std::string::npos) << shown;
+  EXPECT_EQ(shown.find("1970"), std::string::npos) << shown;
+  const auto json = nlohmann::json::parse(round({"show", "--format", "json"}).out);
+  EXPECT_TRUE(json["failed"][0]["on"].is_null());
+  EXPECT_TRUE(json["checks"][0]["at"].is_null());
+  EXPECT_EQ(runProgram({"audit", layout}).out.find("1970"), std::string::npos);
+  open();
+  const std::string line = log();
+  write("shop.inspections.jsonl", line + "{\"device\": \"cut-off\", \"result\": \"fail\"}\n");
+  EXPECT_NE(round({"due"}).out.find("cut-off: failed on a day that cannot be read"), std::string::npos)
+      << "when the line before was written says nothing of it";
+}
+
 TEST_F(RoundCommand, ProfileSaysWhoMayCloseAFailureAndWhetherItCounts) {
   write("ours.yaml",
         "stopwalk_profile: 1\nid: ours\ninspection: {retest_by_another: true, failed_stops_count: "

@@ -1,4 +1,5 @@
 // What stands on a card and is not recorded becomes a record only of who entered it, on the day of it.
+#include <QDir>
 #include <QJsonDocument>
 #include <QJsonObject>
 
@@ -30,6 +31,20 @@ class HalfEntered : public Inspecting {
   }
   rounds::Entered only_note;
 };
+
+TEST_F(HalfEntered, IsToldOfWhereItCannotBeKept) {
+  openAndCome();
+  startRound();
+  settings.sync();
+  type("1");
+  settle();
+  EXPECT_FALSE(window->sentence().contains("cannot be written")) << window->sentence().toStdString();
+  ASSERT_TRUE(QFile::remove(settings.fileName()));
+  ASSERT_TRUE(QDir().mkpath(settings.fileName() + "/in the way"));
+  type("2");
+  EXPECT_TRUE(becomes([&] { return window->sentence().contains("cannot be written"); }))
+      << window->sentence().toStdString();
+}
 
 TEST_F(HalfEntered, OnAnotherDayNothingIsChosenAndItIsToldWhatWas) {
   leaveACard();

@@ -94,6 +94,18 @@ TEST_F(OpenFailures, WhatIsRemovedIsFailedOnlyForWhereItIsThereAgain) {
   EXPECT_TRUE(removedDevices(records, kToday).empty());
 }
 
+TEST_F(OpenFailures, WhatWasCheckedSinceItWasRemovedIsThereAgain) {
+  add(Result::Fail);
+  add(Result::NotTested).removed = true;
+  add(Result::NotAccessible);
+  EXPECT_FALSE(failed().removed);
+  EXPECT_TRUE(removedDevices(records, kToday).empty());
+  add(Result::NotTested).removed = true;
+  EXPECT_TRUE(failed().removed) << "and was taken away again";
+  add(Result::NotTested).corrects = 4;
+  EXPECT_FALSE(failed().removed) << "by mistake";
+}
+
 // Such as one that was wired to more than the layout said when it passed.
 TEST_F(OpenFailures, APassOfFewerMachinesThanFailedClosesNothing) {
   add(Result::Fail).machines = {"saw", "planer"};

@@ -230,6 +230,19 @@ TEST(Person, IsTheSameHoweverTheNameIsWritten) {
   EXPECT_FALSE(maybeSamePerson("Штефан Пример", "Анна Пример"));
 }
 
+TEST(Person, IsRecordedWithOneBlankBetweenAndNothingUnseen) {
+  EXPECT_EQ(nameOf("  Ada \t Example\n"), "Ada Example");
+  EXPECT_EQ(nameOf("\xC2\xA0"
+                   "Åsa\xC2\xA0\xE2\x80\x8B"
+                   "Example\x01"),
+            "Åsa Example");
+  EXPECT_EQ(nameOf("d'Un-Exemple, 2."), "d'Un-Exemple, 2.");
+  EXPECT_EQ(nameOf("علی\xE2\x80\x8Cرضا"), "علی\xE2\x80\x8Cرضا") << "letters that are not to join";
+  for (const char* blank : {"", "  ", "\xC2\xA0", "\xE2\x80\x8B\xEF\xBB\xBF", "\x01\x7F", "...",
+                            "\xE3\x85\xA4", "\xE2\xA0\x80", "Bo\xFF"})
+    EXPECT_EQ(nameOf(blank), "") << blank;
+}
+
 TEST(Person, IsTheSameInDoubt) {
   EXPECT_TRUE(maybeSamePerson("Ada", ""));
   EXPECT_TRUE(maybeSamePerson("Ada", "..."));
