@@ -1,6 +1,7 @@
 #include "app/rounds/counting.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
 
 #include "app/rounds/reasons.h"
@@ -13,24 +14,37 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::Counting)
 };
 
+QStringList whatItIsNot(const inspection::Check& said, bool is_stop, const inspection::ShortOfPass* pass,
+                        const layout::Layout& layout) {
+  const auto* not_counted = pass && pass->not_counted ? &*pass->not_counted : nullptr;
+  const bool is_doubted = not_counted && not_counted->why != inspection::Doubt::NotNamed;
+  QStringList said_of_it;
+  if (!is_doubted && !(is_stop ? inspection::passedPressed(said) : inspection::passedSeen(said)))
+    said_of_it << (is_stop ? Words::tr("only looked at") : Words::tr("not looked at"));
+  else if (not_counted)
+    said_of_it
+        << Words::tr("not counted: %1").arg(reasonText(*not_counted, namesOf(layout, not_counted->machines)));
+  if (pass && pass->left_open && pass->left_open != inspection::LeftOpen::InDoubt)
+    said_of_it << Words::tr("leaves the failure open: %1").arg(reasonText(*pass, {}));
+  return said_of_it;
+}
+
 }  // namespace
 
-Counting::Counting(const inspection::Records& records, const layout::Layout& layout,
-                   std::span<const planning::InspectedDevice> devices, inspection::Date today) {
-  const inspection::Reliance reliance(records, today);
-  const inspection::AsOf now = planning::asOf(devices, today);
+Counting::Counting(const inspection::Records& records, const inspection::Schedule& schedule,
+                   const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
+                   inspection::Date today) {
+  const inspection::AsOf as_of = planning::asOf(devices, today);
+  const auto short_passes = inspection::passesShort(records, schedule, as_of);
   for (const inspection::CheckChain& chain : inspection::chainsOf(records)) {
     const inspection::Check& said = chain.said();
     if (said.result != inspection::Result::Pass) continue;
-    const auto device = std::ranges::find(now.devices, said.device, &inspection::DeviceNow::id);
-    const auto pass = reliance.notCounted(chain, device == now.devices.end() ? nullptr : &*device);
-    const bool is_doubted = pass && pass->why != inspection::Doubt::NotNamed;
-    QString& but = passes_[said.number];
-    const bool is_stop = device == now.devices.end() || device->is_stop;
-    if (!is_doubted && !(is_stop ? inspection::passedPressed(said) : inspection::passedSeen(said)))
-      but = is_stop ? Words::tr("only looked at") : Words::tr("not looked at");
-    else if (pass)
-      but = Words::tr("not counted: %1").arg(reasonText(*pass, namesOf(layout, pass->machines)));
+    const auto device = std::ranges::find(as_of.devices, said.device, &inspection::DeviceNow::id);
+    const bool is_stop = device == as_of.devices.end() || device->is_stop;
+    const auto pass = short_passes.find(said.number);
+    passes_[said.number] =
+        whatItIsNot(said, is_stop, pass == short_passes.end() ? nullptr : &pass->second, layout)
+            .join(Words::tr("; "));
   }
 }
 

@@ -5,22 +5,25 @@
 #include <span>
 
 #include "app/plan/items/item.h"
-#include "core/inspection/reliance.h"
+#include "core/inspection/schedule.h"
 #include "core/layout/layout.h"
 #include "core/planning/inspected_devices.h"
 
 namespace stopwalk::rounds {
 
-// Which of the passes on record count as a test by hand today, of the devices as the layout has them.
+// Which of the passes on record count as a test by hand today, of the devices as the layout has them, and
+// close what failed.
 class Counting {
  public:
   Counting() = default;
-  Counting(const inspection::Records& records, const layout::Layout& layout,
-           std::span<const planning::InspectedDevice> devices, inspection::Date today);
+  Counting(const inspection::Records& records, const inspection::Schedule& schedule,
+           const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
+           inspection::Date today);
 
-  // What is to be said behind "pass"; empty: it counts, or it is no pass, or was corrected.
+  // What is to be said behind "pass"; empty: it counts and leaves nothing open, or it is no pass, or was
+  // corrected.
   QString but(const inspection::Check& check) const;
-  // A tick for a pass that counts, a cross for a failure, a triangle for all else.
+  // A tick for a pass of which nothing is to be said, a cross for a failure, a triangle for all else.
   plan::StationState sign(const inspection::Check& check) const;
 
  private:

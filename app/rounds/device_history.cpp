@@ -145,15 +145,17 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
 void DeviceHistory::add(const Check& check, const Check& dated, std::size_t corrected_by,
                         const Counting& counting) {
   QString word = wordOf(check.result);
-  if (const QString but = counting.but(check); !but.isEmpty()) word = tr("%1, %2").arg(word, but);
   if (corrected_by) word = tr("%1 (corrected by %2)").arg(word).arg(corrected_by);
   if (check.corrects) word = tr("%1 (in place of %2)").arg(word).arg(*check.corrects);
   QString by = QString::fromStdString(check.inspector);
   if (!check.second.empty()) by += ", " + QString::fromStdString(check.second);
+  // Why a pass is not what it seems comes before all that people wrote.
+  QStringList found = {counting.but(check), foundText(check)};
+  found.removeAll(QString());
   auto* item = new QTreeWidgetItem(list_, {tr("%1. %2").arg(check.number).arg(word), whenText(check, dated),
-                                           by, runDownText(check), foundText(check)});
+                                           by, runDownText(check), found.join("; ")});
   item->setIcon(What, iconOf(counting.sign(check), *this));
-  item->setToolTip(Found, foundText(check));
+  item->setToolTip(Found, item->text(Found));
   item->setData(0, kNumberRole, static_cast<qulonglong>(check.number));
   QFont font = list_->font();
   font.setStrikeOut(corrected_by != 0);

@@ -32,6 +32,22 @@ QString reasonText(const inspection::NotCounted& pass, const QStringList& machin
   return {};
 }
 
+QString reasonText(files::Wrong what) {
+  switch (what) {
+    case files::Wrong::NoEnd:
+      return Words::tr("it does not end as a record does");
+    case files::Wrong::Changed:
+      return Words::tr("it was changed after it was written");
+    case files::Wrong::NoRecord:
+      return Words::tr("what it says is no record of this format, or more than one");
+    case files::Wrong::OutOfPlace:
+      return Words::tr("lines before it were changed, removed, put in or moved");
+    case files::Wrong::NoBreak:
+      return Words::tr("the line break behind it is missing");
+  }
+  return {};
+}
+
 QString reasonText(const inspection::ShortOfPass& pass, const QStringList& machines) {
   switch (pass.left_open.value()) {
     case inspection::LeftOpen::Correction:

@@ -3,6 +3,7 @@
 #include <QString>
 #include <QStringList>
 
+#include "core/files/inspection_log.h"
 #include "core/inspection/closing.h"
 #include "core/layout/layout.h"
 
@@ -16,5 +17,8 @@ QStringList namesOf(const layout::Layout& layout, const std::vector<std::string>
 QString reasonText(const inspection::NotCounted& pass, const QStringList& machines);
 // Why it leaves a failure open.
 QString reasonText(const inspection::ShortOfPass& pass, const QStringList& machines);
+
+// What is wrong with a line of the records.
+QString reasonText(files::Wrong what);
 
 }  // namespace stopwalk::rounds

@@ -147,7 +147,9 @@ const InspectPlace::AsOf& InspectPlace::asOfToday() {
   const inspection::Date today = records::momentNow().date;
   if (as_of_ && as_of_->day == today) return *as_of_;
   as_of_.emplace(AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, asOfLayout()), {}});
-  if (found_) as_of_->counting = rounds::Counting(recordsNow(), *found_->of.layout, found_->devices, today);
+  if (found_)
+    as_of_->counting =
+        rounds::Counting(recordsNow(), source_.schedule, *found_->of.layout, found_->devices, today);
   rounds::addMissedFailures(as_of_->states, failed());
   return *as_of_;
 }

@@ -178,7 +178,8 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   emit recorded();
   const QString still = whyStillFailed(check);
   QString word = check.removed ? tr("taken away") : rounds::wordOf(check.result).toLower();
-  if (const QString but = counting().but(check); !but.isEmpty()) word = tr("%1, %2").arg(word, but);
+  if (const QString but = counting().but(check); !but.isEmpty() && still.isEmpty())
+    word = tr("%1, %2").arg(word, but);
   QString done = tr("Recorded as %1: %2, %3.").arg(check.number).arg(calledHere(check.device), word);
   if (!still.isEmpty()) done = tr("%1 %2").arg(done, still);
   emit said(done);

@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "app/rounds/reasons.h"
 #include "core/inspection/person.h"
 #include "core/planning/inspected_devices.h"
 
@@ -162,7 +163,7 @@ QString RecordsBeside::trouble() const {
                "line "
                "%4.")
                 .arg(read_->log.bad.front().line)
-                .arg(fileName(), QString::fromStdString(read_->log.bad.front().why))
+                .arg(fileName(), rounds::reasonText(read_->log.bad.front().what))
                 .arg(read_->log.records.unsure_to);
   if (const auto unread = std::ranges::count_if(read_->log.bad, &files::BadLine::unread))
     said << tr("Lines of it that cannot be read any more: %1. What failed by them is not known.").arg(unread);

@@ -98,9 +98,8 @@ class LogReader {
     ReadRecord read = readLine(line, text);
     std::vector<ReadRecord> failures = failuresIn(text);
     if (addFailures(read, failures) && read.why.empty()) read.why = "it says more than one result";
-    const std::string why = whyBad(line, ends, read, number);
-    if (!why.empty()) {
-      log_.bad.push_back({number, why, !read.record && failures.empty()});
+    if (const auto bad = badOf(line, ends, read, number)) {
+      log_.bad.push_back({number, bad->why, !read.record && failures.empty(), bad->what});
       log_.records.unsure_to = number;
     }
     log_.hashes.push_back(line.hash);
@@ -111,18 +110,23 @@ class LogReader {
   InspectionLog finish() { return std::move(log_); }
 
  private:
-  std::string whyBad(const Line& line, Ends ends, const ReadRecord& read, std::size_t number) const {
-    if (line.stated.empty()) return "it does not end as a record does";
-    if (!line.isWhole()) return "it was changed after it was written";
-    if (!read.why.empty()) return read.why;
+  struct Bad {
+    Wrong what;
+    std::string why;
+  };
+  std::optional<Bad> badOf(const Line& line, Ends ends, const ReadRecord& read, std::size_t number) const {
+    if (line.stated.empty()) return Bad{Wrong::NoEnd, "it does not end as a record does"};
+    if (!line.isWhole()) return Bad{Wrong::Changed, "it was changed after it was written"};
+    if (!read.why.empty()) return Bad{Wrong::NoRecord, read.why};
     if (read.before != log_.head())
-      return number == 1 ? "it does not begin a log: lines before it are missing"
-                         : "it does not follow line " + std::to_string(number - 1) +
-                               ": lines were changed, removed, put in or moved here";
+      return Bad{Wrong::OutOfPlace, number == 1 ? "it does not begin a log: lines before it are missing"
+                                                : "it does not follow line " + std::to_string(number - 1) +
+                                                      ": lines were changed, removed, put in or moved here"};
     if (read.number != number)
-      return "it was written as line " + std::to_string(read.number) +
-             ": lines were removed or put in before it";
-    return ends == Ends::WithBreak ? "" : "the line break behind it is missing";
+      return Bad{Wrong::OutOfPlace, "it was written as line " + std::to_string(read.number) +
+                                        ": lines were removed or put in before it"};
+    if (ends == Ends::WithoutBreak) return Bad{Wrong::NoBreak, "the line break behind it is missing"};
+    return std::nullopt;
   }
   // What has no time that can be read was written after the record before it.
   void keep(ReadRecord read, std::size_t number) {

@@ -20,11 +20,21 @@ inline constexpr std::size_t kMostRecordBytes = std::size_t{64} << 10;
 // is not looked at: `number` is.
 std::string recordLine(const inspection::Record& record, std::size_t number, const std::string& before);
 
+// What is wrong with a line.
+enum class Wrong {
+  NoEnd,       // it does not end as a record does
+  Changed,     // after it was written
+  NoRecord,    // what it says is no record of this format, or more than one
+  OutOfPlace,  // lines before it were changed, removed, put in or moved
+  NoBreak      // the line break behind it is missing
+};
+
 // A line that is not as it was written, or does not follow the one before it.
 struct BadLine {
   std::size_t line = 0;  // from 1
-  std::string why;       // a clause
+  std::string why;       // a clause; the window says its own (app/rounds/reasons.h)
   bool unread = false;   // nothing can be read of it: it may have been a failure
+  Wrong what = Wrong::Changed;
 };
 
 struct InspectionLog {

@@ -73,6 +73,21 @@ TEST_F(OpenFailure, StaysOpenAfterWhatCountsForNothing) {
   EXPECT_TRUE(why().contains("still to come")) << why().toStdString();
 }
 
+// In the history of the device, and wherever the check is shown.
+TEST_F(OpenFailure, IsSaidBehindThePassThatLeavesItOpen) {
+  const auto but = [&] { return Counting(records, schedule, {}, {}, kToday).but(pass()).toStdString(); };
+  EXPECT_EQ(but(), "");
+  pass().inspector = "Ada Example";
+  schedule.retest_by_another = true;
+  EXPECT_EQ(but(), "leaves the failure open: another person than Ada Example, who found it, is to pass it");
+  schedule.retest_by_another = false;
+  pass().tested = {{inspection::Tried::Seen, true}};
+  EXPECT_EQ(
+      but(),
+      "only looked at; leaves the failure open: it was not pressed, or did not stay in, or what it stops "
+      "did not stop or stay stopped");
+}
+
 TEST_F(OpenFailure, IsToldOfPassesOnly) {
   pass().result = Result::NotTested;
   EXPECT_EQ(why(), "");
@@ -108,7 +123,7 @@ TEST_F(OpenFailure, LeavesNoTickOnThePlanOfTheRoundThatPassedIt) {
     RoundUnderWay round;
     round.setRecords(std::make_shared<const inspection::Records>(records));
     round.walk(1);
-    return roundOnPlan(round, {}, Counting(records, {}, {}, kToday),
+    return roundOnPlan(round, {}, Counting(records, schedule, {}, {}, kToday),
                        inspection::statesOf(records, schedule, {kToday}))
         .devices.at("saw/stop")
         .state;
@@ -129,7 +144,7 @@ TEST_F(OpenFailure, HasItsCrossInARoundThatHasNotComeToIt) {
   RoundUnderWay round;
   round.setRecords(std::make_shared<const inspection::Records>(records));
   round.walk(2);
-  const auto shown = roundOnPlan(round, {}, Counting(records, {}, {}, kToday),
+  const auto shown = roundOnPlan(round, {}, Counting(records, schedule, {}, {}, kToday),
                                  inspection::statesOf(records, schedule, {kToday}));
   EXPECT_EQ(shown.devices.at("saw/stop").state, plan::StationState::Fails);
   EXPECT_EQ(shown.devices.at("saw/bar").state, plan::StationState::NotAudited);

@@ -39,6 +39,25 @@ TEST(Reasons, SpeakOfTheDayOfTheEnteringToo) {
   EXPECT_NE(reason.find("dated, or was entered,"), std::string::npos) << reason;
 }
 
+TEST(Reasons, OfALineThatIsNotAsItWasWrittenAreSaidInTheWindowsOwnWords) {
+  const std::string first =
+      files::recordLine(inspection::Round{0, {kDay}, "Ada Example", "all", {}, {}}, 1, files::kNoLineBefore);
+  const std::string second = files::recordLine(inspection::Round{0, {kDay}, "Bo Example", "all", {}, {}}, 2,
+                                               files::endOfLog(first).head);
+  const auto saidOf = [](const std::string& log) {
+    const auto bad = files::readInspectionLog(log).bad;
+    return bad.empty() ? "" : reasonText(bad.front().what).toStdString();
+  };
+  std::string changed = first;
+  changed.replace(changed.find("Ada"), 3, "Bea");
+  EXPECT_EQ(saidOf(first + second), "");
+  EXPECT_EQ(saidOf(changed + second), "it was changed after it was written");
+  EXPECT_EQ(saidOf("{}\n" + first), "it does not end as a record does");
+  EXPECT_EQ(saidOf(second), "lines before it were changed, removed, put in or moved");
+  EXPECT_EQ(saidOf(first.substr(0, first.size() - 1) + second), "the line break behind it is missing");
+  EXPECT_EQ(reasonText(files::Wrong::NoRecord), "what it says is no record of this format, or more than one");
+}
+
 TEST(WhatIsDueNext, IsTheDayOfAnActionToo) {
   inspection::Records records;
   inspection::Check check;
