@@ -1,10 +1,9 @@
 #include "app/rounds/check_card.h"
 
 #include <QScrollArea>
-#include <QVBoxLayout>
+#include <QScrollBar>
 
 #include "app/rounds/failure_form.h"
-#include "app/rounds/line.h"
 #include "app/rounds/on_paper.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/what_was_tried.h"
@@ -12,169 +11,10 @@
 namespace stopwalk::rounds {
 namespace {
 
-constexpr int kRecord_px = 56, kSymbol_px = 32;
-constexpr double kLarge = 1.4;
+constexpr int kSymbol_px = 32;
 constexpr int kRecordText_px = 380;  // of the narrowest card
 
-QLabel* wrapped(QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
-
-QFont bold(const QWidget& of, double times = 1) {
-  QFont font = of.font();
-  font.setBold(true);
-  font.setPointSizeF(font.pointSizeF() * times);
-  return font;
-}
-
-QPushButton* touchButton(const QString& text, QWidget* parent) {
-  auto* button = new QPushButton(text, parent);
-  button->setAutoDefault(false);
-  button->setMinimumSize(kTouch_px, kTouch_px);
-  return button;
-}
-
 }  // namespace
-
-CheckCard::CheckCard(QWidget* parent) : QWidget(parent) {
-  setFocusPolicy(Qt::StrongFocus);
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(8, 4, 8, 4);
-  column->setSpacing(4);
-  column->addWidget(head());
-  scroll_ = new QScrollArea(this);
-  scroll_->setWidget(body());
-  scroll_->setWidgetResizable(true);
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setFocusPolicy(Qt::NoFocus);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  column->addWidget(scroll_, 1);
-  column->addWidget(foot());
-  showText({});
-  showEntered({});
-  showNotRecorded({});
-}
-
-QWidget* CheckCard::head() {
-  auto* head = new QWidget(this);
-  auto* column = new QVBoxLayout(head);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(4);
-  auto* row = new QHBoxLayout;
-  leave_ = touchButton(tr("All rounds"), head);
-  previous_ = touchButton(QString::fromUtf8("◀"), head);
-  previous_->setAccessibleName(tr("Previous device"));
-  next_ = touchButton(QString::fromUtf8("▶"), head);
-  next_->setAccessibleName(tr("Next device"));
-  place_ = new QLabel(head);
-  place_->setFont(bold(*this, kLarge));
-  place_->setAlignment(Qt::AlignCenter);
-  row->addWidget(leave_);
-  row->addStretch(1);
-  row->addWidget(previous_);
-  row->addWidget(place_);
-  row->addWidget(next_);
-  progress_ = new QProgressBar(head);
-  progress_->setAccessibleName(tr("Devices checked"));
-  progress_->setMaximumHeight(16);
-  symbol_ = new QLabel(head);
-  name_ = wrapped(head);
-  name_->setFont(bold(*this, kLarge));
-  column->addLayout(row);
-  column->addWidget(progress_);
-  auto* named = new QHBoxLayout;
-  named->addWidget(symbol_);
-  named->addWidget(name_, 1);
-  column->addLayout(named);
-  connect(leave_, &QPushButton::clicked, this, &CheckCard::leaveWanted);
-  connect(previous_, &QPushButton::clicked, this, [this] { emit moveWanted(-1); });
-  connect(next_, &QPushButton::clicked, this, [this] { emit moveWanted(1); });
-  return head;
-}
-
-QWidget* CheckCard::body() {
-  auto* body = new QWidget(this);
-  auto* column = new QVBoxLayout(body);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(4);
-  where_ = wrapped(body);
-  stops_ = wrapped(body);
-  how_ = wrapped(body);
-  how_->setFont(bold(*this));
-  failed_ = wrapped(body);
-  already_ = wrapped(body);
-  already_->setObjectName("already");
-  not_recorded_ = wrapped(body);
-  for (QLabel* label : {failed_, already_, not_recorded_}) label->setFont(bold(*this));
-  for (QLabel* label : {failed_, where_, stops_, how_, already_, not_recorded_}) column->addWidget(label);
-  tried_ = new WhatWasTried(body);
-  failure_ = new FailureForm(body);
-  timer_ = new RunDownTimer(body);
-  column->addWidget(tried_);
-  column->addWidget(failure_);
-  column->addWidget(timer_);
-  note_ = addLine(*column, tr("Note"), {}, body);
-  paper_ = new QWidget(body);
-  auto* paper = new QVBoxLayout(paper_);
-  paper->setContentsMargins(0, 0, 0, 0);
-  on_paper_ = addLine(*paper, tr("Done on paper on"), {}, paper_);
-  column->addWidget(paper_);
-  column->addStretch(1);
-  connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);
-  connect(timer_, &RunDownTimer::changed, this, &CheckCard::enteredChanged);
-  connect(failure_, &FailureForm::changed, this, &CheckCard::enteredChanged);
-  connect(note_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
-  connect(on_paper_, &QLineEdit::editingFinished, this, [this] { on_paper_->setText(paperTime()); });
-  connect(on_paper_, &QLineEdit::textChanged, this, [this](const QString& typed) {
-    timer_->setTypedFirst(!typed.isEmpty());
-    setWriting(writing_);
-    tell({}, false);
-  });
-  return body;
-}
-
-// Always in sight.
-QWidget* CheckCard::foot() {
-  auto* foot = new QWidget(this);
-  auto* column = new QVBoxLayout(foot);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(4);
-  result_ = new ResultChoice(foot);
-  told_ = wrapped(foot);
-  record_ = touchButton(tr("Record (Enter)"), foot);
-  record_->setMinimumHeight(kRecord_px);
-  record_->setFont(bold(*this, kLarge));
-  people_ = people();
-  column->addWidget(result_);
-  column->addWidget(people_);
-  column->addWidget(told_);
-  column->addWidget(record_);
-  connect(result_, &ResultChoice::changed, this, &CheckCard::enteredChanged);
-  connect(record_, &QPushButton::clicked, this, &CheckCard::recordWanted);
-  return foot;
-}
-
-// Names stay from card to card, so they are in sight wherever one records.
-QWidget* CheckCard::people() {
-  auto* people = new QWidget(this);
-  auto* row = new QHBoxLayout(people);
-  row->setContentsMargins(0, 0, 0, 0);
-  row->setSpacing(4);
-  const auto add = [&](const QString& label, const QString& hint) {
-    auto* cell = new QVBoxLayout;
-    cell->setSpacing(4);
-    row->addLayout(cell, 1);
-    return addLine(*cell, label, hint, people);
-  };
-  inspector_ = add(tr("Inspected by"), tr("name: the check bears it"));
-  second_ = add(tr("Second person"), tr("where one must be there"));
-  connect(inspector_, &QLineEdit::textEdited, this, [this] { tell({}, false); });
-  connect(second_, &QLineEdit::textEdited, this, &CheckCard::enteredChanged);
-  return people;
-}
 
 void CheckCard::showText(const CardText& text) {
   place_->setText(tr("%1 of %2").arg(text.place).arg(text.of));
@@ -271,10 +111,20 @@ void CheckCard::setWriting(bool writing) {
                        : !is_there_      ? tr("Record that it was taken away (Enter)")
                        : paper.isEmpty() ? tr("Record (Enter)")
                                          : tr("Record as of %1 (Enter)").arg(paper);
-  const QFont large = bold(*this, kLarge);
+  const QFont large = bold(kLarge);
   const bool fits = QFontMetrics(large).horizontalAdvance(text) <= kRecordText_px;
-  record_->setFont(fits ? large : bold(*this));
+  record_->setFont(fits ? large : bold());
   record_->setText(text);
+}
+
+void CheckCard::paperTyped() {
+  timer_->setTypedFirst(!on_paper_->text().isEmpty());
+  setWriting(writing_);
+  tell({}, false);
+}
+
+void CheckCard::showTop() {
+  scroll_->verticalScrollBar()->setValue(0);
 }
 
 QString CheckCard::failedText() const {
@@ -284,7 +134,7 @@ QString CheckCard::failedText() const {
 void CheckCard::tell(const QString& sentence, bool is_trouble) {
   told_->setText(sentence);
   told_->setVisible(!sentence.isEmpty());
-  told_->setFont(is_trouble ? bold(*this) : font());
+  told_->setFont(is_trouble ? bold() : font());
 }
 
 }  // namespace stopwalk::rounds

@@ -54,6 +54,8 @@ class CheckCard : public QWidget {
   void setWriting(bool writing);
   // A sentence above the button: what is missing, or how the writing went.
   void tell(const QString& sentence, bool is_trouble);
+  // As another card begins.
+  void showTop();
   QString told() const { return told_->text(); }
   QString failedText() const;
 
@@ -84,6 +86,7 @@ class CheckCard : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
+  QFont bold(double times = 1) const;
   QWidget* head();
   QWidget* body();
   QWidget* foot();
@@ -92,6 +95,9 @@ class CheckCard : public QWidget {
   bool chooseByKey(const QString& key);
   void enteredChanged();
   void showFailureForm();
+  void paperTyped();
+
+  static constexpr double kLarge = 1.4;
 
   QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *not_recorded_, *told_;
   QProgressBar* progress_;

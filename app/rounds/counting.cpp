@@ -25,7 +25,8 @@ QStringList whatItIsNot(const inspection::Check& said, bool is_stop, const inspe
     said_of_it
         << Words::tr("not counted: %1").arg(reasonText(*not_counted, namesOf(layout, not_counted->machines)));
   if (pass && pass->left_open && pass->left_open != inspection::LeftOpen::InDoubt)
-    said_of_it << Words::tr("leaves the failure open: %1").arg(reasonText(*pass, {}));
+    said_of_it
+        << Words::tr("leaves the failure open: %1").arg(reasonText(*pass, namesOf(layout, pass->not_named)));
   return said_of_it;
 }
 

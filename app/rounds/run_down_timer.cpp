@@ -54,6 +54,8 @@ void RunDownTimer::show(const QStringList& runs) {
 }
 
 void RunDownTimer::setTypedFirst(bool typed_first) {
+  typed_first_ = typed_first;
+  tell();
   QWidget* first = typed_first ? static_cast<QWidget*>(fields_) : timing_;
   if (column_->itemAt(0)->widget() == first) return;
   column_->insertWidget(0, first);
@@ -78,9 +80,10 @@ void RunDownTimer::startOrStop() {
 
 void RunDownTimer::tell() {
   const bool full = fields_->isFull() && !isRunning();
-  button_->setText(isRunning() ? tr("At rest: stop the clock (Space)")
-                   : full      ? tr("All %1 runs are timed").arg(kRuns)
-                               : tr("Time the run-down (Space)"));
+  button_->setText(isRunning()    ? tr("At rest: stop the clock (Space)")
+                   : full         ? tr("All %1 runs are timed").arg(kRuns)
+                   : typed_first_ ? tr("Time one now, dated by the paper (Space)")
+                                  : tr("Time the run-down (Space)"));
   button_->setEnabled(!full);
   const auto runs = fields_->runs();
   time_->setText(isRunning() ? tr("%1 s").arg(static_cast<double>(clock_.elapsed()) / kMsPerSecond, 0, 'f', 1)

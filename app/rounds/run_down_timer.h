@@ -23,7 +23,7 @@ class RunDownTimer : public QWidget {
   QStringList typed() const { return fields_->typed(); }
   std::vector<double> runs() const { return fields_->runs(); }  // seconds
   void show(const QStringList& runs);                           // a run under way is not counted
-  // From paper they are typed, as a rule: the fields come before the clock.
+  // From paper they are typed, as a rule: the fields come before the clock, which says what its runs bear.
   void setTypedFirst(bool typed_first);
   bool isRunning() const { return clock_.isValid(); }
   void startOrStop();
@@ -45,6 +45,7 @@ class RunDownTimer : public QWidget {
   QPushButton* button_;
   QLabel* time_;
   RunDownFields* fields_;
+  bool typed_first_ = false;
 };
 
 }  // namespace stopwalk::rounds

@@ -45,6 +45,7 @@ void InspectPlace::roundChanged() {
   }
   showCard();
   if (!other) return;
+  card_->showTop();
   emit goTo(QString::fromStdString(round_.device()));
   card_->setFocus();
 }

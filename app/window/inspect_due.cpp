@@ -55,11 +55,12 @@ void InspectPlace::fillDue() {
         false);
   std::vector<rounds::DuePage::OpenRound> open;
   for (const inspection::Round* round : inspection::unfinishedRounds(recordsNow()))
-    open.push_back(
-        {round->number, tr("%1, %2: %3 of %4 still to check")
-                            .arg(rounds::dayText(round->at.date), QString::fromStdString(round->by))
-                            .arg(inspection::stillToCheck(*round, recordsNow()).size())
-                            .arg(round->devices.size())});
+    open.push_back({round->number,
+                    tr("Round %1, %2, %3: %4 of %5 checked")
+                        .arg(QString::number(round->number), rounds::shortMomentText(round->at),
+                             QString::fromStdString(round->by))
+                        .arg(round->devices.size() - inspection::stillToCheck(*round, recordsNow()).size())
+                        .arg(round->devices.size())});
   due_->show(view, open, rounds::summaryOf(view, found_->devices.size()));
 }
 

@@ -67,6 +67,7 @@ void InspectPlace::correct(std::size_t number) {
   card_->onPaper()->clear();    // and what is corrected keeps its own time
   showDraft(rounds::enteredOf(old));
   showCard();
+  card_->showTop();
   card_->setFocus();
 }
 

@@ -2062,6 +2062,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Der Plan ist mit dieser Datei gemacht. Unter einem anderen Namen speichern.</translation>
     </message>
+    <message>
+        <source>Its name must end in .yaml, and not in .layout.yaml as those of layouts do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a file of this name that is no profile. Save under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -5071,6 +5079,16 @@
         <source>not looked at</source>
         <translation>nicht angesehen</translation>
     </message>
+    <message>
+        <source>leaves the failure open: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>lässt den Fehler offen: %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; </translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5173,10 +5191,6 @@
         <source>%1, written %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, geschrieben %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -5438,6 +5452,31 @@
         <source>it did not test %1</source>
         <translation>nicht mit geprüft wurde: %1</translation>
     </message>
+    <message>
+        <source>it does not end as a record does</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie endet nicht wie eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>it was changed after it was written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sie wurde geändert, nachdem sie geschrieben war</translation>
+    </message>
+    <message>
+        <source>what it says is no record of this format, or more than one</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was darin steht, ist keine Aufzeichnung dieses Formats oder mehr als eine</translation>
+    </message>
+    <message>
+        <source>lines before it were changed, removed, put in or moved</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Zeilen davor wurden geändert, entfernt, eingefügt oder verschoben</translation>
+    </message>
+    <message>
+        <source>the line break behind it is missing</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Zeilenumbruch dahinter fehlt</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
@@ -5502,6 +5541,11 @@
         <source>%1 s</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>Time one now, dated by the paper (Space)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Jetzt messen, Zeit des Papiers (Leertaste)</translation>
     </message>
 </context>
 <context>
@@ -6035,11 +6079,6 @@
         <translation>Es ist noch kein Stoppgerät auf dem Plan. Eines zeichnen (Alt+1): dann steht hier, was fällig ist.</translation>
     </message>
     <message>
-        <source>%1, %2: %3 of %4 still to check</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, %2: %3 von %4 noch zu kontrollieren</translation>
-    </message>
-    <message>
         <source>Type who walks the round: it stands on every check.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Eingeben, wer den Kontrollgang macht: es steht auf jeder Kontrolle.</translation>
@@ -6237,6 +6276,11 @@
     <message>
         <source>The settings of this computer cannot be written: what is entered here is lost if it is not recorded before the program ends.</source>
         <translation>Die Einstellungen dieses Rechners lassen sich nicht schreiben: Was hier eingetragen ist, geht verloren, wenn es nicht festgehalten wird, bevor das Programm endet.</translation>
+    </message>
+    <message>
+        <source>Round %1, %2, %3: %4 of %5 checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Kontrollgang %1, %2, %3: %4 von %5 kontrolliert</translation>
     </message>
 </context>
 <context>

@@ -2062,6 +2062,14 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>El plano se hace con este archivo. Guárdelo con otro nombre.</translation>
     </message>
+    <message>
+        <source>Its name must end in .yaml, and not in .layout.yaml as those of layouts do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is a file of this name that is no profile. Save under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>edits</name>
@@ -5071,6 +5079,16 @@
         <source>not looked at</source>
         <translation>sin mirar</translation>
     </message>
+    <message>
+        <source>leaves the failure open: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>deja abierto el fallo: %1</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>; </translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5173,10 +5191,6 @@
         <source>%1, written %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, escrito el %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
@@ -5438,6 +5452,31 @@
         <source>it did not test %1</source>
         <translation>no comprobó: %1</translation>
     </message>
+    <message>
+        <source>it does not end as a record does</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no acaba como acaba un registro</translation>
+    </message>
+    <message>
+        <source>it was changed after it was written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>se cambió después de escribirse</translation>
+    </message>
+    <message>
+        <source>what it says is no record of this format, or more than one</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>lo que dice no es un registro de este formato, o es más de uno</translation>
+    </message>
+    <message>
+        <source>lines before it were changed, removed, put in or moved</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>se cambiaron, quitaron, añadieron o movieron líneas anteriores</translation>
+    </message>
+    <message>
+        <source>the line break behind it is missing</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>falta el salto de línea que le sigue</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
@@ -5502,6 +5541,11 @@
         <source>%1 s</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>Time one now, dated by the paper (Space)</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Medir ahora, con la hora del papel (Espacio)</translation>
     </message>
 </context>
 <context>
@@ -6035,11 +6079,6 @@
         <translation>Aún no hay ningún dispositivo de parada en el plano. Dibuje uno (Alt+1): entonces lo pendiente estará aquí.</translation>
     </message>
     <message>
-        <source>%1, %2: %3 of %4 still to check</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, %2: %3 de %4 por comprobar</translation>
-    </message>
-    <message>
         <source>Type who walks the round: it stands on every check.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escriba quién hace la ronda: consta en cada comprobación.</translation>
@@ -6237,6 +6276,11 @@
     <message>
         <source>The settings of this computer cannot be written: what is entered here is lost if it is not recorded before the program ends.</source>
         <translation>No se puede escribir la configuración de este equipo: lo anotado aquí se pierde si no se registra antes de que termine el programa.</translation>
+    </message>
+    <message>
+        <source>Round %1, %2, %3: %4 of %5 checked</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ronda %1, %2, %3: %4 de %5 comprobados</translation>
     </message>
 </context>
 <context>

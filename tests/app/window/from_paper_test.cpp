@@ -134,6 +134,7 @@ TEST_F(FromPaper, TheRunDownTimesAreTypedAsOnTheSheetAndComeFirst) {
   const auto isAbove = [&] { return timer.fields().y() < timer.button()->mapTo(&timer, QPoint()).y(); };
   settle();
   EXPECT_TRUE(isAbove());
+  EXPECT_TRUE(timer.button()->text().contains("dated by the paper")) << timer.button()->text().toStdString();
   typeInto(timer.fields().field(0), "2.4");
   key(Qt::Key_Tab);
   type("2,62 s");
@@ -170,6 +171,7 @@ TEST_F(FromPaper, TheRunDownTimesAreTypedAsOnTheSheetAndComeFirst) {
   card().onPaper()->clear();
   settle();
   EXPECT_FALSE(isAbove()) << "what is tried now is timed";
+  EXPECT_FALSE(timer.button()->text().contains("paper")) << timer.button()->text().toStdString();
 }
 
 }  // namespace

@@ -4,11 +4,15 @@
 #include <unistd.h>
 
 #include <QDir>
+#include <QListWidget>
+#include <QScrollArea>
+#include <QScrollBar>
 
 #include "app/records/append_record.h"
 #include "app/rounds/device_history.h"
 #include "app/rounds/failure_form.h"
 #include "app/rounds/run_down_timer.h"
+#include "app/rounds/words.h"
 #include "app/window/notice_bar.h"
 #include "app/window/records_beside.h"
 #include "tests/app/panels/accessible.h"
@@ -41,6 +45,46 @@ TEST_F(Inspecting, WhatMeetsNoRecordsIsNotCalledRecordedAndStaysOnItsCard) {
   card().setFocus();
   enter();
   EXPECT_EQ(onDisk().checks.size(), 1u);
+}
+
+TEST_F(Inspecting, TheNextCardBeginsAtItsTop) {
+  openAndCome();
+  window->resize(1100, 640);
+  startRound();
+  settle();
+  QScrollBar* bar = card().findChild<QScrollArea*>()->verticalScrollBar();
+  ASSERT_GT(bar->maximum(), 0) << "all of it is in sight: nothing is tried here";
+  bar->setValue(bar->maximum());
+  type("12p");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_EQ(bar->value(), 0);
+}
+
+TEST_F(Inspecting, TwoRoundsOfOneDayAreToldApart) {
+  openAndCome();
+  startRound();
+  type("12p");
+  enter();
+  const std::size_t devices = round().order().size();
+  round().leave();
+  settle();
+  startRound();
+  round().leave();
+  settle();
+  const QListWidget& open = *place().due().openRounds();
+  ASSERT_EQ(open.count(), 2);
+  const std::vector<inspection::Round> rounds = onDisk().rounds;
+  for (int i = 0; i < 2; ++i) {
+    const inspection::Round& round =
+        rounds[static_cast<std::size_t>(open.item(i)->data(Qt::UserRole).toInt()) == rounds[0].number ? 0
+                                                                                                      : 1];
+    EXPECT_EQ(open.item(i)->text(), QString("Round %1, %2, Ada Example: %3 of %4 checked")
+                                        .arg(round.number)
+                                        .arg(rounds::shortMomentText(round.at))
+                                        .arg(round.number == rounds[0].number ? 1 : 0)
+                                        .arg(devices));
+  }
 }
 
 TEST_F(Inspecting, AnotherWhoWritesIsWaitedForWithoutBlockingTheWindowAndThenNamed) {
