@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <limits>
 #include <memory>
 #include <span>
 #include <vector>
@@ -76,38 +77,6 @@ const Baseline& baselineOf(std::size_t size) {
   return *baseline;
 }
 
-std::vector<Point> within(const outside::OracleGeodesic& ways, const std::vector<Point>& all) {
-  std::vector<Point> held;
-  for (const Point p : all)
-    if (ways.holds(p)) held.push_back(p);
-  return held;
-}
-
-void cgal(benchmark::State& state, const char* name, const char* against, bool to_phone) {
-  const auto size = static_cast<std::size_t>(state.range(0));
-  const Shop& shop = shopOf(size);
-  const outside::OracleGeodesic& ways = baselineOf(size).ways;
-  std::vector<Point> sources = within(ways, pointsOf(to_phone ? shop.phones : shop.stops));
-  if (to_phone) sources.resize(1);
-  const std::vector<Point> stations = within(ways, shop.stations);
-  run(state, name, against, [&] { benchmark::DoNotOptimize(ways.lengths(sources, stations)); });
-  state.counters["answered"] = static_cast<double>(stations.size());
-}
-
-void geos(benchmark::State& state) {
-  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
-  run(state, "GEOS, region", "phone, cold", [&] {
-    benchmark::DoNotOptimize(
-        outside::OracleRegion(shop.plan, 305, outside::Chords::InsideArc, 8).parts().size());
-  });
-}
-
-constexpr double kGridCell_mm = 50;
-
-GridBaseline gridOf(const Shop& shop) {
-  return {shop.plan, floor::kMeasuringClearance_mm, kGridCell_mm};
-}
-
 // How far the lengths are from the exact ones, in %, and how many stations got one where there is a walk.
 void countErrors(benchmark::State& state, const Shop& shop, const std::vector<double>& lengths) {
   const auto exact = Walks(shop.plan).nearestForAll(shop.stations, std::span(shop.phones).first(1));
@@ -125,6 +94,45 @@ void countErrors(benchmark::State& state, const Shop& shop, const std::vector<do
   state.counters["least_%"] = shortest;
   state.counters["answered"] = answered;
   state.counters["unanswered"] = asked - answered;
+}
+
+std::vector<Point> within(const outside::OracleGeodesic& ways, const std::vector<Point>& all) {
+  std::vector<Point> held;
+  for (const Point p : all)
+    if (ways.holds(p)) held.push_back(p);
+  return held;
+}
+
+void cgal(benchmark::State& state, const char* name, const char* against, bool to_phone) {
+  const auto size = static_cast<std::size_t>(state.range(0));
+  const Shop& shop = shopOf(size);
+  const outside::OracleGeodesic& ways = baselineOf(size).ways;
+  std::vector<Point> sources = within(ways, pointsOf(to_phone ? shop.phones : shop.stops));
+  if (to_phone) sources.resize(1);
+  const std::vector<Point> stations = within(ways, shop.stations);
+  std::vector<double> lengths;
+  run(state, name, against, [&] { lengths = ways.lengths(sources, stations); });
+  if (to_phone) {
+    std::vector<double> of_all;
+    for (std::size_t next = 0; const Point station : shop.stations)
+      of_all.push_back(ways.holds(station) ? lengths[next++] : std::numeric_limits<double>::infinity());
+    return countErrors(state, shop, of_all);
+  }
+  state.counters["answered"] = static_cast<double>(stations.size());
+}
+
+void geos(benchmark::State& state) {
+  const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
+  run(state, "GEOS, region", "phone, cold", [&] {
+    benchmark::DoNotOptimize(
+        outside::OracleRegion(shop.plan, 305, outside::Chords::InsideArc, 8).parts().size());
+  });
+}
+
+constexpr double kGridCell_mm = 50;
+
+GridBaseline gridOf(const Shop& shop) {
+  return {shop.plan, floor::kMeasuringClearance_mm, kGridCell_mm};
 }
 
 void gridBuild(benchmark::State& state) {
