@@ -29,6 +29,16 @@ struct Acceptance {
   bool operator==(const Acceptance&) const = default;
 };
 
+// Where a finding was measured, to be drawn on the plan: a walk, a straight line, the width of an opening, or
+// a place (a point or a line) that is meant and from which nothing is measured.
+struct MeasuredLine {
+  enum class Kind { Route, Straight, Width, Place };
+  Kind kind = Kind::Route;
+  std::vector<geometry::Point> line_m;
+  std::optional<double> length_m = {};  // as it was measured; none: it has none that counts
+  bool operator==(const MeasuredLine&) const = default;
+};
+
 struct Finding {
   std::string rule;
   Severity severity = Severity::Fail;
@@ -44,6 +54,7 @@ struct Finding {
   Basis basis;
   std::optional<Acceptance> accepted = {};  // whether its day has passed, the reader knows
   std::optional<Acceptance> unclear = {};   // may mean this finding or another, and so accepts neither
+  std::vector<MeasuredLine> lines = {};
 };
 
 enum class Status { AtHand, Walk, Narrow, Unreachable, None, Unmeasured };

@@ -1,4 +1,5 @@
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -12,9 +13,17 @@ bool someoneHasAtHand(const Context& c, std::size_t device) {
   return false;
 }
 
-Finding blocked(Finding f, const std::string& name, const std::string& reason) {
+// Where somebody would have to stand.
+MeasuredLine placeBefore(const floor::PlacedDevice& device) {
+  const double up_to = device.foot ? floor::kFootStanding_mm : floor::kHandReach_mm;
+  return placeLine(geometry::Segment{device.at, device.at + up_to * geometry::direction(device.faces)});
+}
+
+Finding blocked(Finding f, const PlacedEntry& entry, const std::string& name) {
+  const std::string& reason = entry.standing.reason;
   f.text = withCapital(name) + ": nobody can walk to it" + (reason.empty() ? "" : ": " + reason) +
            "; the rule asks for a free place to stand and nothing between.";
+  f.lines.push_back(placeBefore(entry.placed));
   return f;
 }
 
@@ -22,13 +31,13 @@ std::vector<Finding> findDevice(const Context& c, const Setting&, std::size_t d)
   const layout::DeviceKind& kind = *c.devices[d].kind;
   const floor::Standing& standing = c.placed[d].standing;
   if (!kind.counts_as_stop || kind.held || !standing.place.empty() || someoneHasAtHand(c, d)) return {};
-  return {blocked(c.aboutDevice(d), c.deviceName(d), standing.reason)};
+  return {blocked(c.aboutDevice(d), c.placed[d], c.deviceName(d))};
 }
 
 std::vector<Finding> findPhone(const Context& c, const Setting&, std::size_t p) {
   const floor::Standing& standing = c.phones[p].standing;
   if (!standing.place.empty()) return {};
-  return {blocked(c.about(c.layout.phones[p].id, standing.room), c.phoneName(p), standing.reason)};
+  return {blocked(c.about(c.layout.phones[p].id, standing.room), c.phones[p], c.phoneName(p))};
 }
 
 }  // namespace

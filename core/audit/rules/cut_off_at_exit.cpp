@@ -3,6 +3,7 @@
 
 #include "core/audit/context.h"
 #include "core/audit/exits.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -18,12 +19,18 @@ std::vector<std::size_t> cutOffsInside(const Context& c, std::size_t room) {
   return found;
 }
 
-bool isNear(const Context& c, std::size_t room, const Exit& exit, const std::vector<std::size_t>& cut_offs,
-            double limit) {
-  return std::ranges::any_of(cut_offs, [&](std::size_t d) {
-    return c.placed[d].standing.room == room &&
-           !over(geometry::distance(exit.opening, c.placed[d].placed.at) / 1000, limit);
-  });
+// From the opening to the nearest of the cut-offs whose user stands in the room; none: no user does.
+std::optional<MeasuredLine> toNearest(const Context& c, std::size_t room, const Exit& exit,
+                                      const std::vector<std::size_t>& cut_offs) {
+  std::optional<MeasuredLine> nearest;
+  for (const std::size_t d : cut_offs) {
+    if (c.placed[d].standing.room != room) continue;
+    const Point at = c.placed[d].placed.at;
+    const double away_m = geometry::distance(exit.opening, at) / 1000;
+    if (!nearest || away_m < *nearest->length_m)
+      nearest = straightLine(geometry::nearestPoint(exit.opening, at), at, away_m);
+  }
+  return nearest;
 }
 
 std::vector<Finding> find(const Context& c, const Setting& s, std::size_t r) {
@@ -32,11 +39,15 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t r) {
   const std::vector<std::size_t> cut_offs = cutOffsInside(c, r);
   if (cut_offs.empty()) return findings;
   std::vector<std::string> far;
-  for (const Exit& exit : exits)
-    if (exit.room == r && !isNear(c, r, exit, cut_offs, s.limit()))
-      far.push_back(c.layout.doors[exit.door].id);
-  if (far.empty()) return findings;
   Finding f = c.aboutRoom(r);
+  for (const Exit& exit : exits) {
+    if (exit.room != r) continue;
+    const auto nearest = toNearest(c, r, exit, cut_offs);
+    if (nearest && !over(*nearest->length_m, s.limit())) continue;
+    far.push_back(c.layout.doors[exit.door].id);
+    f.lines.push_back(nearest ? *nearest : placeLine(exit.opening));
+  }
+  if (far.empty()) return findings;
   f.which = joined(far);
   f.limit = s.limit();
   f.unit = "m";

@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -13,7 +14,12 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   const Way& way = c.cutOffWays()[i];
   if (way.status == Status::Unmeasured || (way.found() && !over(way.walk_m, limit))) return {};
   Finding f = c.aboutStation(i);
-  if (way.found()) f.measured = way.walk_m;
+  if (way.found()) {
+    f.measured = way.walk_m;
+    f.lines.push_back(lineOf(c, i, way));
+  } else if (auto nearest = nearestStop(c, i, c.cutOffs(*c.stations[i].room))) {
+    f.lines.push_back(std::move(*nearest));
+  }
   f.limit = limit;
   f.unit = "m";
   f.text = c.stationName(i) + ": " +

@@ -1,8 +1,21 @@
+#include <algorithm>
+
 #include "core/audit/context.h"
+#include "core/audit/exits.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
 namespace {
+
+// The way out that is nearest as the crow flies: how wide it is, where it is not as wide as that.
+std::optional<MeasuredLine> nearestExit(const Context& c, Point from, double width_m) {
+  const auto away = [&](const Exit& exit) { return geometry::distance(exit.opening, from); };
+  const auto nearest = std::ranges::min_element(c.exits(), {}, away);
+  if (nearest == c.exits().end()) return std::nullopt;
+  const double is_m = c.layout.doors[nearest->door].width / 1000;
+  return under(is_m, width_m) ? widthLine(nearest->opening, is_m) : placeLine(nearest->opening);
+}
 
 std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t station) {
   const StationEntry& entry = c.stations[station];
@@ -16,6 +29,7 @@ std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t 
       c.stationName(station) + ": " +
       (!out.any_wide ? "the layout has no way out of the building" : "there is no way out of the building") +
       " with a clear width of " + c.limit(setting.limit()) + " all along; the rule asks for one.";
+  if (auto exit = nearestExit(c, entry.at, setting.limit())) f.lines.push_back(std::move(*exit));
   return {std::move(f)};
 }
 

@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -87,7 +88,10 @@ std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t 
   const auto helper = quickest(c, machine, *caught, stops);
   if (helper && !over(helper->seconds, setting.limit())) return {};
   Finding f = c.aboutMachine(machine);
-  if (helper) f.measured = helper->seconds;
+  if (helper) {
+    f.measured = helper->seconds;
+    f.lines.push_back(lineOf(c, helper->station, helper->way));
+  }
   f.limit = setting.limit();
   f.unit = "s";
   f.text = c.name(c.layout.machines[machine]) + ": if the operator is caught, " +

@@ -2,10 +2,18 @@
 #include <limits>
 
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
 namespace {
+
+// Seen is no distance: it has no length.
+MeasuredLine sightLine(const Context& c, std::size_t station, std::size_t device) {
+  MeasuredLine line = reachLine(c, station, device);
+  line.length_m.reset();
+  return line;
+}
 
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
@@ -17,6 +25,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   f.text = c.stationName(i) + ": " + c.deviceName(*way.index, c.stations[i].machine) +
            " is the nearest stop, but a wall or something as high as the eye hides it; post a sign that "
            "can be seen from here.";
+  f.lines.push_back(sightLine(c, i, *way.index));
   findings.push_back(std::move(f));
   return findings;
 }

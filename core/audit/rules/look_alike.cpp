@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -54,13 +55,14 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   const std::vector<Near> near = lookAlikes(c, i, own_m + kReach_m);
   std::vector<std::string> at_hand, ids;
   std::optional<double> least;
+  Finding f = c.aboutStation(i);
   for (const Near& n : near) {
     if (n.straight_m > kReach_m || !c.atHand_m(i, n.device)) continue;
+    f.lines.push_back(reachLine(c, i, n.device));
     if (!least) least = n.straight_m;
     ids.push_back(c.devices[n.device].id);
     at_hand.push_back(c.deviceName(n.device) + " (" + c.length(n.straight_m) + ")");
   }
-  Finding f = c.aboutStation(i);
   f.unit = "m";
   if (least) {
     f.which = joined(ids);
@@ -70,6 +72,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   } else if (const Way other = own_m > 0 ? nearerThanOwn(c, i, near, own_m) : Way{}; other.found()) {
     f.which = c.devices[*other.index].id;
     f.measured = other.walk_m;
+    f.lines.push_back(lineOf(c, i, other));
     f.limit = own_m;
     f.text = c.stationName(i) + ": " + c.deviceName(*other.index) +
              " looks like a stop, does not stop this machine, and is nearer (" +

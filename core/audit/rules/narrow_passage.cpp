@@ -1,4 +1,5 @@
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -10,6 +11,7 @@ void add(std::vector<Finding>& findings, const Context& c, std::size_t station, 
   Finding f = c.aboutStation(station);
   f.which = id;
   f.measured = way.clear_width_m;
+  f.lines.push_back(walkLine(way.path, way.walk_m));
   f.limit = limit;
   f.unit = "m";
   f.text = c.stationName(station) + ": the only way to " + to + " has a clear width of " +

@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -14,9 +15,11 @@ Finding lost(const Context& c, std::size_t station, const Way& by_day, const Way
   f.text = c.stationName(station) + ": ";
   if (after.found()) {
     f.measured = after.walk_m;
+    f.lines.push_back(walkLine(after.path, after.walk_m));
     f.text += "after hours the nearest phone is " + c.phoneName(*after.index) + ", " +
               c.length(after.walk_m, limit) + " to walk, by day " + c.length(by_day.walk_m);
   } else {
+    f.lines.push_back(placeLine(c.phones[*by_day.index].placed.at));
     f.text += "after hours no phone can be walked to, for doors are shut";
   }
   f.text += "; the rule allows " + c.limit(limit) + ".";

@@ -1,4 +1,5 @@
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -14,6 +15,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   f.text = c.stationName(i) + ": ";
   if (way.found()) {
     f.measured = way.walk_m;
+    f.lines.push_back(walkLine(way.path, way.walk_m));
     f.text +=
         "nearest phone is " + c.phoneName(*way.index) + ", " + c.length(way.walk_m, s.limit()) + " to walk";
   } else {

@@ -2,6 +2,7 @@
 
 #include "core/audit/context.h"
 #include "core/audit/exits.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -23,6 +24,7 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
     f.measured = apart;
     f.limit = limit;
     f.unit = "m";
+    f.lines.push_back(straightLine(c.stations[station].at, c.stations[other].at, apart));
     f.text = c.stationName(station) + ": stands only " + c.length(apart, limit) + " from " +
              c.stationName(other) + ", so they are in each other's way; the rule asks for " + c.limit(limit) +
              ".";
@@ -30,13 +32,21 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
   }
 }
 
+struct Obstructed {
+  std::size_t door = 0;
+  MeasuredLine where;  // to the edge that is too near; of a passage one stands in, its side
+};
+
 // The first door in whose way the station stands.
-std::optional<std::size_t> doorObstructed(const Context& c, std::size_t station, double limit) {
+std::optional<Obstructed> doorObstructed(const Context& c, std::size_t station, double limit) {
   const Point at = c.stations[station].at;
   for (const DoorOpening* opening : c.openingsNear(at, limit * 1000)) {
-    const bool near = std::ranges::any_of(
-        opening->edges, [&](const auto& edge) { return under(geometry::distance(edge, at), limit * 500); });
-    if (near || c.surroundings.passageAt(at) == opening->door) return opening->door;
+    const auto away = [&](const auto& edge) { return geometry::distance(edge, at); };
+    const geometry::Segment nearest = *std::ranges::min_element(opening->edges, {}, away);
+    if (under(away(nearest), limit * 500))
+      return Obstructed{opening->door,
+                        straightLine(at, geometry::nearestPoint(nearest, at), away(nearest) / 1000)};
+    if (c.surroundings.passageAt(at) == opening->door) return Obstructed{opening->door, placeLine(nearest)};
   }
   return std::nullopt;
 }
@@ -47,10 +57,11 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   const auto door = doorObstructed(c, i, s.limit());
   if (!door) return findings;
   Finding f = c.aboutStation(i);
-  f.which = c.layout.doors[*door].id;
+  f.which = c.layout.doors[door->door].id;
   f.limit = s.limit();
   f.unit = "m";
-  f.text = c.stationName(i) + ": stands in the way of the door " + c.layout.doors[*door].id +
+  f.lines.push_back(door->where);
+  f.text = c.stationName(i) + ": stands in the way of the door " + c.layout.doors[door->door].id +
            ", where people pass; the rule asks to keep a circle of " + c.limit(s.limit()) +
            " about the station out of the doorway.";
   findings.push_back(std::move(f));

@@ -1,4 +1,5 @@
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -26,6 +27,7 @@ std::optional<std::size_t> prevented(const Context& c, std::size_t station,
 std::string situation(const Context& c, std::size_t station, Finding& f) {
   const Way& way = c.stop_ways[station];
   const std::size_t machine = c.stations[station].machine;
+  if (way.found()) f.lines.push_back(lineOf(c, station, way));
   switch (way.status) {
     case Status::None:
       return "there is no stop for this station at all";
@@ -48,10 +50,12 @@ Finding about(const Context& c, std::size_t station, const std::vector<std::size
   f.limit = foot ? foot_m : hand_m;
   f.unit = "m";
   f.text = c.stationName(station) + ": " + situation(c, station, f);
-  if (const auto d = prevented(c, station, stops, hand_m, foot_m))
+  if (const auto d = prevented(c, station, stops, hand_m, foot_m)) {
+    f.lines.push_back(reachLine(c, station, *d));
     f.text += "; " + c.deviceName(*d, c.stations[station].machine) + " is only " +
               c.length(c.straight_m(station, *d)) +
               " away, but the reach to it crosses a hazard outline, a wall or something that stands between";
+  }
   f.text += "; the rule asks for one at hand (" + c.limit(*f.limit) + ").";
   return f;
 }

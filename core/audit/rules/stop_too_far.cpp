@@ -1,4 +1,5 @@
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -21,6 +22,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
     f.text += "there is no stop for this station at all";
   } else {
     f.measured = way.walk_m;
+    f.lines.push_back(lineOf(c, i, way));
     f.text += "nearest stop is " + c.deviceName(*way.index, station.machine) + ", " +
               c.length(way.walk_m, s.limit()) + " to walk";
   }

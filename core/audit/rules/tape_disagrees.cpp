@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/places.h"
 #include "core/audit/wording.h"
 
@@ -23,6 +24,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t tape) 
   f.text = "Tape check " + t.id + ", " + t.from + " to " + t.to + ": taped " + c.length(taped_m) + ", but ";
   if (walk.found()) {
     f.measured = std::abs(taped_m - computed_m);
+    f.lines.push_back(walkLine(walk.path, computed_m));
     f.text += "the plan gives " + c.length(computed_m) + ", a difference of " +
               c.length(*f.measured, allowed_m) + "; the rule allows " + c.length(allowed_m) +
               ". One of them is wrong: the plan, or the tape.";

@@ -1,22 +1,27 @@
 #include "core/audit/context.h"
+#include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
 namespace {
 
-Finding lost(const Context& c, std::size_t station, std::string which, const std::string& what) {
+Finding lost(const Context& c, std::size_t station, std::string which, const std::string& what,
+             std::optional<MeasuredLine> where) {
   Finding f = c.aboutStation(station);
   f.which = std::move(which);
   f.text = c.stationName(station) + ": " + what + "; the rule asks for a way that a person can walk.";
+  if (where) f.lines.push_back(std::move(*where));
   return f;
 }
 
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
   if (c.stop_ways[i].status == Status::Unreachable)
-    findings.push_back(lost(c, i, "stop", "the machine has a stop, but there is no way to it from here"));
+    findings.push_back(lost(c, i, "stop", "the machine has a stop, but there is no way to it from here",
+                            nearestStop(c, i, c.candidates(c.stations[i].machine))));
   if (c.phone_ways[i].status == Status::Unreachable)
-    findings.push_back(lost(c, i, "phone", "there is a phone, but no way to it from here"));
+    findings.push_back(
+        lost(c, i, "phone", "there is a phone, but no way to it from here", nearestPhone(c, i)));
   return findings;
 }
 

@@ -13,6 +13,7 @@
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
 #include "core/geometry/polygon.h"
+#include "tests/core/audit/lines_text.h"
 #include "tests/support/grid_layout.h"
 #include "tests/support/random.h"
 #include "tests/support/random_layout.h"
@@ -25,7 +26,7 @@ using support::Random;
 
 std::string textOf(Report report) {
   files::FiledReport filed{"shop", "", std::move(report)};
-  return files::reportJson(filed);
+  return files::reportJson(filed) + linesText(filed.report);
 }
 
 double angleOf(layout::Point direction) {

@@ -10,6 +10,7 @@
 #include "core/audit/audit.h"
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
+#include "tests/core/audit/lines_text.h"
 #include "tests/core/audit/random_edits.h"
 #include "tests/support/furnished.h"
 #include "tests/support/grid_layout.h"
@@ -89,7 +90,8 @@ void follow(Layout layout, std::uint64_t seed, int edits, Edit edit, Seen& seen)
   for (int i = 0; i <= edits; ++i) {
     const Report& kept = auditor.audit(layout, kinds(), profile, hours, failed);
     const Report anew = audit(layout, kinds(), profile, hours, failed);
-    ASSERT_EQ(files::reportJson({"shop", "", kept}), files::reportJson({"shop", "", anew}))
+    ASSERT_EQ(files::reportJson({"shop", "", kept}) + linesText(kept),
+              files::reportJson({"shop", "", anew}) + linesText(anew))
         << "seed " << seed << ", after edit " << i;
     expectToldApart(anew);
     for (const Finding& f : anew.findings)

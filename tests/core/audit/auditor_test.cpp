@@ -10,6 +10,7 @@
 #include "core/audit/audit.h"
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
+#include "tests/core/audit/lines_text.h"
 #include "tests/core/audit/random_edits.h"
 #include "tests/support/furnished.h"
 #include "tests/support/grid_layout.h"
@@ -21,7 +22,7 @@ namespace {
 
 std::string textOf(Report report) {
   files::FiledReport filed{"shop", "", std::move(report)};
-  return files::reportJson(filed);
+  return files::reportJson(filed) + linesText(filed.report);
 }
 
 using Edit = std::function<void(Layout&, Random&)>;

@@ -14,6 +14,7 @@
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
 #include "core/geometry/box.h"
+#include "tests/core/audit/lines_text.h"
 #include "tests/support/furnished.h"
 #include "tests/support/grid_layout.h"
 #include "tests/support/random.h"
@@ -29,7 +30,7 @@ using support::Random;
 
 std::string textOf(Report report) {
   files::FiledReport filed{"shop", "", std::move(report)};
-  return files::reportJson(filed);
+  return files::reportJson(filed) + linesText(filed.report);
 }
 
 std::size_t oneOf(std::size_t count, Random& random) {
