@@ -1,9 +1,12 @@
 #include "app/plan/audit_marks.h"
 
+#include <algorithm>
+
 #include "app/edits/things.h"
 #include "app/plan/guides.h"
 #include "app/plan/new_findings.h"
 #include "app/plan/turn_sign.h"
+#include "core/audit/rule.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -34,6 +37,7 @@ void AuditMarks::set(Audited audited, const layout::Layout& layout) {
   states_.clear();
   is_held_ = audited.is_held;
   if (!same) compare(audited.as_it_is, layout);
+  findLookedAt();
   narrow_places_ = is_current_ ? std::move(audited.narrow_places) : nullptr;
   if (!report_) return;
   for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
@@ -75,11 +79,34 @@ QString AuditMarks::tellsOfChanges() const {
   return told.join("\n");
 }
 
+void AuditMarks::lookAt(const audit::Finding* finding) {
+  looked_at_.reset();
+  if (finding) looked_at_ = {finding->rule, finding->subject, finding->which};
+  findLookedAt();
+}
+
+// Of a rule that finds one thing about a subject it is the same finding also where another stop is the
+// nearest.
+void AuditMarks::findLookedAt() {
+  finding_ = nullptr;
+  if (!report_ || !looked_at_) return;
+  const audit::Rule* rule = audit::findRule(looked_at_->rule);
+  const auto isIt = [&](const audit::Finding& f) {
+    return f.rule == looked_at_->rule && f.subject == looked_at_->subject &&
+           (f.which == looked_at_->which || (rule && !rule->several));
+  };
+  const auto found = std::ranges::find_if(report_->findings, isIt);
+  if (found != report_->findings.end()) finding_ = &*found;
+}
+
 geometry::Box AuditMarks::withWalksOf(const std::string& id, geometry::Box box) const {
   if (!report_) return box;
   for (const auto& station : report_->stations)
     if (station.id == id || station.machine == id)
       for (const geometry::Point p : station.stop.path_m) box.add(1000 * p);
+  if (finding_ && finding_->subject == id)
+    for (const audit::MeasuredLine& line : finding_->lines)
+      for (const geometry::Point p : line.line_m) box.add(1000 * p);
   return box;
 }
 
@@ -90,26 +117,36 @@ void AuditMarks::paintFaults(QPainter& painter, const ViewTransform& view, const
       paintFaultMark(painter, theme, view.toPixels(item->bounds()).adjusted(-6, -6, 6, 6), is_current_);
 }
 
-Route AuditMarks::routeOf(const audit::Nearest& nearest, RouteTo to) const {
-  if (!narrow_places_) return {&nearest, to, std::nullopt};
-  auto known = narrow_.find(&nearest);
+std::optional<geometry::Segment> AuditMarks::narrowOf(const std::vector<geometry::Point>& path_m) const {
+  if (!narrow_places_) return std::nullopt;
+  auto known = narrow_.find(&path_m);
   if (known == narrow_.end()) {
     std::vector<geometry::Point> path;
-    for (const geometry::Point p : nearest.path_m) path.push_back(1000 * p);
-    known = narrow_.emplace(&nearest, narrow_places_->along(path)).first;
+    for (const geometry::Point p : path_m) path.push_back(1000 * p);
+    known = narrow_.emplace(&path_m, narrow_places_->along(path)).first;
   }
-  return {&nearest, to, known->second};
+  return known->second;
+}
+
+std::vector<MeasuredOnPlan> AuditMarks::measured() const {
+  std::vector<MeasuredOnPlan> measured;
+  if (!finding_) return measured;
+  for (const audit::MeasuredLine& line : finding_->lines) {
+    const bool is_walk = line.kind == audit::MeasuredLine::Kind::Route;
+    measured.push_back({&line, is_walk ? narrowOf(line.line_m) : std::nullopt});
+  }
+  return measured;
 }
 
 RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selection& selection) const {
-  if (!report_ || !is_current_ || selection.empty()) return {};
+  if (!report_ || !is_current_) return {};
   std::vector<Route> routes;
   for (const auto& station : report_->stations) {
     if (!selection.contains(station.id) && !selection.contains(station.machine)) continue;
-    routes.push_back(routeOf(station.phone, RouteTo::Phone));
-    routes.push_back(routeOf(station.stop, RouteTo::Stop));
+    routes.push_back({&station.phone, RouteTo::Phone, narrowOf(station.phone.path_m)});
+    routes.push_back({&station.stop, RouteTo::Stop, narrowOf(station.stop.path_m)});
   }
-  return {view, routes, report_->unit};
+  return {view, routes, measured(), report_->unit};
 }
 
 void AuditMarks::paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,

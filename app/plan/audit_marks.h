@@ -44,13 +44,17 @@ class AuditMarks {
   // The changes, a line for each station, gravest first; the first says so if they are of an earlier moment.
   QString tellsOfChanges() const;
   bool isCurrent() const { return is_current_; }
-  // With what a station, or those of a machine, walk to their stops; the phone may be far off.
+  // The finding that somebody looks at, in this report and in others to come; none: nullptr.
+  void lookAt(const audit::Finding* finding);
+
+  // With what a station, or those of a machine, walk to their stops (the phone may be far off), and with all
+  // that the finding about it that is looked at has measured.
   geometry::Box withWalksOf(const std::string& id, geometry::Box box) const;
 
   void paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
                    const Picture& picture) const;
-  // The walks of what is picked, as long as they are those of the layout shown; where they are narrow only
-  // where that is given.
+  // The walks of what is picked and what the finding looked at measured, as long as they are those of the
+  // layout shown; where they are narrow only where that is given.
   RoutesOnPlan routes(const ViewTransform& view, const edits::Selection& selection) const;
   void paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                     const layout::Layout& layout) const;
@@ -58,7 +62,9 @@ class AuditMarks {
  private:
   void compare(const std::shared_ptr<const audit::Report>& as_it_is, const layout::Layout& layout);
   void findChanges(const audit::Report& before, const layout::Layout& layout);
-  Route routeOf(const audit::Nearest& nearest, RouteTo to) const;
+  void findLookedAt();
+  std::vector<MeasuredOnPlan> measured() const;
+  std::optional<geometry::Segment> narrowOf(const std::vector<geometry::Point>& path_m) const;
 
   std::shared_ptr<const audit::Report> report_;
   bool is_current_ = false;
@@ -68,10 +74,16 @@ class AuditMarks {
   std::vector<StationChange> changes_;            // from there to what is previewed
   std::map<std::string, StationState> states_;
   std::set<std::string> faulty_;  // ids
+  // What is looked at, and the same in this report; none: there is none like it.
+  struct LookedAt {
+    std::string rule, subject, which;
+  };
+  std::optional<LookedAt> looked_at_;
+  const audit::Finding* finding_ = nullptr;
 
   std::shared_ptr<const floor::NarrowPlaces> narrow_places_;
   // Of the report's walks; found when they are painted.
-  mutable std::map<const audit::Nearest*, std::optional<geometry::Segment>> narrow_;
+  mutable std::map<const std::vector<geometry::Point>*, std::optional<geometry::Segment>> narrow_;
 };
 
 }  // namespace stopwalk::plan

@@ -90,6 +90,11 @@ void PlanView::setReport(std::shared_ptr<const audit::Report> report, bool is_cu
   paintSoon();
 }
 
+void PlanView::lookAt(const audit::Finding* finding) {
+  marks_.lookAt(finding);
+  update();
+}
+
 void PlanView::showReach(std::shared_ptr<const ReachLayer> reach, bool is_current) {
   reach_ = std::move(reach);
   reach_is_current_ = is_current;

@@ -40,6 +40,8 @@ class PlanView : public QWidget, private ToolHost {
   void setReport(std::shared_ptr<const audit::Report> report, bool is_current,
                  std::shared_ptr<const audit::Report> as_it_is = nullptr,
                  std::shared_ptr<const floor::NarrowPlaces> narrow_places = nullptr);
+  // What the finding measured is drawn over the plan, as long as there is one like it; none: nullptr.
+  void lookAt(const audit::Finding* finding);
   // Drawn over the plan; what stands in the way is dragged there.
   void setSupposed(planning::Suppositions suppositions);
 

@@ -23,6 +23,7 @@ Theme Theme::light() {
   t.phone_sign = QColor(0xFFFFFF);
   t.symbol_rim = QColor(0x1F2328);
   t.selection = QColor(0x0072B2);
+  t.measured = QColor(0xA0006E);
   t.hazard = QColor(0xD55E00);
   t.meets = QColor(0x007A5A);
   t.warns = QColor(0xE69F00);
@@ -51,6 +52,7 @@ Theme Theme::darkened() {
   t.start_ground = QColor(0xA6AFB8);
   t.symbol_rim = QColor(0xE8EBEE);
   t.selection = QColor(0x56B4E9);
+  t.measured = QColor(0xF5A3D3);
   t.hazard = QColor(0xF08A3C);
   t.meets = QColor(0x3CC9A0);
   t.fails = QColor(0xF08A3C);

@@ -25,6 +25,7 @@ struct Theme {
   QColor phone_sign;    // white
   QColor symbol_rim;    // round the ground of a symbol
   QColor selection;     // blue
+  QColor measured;      // of the finding that is looked at: reddish purple
   QColor hazard;        // vermilion
   QColor meets;         // blue-green
   QColor warns;         // orange, as a fill only

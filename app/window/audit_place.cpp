@@ -109,6 +109,7 @@ QWidget* AuditPlace::findingsPage() {
   connect(findings_, &panels::FindingList::goTo, this, &AuditPlace::goTo);
   connect(findings_, &panels::FindingList::looked, this,
           [this](const audit::Finding* finding) { why_->show(finding, unit_); });
+  connect(findings_, &panels::FindingList::looked, this, &AuditPlace::looked);
   connect(findings_, &panels::FindingList::picked, this, [this](const audit::Finding& finding) {
     if (findings_->isAncestorOf(QApplication::focusWidget()))
       emit goTo(QString::fromStdString(finding.subject));

@@ -49,6 +49,8 @@ class AuditPlace : public QObject {
   void setMomentAgo(bool is_so);
 
  signals:
+  // The finding that is looked at, or what has become of it; none: nullptr.
+  void looked(const stopwalk::audit::Finding* finding);
   void goTo(const QString& id);
   void supposed(const stopwalk::planning::Suppositions& suppositions);
   void exportWanted();

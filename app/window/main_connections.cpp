@@ -132,6 +132,9 @@ void MainWindow::connectPanels() {
           [this](const QString& id) { plan_->goTo(id.toStdString()); });
   connect(problems_, &panels::ProblemList::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
   connect(audit_place_, &AuditPlace::goTo, this, [this](const QString& id) { goTo(id.toStdString()); });
+  connect(audit_place_, &AuditPlace::looked, this, [this](const audit::Finding* finding) {
+    plan_->lookAt(workPlace() == WorkPlace::Audit ? finding : nullptr);
+  });
   connect(audit_place_, &AuditPlace::supposed, this, &MainWindow::suppose);
   connect(audit_place_, &AuditPlace::exportWanted, this, &MainWindow::exportStations);
   connect(audit_place_, &AuditPlace::cautionWanted, this, &MainWindow::showCaution);

@@ -12,6 +12,7 @@
 #include <QUrl>
 
 #include "app/panels/details/details.h"
+#include "app/panels/findings/finding_list.h"
 #include "app/panels/gallery/gallery.h"
 #include "app/panels/problems/problem_list.h"
 #include "app/panels/suppose/suppose_panel.h"
@@ -77,6 +78,7 @@ void MainWindow::goToPlace(WorkPlace place) {
   inspect_place_->under()->setVisible(inspect);
   problems_->setVisible(place == WorkPlace::Draw);
   if (place != WorkPlace::Draw) plan_->choose({});
+  plan_->lookAt(place == WorkPlace::Audit ? audit_place_->findings().current() : nullptr);
   if (poster) poster_place_->come();
   if (!inspect) inspect_place_->leave();
   if (shown_) suppose(suppositions_);

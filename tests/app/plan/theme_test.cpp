@@ -47,6 +47,7 @@ TEST_P(Contrast, TextIsReadable) {
   EXPECT_GE(contrast(theme.ink, theme.machine), kText);
   EXPECT_GE(contrast(theme.ink, theme.fixture), kText);
   EXPECT_GE(contrast(theme.selection, theme.floor), kText);  // the length of a walk
+  EXPECT_GE(contrast(theme.measured, over(theme.label_ground, theme.machine)), kText);
 }
 
 TEST_P(Contrast, MarksAreSeen) {
@@ -54,6 +55,7 @@ TEST_P(Contrast, MarksAreSeen) {
       {"selection on floor", theme.selection, theme.floor},
       {"selection on machine", theme.selection, theme.machine},
       {"selection on yard", theme.selection, theme.outdoors},
+      {"measured on its ground", theme.measured, theme.floor},
       {"hazard on floor", theme.hazard, theme.floor},
       {"hazard on machine", theme.hazard, theme.machine},
       {"meets on floor", theme.meets, theme.floor},
