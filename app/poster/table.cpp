@@ -42,10 +42,6 @@ QString spanWords(const Listed& listed, const Language& language) {
   return language.say(text).arg(named(listed.span.others, language));
 }
 
-QString dateOf(inspection::Date date) {
-  return QString::fromStdString(inspection::dateText(date));
-}
-
 bool stopsOnlyOthers(const Listed& listed) {
   return !listed.machine.empty() && !listed.span.own;
 }
