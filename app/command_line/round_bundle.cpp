@@ -5,16 +5,19 @@
 #include "app/command_line/profiles.h"
 #include "app/command_line/round_commands.h"
 #include "app/command_line/round_input.h"
+#include "app/command_line/table_rows.h"
 #include "app/poster/bundle_html.h"
 #include "app/poster/day.h"
 #include "core/audit/audit.h"
 #include "core/files/bundle_csv.h"
+#include "core/files/inspection_json.h"
+#include "core/files/printable.h"
 
 namespace stopwalk::app {
 namespace {
 
-struct Options {
-  std::string layout, kinds, from, to, out, font;
+struct Options : RoundOptions {
+  std::string from, to, out, font;
   std::string paper = "a4";
 };
 
@@ -45,6 +48,14 @@ Exit writePdf(const Options& options, const Inspected& all, const audit::Profile
   return Exit::NoFile;
 }
 
+std::string writtenText(const inspection::Bundle& bundle, const std::string& file) {
+  return "Bundle of " + inspection::dateText(bundle.from) + " to " + inspection::dateText(bundle.to) + ": " +
+         counted(bundle.rounds.size(), "round") + ", " + counted(bundle.checks.size(), "check") +
+         "; failed and open now: " + std::to_string(bundle.failed.size()) +
+         ", still to be done: " + std::to_string(bundle.open_actions.size()) + ". Written to " +
+         files::printable(file, "") + "\n";
+}
+
 Exit bundle(const Options& options, Session& session) {
   std::ostream& err = session.console.err;
   const auto from = inspection::parseDate(options.from), to = inspection::parseDate(options.to);
@@ -59,7 +70,7 @@ Exit bundle(const Options& options, Session& session) {
     return Exit::Wrong;
   }
   if (wouldReplaceInput(options.layout, options.out, session)) return Exit::Wrong;
-  const Inspected all = readInspected({options.layout, options.kinds, "text"}, session);
+  const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   if (!all.read.there) {
     err << "stopwalk: there are no records: " << all.read.file << " does not exist\n";
@@ -72,8 +83,12 @@ Exit bundle(const Options& options, Session& session) {
   const files::FiledReport report = reportFor(all, profile, today);
   const inspection::Bundle bundle =
       planning::bundleOf(all.records(), all.schedule, *from, *to, all.asOf(today), *all.input.layout);
-  if (pdf) return writePdf(options, all, profile, bundle, report, session);
-  return writeResult(files::bundleCsv(bundle, report), options.out, session);
+  const Exit written = pdf ? writePdf(options, all, profile, bundle, report, session)
+                           : writeResult(files::bundleCsv(bundle, report), options.out, session);
+  if (written != Exit::Done) return written;
+  return writeResult(
+      options.json() ? files::bundleJson(bundle, options.out) + "\n" : writtenText(bundle, options.out), "",
+      session);
 }
 
 }  // namespace
@@ -82,10 +97,7 @@ void addRoundBundle(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c =
       *round.add_subcommand("bundle", "Write the records of a period, with the audit and what is open");
-  c.add_option("LAYOUT", options->layout, "A layout file; the records stand beside it")
-      ->required()
-      ->check(saysSomething("a layout file"));
-  addKindsOption(c, options->kinds);
+  addRoundOptions(c, *options);
   c.add_option("--from", options->from, "The first day, such as 2026-01-01")->required();
   c.add_option("--to", options->to, "The last day")->required();
   c.add_option("--paper", options->paper, "The sheet of a PDF")

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/audit/profile.h"
+#include "core/files/printable.h"
 
 namespace stopwalk::app {
 std::string RoundScope::whyNone() const {
@@ -16,8 +17,8 @@ void addScopeOptions(CLI::App& command, RoundScope& scope) {
   command.add_flag("--due", scope.due, "Only the devices that are due that day");
 }
 
-std::optional<std::vector<std::string>> devicesIn(const RoundScope& scope, const Inspected& all,
-                                                  inspection::Date day, Session& session) {
+std::optional<planning::RoundOrder> devicesIn(const RoundScope& scope, const WalkOptions& walk,
+                                              const Inspected& all, inspection::Date day, Session& session) {
   const std::vector<layout::Room>& rooms = all.input.layout->rooms;
   if (!scope.room.empty() && std::ranges::find(rooms, scope.room, &layout::Room::id) == rooms.end()) {
     std::vector<std::string> ids;
@@ -27,7 +28,17 @@ std::optional<std::vector<std::string>> devicesIn(const RoundScope& scope, const
     return std::nullopt;
   }
   const auto ids = planning::devicesIn(scope, all.devices, all.records(), all.schedule, day);
-  return planning::asWalked(ids, all.devices, *all.input.layout);
+  planning::RoundOrder order = planning::asWalked(ids, walk.how(), *all.input.layout, all.input.kinds);
+  if (order.no_start.empty()) return order;
+  tellNoStart(walk.start, order.no_start, session);
+  return std::nullopt;
+}
+
+std::string leftOutText(const planning::InspectionWalk& walk) {
+  std::string text;
+  for (const auto& left : walk.left_out)
+    text += "Not on the walk: " + files::printable(left.id + ": " + left.why, "") + ".\n";
+  return text;
 }
 
 }  // namespace stopwalk::app

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/command_line/round_input.h"
+#include "app/command_line/walk_options.h"
 
 namespace stopwalk::app {
 
@@ -17,9 +18,12 @@ struct RoundScope : planning::RoundScope {
 // --room and --due.
 void addScopeOptions(CLI::App& command, RoundScope& scope);
 
-// Their ids in the order of the shortest walk in opening hours, what is due as of the day; none: there is no
-// such room, and the person is told.
-std::optional<std::vector<std::string>> devicesIn(const RoundScope& scope, const Inspected& all,
-                                                  inspection::Date day, Session& session);
+// In the order of the shortest walk, what is due as of the day; none: there is no such room or start, and the
+// person is told.
+std::optional<planning::RoundOrder> devicesIn(const RoundScope& scope, const WalkOptions& walk,
+                                              const Inspected& all, inspection::Date day, Session& session);
+
+// Of each device that no way leads to a sentence.
+std::string leftOutText(const planning::InspectionWalk& walk);
 
 }  // namespace stopwalk::app

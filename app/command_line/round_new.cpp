@@ -15,6 +15,7 @@ namespace {
 struct Options : RoundOptions {
   std::string by;
   RoundScope scope;
+  WalkOptions walk;
   std::string at;
 };
 
@@ -37,23 +38,26 @@ Exit open(const Options& options, Session& session) {
   if (!round) return Exit::Wrong;
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
-  const auto devices = devicesIn(options.scope, all, round->at.date, session);
-  if (!devices) return Exit::Wrong;
-  if (devices->empty()) {
+  const auto order = devicesIn(options.scope, options.walk, all, round->at.date, session);
+  if (!order) return Exit::Wrong;
+  if (order->devices.empty()) {
     session.console.err << "stopwalk: no round opened: " << options.scope.whyNone() << "\n";
     return Exit::Failed;
   }
-  round->devices = *devices;
+  round->devices = order->devices;
+  round->walk = options.walk.how();
   round->layout = all.layoutNow();
   tellClock(all, round->entered ? *round->entered : round->at, session);
   const records::Appended done = records::appendRecord(all.read.file, *round, records::kPatience,
                                                        {all.read.log.lines, all.read.log.head()});
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   round->number = done.number;
-  if (options.json()) return writeResult(files::roundJson(*round) + "\n", "", session);
+  if (options.json()) return writeResult(files::newRoundJson(*round, order->walk) + "\n", "", session);
   return writeResult("Round by " + files::printable(round->by, "") + " over " +
-                         counted(devices->size(), "device") + " (" + round->of + "), recorded in " +
-                         files::printable(all.read.file, "") + "\n" + std::to_string(round->number) + "\n",
+                         counted(round->devices.size(), "device") + " (" + round->of + "), recorded in " +
+                         files::printable(all.read.file, "") + "\n" +
+                         walkText(order->walk, planning::hoursOf(round->walk), all.input.layout->unit) +
+                         "\n" + leftOutText(order->walk) + std::to_string(round->number) + "\n",
                      "", session);
 }
 
@@ -65,6 +69,7 @@ void addRoundNew(CLI::App& round, Session& session) {
   addRoundOptions(c, *options);
   c.add_option("--by", options->by, "Who walks it")->required()->transform(saysName());
   addScopeOptions(c, options->scope);
+  addWalkOptions(c, options->walk);
   addAtOption(c, options->at,
               "When it was begun, where it was walked before it is entered, such as on paper");
   setExample(

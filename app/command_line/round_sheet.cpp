@@ -7,13 +7,17 @@
 #include "app/command_line/painting.h"
 #include "app/command_line/round_commands.h"
 #include "app/command_line/round_devices.h"
+#include "app/command_line/table_rows.h"
 #include "app/poster/write_pages.h"
+#include "core/files/inspection_json.h"
+#include "core/files/printable.h"
 
 namespace stopwalk::app {
 namespace {
 
 struct Options : RoundScope {
   RoundOptions of;
+  WalkOptions walk;
   std::string paper = "a4", language = "en", font, out;
   std::size_t round = 0;
 };
@@ -42,9 +46,11 @@ std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const I
                                   inspection::failedDevices(all.records(), all.schedule, all.asOf(today)),
                                   today};
   if (options.round == 0) {
-    const auto devices = devicesIn(options, all, today, session);
-    if (!devices) return std::nullopt;
-    matter.devices = *devices;
+    const auto order = devicesIn(options, options.walk, all, today, session);
+    if (!order) return std::nullopt;
+    matter.devices = order->devices;
+    matter.walk = options.walk.how();
+    matter.found = order->walk;
     matter.of = options.text();
     return matter;
   }
@@ -56,13 +62,28 @@ std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const I
   matter.devices = round->devices;
   matter.of = round->of;
   matter.round = *round;
+  matter.walk = round->walk;
+  planning::RoundOrder now =
+      planning::asWalked(round->devices, round->walk, *all.input.layout, all.input.kinds);
+  if (now.devices == round->devices) matter.found = std::move(now.walk);
   return matter;
 }
 
+std::string writtenText(const Options& options, const poster::RoundSheetMatter& matter, std::size_t pages,
+                        layout::LengthUnit unit) {
+  std::string text = "Sheet of " + counted(matter.devices.size(), "device") + " (" + matter.of + "), " +
+                     counted(pages, "page") + ", written to " + files::printable(options.out, "") + "\n";
+  if (!matter.found)
+    return text + "The order is that of the round: on the plan as it is now another may be shorter.\n";
+  return text + walkText(*matter.found, planning::hoursOf(matter.walk), unit) + "\n" +
+         leftOutText(*matter.found);
+}
+
 Exit sheet(const Options& options, Session& session) {
-  if (options.round != 0 && (!options.room.empty() || options.due)) {
+  if (options.round != 0 && (!options.room.empty() || options.due || options.walk.said())) {
     session.console.err << "stopwalk: --round " << options.round
-                        << " has its own list of devices: leave --room and --due out\n";
+                        << " has its own list of devices and its own walk: leave --room and --due out, and "
+                           "--start, --closed and --hours\n";
     return Exit::Wrong;
   }
   startPainting();
@@ -80,9 +101,18 @@ Exit sheet(const Options& options, Session& session) {
   for (const QString& text : made.shortfalls)
     session.console.err << "stopwalk: " << text.toStdString() << "\n";
   const poster::Bytes pdf = poster::pdfOf(made.document);
-  if (pdf.why.isEmpty()) return writeResult(pdf.bytes.toStdString(), options.out, session);
-  session.console.err << "stopwalk: " << pdf.why.toStdString() << "\n";
-  return Exit::NoFile;
+  if (!pdf.why.isEmpty()) {
+    session.console.err << "stopwalk: " << pdf.why.toStdString() << "\n";
+    return Exit::NoFile;
+  }
+  const Exit written = writeResult(pdf.bytes.toStdString(), options.out, session);
+  if (written != Exit::Done || options.out == "-") return written;
+  return writeResult(options.of.json()
+                         ? files::sheetJson({options.out, matter->of, made.document.pages.size(),
+                                             matter->devices, matter->walk, matter->found}) +
+                               "\n"
+                         : writtenText(options, *matter, made.document.pages.size(), all.input.layout->unit),
+                     "", session);
 }
 
 }  // namespace
@@ -90,13 +120,11 @@ Exit sheet(const Options& options, Session& session) {
 void addRoundSheet(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("sheet", "The paper to walk a round with, in the order of the walk");
-  c.add_option("LAYOUT", options->of.layout, "A layout file; the records stand beside it")
-      ->required()
-      ->check(saysSomething("a layout file"));
-  addKindsOption(c, options->of.kinds);
+  addRoundOptions(c, options->of);
   c.add_option("--round", options->round, "The devices of this round, in its order")
       ->check(CLI::PositiveNumber);
   addScopeOptions(c, *options);
+  addWalkOptions(c, options->walk);
   c.add_option("--paper", options->paper, "The sheet")
       ->check(CLI::IsMember({"a4", "letter"}))
       ->capture_default_str();
@@ -107,11 +135,11 @@ void addRoundSheet(CLI::App& round, Session& session) {
   c.add_option("--out", options->out, "The PDF to write, whole or not at all; - is standard output")
       ->required()
       ->check(saysSomething("the name of a file"));
-  setExample(
-      c,
-      "stopwalk round sheet shop.layout.yaml --room metal --out round.pdf\n\n"
-      "Opens no round. Ends with 0 if it was written, 1 if there is no such device, 2 if input or usage is "
-      "wrong,\n3 if a file cannot be read or written.");
+  setExample(c,
+             "stopwalk round sheet shop.layout.yaml --room metal --out round.pdf\n\n"
+             "Opens no round; says what it wrote, unless that is standard output. Ends with 0 if it was "
+             "written, 1 if there is no such device, 2 if input or usage is "
+             "wrong,\n3 if a file cannot be read or written.");
   c.callback(
       [options, &session] { session.command = [options, &session] { return sheet(*options, session); }; });
 }

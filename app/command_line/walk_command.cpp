@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cmath>
 #include <memory>
 
 #include "app/command_line/output.h"
@@ -7,11 +6,10 @@
 #include "app/command_line/round_input.h"
 #include "app/command_line/table_rows.h"
 #include "app/command_line/text_columns.h"
-#include "core/audit/places.h"
-#include "core/audit/profile.h"
+#include "app/command_line/walk_options.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_walk_json.h"
-#include "core/planning/inspection_walk.h"
+#include "core/planning/walk_start.h"
 
 namespace stopwalk::app {
 namespace {
@@ -19,10 +17,8 @@ namespace {
 struct Options {
   std::string layout;
   std::string kinds;
-  std::string start;
-  std::string hours = "open";
+  WalkOptions walk;
   std::string format = "table";
-  bool closed = false;
   bool due = false;
 };
 
@@ -37,7 +33,7 @@ struct Asked {
 
 Asked readAsked(const Options& options, Session& session) {
   Asked asked;
-  asked.hours = options.hours == "after" ? floor::Hours::After : floor::Hours::Open;
+  asked.hours = planning::hoursOf(options.walk.how());
   std::optional<std::vector<std::string>> due;
   if (options.due) {
     Inspected all = readInspected({options.layout, options.kinds}, session);
@@ -57,21 +53,9 @@ Asked readAsked(const Options& options, Session& session) {
 
 // The place to begin at; tells the person if there is none.
 std::optional<planning::WalkStart> startOf(const std::string& id, const Asked& asked, Session& session) {
-  const floor::Surroundings around(*asked.input.layout, asked.plan);
-  const audit::Places places(*asked.input.layout, audit::devicesOf(*asked.input.layout, asked.input.kinds),
-                             around);
-  const audit::NamedPlace* place = places.find(id);
-  if (!place) {
-    session.console.err << "stopwalk: --start " << id << ": there is no such place"
-                        << audit::nearestName(id, places.ids()) << "\n";
-    return std::nullopt;
-  }
-  if (place->place.empty()) {
-    session.console.err << "stopwalk: --start " << id << ": nobody can stand there"
-                        << (place->reason.empty() ? "" : ": " + place->reason) << "\n";
-    return std::nullopt;
-  }
-  return planning::WalkStart{id, place->place};
+  planning::FoundStart found = planning::findStart(id, *asked.input.layout, asked.input.kinds, asked.plan);
+  if (!found.start) tellNoStart(id, found.why, session);
+  return found.start;
 }
 
 std::string stopTable(const planning::InspectionWalk& walk, layout::LengthUnit unit,
@@ -105,26 +89,13 @@ std::string stopTable(const planning::InspectionWalk& walk, layout::LengthUnit u
   return text;
 }
 
-// A tenth of a percent up, so that it is never said to be nearer than is proven.
-std::string gapText(const planning::InspectionWalk& walk) {
-  if (walk.shortest) return "No order is shorter.";
-  if (walk.bound_mm <= 0) return "How much shorter another order might be is not known.";
-  const double percent = std::ceil((1 - walk.bound_mm / walk.length_mm) * 1000) / 10;
-  if (percent <= 0) return "No order is shorter.";
-  return "No order is shorter by more than " + audit::decimal(percent, 1) + " %.";
-}
-
 std::string sheet(const planning::InspectionWalk& walk, const Asked& asked, const TableStyle& style) {
   const layout::LengthUnit unit = asked.input.layout->unit;
   std::string text = stopTable(walk, unit, style);
   if (walk.stops.empty()) text += "no device can be walked to\n";
   if (!walk.left_out.empty()) text += "\nNot on the walk:\n";
   for (const auto& left : walk.left_out) text += paragraph(printable(left.id + ": " + left.why), 2, style);
-  return text + "\n" +
-         paragraph("The walk is " + audit::lengthText(walk.length_mm / 1000, unit) + ", doors as " +
-                       (asked.hours == floor::Hours::Open ? "in opening hours" : "after hours") + ". " +
-                       gapText(walk),
-                   0, style) +
+  return text + "\n" + paragraph(walkText(walk, asked.hours, unit), 0, style) +
          paragraph(
              "Test a stop only as its maker and the shop's procedure say, with the work clear; local "
              "codes, the maker and licensed people come first.",
@@ -135,7 +106,8 @@ Exit walk(const Options& options, Session& session) {
   const Asked asked = readAsked(options, session);
   if (asked.exit) return *asked.exit;
   std::optional<planning::WalkStart> start;
-  if (!options.start.empty() && !(start = startOf(options.start, asked, session))) return Exit::Wrong;
+  if (!options.walk.start.empty() && !(start = startOf(options.walk.start, asked, session)))
+    return Exit::Wrong;
   if (asked.devices.empty()) {
     session.console.err << "stopwalk: there is no device "
                         << (options.due ? "that is due\n" : "in this layout\n");
@@ -143,12 +115,12 @@ Exit walk(const Options& options, Session& session) {
   }
   const floor::Walks walks(asked.plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly);
   const planning::InspectionWalk found =
-      planning::inspectionWalk(asked.devices, walks, start, options.closed);
+      planning::inspectionWalk(asked.devices, walks, start, options.walk.closed);
   const TableStyle style{std::min(session.console.columns, kWidestText), session.console.colour};
-  const Exit written = writeResult(
-      options.format == "json" ? files::inspectionWalkJson(found, options.start, options.closed, asked.hours)
-                               : sheet(found, asked, style),
-      "", session);
+  const Exit written =
+      writeResult(options.format == "json" ? files::inspectionWalkJson(found, options.walk.how()) + "\n"
+                                           : sheet(found, asked, style),
+                  "", session);
   return std::max(found.left_out.empty() ? Exit::Done : Exit::Failed, written);
 }
 
@@ -158,14 +130,8 @@ void addWalk(CLI::App& program, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *program.add_subcommand("walk", "The shortest walk past all devices, to inspect them");
   c.add_option("LAYOUT", options->layout, "A layout file; - is standard input")->required();
-  c.add_option("--start", options->start,
-               "Where to begin: a station, device or phone; default: wherever is best")
-      ->check(saysSomething("a place"));
-  c.add_flag("--closed", options->closed, "Back to where it began");
+  addWalkOptions(c, options->walk);
   c.add_flag("--due", options->due, "Only past the devices that are due today, by the records");
-  c.add_option("--hours", options->hours, "Doors as in opening hours, or after them")
-      ->check(CLI::IsMember({"open", "after"}))
-      ->capture_default_str();
   addKindsOption(c, options->kinds);
   c.add_option("--format", options->format, "What to write")
       ->check(CLI::IsMember({"table", "json"}))

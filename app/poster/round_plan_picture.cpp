@@ -10,7 +10,6 @@
 #include "app/poster/sizes.h"
 #include "app/poster/wall_lines.h"
 #include "core/geometry/box.h"
-#include "core/planning/inspection_walk.h"
 
 namespace stopwalk::poster {
 namespace {
@@ -57,12 +56,8 @@ class RoundPicture {
         add(drawn(linePath(door.opening.p1(), door.opening.p2()), kPaperWhite, kWall_mm * 1.6));
   }
 
-  void walk(const std::vector<NumberedStop>& stops) {
-    const floor::Plan plan = floor::buildPlan(layout_, floor::Hours::Open);
-    const floor::Walks walks(plan);
-    std::vector<const planning::InspectedDevice*> devices;
-    for (const NumberedStop& stop : stops) devices.push_back(stop.device);
-    for (const planning::InspectionLeg& leg : planning::legsPast(devices, walks)) line(leg.walk);
+  void walk(const std::vector<NumberedStop>& stops, const std::vector<planning::InspectionLeg>& legs) {
+    for (const planning::InspectionLeg& leg : legs) line(leg.walk);
     for (const NumberedStop& stop : stops)
       if (const auto at = planning::waypointAt(stop.device->place)) number(stop.number, frame_(*at));
   }
@@ -119,7 +114,8 @@ class RoundPicture {
 }  // namespace
 
 Block roundPlan(const layout::Layout& layout, const std::vector<NumberedStop>& stops,
-                const Language& language, const Lettering& letters, double width, double height) {
+                const std::vector<planning::InspectionLeg>& legs, const Language& language,
+                const Lettering& letters, double width, double height) {
   Block block;
   const geometry::Polygon around = boxAround(layout);
   const double caption = Lettering::lineOf(kCaption_mm) + 1;
@@ -131,7 +127,7 @@ Block roundPlan(const layout::Layout& layout, const std::vector<NumberedStop>& s
   const PlanFrame frame(around, 90, scale, {0, 0, width, high});
   RoundPicture picture(layout, frame, letters, block);
   picture.ground();
-  picture.walk(stops);
+  picture.walk(stops, legs);
   block.height = high;
   Writer(block, letters).paragraph(language.say(texts::kRouteOnPlan).arg(scale), 0, width, kCaption_mm);
   block.height += 1;

@@ -6,7 +6,7 @@
 
 #include "app/poster/block.h"
 #include "app/poster/words.h"
-#include "core/planning/inspected_devices.h"
+#include "core/planning/inspection_walk.h"
 
 namespace stopwalk::poster {
 
@@ -16,10 +16,11 @@ struct NumberedStop {
   const planning::InspectedDevice* device = nullptr;
 };
 
-// The whole layout, small: rooms, machines, and the walk past the stops with their numbers, each where one
-// stands; up is up the plan. Of the width given and no higher than `height`; empty if there is nothing to
-// show.
+// The whole layout, small: rooms, machines, and the walk, leg by leg, past the stops with their numbers, each
+// where one stands; up is up the plan. Of the width given and no higher than `height`; empty if there is
+// nothing to show.
 Block roundPlan(const layout::Layout& layout, const std::vector<NumberedStop>& stops,
-                const Language& language, const Lettering& letters, double width, double height);
+                const std::vector<planning::InspectionLeg>& legs, const Language& language,
+                const Lettering& letters, double width, double height);
 
 }  // namespace stopwalk::poster

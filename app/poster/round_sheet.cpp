@@ -40,8 +40,9 @@ class SheetMaker {
         language_(wish.languages.front()),
         letters_(wish.family),
         size_(wish.paper.size(false)),
-        inspected_(planning::inspectedDevices(matter.layout, matter.kinds,
-                                              floor::buildPlan(matter.layout, floor::Hours::Open))),
+        inspected_(planning::inspectedDevices(
+            matter.layout, matter.kinds, floor::buildPlan(matter.layout, planning::hoursOf(matter.walk)))),
+        way_(planning::wayPast(matter.devices, matter.walk, matter.layout, matter.kinds)),
         entries_(audit::devicesOf(matter.layout, matter.kinds)) {
     sheet_.document.family = wish.family;
     sheet_.document.language = text(language_.key());
@@ -58,7 +59,8 @@ class SheetMaker {
       if (device) stops.push_back({static_cast<int>(i + 1), device});
       blocks.push_back(blockOf(i, device));
     }
-    add(head, roundPlan(m_.layout, stops, language_, letters_, width(),
+    add(head, walkBlock());
+    add(head, roundPlan(m_.layout, stops, way_.legs, language_, letters_, width(),
                         m_.devices.size() > kManyDevices ? kLargePlan_mm : kPlan_mm));
     const std::vector<std::vector<Block>> pages = paged(head, blocks);
     for (std::size_t p = 0; p < pages.size(); ++p)
@@ -103,6 +105,38 @@ class SheetMaker {
     writer.paragraph(say(texts::kHowToEnter).arg(recordCommand(), newCommand()), 0, width(), kSmall_mm);
     writer.gap(2);
     return head;
+  }
+
+  // How long the walk is, how good its order, and what it does not lead to.
+  Block walkBlock() const {
+    Block block;
+    Writer writer(block, letters_);
+    writer.paragraph(walkText(), 0, width(), kWords_mm);
+    QStringList numbers;
+    for (std::size_t i = 0; i < m_.devices.size(); ++i)
+      if (isNotReached(m_.devices[i]))
+        numbers << QStringLiteral("%1 (%2)").arg(i + 1).arg(text(m_.devices[i]));
+    if (!numbers.isEmpty())
+      writer.paragraph(say(texts::kNoWayTo).arg(numbers.join(", ")), 0, width(), kWords_mm, true);
+    writer.gap(1);
+    return block;
+  }
+
+  QString walkText() const {
+    if (!m_.found) return say(texts::kOwnOrder);
+    QStringList said{say(m_.walk.after_hours ? texts::kWalkAfterHours : texts::kWalkInHours)
+                         .arg(text(audit::lengthText(m_.found->length_mm / 1000, m_.layout.unit)))};
+    if (!m_.walk.start.empty()) said << say(texts::kBeginsAt).arg(text(m_.walk.start));
+    if (m_.walk.closed) said << say(texts::kLeadsBack);
+    const auto gap = planning::gapPercent(*m_.found);
+    said << (!gap        ? say(texts::kGapUnknown)
+             : *gap <= 0 ? say(texts::kNoneShorter)
+                         : say(texts::kNoneShorterBy).arg(text(audit::decimal(*gap, 1))));
+    return said.join(' ');
+  }
+
+  bool isNotReached(const std::string& id) const {
+    return std::ranges::find(way_.not_reached, id) != way_.not_reached.end();
   }
 
   // Of a long name smaller, and only then cut.
@@ -194,6 +228,7 @@ class SheetMaker {
                  : QStringLiteral("%1 (%2)").arg(kind, text(device.id));
     d.is_stop = device.is_stop;
     d.where = where(device, entry);
+    if (isNotReached(device.id)) d.where += "   |   " + say(texts::kNoWayHere);
     d.stops = whatItStops(device, entry);
     const std::string& own = entry.device->instruction;
     const QString how = own.empty() ? language_.say(entry.kind->instruction) : text(own);
@@ -286,6 +321,7 @@ class SheetMaker {
   Lettering letters_;
   QSizeF size_;
   std::vector<planning::InspectedDevice> inspected_;
+  planning::WayPast way_;
   std::vector<audit::DeviceEntry> entries_;
   RoundSheet sheet_;
 };

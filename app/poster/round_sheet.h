@@ -8,6 +8,7 @@
 
 #include "app/poster/poster.h"
 #include "core/inspection/schedule.h"
+#include "core/planning/round_order.h"
 
 // The paper on which an inspection round is walked where no computer is: a block for each device with boxes
 // to tick, in the order of the walk.
@@ -23,6 +24,9 @@ struct RoundSheetMatter {
   std::optional<inspection::Round> round;        // none: it is opened when the sheet is entered
   std::vector<inspection::FailedDevice> failed;  // that are still open
   inspection::Date today{};
+  inspection::RoundWalk walk = {};
+  // Past the devices; none: their order is another than would be found now.
+  std::optional<planning::InspectionWalk> found = {};
 };
 
 struct RoundSheet {

@@ -30,6 +30,22 @@ inline constexpr const char* kHowToEnter =
                       "round that was not opened before: %2). Keep this sheet.");
 inline constexpr const char* kRouteOnPlan =
     QT_TRANSLATE_NOOP("poster", "The walk, in the order of the numbers. 1 : %1");
+inline constexpr const char* kWalkInHours =
+    QT_TRANSLATE_NOOP("poster", "The walk is %1, doors as in opening hours.");
+inline constexpr const char* kWalkAfterHours =
+    QT_TRANSLATE_NOOP("poster", "The walk is %1, doors as after hours.");
+inline constexpr const char* kNoneShorter = QT_TRANSLATE_NOOP("poster", "No order is shorter.");
+inline constexpr const char* kNoneShorterBy =
+    QT_TRANSLATE_NOOP("poster", "No order is shorter by more than %1 %.");
+inline constexpr const char* kGapUnknown =
+    QT_TRANSLATE_NOOP("poster", "How much shorter another order might be is not known.");
+inline constexpr const char* kOwnOrder = QT_TRANSLATE_NOOP(
+    "poster", "The order is that of the round: on the plan as it is now another may be shorter.");
+inline constexpr const char* kBeginsAt = QT_TRANSLATE_NOOP("poster", "It begins at %1.");
+inline constexpr const char* kLeadsBack = QT_TRANSLATE_NOOP("poster", "It leads back to where it began.");
+inline constexpr const char* kNoWayTo =
+    QT_TRANSLATE_NOOP("poster", "On the plan no way leads to: %1. See how to get there.");
+inline constexpr const char* kNoWayHere = QT_TRANSLATE_NOOP("poster", "On the plan no way leads here.");
 
 inline constexpr const char* kOnMachine = QT_TRANSLATE_NOOP("poster", "%1: %2");
 inline constexpr const char* kNoRoom = QT_TRANSLATE_NOOP("poster", "In no room");

@@ -1,7 +1,12 @@
 #include "app/window/asker.h"
 
+#include <QDialog>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -34,6 +39,30 @@ int DialogAsker::ask(const Question& question) {
   return static_cast<int>(buttons.indexOf(box.clickedButton()));
 }
 
+std::optional<QStringList> DialogAsker::fill(const Form& form) {
+  QDialog dialog(parent_);
+  dialog.setWindowTitle(form.title);
+  auto* rows = new QFormLayout(&dialog);
+  auto* text = new QLabel(form.text, &dialog);
+  text->setWordWrap(true);
+  rows->addRow(text);
+  QList<QLineEdit*> lines;
+  for (qsizetype i = 0; i < form.names.size(); ++i) {
+    lines << new QLineEdit(form.values.value(i), &dialog);
+    lines.last()->setAccessibleName(form.names[i]);
+    rows->addRow(form.names[i], lines.last());
+  }
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, &dialog);
+  buttons->addButton(form.done, QDialogButtonBox::AcceptRole);
+  rows->addRow(buttons);
+  QObject::connect(buttons, &QDialogButtonBox::accepted, &dialog, &QDialog::accept);
+  QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+  if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+  QStringList filled;
+  for (const QLineEdit* line : lines) filled << line->text().simplified();
+  return filled;
+}
+
 QString DialogAsker::fileToOpen(const QString& folder) {
   return QFileDialog::getOpenFileName(parent_, tr("Open a layout"), folder, layoutFilter());
 }
@@ -57,20 +86,23 @@ QString DialogAsker::tableToSave(const QString& suggestion) {
 }
 
 QString DialogAsker::posterToSave(const QString& suggestion) {
-  return pathToSave(tr("Save the poster as"), suggestion);
+  return pathToSave(tr("Save the poster as"), suggestion, {QFileInfo(suggestion).suffix()});
 }
 
-QString DialogAsker::pdfToSave(const QString& title, const QString& suggestion) {
-  return pathToSave(title, suggestion);
+QString DialogAsker::paperToSave(const QString& title, const QString& suggestion,
+                                 const QStringList& endings) {
+  return pathToSave(title, suggestion, endings);
 }
 
-// By the ending of the suggestion.
-QString DialogAsker::pathToSave(const QString& title, const QString& suggestion) {
-  const QString ending = QFileInfo(suggestion).suffix();
-  QFileDialog dialog(parent_, title, suggestion,
-                     ending.toUpper() + QString(" (*.%1);;").arg(ending) + tr("All files (*)"));
+QString DialogAsker::pathToSave(const QString& title, const QString& suggestion, const QStringList& endings) {
+  QStringList filters;
+  for (const QString& ending : endings) filters << ending.toUpper() + QString(" (*.%1)").arg(ending);
+  QFileDialog dialog(parent_, title, suggestion, (filters + QStringList(tr("All files (*)"))).join(";;"));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
-  dialog.setDefaultSuffix(ending);
+  dialog.setDefaultSuffix(endings.first());
+  QObject::connect(&dialog, &QFileDialog::filterSelected, &dialog, [&](const QString& filter) {
+    if (const qsizetype at = filters.indexOf(filter); at >= 0) dialog.setDefaultSuffix(endings[at]);
+  });
   dialog.selectFile(suggestion);
   if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return "";
   return dialog.selectedFiles().first();

@@ -1,10 +1,12 @@
 // The part of the place that shows the card of one device after another.
 #include <QStackedWidget>
 #include <QUuid>
+#include <algorithm>
 
 #include "app/rounds/card_text.h"
 #include "app/rounds/on_paper.h"
 #include "app/rounds/open_failure.h"
+#include "app/rounds/order_text.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/window/inspect_place.h"
 
@@ -122,6 +124,10 @@ void InspectPlace::showCard() {
                                              counting(), plan::Theme::of(card_->palette()));
     const auto* state = inspection::findState(states(), round_.device());
     if (state && state->failed) text.failed = rounds::openFailureText(*state->failed, source_.schedule);
+    if (isWayFound() &&
+        std::ranges::find(found_->way.not_reached, round_.device()) != found_->way.not_reached.end())
+      text.where =
+          tr("%1. %2", "where; no way leads there").arg(text.where, rounds::noWayText(round_.round()->walk));
     if (isCorrecting()) text.already = correctsText();
     card_->showText(text);
   }

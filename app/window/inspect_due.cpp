@@ -13,6 +13,8 @@
 namespace stopwalk::window {
 namespace {
 
+constexpr std::size_t kMostLive = 200;  // devices; of more the order takes seconds
+
 inspection::Date today() {
   return records::momentNow().date;
 }
@@ -26,17 +28,38 @@ std::vector<rounds::StartForm::Room> roomsOf(const layout::Layout& layout,
   return rooms;
 }
 
+// Phones, then what is on machines, then what is on walls.
+std::vector<rounds::StartForm::Place> placesOf(const layout::Layout& layout,
+                                               std::span<const planning::InspectedDevice> devices) {
+  std::vector<rounds::StartForm::Place> places;
+  for (const layout::Phone& phone : layout.phones)
+    places.push_back({phone.id, QString::fromStdString(phone.name.empty() ? phone.id : phone.name)});
+  for (const layout::Machine& machine : layout.machines)
+    for (const layout::Station& station : machine.stations)
+      places.push_back({machine.id + "/" + station.id,
+                        QStringLiteral("%1 (%2)").arg(rounds::machineName(layout, machine.id),
+                                                      QString::fromStdString(station.id))});
+  for (const planning::InspectedDevice& device : devices)
+    places.push_back({device.id, rounds::nameOf(layout, device)});
+  return places;
+}
+
 }  // namespace
 
 // The plan shows what is due, or how far the round has come.
 void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
   if (!round_.round())
-    return emit onPlan(rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
-  const bool walked = found_->of.order == round_.order();
+    return emit onPlan(
+        rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
   emit onPlan(rounds::roundOnPlan(
-      round_, walked ? std::span(found_->legs) : std::span<const planning::InspectionLeg>(), counting(),
-      states()));
+      round_, isWayFound() ? std::span(found_->way.legs) : std::span<const planning::InspectionLeg>(),
+      counting(), states()));
+}
+
+// The way that was found is that of the round.
+bool InspectPlace::isWayFound() const {
+  return found_->of.order == round_.order() && found_->of.walk == round_.round()->walk;
 }
 
 void InspectPlace::showDue() {
@@ -68,7 +91,8 @@ void InspectPlace::showStart() {
   if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
   const auto ids = planning::idsOf(found_->devices);
   const auto due = planning::dueAmong(found_->devices, recordsNow(), source_.schedule, today(), failed());
-  start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices));
+  start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices),
+               placesOf(*source_.layout, found_->devices));
   if (due.empty()) start_->choose(rounds::StartForm::Over::All);
   start_->tell({});
   asked_anew_ = false;
@@ -76,6 +100,25 @@ void InspectPlace::showStart() {
   side_->setCurrentWidget(start_);
   start_->name()->setFocus();
   start_->name()->selectAll();
+  askOrder();
+}
+
+// Says on the form what its choices come to.
+void InspectPlace::askOrder() {
+  if (!found_ || side_->currentWidget() != start_) return;
+  const LiveOrder::Question now{found_->of.layout, found_->of.kinds,
+                                planning::devicesIn(start_->scope(), found_->devices, recordsNow(),
+                                                    source_.schedule, today(), failed()),
+                                start_->walk()};
+  if (now.ids.size() > kMostLive) {
+    order_asked_.reset();
+    return start_->showOrder(
+        tr("Of so many devices the shortest walk is sought when the round is started, and that takes its "
+           "time."));
+  }
+  start_->showOrder({});
+  order_asked_ = now;
+  order_.ask(now);
 }
 
 }  // namespace stopwalk::window

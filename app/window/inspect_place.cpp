@@ -10,6 +10,7 @@
 #include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
 #include "app/rounds/missed_failures.h"
+#include "app/rounds/order_text.h"
 #include "app/rounds/start_form.h"
 #include "app/window/commands.h"
 #include "app/window/records_beside.h"
@@ -83,6 +84,18 @@ void InspectPlace::connectPages() {
   connect(due_, &rounds::DuePage::continueWanted, &round_, &rounds::RoundUnderWay::walk);
   connect(due_, &rounds::DuePage::saveWanted, this, &InspectPlace::saveWanted);
   connect(start_, &rounds::StartForm::startWanted, this, &InspectPlace::startRound);
+  connect(start_, &rounds::StartForm::changed, this, &InspectPlace::askOrder);
+  connect(start_, &rounds::StartForm::sheetWanted, this,
+          [this] { emit sheetWanted(start_->scope(), start_->walk()); });
+  connect(&order_, &LiveOrder::answered, this, [this](std::shared_ptr<const LiveOrder::Answer> answer) {
+    if (order_asked_ == answer->of)
+      start_->showOrder(
+          rounds::orderText(*answer->of.layout, answer->order, answer->of.walk, answer->devices));
+  });
+  connect(&order_, &LiveOrder::failed, this, [this](const QString& why) {
+    order_asked_.reset();
+    start_->showOrder(tr("The walk could not be computed: %1.").arg(why));
+  });
   connect(start_, &rounds::StartForm::left, this, &InspectPlace::showDue);
   connect(card_, &rounds::CheckCard::changed, this, &InspectPlace::cardChanged);
   connect(card_->inspector(), &QLineEdit::editingFinished, this, &InspectPlace::nameTyped);
@@ -119,7 +132,8 @@ void InspectPlace::follow(InspectSource source) {
 }
 
 void InspectPlace::askDevices() {
-  const LiveDevices::Question now{source_.layout, source_.kinds, round_.order()};
+  const LiveDevices::Question now{source_.layout, source_.kinds, round_.order(),
+                                  round_.round() ? round_.round()->walk : inspection::RoundWalk()};
   if (!source_.layout || asked_ == now) return;
   asked_ = now;
   live_.ask(now);

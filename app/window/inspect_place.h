@@ -12,7 +12,9 @@
 #include "app/rounds/record_writer.h"
 #include "app/rounds/round_under_way.h"
 #include "app/window/live_devices.h"
+#include "app/window/live_order.h"
 #include "core/inspection/schedule.h"
+#include "core/planning/round_plan.h"
 
 class QStackedWidget;
 class QWidget;
@@ -61,6 +63,8 @@ class InspectPlace : public QObject {
   void follow(InspectSource source);
   // As they are now. What failed by records that are missed is still failed here.
   void setRecords(RecordsBeside& beside);
+  // The form that a round is started from, and a sheet is asked for.
+  void showStart();
   void come();
   void leave();
   void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
@@ -69,6 +73,7 @@ class InspectPlace : public QObject {
   void goTo(const QString& id);
   // To be shown on the plan in the place of how stations stand; none: nothing.
   void onPlan(const std::optional<stopwalk::plan::InspectedOnPlan>& inspected);
+  void sheetWanted(const stopwalk::planning::RoundScope& scope, const stopwalk::inspection::RoundWalk& walk);
   void lookWanted();           // at the records, before something is added to them
   void recorded();             // the records have grown
   void written(bool on_disk);  // what was to be recorded, or not
@@ -84,8 +89,9 @@ class InspectPlace : public QObject {
   void refresh();
   void showOnPlan();
   void fillDue();
+  bool isWayFound() const;
   void showDue();
-  void showStart();
+  void askOrder();
   void beginCards();
   void showPaper();
   rounds::Entered anew() const;
@@ -106,6 +112,7 @@ class InspectPlace : public QObject {
   void correct(std::size_t check);
   bool isCorrecting() const;
   void startRound();
+  bool canBeginAt(const inspection::RoundWalk& walk) const;
   void record();
   void recordTakenAway();
   void write(inspection::Check check);
@@ -137,8 +144,10 @@ class InspectPlace : public QObject {
   rounds::RoundUnderWay round_;
   rounds::RecordWriter writer_;
   LiveDevices live_;
+  LiveOrder order_;
   InspectSource source_;
-  std::optional<LiveDevices::Question> asked_;  // last
+  std::optional<LiveDevices::Question> asked_;      // last
+  std::optional<LiveOrder::Question> order_asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   RecordsBeside* beside_ = nullptr;

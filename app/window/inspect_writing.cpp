@@ -9,6 +9,7 @@
 #include "app/window/inspect_place.h"
 #include "core/inspection/check_rules.h"
 #include "core/planning/round_plan.h"
+#include "core/planning/walk_start.h"
 
 namespace stopwalk::window {
 
@@ -30,10 +31,13 @@ void InspectPlace::startRound() {
   if (ids.empty())
     return start_->tell(scope.due ? tr("There is no device that is due.")
                                   : tr("There is no device to inspect."));
+  const inspection::RoundWalk walk = start_->walk();
+  if (!walk.start.empty() && !canBeginAt(walk))
+    return start_->tell(tr("Nobody can stand where the walk is to begin: choose another place."));
   if (are_missed_ && !std::exchange(asked_anew_, true)) return start_->tell(whatIsForgotten());
   settings_.setValue(kByKey, by);
   start_->setWriting(true);
-  const auto make = [found = found_, ids, scope, by = by.toStdString(), hash = source_.hash,
+  const auto make = [found = found_, ids, scope, walk, by = by.toStdString(), hash = source_.hash,
                      at = paper.at.value_or(now),
                      entered = paper.at ? std::optional(now) : std::nullopt]() -> inspection::Record {
     const layout::Layout& layout = *found->of.layout;
@@ -41,12 +45,19 @@ void InspectPlace::startRound() {
                              at,
                              by,
                              planning::wordOf(scope),
-                             planning::asWalked(ids, found->devices, layout),
+                             planning::asWalked(ids, walk, layout, *found->of.kinds).devices,
                              planning::layoutThen(layout, hash),
-                             entered};
+                             entered,
+                             walk};
   };
   writing_to_ = recordsFile();
   writer_.write(writing_to_, {read_->log.lines, read_->log.head()}, make);
+}
+
+bool InspectPlace::canBeginAt(const inspection::RoundWalk& walk) const {
+  const layout::Layout& layout = *found_->of.layout;
+  const floor::Plan plan = floor::buildPlan(layout, planning::hoursOf(walk));
+  return planning::findStart(walk.start, layout, *found_->of.kinds, plan).start.has_value();
 }
 
 void InspectPlace::record() {

@@ -1,6 +1,6 @@
 #include "app/window/live_devices.h"
 
-#include "core/planning/round_plan.h"
+#include "core/floor/plan.h"
 
 namespace stopwalk::window {
 
@@ -11,10 +11,9 @@ LiveDevices::LiveDevices(QObject* parent)
           [](const Question& question, const auto& give) {
             const floor::Plan plan = floor::buildPlan(*question.layout, floor::Hours::Open);
             Answer answer{question, planning::inspectedDevices(*question.layout, *question.kinds, plan), {}};
-            std::vector<const planning::InspectedDevice*> walked;
-            for (const std::string& id : question.order)
-              if (const auto* device = planning::findDevice(answer.devices, id)) walked.push_back(device);
-            if (!walked.empty()) answer.legs = planning::legsPast(walked, floor::Walks(plan));
+            if (!question.order.empty())
+              answer.way =
+                  planning::wayPast(question.order, question.walk, *question.layout, *question.kinds);
             give(std::move(answer));
           },
           [this](std::shared_ptr<const Answer> answer) { emit answered(std::move(answer)); },

@@ -4,7 +4,7 @@
 #include <memory>
 
 #include "app/window/newest_answered.h"
-#include "core/planning/inspection_walk.h"
+#include "core/planning/round_order.h"
 
 namespace stopwalk::window {
 
@@ -18,12 +18,13 @@ class LiveDevices : public QObject {
     std::shared_ptr<const layout::Layout> layout;
     std::shared_ptr<const layout::DeviceKinds> kinds;
     std::vector<std::string> order = {};  // of the round; ids
+    inspection::RoundWalk walk = {};      // of the round
     bool operator==(const Question&) const = default;
   };
   struct Answer {
     Question of;
     std::vector<planning::InspectedDevice> devices;
-    std::vector<planning::InspectionLeg> legs;  // in the order of the round
+    planning::WayPast way;  // in the order of the round
   };
 
   explicit LiveDevices(QObject* parent = nullptr);

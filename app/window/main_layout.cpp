@@ -50,6 +50,14 @@ void MainWindow::layOut() {
                                 records_->trouble(), panels::wishOf(poster_place_->paper().choice())};
       },
       this);
+  connect(round_papers_, &RoundPapers::choiceWanted, this, [this] {
+    goToPlace(WorkPlace::Inspect);
+    inspect_place_->showStart();
+  });
+  connect(inspect_place_, &InspectPlace::sheetWanted, this,
+          [this](const planning::RoundScope& scope, const inspection::RoundWalk& walk) {
+            doOrTell(asker_, [&] { round_papers_->saveSheetOf(scope, walk); });
+          });
   connect(round_papers_, &RoundPapers::said, this, [this](const QString& said) { sentence_->setText(said); });
   left_ = new QStackedWidget;
   left_->addWidget(leftSide());

@@ -10,6 +10,8 @@
 #include "app/poster/round_sheet.h"
 #include "app/poster/write_pages.h"
 #include "core/audit/audit.h"
+#include "core/files/bundle_csv.h"
+#include "core/planning/round_order.h"
 #include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
@@ -24,13 +26,24 @@ const poster::Paper& paperOf(const poster::Wish& wish) {
 }
 
 // What a round opened now would go over, in the order of the walk.
-std::vector<std::string> devicesNow(const RoundPaperSource& source, bool due, Date today) {
+planning::RoundOrder orderNow(const RoundPaperSource& source, const planning::RoundScope& scope,
+                              const inspection::RoundWalk& walk, Date today) {
   const layout::Layout& layout = *source.of.layout;
   const auto devices =
       planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
-  const auto ids = planning::devicesIn({"", due}, devices, source.read.log.records,
-                                       source.of.profile.inspection, today, source.of.failed);
-  return planning::asWalked(ids, devices, layout);
+  const auto ids = planning::devicesIn(scope, devices, source.read.log.records, source.of.profile.inspection,
+                                       today, source.of.failed);
+  return planning::asWalked(ids, walk, layout, *source.of.kinds);
+}
+
+// Puts into a sheet its devices, and the walk past them if that is the shortest that is found now.
+void putOrder(poster::RoundSheetMatter& matter, planning::RoundOrder order) {
+  if (matter.round && order.devices != matter.round->devices) {
+    matter.devices = matter.round->devices;
+    return;
+  }
+  matter.devices = std::move(order.devices);
+  matter.found = std::move(order.walk);
 }
 
 Date firstOf(const inspection::Records& records, Date today) {
@@ -61,16 +74,16 @@ bool RoundPapers::isSaved() {
          files_.save() && !document_.fileHash().empty();
 }
 
-QString RoundPapers::pathFor(const QString& title, const QString& what) {
+QString RoundPapers::pathFor(const QString& title, const QString& what, const QStringList& endings) {
   const QString stem = QFileInfo(document_.path()).fileName().section('.', 0, 0);
-  const QString path =
-      asker_.pdfToSave(title, QDir(document_.folder()).filePath(stem + "-" + what + QStringLiteral(".pdf")));
+  const QString path = asker_.paperToSave(
+      title, QDir(document_.folder()).filePath(stem + "-" + what + "." + endings.first()), endings);
   if (path.isEmpty() || !document_.isAt(path)) return path;
   tell(tr("That is the layout itself"), tr("Save it under another name."));
   return {};
 }
 
-void RoundPapers::write(const QString& path, const QByteArray& pdf, const QString& why,
+void RoundPapers::write(const QString& path, const QByteArray& bytes, const QString& why,
                         const QStringList& shortfalls) {
   const auto refuse = [&](const QString& reason) {
     const QString title = tr("%1 was not written").arg(QFileInfo(path).fileName());
@@ -81,7 +94,8 @@ void RoundPapers::write(const QString& path, const QByteArray& pdf, const QStrin
   documents::WriteResult result;
   const QStringList read_from = document_.readFrom();
   aside_([&] {
-    result = documents::writeExport(path, {pdf.constData(), static_cast<std::size_t>(pdf.size())}, read_from);
+    result =
+        documents::writeExport(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())}, read_from);
   });
   if (result.written == documents::Written::No) return refuse(result.why);
   emit said(tr("Written: %1").arg(path));
@@ -94,35 +108,49 @@ void RoundPapers::write(const QString& path, const QByteArray& pdf, const QStrin
 void RoundPapers::saveSheet() {
   if (!isSaved()) return;
   const RoundPaperSource source = source_();
+  if (source.round) return makeSheet(source, {}, source.round->walk);
+  const int answer = asker_.ask(
+      {tr("A sheet of which devices?"),
+       tr("No round is being walked. The sheet opens none: it is opened when the sheet is entered. One room, "
+          "other doors or another beginning are chosen in the form of a new round."),
+       {tr("All devices"), tr("What is due"), tr("Choose…")}});
+  if (answer == 2) return emit choiceWanted();
+  if (answer >= 0) makeSheet(source, {"", answer == 1}, {});
+}
+
+void RoundPapers::saveSheetOf(const planning::RoundScope& scope, const inspection::RoundWalk& walk) {
+  if (!isSaved()) return;
+  RoundPaperSource source = source_();
+  source.round.reset();
+  makeSheet(source, scope, walk);
+}
+
+void RoundPapers::makeSheet(const RoundPaperSource& source, const planning::RoundScope& scope,
+                            const inspection::RoundWalk& walk) {
   if (!source.of.unreadable.isEmpty()) return tell(tr("There is no sheet"), source.of.unreadable);
   const Date today = records::momentNow().date;
-  bool due = false;
-  if (!source.round) {
-    const int answer =
-        asker_.ask({tr("A sheet of which devices?"),
-                    tr("No round is being walked. The sheet opens none: it is opened when the sheet is "
-                       "entered."),
-                    {tr("All devices"), tr("What is due")}});
-    if (answer < 0) return;
-    due = answer == 1;
-  }
   poster::RoundSheetMatter matter{*source.of.layout,
                                   *source.of.kinds,
                                   QFile::encodeName(document_.path()).toStdString(),
                                   source.of.hash,
                                   {},
-                                  due ? "due" : "all",
+                                  source.round ? source.round->of : planning::wordOf(scope),
                                   source.round,
                                   source.of.failed,
-                                  today};
+                                  today,
+                                  walk};
   poster::Wish wish = source.wish;
   wish.paper = paperOf(wish);
   QStringList shortfalls;
   poster::Bytes pdf;
+  bool can_begin = true;
   emit said(tr("The sheet is being made…"));
   aside_([&] {
-    matter.devices = source.round ? source.round->devices : devicesNow(source, due, today);
-    if (source.round) matter.of = source.round->of;
+    planning::RoundOrder order =
+        source.round ? planning::asWalked(source.round->devices, walk, matter.layout, matter.kinds)
+                     : orderNow(source, scope, walk, today);
+    can_begin = order.no_start.empty();
+    putOrder(matter, std::move(order));
     if (matter.devices.empty()) return;
     const poster::RoundSheet sheet = poster::roundSheet(matter, wish);
     shortfalls = sheet.shortfalls;
@@ -131,26 +159,47 @@ void RoundPapers::saveSheet() {
   emit said({});
   if (matter.devices.empty())
     return tell(tr("There is no sheet"),
-                due ? tr("There is no device that is due.") : tr("There is no device to inspect."));
-  const QString path = pathFor(tr("Save the sheet of the round as"), tr("round"));
+                !can_begin  ? tr("Nobody can stand where the walk is to begin: choose another place.")
+                : scope.due ? tr("There is no device that is due.")
+                            : tr("There is no device to inspect."));
+  const QString path = pathFor(tr("Save the sheet of the round as"), tr("round"), {"pdf"});
   if (!path.isEmpty()) write(path, pdf.bytes, pdf.why, shortfalls);
 }
 
-// Of the period that is asked for, up to today.
-std::optional<Date> RoundPapers::firstDay(const inspection::Records& records, Date today) {
+std::optional<RoundPapers::Period> RoundPapers::periodAsked(const inspection::Records& records, Date today) {
   switch (
       asker_.ask({tr("The bundle of which period?"),
                   tr("It holds the records of the period, the audit of the plan, and what is still open."),
-                  {tr("The last twelve months"), tr("This year"), tr("All there is")}})) {
+                  {tr("The last twelve months"), tr("This year"), tr("All there is"), tr("From … to …")}})) {
     case 0:
-      return inspection::monthsAfter(today, -12);
+      return Period{inspection::monthsAfter(today, -12), today};
     case 1:
-      return Date(today.year() / std::chrono::January / 1);
+      return Period{Date(today.year() / std::chrono::January / 1), today};
     case 2:
-      return firstOf(records, today);
+      return Period{firstOf(records, today), today};
+    case 3:
+      return periodTyped({firstOf(records, today), today});
     default:
       return std::nullopt;
   }
+}
+
+// Asks until both are days, or the form is closed.
+std::optional<RoundPapers::Period> RoundPapers::periodTyped(Period offered) {
+  Form form{tr("The bundle of which period?"),
+            tr("Both days belong to it."),
+            {tr("From"), tr("To")},
+            {QString::fromStdString(inspection::dateText(offered.from)),
+             QString::fromStdString(inspection::dateText(offered.to))},
+            tr("Make the bundle")};
+  while (const auto typed = asker_.fill(form)) {
+    const auto from = inspection::parseDate(typed->value(0).toStdString()),
+               to = inspection::parseDate(typed->value(1).toStdString());
+    if (from && to && *from <= *to) return Period{*from, *to};
+    form.values = *typed;
+    form.text = tr("Two days as 2026-03-02 are expected, the earlier first. Both belong to it.");
+  }
+  return std::nullopt;
 }
 
 void RoundPapers::saveBundle() {
@@ -161,42 +210,53 @@ void RoundPapers::saveBundle() {
                 source.trouble.isEmpty() ? tr("Nothing was inspected yet: a bundle is of what was recorded.")
                                          : source.trouble);
   const Date today = records::momentNow().date;
-  const auto from = firstDay(source.read.log.records, today);
-  if (!from) return;
+  const auto period = periodAsked(source.read.log.records, today);
+  if (!period) return;
+  const QString path = pathFor(tr("Save the bundle as"), tr("records"), {"pdf", "csv"});
+  if (path.isEmpty()) return;
+  if (!path.endsWith(".pdf", Qt::CaseInsensitive) && !path.endsWith(".csv", Qt::CaseInsensitive))
+    return tell(tr("%1 was not written").arg(QFileInfo(path).fileName()),
+                tr("The name says what it is: it ends in .pdf for a document, in .csv for a table."));
+  writeBundle(source, *period, today, path);
+}
+
+void RoundPapers::writeBundle(const RoundPaperSource& source, const Period& period, Date today,
+                              const QString& path) {
   emit said(tr("The bundle is being made…"));
+  const layout::Layout& layout = *source.of.layout;
   const std::vector<inspection::FailedDevice>& failed = source.of.failed;
+  const std::string file = QFile::encodeName(document_.path()).toStdString();
   std::unique_ptr<poster::Shop> shop;
   audit::Report report;
+  inspection::Bundle bundle;
   aside_([&] {
-    shop = std::make_unique<poster::Shop>(*source.of.layout, *source.of.kinds, source.of.profile,
-                                          source.of.hash, failed);
-    report = audit::audit(*source.of.layout, *source.of.kinds, source.of.profile, floor::Hours::Open, failed);
+    shop =
+        std::make_unique<poster::Shop>(layout, *source.of.kinds, source.of.profile, source.of.hash, failed);
+    report = audit::audit(layout, *source.of.kinds, source.of.profile, floor::Hours::Open, failed);
+    const auto devices =
+        planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
+    bundle = planning::bundleOf(source.read.log.records, source.of.profile.inspection, period.from, period.to,
+                                planning::asOf(devices, today), layout);
+    bundle.failed = failed;  // by records that are missed too, as its audit
   });
-  const files::RecordsUsed used = files::recordsUsed(source.read.file, source.read.log, failed,
-                                                     planning::notInLayout(failed, *source.of.layout));
-  const poster::ReportMatter matter{*shop,
-                                    *source.of.kinds,
-                                    source.of.profile,
-                                    report,
-                                    QFile::encodeName(document_.path()).toStdString(),
-                                    used,
-                                    poster::dayOf(today)};
+  const files::RecordsUsed used =
+      files::recordsUsed(source.read.file, source.read.log, failed, planning::notInLayout(failed, layout));
+  if (path.endsWith(".csv", Qt::CaseInsensitive)) {
+    emit said({});
+    const std::string table = files::bundleCsv(bundle, {file, source.of.hash, report, used});
+    return write(path, QByteArray::fromStdString(table), {}, {});
+  }
+  const poster::ReportMatter matter{*shop, *source.of.kinds,    source.of.profile, report, file,
+                                    used,  poster::dayOf(today)};
   const QImage plan = poster::planWithWalks(matter);  // its symbols are remembered for the screen's thread
   QByteArray pdf;
   QString why;
   aside_([&] {
-    const auto devices = planning::inspectedDevices(*source.of.layout, *source.of.kinds,
-                                                    floor::buildPlan(*source.of.layout, floor::Hours::Open));
-    inspection::Bundle bundle =
-        planning::bundleOf(source.read.log.records, source.of.profile.inspection, *from, today,
-                           planning::asOf(devices, today), *source.of.layout);
-    bundle.failed = failed;  // by records that are missed too, as its audit
     pdf = poster::bundlePdf({matter, bundle, source.read.log}, plan, paperOf(source.wish), source.wish.family,
                             why);
   });
   emit said({});
-  const QString path = pathFor(tr("Save the bundle as"), tr("records"));
-  if (!path.isEmpty()) write(path, pdf, why, {});
+  write(path, pdf, why, {});
 }
 
 }  // namespace stopwalk::window

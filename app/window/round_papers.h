@@ -10,6 +10,7 @@
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
 #include "app/window/poster/poster_source.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
 
@@ -34,18 +35,30 @@ class RoundPapers : public QObject {
   RoundPapers(Document& document, FileFlow& files, Asker& asker, MakeSource source,
               QObject* parent = nullptr);
 
-  // Of the round that is walked; without one, of all devices or of what is due.
+  // Of the round that is walked; without one, of all devices, of what is due, or of what is chosen elsewhere.
   void saveSheet();
+  // As if a round were opened now.
+  void saveSheetOf(const planning::RoundScope& scope, const inspection::RoundWalk& walk);
+  // PDF or CSV, by the name's end.
   void saveBundle();
 
  signals:
   void said(const QString& sentence);
+  void choiceWanted();  // of what a sheet is, by the form of a new round
 
  private:
   bool isSaved();
-  std::optional<inspection::Date> firstDay(const inspection::Records& records, inspection::Date today);
-  QString pathFor(const QString& title, const QString& what);
-  void write(const QString& path, const QByteArray& pdf, const QString& why, const QStringList& shortfalls);
+  struct Period {
+    inspection::Date from{}, to{};
+  };
+  std::optional<Period> periodAsked(const inspection::Records& records, inspection::Date today);
+  std::optional<Period> periodTyped(Period offered);
+  void makeSheet(const RoundPaperSource& source, const planning::RoundScope& scope,
+                 const inspection::RoundWalk& walk);
+  void writeBundle(const RoundPaperSource& source, const Period& period, inspection::Date today,
+                   const QString& path);
+  QString pathFor(const QString& title, const QString& what, const QStringList& endings);
+  void write(const QString& path, const QByteArray& bytes, const QString& why, const QStringList& shortfalls);
   void tell(const QString& title, const QString& text, const QString& details = {});
 
   Document& document_;

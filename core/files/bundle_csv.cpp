@@ -74,6 +74,24 @@ std::map<std::string, std::string> cellsOf(const Check& c, const std::string& ki
   return cells;
 }
 
+// With the machines and people of the check that found it; of one that is missed only who that was.
+std::map<std::string, std::string> cellsOf(const inspection::FailedDevice& f,
+                                           const inspection::Bundle& bundle) {
+  std::map<std::string, std::string> cells = {
+      {"kind", "failed"},
+      {"number", std::to_string(f.check)},
+      {"date", f.on == inspection::kUnreadDay ? "" : inspection::dateText(f.on)},
+      {"device", f.device},
+      {"people", f.found_by},
+      {"inspector", f.found_by},
+      {"note", "since " + inspection::dayText(f.since)}};
+  if (const auto check = bundle.failures.find(f.check); check != bundle.failures.end()) {
+    const auto found = cellsOf(check->second, "failed");
+    for (const char* column : {"machine", "room", "people"}) cells[column] = found.at(column);
+  }
+  return cells;
+}
+
 std::string layoutRows(const inspection::Bundle& bundle, const FiledReport& filed) {
   const audit::Report& r = filed.report;
   std::string text = row({{"kind", "layout"},
@@ -117,13 +135,7 @@ std::string bundleCsv(const inspection::Bundle& bundle, const FiledReport& repor
       cells["falls_short"] = clauseOf(pass->second);
     text += row(cells);
   }
-  for (const inspection::FailedDevice& f : bundle.failed)
-    text += row({{"kind", "failed"},
-                 {"number", std::to_string(f.check)},
-                 {"date", f.on == inspection::kUnreadDay ? "" : inspection::dateText(f.on)},
-                 {"device", f.device},
-                 {"inspector", f.found_by},
-                 {"note", "since " + inspection::dayText(f.since)}});
+  for (const inspection::FailedDevice& f : bundle.failed) text += row(cellsOf(f, bundle));
   for (const Check& c : bundle.open_actions) text += row(cellsOf(c, "open-action"));
   return text;
 }

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/files/inspection_record_json.h"
+#include "core/files/inspection_walk_json.h"
 #include "core/files/printable.h"
 
 namespace stopwalk::files {
@@ -42,6 +43,12 @@ std::string roundJson(const inspection::Round& round) {
   return recordObject(round);
 }
 
+std::string newRoundJson(const inspection::Round& round, const planning::InspectionWalk& walk) {
+  std::string json = roundJson(round);
+  json.pop_back();
+  return json + ",\"order\":" + inspectionWalkJson(walk, round.walk) + "}";
+}
+
 std::string checkJson(const inspection::Check& check) {
   return recordObject(check);
 }
@@ -70,6 +77,23 @@ std::string dueJson(const DueList& list) {
          ",\n  \"actions\": " + files::list(list.actions, checkJson) +
          ",\n  \"next\": " + (list.next ? "\"" + inspection::dateText(*list.next) + "\"" : "null") +
          ",\n  \"gone\": " + files::list(list.gone, failedJson) + "\n}";
+}
+
+std::string sheetJson(const WrittenSheet& sheet) {
+  std::string json =
+      text({{"file", sheet.file}, {"of", sheet.of}, {"pages", sheet.pages}, {"devices", sheet.devices}});
+  json.pop_back();
+  return json + ",\"order\":" + (sheet.walk ? inspectionWalkJson(*sheet.walk, sheet.how) : "null") + "}";
+}
+
+std::string bundleJson(const inspection::Bundle& bundle, const std::string& file) {
+  return text({{"file", file},
+               {"from", inspection::dateText(bundle.from)},
+               {"to", inspection::dateText(bundle.to)},
+               {"rounds", bundle.rounds.size()},
+               {"checks", bundle.checks.size()},
+               {"failed", bundle.failed.size()},
+               {"actions", bundle.open_actions.size()}});
 }
 
 std::string verdictJson(const LogVerdict& verdict, const std::string& file, const InspectionLog& log) {

@@ -14,6 +14,7 @@ using Json = nlohmann::ordered_json;
 using Parsed = nlohmann::json;
 
 constexpr int kFormat = 1;
+constexpr const char* kAfterHours = "after";
 
 Json layoutJson(const inspection::LayoutThen& layout) {
   return {{"revision", layout.revision ? Json(*layout.revision) : Json(nullptr)}, {"sha256", layout.sha256}};
@@ -27,6 +28,15 @@ void addEntered(Json& json, const std::optional<inspection::Moment>& entered) {
   if (entered) json["entered"] = momentText(*entered);
 }
 
+// Only what is not as usual.
+Json walkJson(const inspection::RoundWalk& walk) {
+  Json json = Json::object();
+  if (walk.after_hours) json["hours"] = kAfterHours;
+  addText(json, "start", walk.start);
+  if (walk.closed) json["closed"] = true;
+  return json;
+}
+
 void add(Json& json, const Round& r) {
   json["record"] = "round";
   json["at"] = momentText(r.at);
@@ -34,6 +44,7 @@ void add(Json& json, const Round& r) {
   json["by"] = r.by;
   json["of"] = r.of;
   json["devices"] = r.devices;
+  if (r.walk != inspection::RoundWalk()) json["walk"] = walkJson(r.walk);
   json["layout"] = layoutJson(r.layout);
 }
 
@@ -95,6 +106,15 @@ std::optional<inspection::Moment> enteredOf(const Parsed& json) {
   return json.contains("entered") ? std::optional(momentOf(json, "entered")) : std::nullopt;
 }
 
+inspection::RoundWalk walkOf(const Parsed& json) {
+  inspection::RoundWalk walk;
+  if (const auto hours = json.find("hours"); hours != json.end())
+    walk.after_hours = hours->get<std::string>() == kAfterHours;
+  walk.start = textOr(json, "start");
+  if (const auto closed = json.find("closed"); closed != json.end()) walk.closed = closed->get<bool>();
+  return walk;
+}
+
 Round roundOf(const Parsed& json) {
   Round r;
   r.at = momentOf(json, "at");
@@ -102,6 +122,7 @@ Round roundOf(const Parsed& json) {
   r.by = json.at("by").get<std::string>();
   r.of = json.at("of").get<std::string>();
   r.devices = json.at("devices").get<std::vector<std::string>>();
+  if (const auto walk = json.find("walk"); walk != json.end()) r.walk = walkOf(*walk);
   r.layout = layoutOf(json.at("layout"));
   return r;
 }

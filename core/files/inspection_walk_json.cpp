@@ -18,22 +18,21 @@ double metres(double mm) {
 
 }  // namespace
 
-std::string inspectionWalkJson(const planning::InspectionWalk& walk, const std::string& start, bool closed,
-                               floor::Hours hours) {
+std::string inspectionWalkJson(const planning::InspectionWalk& walk, const inspection::RoundWalk& how) {
   Json stops = Json::array(), left_out = Json::array();
   for (const auto& s : walk.stops)
     stops.push_back({{"id", s.id}, {"leg_m", metres(s.leg_mm)}, {"narrow", s.narrow}});
   for (const auto& l : walk.left_out) left_out.push_back({{"id", l.id}, {"why", l.why}});
-  const Json json = {{"start", start.empty() ? Json() : Json(start)},
-                     {"closed", closed},
-                     {"hours", audit::word(hours)},
+  const Json json = {{"start", how.start.empty() ? Json() : Json(how.start)},
+                     {"closed", how.closed},
+                     {"hours", audit::word(planning::hoursOf(how))},
                      {"length_m", metres(walk.length_mm)},
                      {"bound_m", metres(walk.bound_mm)},
                      {"shortest", walk.shortest},
                      {"stops", stops},
-                     {"back_m", closed ? Json(metres(walk.back_mm)) : Json()},
+                     {"back_m", how.closed ? Json(metres(walk.back_mm)) : Json()},
                      {"left_out", left_out}};
-  return printableJson(json.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
+  return printableJson(json.dump(2, ' ', false, Json::error_handler_t::replace));
 }
 
 }  // namespace stopwalk::files

@@ -9,7 +9,9 @@ namespace stopwalk::inspection {
 Bundle bundleOf(const Records& records, const Schedule& schedule, Date from, Date to, const AsOf& as_of) {
   Bundle bundle{
       from, to, {}, {}, {}, passesShort(records, schedule, as_of), failedDevices(records, schedule, as_of),
-      {}};
+      {},   {}};
+  for (const FailedDevice& f : bundle.failed)
+    if (const Check* check = records.findCheck(f.check)) bundle.failures.emplace(f.check, *check);
   const auto isThen = [&](const Moment& at) { return from <= at.date && at.date <= to; };
   for (const Round& r : records.rounds)
     if (isThen(r.at)) bundle.rounds.push_back(r);

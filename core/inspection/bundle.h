@@ -17,6 +17,7 @@ struct Bundle {
       corrected_by;  // for each of `checks` the number of the one that corrects it; 0: none
   std::map<std::size_t, ShortOfPass> short_passes;  // of those that do not do what they seem to
   std::vector<FailedDevice> failed;                 // as the records stand now
+  std::map<std::size_t, Check> failures;            // by number, the checks that `failed` names
   std::vector<Check> open_actions;                  // the checks that ask for them, as the records stand now
 };
 

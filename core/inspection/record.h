@@ -22,6 +22,14 @@ struct LayoutThen {
   bool operator==(const LayoutThen&) const = default;
 };
 
+// How a round is walked.
+struct RoundWalk {
+  bool after_hours = false;  // doors as after opening hours
+  std::string start;         // id of the place where it begins; empty: wherever is best
+  bool closed = false;       // back to where it began
+  bool operator==(const RoundWalk&) const = default;
+};
+
 // A dated walk by a named person over a set of devices.
 struct Round {
   std::size_t number = 0;
@@ -31,6 +39,7 @@ struct Round {
   std::vector<std::string> devices;  // in the order to be walked
   LayoutThen layout;
   std::optional<Moment> entered = {};  // when it was written; none: at once
+  RoundWalk walk = {};
   bool operator==(const Round&) const = default;
 };
 

@@ -1,6 +1,7 @@
 #include "core/planning/inspection_walk.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/planning/tour.h"
 
@@ -111,6 +112,12 @@ std::optional<geometry::Point> waypointAt(const floor::Place& place) {
   return 0.5 * (longest.a + longest.b);
 }
 
+std::optional<double> gapPercent(const InspectionWalk& walk) {
+  if (walk.shortest || walk.length_mm <= 0) return 0;
+  if (walk.bound_mm <= 0) return std::nullopt;
+  return std::max(0.0, std::ceil((1 - walk.bound_mm / walk.length_mm) * 1000) / 10);
+}
+
 InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const floor::Walks& walks,
                               const std::optional<WalkStart>& start, bool closed) {
   std::vector<Waypoint> waypoints;
@@ -135,27 +142,6 @@ InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const fl
                                 ? waypoints[w].why_not
                                 : "there is no way from " + std::string(start ? start->id : "the others")});
   return walk;
-}
-
-std::vector<InspectionLeg> legsPast(std::span<const InspectedDevice* const> devices,
-                                    const floor::Walks& walks) {
-  std::vector<InspectionLeg> legs;
-  std::optional<geometry::Point> before;
-  for (const InspectedDevice* device : devices) {
-    const auto at = waypointAt(device->place);
-    if (!at) continue;
-    if (before) legs.push_back({device->id, walks.between(*before, *at)});
-    before = at;
-  }
-  return legs;
-}
-
-std::vector<std::string> inWalkingOrder(std::span<const InspectedDevice> devices, const floor::Walks& walks) {
-  const InspectionWalk walk = inspectionWalk(devices, walks, std::nullopt, false);
-  std::vector<std::string> ids;
-  for (const InspectionWalk::Stop& stop : walk.stops) ids.push_back(stop.id);
-  for (const InspectionWalk::LeftOut& left : walk.left_out) ids.push_back(left.id);
-  return ids;
 }
 
 }  // namespace stopwalk::planning

@@ -30,6 +30,10 @@ struct InspectionWalk {
   std::vector<LeftOut> left_out;  // in the order given: no way leads there
 };
 
+// By how much of its length the walk may be longer than the shortest: a percentage, a tenth up, so that it is
+// never said to be nearer than is proven. None: nothing is proven.
+std::optional<double> gapPercent(const InspectionWalk& walk);
+
 // Where to begin: a device among those given, or any other place.
 struct WalkStart {
   std::string id;
@@ -49,11 +53,5 @@ struct InspectionLeg {
   std::string to;  // id
   floor::Walk walk;
 };
-// Past the devices as they are given; where nobody can stand is passed by.
-std::vector<InspectionLeg> legsPast(std::span<const InspectedDevice* const> devices,
-                                    const floor::Walks& walks);
-
-// The ids in the order of the shortest open walk; those that no way leads to at the end, in the order given.
-std::vector<std::string> inWalkingOrder(std::span<const InspectedDevice> devices, const floor::Walks& walks);
 
 }  // namespace stopwalk::planning

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <set>
 
-#include "core/planning/inspection_walk.h"
-
 namespace stopwalk::planning {
 namespace {
 
@@ -90,16 +88,6 @@ std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const Insp
   for (const InspectedDevice& d : devices)
     if (scope.room.empty() || d.room == scope.room) in.push_back(d);
   return scope.due ? dueAmong(in, records, schedule, day, failed) : idsOf(in);
-}
-
-std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,
-                                  const layout::Layout& layout) {
-  std::vector<InspectedDevice> chosen;
-  for (const std::string& id : ids)
-    if (const InspectedDevice* device = findDevice(devices, id)) chosen.push_back(*device);
-  const floor::Plan plan = floor::buildPlan(layout, floor::Hours::Open);
-  const floor::Walks walks(plan, floor::kMeasuringClearance_mm, floor::Paths::LengthsOnly);
-  return inWalkingOrder(chosen, walks);
 }
 
 std::vector<std::string> idsOf(std::span<const InspectedDevice> devices) {

@@ -49,9 +49,6 @@ std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const Insp
                                    const inspection::Records& records, const inspection::Schedule& schedule,
                                    inspection::Date day,
                                    std::span<const inspection::FailedDevice> failed = {});
-// In the order of the shortest walk in opening hours. Of many devices it takes its time.
-std::vector<std::string> asWalked(std::span<const std::string> ids, std::span<const InspectedDevice> devices,
-                                  const layout::Layout& layout);
 
 std::vector<std::string> idsOf(std::span<const InspectedDevice> devices);
 const InspectedDevice* findDevice(std::span<const InspectedDevice> devices, const std::string& id);

@@ -2064,11 +2064,11 @@
     </message>
     <message>
         <source>Its name must end in .yaml, and not in .layout.yaml as those of layouts do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name muss auf .yaml enden, und nicht auf .layout.yaml wie bei Plänen.</translation>
     </message>
     <message>
         <source>There is a file of this name that is no profile. Save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt eine Datei dieses Namens, die kein Profil ist. Unter einem anderen Namen speichern.</translation>
     </message>
 </context>
 <context>
@@ -3282,6 +3282,56 @@
         <source>a day that cannot be read</source>
         <translation>(Tag nicht lesbar)</translation>
     </message>
+    <message>
+        <source>The walk is %1, doors as in opening hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg ist %1 lang, Türen wie in der Betriebszeit.</translation>
+    </message>
+    <message>
+        <source>The walk is %1, doors as after hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg ist %1 lang, Türen wie außerhalb der Betriebszeit.</translation>
+    </message>
+    <message>
+        <source>No order is shorter.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Reihenfolge ist kürzer.</translation>
+    </message>
+    <message>
+        <source>No order is shorter by more than %1 %.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Reihenfolge ist um mehr als %1 % kürzer.</translation>
+    </message>
+    <message>
+        <source>How much shorter another order might be is not known.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Um wie viel kürzer eine andere Reihenfolge wäre, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The order is that of the round: on the plan as it is now another may be shorter.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Reihenfolge ist die des Kontrollgangs: Auf dem Plan, wie er jetzt ist, kann eine andere kürzer sein.</translation>
+    </message>
+    <message>
+        <source>It begins at %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Er beginnt bei %1.</translation>
+    </message>
+    <message>
+        <source>It leads back to where it began.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Er führt zum Anfang zurück.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads to: %1. See how to get there.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf dem Plan führt kein Weg zu: %1. Vor Ort sehen, wie man hinkommt.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf dem Plan führt kein Weg hierher.</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3758,6 +3808,56 @@
     <message>
         <source>a day that cannot be read</source>
         <translation>(Tag nicht lesbar)</translation>
+    </message>
+    <message>
+        <source>How much shorter another order might be is not known.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Um wie viel kürzer eine andere Reihenfolge wäre, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No order is shorter.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Reihenfolge ist kürzer.</translation>
+    </message>
+    <message>
+        <source>No order is shorter by more than %1 %.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Keine Reihenfolge ist um mehr als %1 % kürzer.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads to: %1. They come at the end.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf dem Plan führt kein Weg zu: %1. Sie kommen am Ende.</translation>
+    </message>
+    <message>
+        <source>The walk cannot begin at %1: nobody can stand there.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg kann nicht bei %1 beginnen: Dort kann niemand stehen.</translation>
+    </message>
+    <message>
+        <source>There is no device to inspect.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es gibt kein Gerät zu prüfen.</translation>
+    </message>
+    <message>
+        <source>The walk is %1, doors as after hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg ist %1 lang, Türen wie außerhalb der Betriebszeit.</translation>
+    </message>
+    <message>
+        <source>The walk is %1, doors as in opening hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg ist %1 lang, Türen wie in der Betriebszeit.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads here after hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf dem Plan führt außerhalb der Betriebszeit kein Weg hierher.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads here in opening hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auf dem Plan führt in der Betriebszeit kein Weg hierher.</translation>
     </message>
 </context>
 <context>
@@ -5576,11 +5676,6 @@
         <translation>Raum</translation>
     </message>
     <message>
-        <source>The devices come in the order of the shortest walk. What is entered is kept; a round can be stopped and continued at any time.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Geräte kommen in der Reihenfolge des kürzesten Weges. Eingaben bleiben erhalten; ein Kontrollgang kann jederzeit unterbrochen und fortgesetzt werden.</translation>
-    </message>
-    <message>
         <source>Back</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zurück</translation>
@@ -5619,6 +5714,66 @@
         <source>empty: it is walked now; else as 2026-03-02 09:15</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>leer: wird jetzt gegangen; sonst wie 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>What is entered is kept; a round can be stopped and continued at any time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was eingetragen ist, bleibt erhalten; ein Kontrollgang kann jederzeit unterbrochen und fortgesetzt werden.</translation>
+    </message>
+    <message>
+        <source>Sheet on paper…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Blatt auf Papier…</translation>
+    </message>
+    <message>
+        <source>Saves the sheet to walk this round with as PDF, and opens no round.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Speichert das Blatt für diesen Kontrollgang als PDF und eröffnet keinen Kontrollgang.</translation>
+    </message>
+    <message>
+        <source>only what is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nur Fälliges</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Türen</translation>
+    </message>
+    <message>
+        <source>Doors as in opening hours</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Türen wie in der Betriebszeit</translation>
+    </message>
+    <message>
+        <source>Doors as after hours</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Türen wie außerhalb der Betriebszeit</translation>
+    </message>
+    <message>
+        <source>back to the beginning</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>zum Anfang zurück</translation>
+    </message>
+    <message>
+        <source>Where the walk begins</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo der Weg beginnt</translation>
+    </message>
+    <message>
+        <source>Begins wherever the walk is shortest</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Beginnt, wo der Weg am kürzesten wird</translation>
+    </message>
+    <message>
+        <source>Begins at: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Beginnt bei: %1</translation>
+    </message>
+    <message>
+        <source>The shortest walk is being sought…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der kürzeste Weg wird gesucht…</translation>
     </message>
 </context>
 <context>
@@ -6235,6 +6390,7 @@
     </message>
     <message>
         <source>There is no device to inspect.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es gibt kein Gerät zu kontrollieren.</translation>
     </message>
     <message>
@@ -6281,6 +6437,27 @@
         <source>Round %1, %2, %3: %4 of %5 checked</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Kontrollgang %1, %2, %3: %4 von %5 kontrolliert</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>where; no way leads there</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Of so many devices the shortest walk is sought when the round is started, and that takes its time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bei so vielen Geräten wird der kürzeste Weg gesucht, wenn der Kontrollgang beginnt; das dauert eine Weile.</translation>
+    </message>
+    <message>
+        <source>The walk could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Weg konnte nicht berechnet werden: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody can stand where the walk is to begin: choose another place.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo der Weg beginnen soll, kann niemand stehen: bitte einen anderen Ort wählen.</translation>
     </message>
 </context>
 <context>
@@ -7527,11 +7704,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>Ein Blatt für welche Geräte?</translation>
     </message>
     <message>
-        <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es läuft kein Kontrollgang. Das Blatt beginnt keinen: Er wird begonnen, wenn das Blatt eingetragen wird.</translation>
-    </message>
-    <message>
         <source>All devices</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Alle Geräte</translation>
@@ -7620,6 +7792,56 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <source>records</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered. One room, other doors or another beginning are chosen in the form of a new round.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es läuft kein Kontrollgang. Das Blatt eröffnet keinen: Er wird eröffnet, wenn das Blatt eingetragen wird. Ein einzelner Raum, andere Türen oder ein anderer Anfang werden im Formular eines neuen Kontrollgangs gewählt.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Auswählen…</translation>
+    </message>
+    <message>
+        <source>Nobody can stand where the walk is to begin: choose another place.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Wo der Weg beginnen soll, kann niemand stehen: bitte einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>From … to …</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von … bis …</translation>
+    </message>
+    <message>
+        <source>Both days belong to it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Beide Tage gehören dazu.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Make the bundle</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Sammlung machen</translation>
+    </message>
+    <message>
+        <source>Two days as 2026-03-02 are expected, the earlier first. Both belong to it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Erwartet werden zwei Tage wie 2026-03-02, der frühere zuerst. Beide gehören dazu.</translation>
+    </message>
+    <message>
+        <source>The name says what it is: it ends in .pdf for a document, in .csv for a table.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Der Name sagt, was es ist: Er endet auf .pdf für ein Dokument, auf .csv für eine Tabelle.</translation>
     </message>
 </context>
 <context>

@@ -2064,11 +2064,11 @@
     </message>
     <message>
         <source>Its name must end in .yaml, and not in .layout.yaml as those of layouts do.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre debe terminar en .yaml, y no en .layout.yaml como los de los planos.</translation>
     </message>
     <message>
         <source>There is a file of this name that is no profile. Save under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay un archivo con este nombre que no es un perfil. Guardar con otro nombre.</translation>
     </message>
 </context>
 <context>
@@ -3282,6 +3282,56 @@
         <source>a day that cannot be read</source>
         <translation>(día ilegible)</translation>
     </message>
+    <message>
+        <source>The walk is %1, doors as in opening hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El recorrido es de %1, puertas como en horario de apertura.</translation>
+    </message>
+    <message>
+        <source>The walk is %1, doors as after hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El recorrido es de %1, puertas como fuera de horario.</translation>
+    </message>
+    <message>
+        <source>No order is shorter.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ningún orden es más corto.</translation>
+    </message>
+    <message>
+        <source>No order is shorter by more than %1 %.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ningún orden es más de un %1 % más corto.</translation>
+    </message>
+    <message>
+        <source>How much shorter another order might be is not known.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se sabe cuánto más corto podría ser otro orden.</translation>
+    </message>
+    <message>
+        <source>The order is that of the round: on the plan as it is now another may be shorter.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El orden es el de la ronda: en el plano como está ahora otro puede ser más corto.</translation>
+    </message>
+    <message>
+        <source>It begins at %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empieza en %1.</translation>
+    </message>
+    <message>
+        <source>It leads back to where it began.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Vuelve a donde empezó.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads to: %1. See how to get there.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el plano ningún camino lleva a: %1. Hay que ver cómo llegar.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads here.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el plano ningún camino lleva aquí.</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3758,6 +3808,56 @@
     <message>
         <source>a day that cannot be read</source>
         <translation>(día ilegible)</translation>
+    </message>
+    <message>
+        <source>How much shorter another order might be is not known.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se sabe cuánto más corto podría ser otro orden.</translation>
+    </message>
+    <message>
+        <source>No order is shorter.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ningún orden es más corto.</translation>
+    </message>
+    <message>
+        <source>No order is shorter by more than %1 %.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ningún orden es más de un %1 % más corto.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads to: %1. They come at the end.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el plano ningún camino lleva a: %1. Van al final.</translation>
+    </message>
+    <message>
+        <source>The walk cannot begin at %1: nobody can stand there.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El recorrido no puede empezar en %1: nadie puede estar de pie allí.</translation>
+    </message>
+    <message>
+        <source>There is no device to inspect.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ningún dispositivo que revisar.</translation>
+    </message>
+    <message>
+        <source>The walk is %1, doors as after hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El recorrido es de %1, puertas como fuera de horario.</translation>
+    </message>
+    <message>
+        <source>The walk is %1, doors as in opening hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El recorrido es de %1, puertas como en horario de apertura.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads here after hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el plano ningún camino lleva aquí fuera de horario.</translation>
+    </message>
+    <message>
+        <source>On the plan no way leads here in opening hours.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>En el plano ningún camino lleva aquí en horario de apertura.</translation>
     </message>
 </context>
 <context>
@@ -5576,11 +5676,6 @@
         <translation>Sala</translation>
     </message>
     <message>
-        <source>The devices come in the order of the shortest walk. What is entered is kept; a round can be stopped and continued at any time.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Los dispositivos vienen en el orden del camino más corto. Lo introducido se conserva; una ronda puede interrumpirse y continuarse en cualquier momento.</translation>
-    </message>
-    <message>
         <source>Back</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Volver</translation>
@@ -5619,6 +5714,66 @@
         <source>empty: it is walked now; else as 2026-03-02 09:15</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>vacío: se recorre ahora; si no, como 2026-03-02 09:15</translation>
+    </message>
+    <message>
+        <source>What is entered is kept; a round can be stopped and continued at any time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que se apunta se conserva; una ronda se puede interrumpir y continuar en cualquier momento.</translation>
+    </message>
+    <message>
+        <source>Sheet on paper…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hoja en papel…</translation>
+    </message>
+    <message>
+        <source>Saves the sheet to walk this round with as PDF, and opens no round.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guarda como PDF la hoja para esta ronda, y no abre ninguna ronda.</translation>
+    </message>
+    <message>
+        <source>only what is due</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>solo lo pendiente</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puertas</translation>
+    </message>
+    <message>
+        <source>Doors as in opening hours</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puertas como en horario de apertura</translation>
+    </message>
+    <message>
+        <source>Doors as after hours</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Puertas como fuera de horario</translation>
+    </message>
+    <message>
+        <source>back to the beginning</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>volver al comienzo</translation>
+    </message>
+    <message>
+        <source>Where the walk begins</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Dónde empieza el recorrido</translation>
+    </message>
+    <message>
+        <source>Begins wherever the walk is shortest</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empieza donde el recorrido sea más corto</translation>
+    </message>
+    <message>
+        <source>Begins at: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Empieza en: %1</translation>
+    </message>
+    <message>
+        <source>The shortest walk is being sought…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se busca el recorrido más corto…</translation>
     </message>
 </context>
 <context>
@@ -6235,6 +6390,7 @@
     </message>
     <message>
         <source>There is no device to inspect.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No hay ningún dispositivo que inspeccionar.</translation>
     </message>
     <message>
@@ -6281,6 +6437,27 @@
         <source>Round %1, %2, %3: %4 of %5 checked</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ronda %1, %2, %3: %4 de %5 comprobados</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>where; no way leads there</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Of so many devices the shortest walk is sought when the round is started, and that takes its time.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Con tantos dispositivos el recorrido más corto se busca al empezar la ronda, y eso tarda.</translation>
+    </message>
+    <message>
+        <source>The walk could not be computed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No se pudo calcular el recorrido: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody can stand where the walk is to begin: choose another place.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nadie puede estar de pie donde debe empezar el recorrido: hay que elegir otro lugar.</translation>
     </message>
 </context>
 <context>
@@ -7527,11 +7704,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>¿Una hoja de qué dispositivos?</translation>
     </message>
     <message>
-        <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No hay ninguna ronda en curso. La hoja no abre ninguna: se abre cuando se anota la hoja.</translation>
-    </message>
-    <message>
         <source>All devices</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Todos los dispositivos</translation>
@@ -7620,6 +7792,56 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>records</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>registros</translation>
+    </message>
+    <message>
+        <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered. One room, other doors or another beginning are chosen in the form of a new round.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No hay ninguna ronda en curso. La hoja no abre ninguna: se abre al pasar la hoja. Una sola sala, otras puertas u otro comienzo se eligen en el formulario de una ronda nueva.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Elegir…</translation>
+    </message>
+    <message>
+        <source>Nobody can stand where the walk is to begin: choose another place.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nadie puede estar de pie donde debe empezar el recorrido: hay que elegir otro lugar.</translation>
+    </message>
+    <message>
+        <source>From … to …</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde … hasta …</translation>
+    </message>
+    <message>
+        <source>Both days belong to it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Ambos días se incluyen.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Make the bundle</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Hacer la recopilación</translation>
+    </message>
+    <message>
+        <source>Two days as 2026-03-02 are expected, the earlier first. Both belong to it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Se esperan dos días como 2026-03-02, primero el anterior. Ambos se incluyen.</translation>
+    </message>
+    <message>
+        <source>The name says what it is: it ends in .pdf for a document, in .csv for a table.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El nombre dice qué es: termina en .pdf si es un documento, en .csv si es una tabla.</translation>
     </message>
 </context>
 <context>

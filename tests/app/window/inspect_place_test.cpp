@@ -86,6 +86,53 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   EXPECT_FALSE(shown.has_value());
 }
 
+TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {
+  openAndCome();
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  rounds::StartForm& form = place().start();
+  type(inspector());
+  ASSERT_TRUE(becomes([&] { return form.order().contains("No order is shorter by more than"); }))
+      << form.order().toStdString();
+  EXPECT_TRUE(form.order().contains("doors as in opening hours"));
+  EXPECT_TRUE(form.order().contains("no way leads to: ")) << form.order().toStdString();
+  form.room()->setCurrentIndex(form.room()->findData("smithy"));
+  emit form.room()->activated(form.room()->currentIndex());
+  ASSERT_TRUE(becomes([&] { return form.order().contains("No order is shorter."); }))
+      << form.order().toStdString();
+  form.choose(rounds::StartForm::Over::All);
+  form.hours()->setCurrentIndex(1);
+  form.closed()->setChecked(true);
+  form.beginAt()->setCurrentIndex(form.beginAt()->findData("lathe-1/operator"));
+  emit form.beginAt()->activated(form.beginAt()->currentIndex());
+  ASSERT_TRUE(becomes([&] { return form.order().contains("doors as after hours"); }));
+  form.startButton()->click();
+  ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << form.told().toStdString();
+  const inspection::RoundWalk how{true, "lathe-1/operator", true};
+  EXPECT_EQ(onDisk().rounds.back().walk, how);
+  // The usual walk again, the next time.
+  round().leave();
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  EXPECT_EQ(form.walk(), inspection::RoundWalk());
+  form.beginAt()->setCurrentIndex(form.beginAt()->findData("cnc-isolator"));
+  form.startButton()->click();
+  EXPECT_TRUE(form.told().contains("Nobody can stand")) << form.told().toStdString();
+  EXPECT_EQ(onDisk().rounds.size(), 1u);
+}
+
+TEST_F(Inspecting, TheCardOfADeviceThatNoWayLeadsToSaysSo) {
+  openAndCome();
+  startRound();
+  const auto says = [&] {
+    for (const auto* label : card().findChildren<QLabel*>())
+      if (label->text().contains("On the plan no way leads here in opening hours.")) return true;
+    return false;
+  };
+  EXPECT_FALSE(says());
+  ASSERT_EQ(round().order().back(), "cnc-isolator");
+  round().goTo("cnc-isolator");
+  EXPECT_TRUE(becomes(says));
+}
+
 TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
   openAndCome();
   key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);

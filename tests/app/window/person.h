@@ -41,7 +41,18 @@ class ToldAsker : public Asker {
     suggested = suggestion;
     return std::exchange(file, {});
   }
-  QString pdfToSave(const QString&, const QString& suggestion) override { return posterToSave(suggestion); }
+  QString paperToSave(const QString&, const QString& suggestion, const QStringList&) override {
+    return posterToSave(suggestion);
+  }
+  std::optional<QStringList> fill(const Form& form) override {
+    asked << form.title;
+    said << form.text;
+    offered = form.values;
+    if (filled.empty()) return std::nullopt;
+    const QStringList lines = filled.front();
+    filled.pop_front();
+    return lines;
+  }
   // Onto a file; none: it is not printed.
   bool choosePrinter(QPrinter& printer) override {
     printer.setOutputFormat(QPrinter::PdfFormat);
@@ -53,8 +64,10 @@ class ToldAsker : public Asker {
   QString file;
   std::function<void()> meanwhile = {};  // what happens while a name for a table is chosen
   QStringList asked;
-  QStringList said;   // what stood under each
-  QString suggested;  // to save as
+  QStringList said;                // what stood under each
+  QString suggested;               // to save as
+  std::deque<QStringList> filled;  // into forms
+  QStringList offered;             // what stood there at first
 };
 
 class AtTheWindow : public testing::Test {

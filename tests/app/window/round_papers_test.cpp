@@ -101,6 +101,44 @@ TEST_F(OnPaper, TheBundleIsOfThePeriodThatIsAskedFor) {
   EXPECT_TRUE(poster::hasAllFonts(pathOf("records.pdf")));
 }
 
+TEST_F(OnPaper, TheBundleIsOfTheDaysThatAreTypedAndATableByTheNamesEnd) {
+  open({"table-saw/paddle"});
+  record("table-saw/paddle", inspection::Result::Fail);
+  asker.answers = {"From … to …"};
+  asker.filled = {{"2026-03-32", "2026-04-01"}, {"2026-04-02", "2026-04-01"}, {"2026-01-01", "2026-01-31"}};
+  asker.file = pathOf("records.csv");
+  papers.saveBundle();
+  EXPECT_EQ(asker.asked.size(), 4) << "it asks again until both are days, the earlier first";
+  EXPECT_TRUE(asker.said.last().contains("2026-03-02")) << asker.said.last().toStdString();
+  EXPECT_EQ(asker.offered, QStringList({"2026-04-02", "2026-04-01"})) << "what was typed is kept";
+  const QByteArray table = textOf(pathOf("records.csv"));
+  EXPECT_TRUE(table.startsWith("kind,number,")) << table.left(200).toStdString();
+  EXPECT_TRUE(table.contains("2026-01-01 to 2026-01-31"));
+  EXPECT_FALSE(table.contains("\ncheck,")) << "none was made then";
+  EXPECT_TRUE(table.contains("\nfailed,"));
+
+  asker.answers = {"From … to …"};  // and the form is closed
+  asker.file = pathOf("never.csv");
+  papers.saveBundle();
+  EXPECT_FALSE(QFile::exists(pathOf("never.csv")));
+  asker.answers = {"All there is"};
+  asker.file = pathOf("records.txt");
+  papers.saveBundle();
+  EXPECT_EQ(asker.asked.last(), "records.txt was not written");
+  EXPECT_FALSE(QFile::exists(pathOf("records.txt")));
+}
+
+TEST_F(OnPaper, ASheetIsOfWhatIsDueInOneRoomWalkedAsItIsAskedFor) {
+  asker.file = pathOf("round.pdf");
+  papers.saveSheetOf({"props", true}, {true, "", true});
+  const QString sheet = text("round.pdf");
+  EXPECT_TRUE(sheet.contains("that are due (")) << sheet.left(300).toStdString();
+  EXPECT_TRUE(sheet.contains("doors as after hours. It leads back to where it began. No order is shorter."))
+      << sheet.left(1500).toStdString();
+  papers.saveSheetOf({}, {false, "nowhere", false});
+  EXPECT_EQ(asker.asked.last(), "There is no sheet");
+}
+
 TEST_F(OnPaper, IsOfALayoutThatIsInItsFile) {
   addAPhone();
   papers.saveSheet();
@@ -167,6 +205,23 @@ TEST_F(FromTheMenu, TheSheetIsOfTheRoundUnderWayAndTheBundleOfItsRecords) {
   EXPECT_TRUE(text("records.pdf").contains("1 record, head hash"))
       << text("records.pdf").left(900).toStdString();
   EXPECT_EQ(window->sentence(), "Written: " + pathOf("records.pdf"));
+}
+
+TEST_F(FromTheMenu, ASheetThatIsChosenComesFromTheFormOfANewRound) {
+  openAndCome();
+  key(Qt::Key_1, Qt::AltModifier);
+  asker.answers = {"Choose…"};
+  choose("Save the sheet of this round as P&DF…");
+  EXPECT_EQ(window->workPlace(), WorkPlace::Inspect);
+  rounds::StartForm& form = place().start();
+  ASSERT_TRUE(form.isVisible());
+  form.room()->setCurrentIndex(form.room()->findData("smithy"));
+  form.onlyDue()->click();
+  EXPECT_EQ(form.scope(), (planning::RoundScope{"smithy", true}));
+  asker.file = pathOf("round.pdf");
+  form.sheetButton()->click();
+  EXPECT_TRUE(text("round.pdf").contains("that are due (")) << text("round.pdf").left(400).toStdString();
+  EXPECT_TRUE(onDisk().rounds.empty()) << "it opens no round";
 }
 
 }  // namespace

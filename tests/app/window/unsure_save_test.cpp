@@ -25,7 +25,8 @@ class Saves : public Asker {
   QString pictureToOpen(const QString&) override { return {}; }
   QString tableToSave(const QString&) override { return {}; }
   QString posterToSave(const QString&) override { return {}; }
-  QString pdfToSave(const QString&, const QString&) override { return {}; }
+  QString paperToSave(const QString&, const QString&, const QStringList&) override { return {}; }
+  std::optional<QStringList> fill(const Form&) override { return std::nullopt; }
   bool choosePrinter(QPrinter&) override { return false; }
 
  private:

@@ -68,27 +68,6 @@ TEST(InspectedDevices, AreHeldAgainstRecordsAlikeWithTheFloorAndWithout) {
   EXPECT_GT(others, 0);
 }
 
-TEST(InspectionWalk, PastItsOwnStopsInOrderGoesItsOwnLegs) {
-  int legs_seen = 0;
-  for (std::uint64_t seed = 1; seed <= 20; ++seed) {
-    const Shop shop(support::randomLayout(seed));
-    const InspectionWalk walk = inspectionWalk(shop.devices, shop.walks, std::nullopt, false);
-    std::vector<const InspectedDevice*> in_order;
-    for (const auto& stop : walk.stops)
-      in_order.push_back(&*std::ranges::find(shop.devices, stop.id, &InspectedDevice::id));
-    for (const auto& device : shop.devices)  // nobody can stand there: passed by
-      if (!waypointAt(device.place)) in_order.insert(in_order.begin() + in_order.size() / 2, &device);
-    const auto legs = legsPast(in_order, shop.walks);
-    ASSERT_EQ(legs.size() + 1, std::max<std::size_t>(walk.stops.size(), 1)) << seed;
-    for (std::size_t i = 0; i < legs.size(); ++i) {
-      EXPECT_EQ(legs[i].to, walk.stops[i + 1].id) << seed;
-      EXPECT_DOUBLE_EQ(legs[i].walk.length_mm, walk.stops[i + 1].leg_mm) << seed;
-    }
-    legs_seen += static_cast<int>(legs.size());
-  }
-  EXPECT_GT(legs_seen, 50);
-}
-
 TEST(InspectionWalk, LegsAreTheWalksBetweenThePlacesAndTheSameBothWays) {
   for (std::uint64_t seed = 1; seed <= 10; ++seed) {
     const Shop shop(support::randomLayout(seed));
@@ -166,7 +145,6 @@ TEST(InspectionWalk, BeginsAtTheStartAskedFor) {
 TEST(InspectionWalk, OfNoDevicesIsEmpty) {
   const Shop shop(support::randomLayout(4));
   EXPECT_TRUE(inspectionWalk({}, shop.walks, std::nullopt, true).stops.empty());
-  EXPECT_TRUE(inWalkingOrder({}, shop.walks).empty());
 }
 
 }  // namespace

@@ -86,7 +86,7 @@ TEST(PublishedTours, LieBetweenTheBoundAndTheSearchAndTheSearchFindsThem) {
   }
 }
 
-// Twice as exact as is needed to be sure of the numbers above, and slow: of 17 places.
+// So that no number above is miscopied and made up for by another.
 TEST(PublishedTours, OfSeventeenPlacesIsWhatTheExactSearchFinds) {
   const Legs legs = legsOf(kPublished[0]);
   EXPECT_EQ(lengthOf(legs, exactRing(legs)), kPublished[0].optimum);
