@@ -6,6 +6,14 @@
 
 namespace stopwalk::panels {
 
+// How what is shown stands to what is drawn. What was just changed is marked in what is copied at once, and
+// by pale letters a frame later; words, which move what stands below them, come when it takes longer.
+enum class Age { Current, JustChanged, BeingComputed, MomentAgo };
+
+inline bool isPale(Age age) {
+  return age >= Age::BeingComputed;
+}
+
 // Between what is written and what it is written on: it is still to be read, at 4.5:1 or better.
 inline QColor paled(const QColor& ink, const QColor& ground) {
   const auto mix = [](int a, int b) { return (62 * a + 38 * b) / 100; };

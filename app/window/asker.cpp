@@ -85,6 +85,15 @@ QString DialogAsker::tableToSave(const QString& suggestion) {
                                       tr("Tables (*.csv);;All files (*)"));
 }
 
+QString DialogAsker::profileToSave(const QString& suggestion) {
+  return pathToSave(tr("Save the rules as"), suggestion);
+}
+
+QString DialogAsker::profileToOpen(const QString& folder) {
+  return QFileDialog::getOpenFileName(parent_, tr("Choose a profile of rules"), folder,
+                                      tr("Profiles (*.yaml);;All files (*)"));
+}
+
 QString DialogAsker::posterToSave(const QString& suggestion) {
   return pathToSave(tr("Save the poster as"), suggestion, {QFileInfo(suggestion).suffix()});
 }

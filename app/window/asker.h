@@ -40,6 +40,8 @@ class Asker {
   virtual QString fileToSave(const QString& suggestion) = 0;
   virtual QString pictureToOpen(const QString& folder) = 0;
   virtual QString tableToSave(const QString& suggestion) = 0;  // one that may be written over, if it is there
+  virtual QString profileToSave(const QString& suggestion) = 0;  // likewise
+  virtual QString profileToOpen(const QString& folder) = 0;
   // Where a poster goes, likewise; its ending says as what.
   virtual QString posterToSave(const QString& suggestion) = 0;
   // Where a paper of something else goes; `title` says of what. Its ending, one of these, says as what.
@@ -60,6 +62,8 @@ class DialogAsker : public Asker {
   QString fileToSave(const QString& suggestion) override;
   QString pictureToOpen(const QString& folder) override;
   QString tableToSave(const QString& suggestion) override;
+  QString profileToSave(const QString& suggestion) override;
+  QString profileToOpen(const QString& folder) override;
   QString posterToSave(const QString& suggestion) override;
   QString paperToSave(const QString& title, const QString& suggestion, const QStringList& endings) override;
   bool choosePrinter(QPrinter& printer) override;

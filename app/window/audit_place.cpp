@@ -6,10 +6,10 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/findings/why.h"
-#include "app/panels/moment_ago.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/panels/rules/rules_panel.h"
 #include "app/panels/stations/station_table.h"
@@ -70,6 +70,8 @@ AuditPlace::AuditPlace(const panels::Desk& desk, QObject* parent) : QObject(pare
   tabs_->addTab(suppose_, tr("What if"));
   rules_ = new panels::RulesPanel(desk_);
   tabs_->addTab(rules_, tr("Rules"));
+  connect(rules_, &panels::RulesPanel::profileFileWanted, this, &AuditPlace::profileFileWanted);
+  connect(rules_, &panels::RulesPanel::saveWanted, this, &AuditPlace::profileSaveWanted);
   reach_ = new panels::ReachChooser(desk_.edited);
   side_ = new QWidget;
   auto* beside = new QVBoxLayout(side_);
@@ -107,6 +109,7 @@ QWidget* AuditPlace::findingsPage() {
   page->setSizes({420, 220});
   page->setChildrenCollapsible(false);
   connect(findings_, &panels::FindingList::goTo, this, &AuditPlace::goTo);
+  connect(findings_, &panels::FindingList::exportWanted, this, &AuditPlace::exportFindingsWanted);
   connect(findings_, &panels::FindingList::looked, this,
           [this](const audit::Finding* finding) { why_->show(finding, unit_); });
   connect(findings_, &panels::FindingList::looked, this, &AuditPlace::looked);
@@ -170,12 +173,13 @@ void AuditPlace::setProfile(const audit::Profile& profile, const QString& troubl
   showCircumstances();
 }
 
-void AuditPlace::setMomentAgo(bool is_so) {
-  if (is_so == moment_ago_) return;
-  moment_ago_ = is_so;
-  findings_->setMomentAgo(is_so);
-  panels::showPale(*why_, is_so);
-  stations_->setMomentAgo(is_so);
+void AuditPlace::setAge(panels::Age age) {
+  const bool is_pale = isPale(age), was_pale = isPale(std::exchange(age_, age));
+  if (is_pale != was_pale)
+    for (QWidget* widget : {static_cast<QWidget*>(why_), static_cast<QWidget*>(&suppose_->summaryLine())})
+      panels::showPale(*widget, is_pale);
+  findings_->setAge(age);
+  stations_->setAge(age);
   showSummary();
 }
 
@@ -191,8 +195,8 @@ void AuditPlace::showCircumstances() {
 }
 
 void AuditPlace::showSummary() {
-  suppose_->setSummary(moment_ago_ && !summary_.isEmpty() ? tr("Of a moment ago: %1").arg(summary_)
-                                                          : summary_);
+  const bool says_so = age_ == panels::Age::MomentAgo && !summary_.isEmpty();
+  suppose_->setSummary(says_so ? tr("Of a moment ago: %1").arg(summary_) : summary_);
 }
 
 }  // namespace stopwalk::window

@@ -1,10 +1,14 @@
 #pragma once
 
+#include <QKeySequence>
 #include <QObject>
+#include <functional>
 
 #include "app/panels/details/desk.h"
+#include "app/panels/moment_ago.h"
 #include "app/window/live_audit.h"
 
+class QMenu;
 class QTabWidget;
 class QWidget;
 
@@ -19,6 +23,7 @@ class Why;
 
 namespace stopwalk::window {
 
+class MenuMaker;
 class RecordsBeside;
 
 // What stands round the plan where it is audited: the findings and why they are some, what if, and all
@@ -45,15 +50,19 @@ class AuditPlace : public QObject {
   void setProfile(const audit::Profile& profile, const QString& trouble);
   // The inspection records that are audited by: what is wrong with them stands beside the findings.
   void setRecords(const RecordsBeside& records);
-  // What is shown is of a moment ago: something is being dragged, or computed anew.
-  void setMomentAgo(bool is_so);
+  void setAge(panels::Age age);
+  // All that can be done here; `come_here` is called before.
+  void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
 
  signals:
   // The finding that is looked at, or what has become of it; none: nullptr.
   void looked(const stopwalk::audit::Finding* finding);
   void goTo(const QString& id);
   void supposed(const stopwalk::planning::Suppositions& suppositions);
-  void exportWanted();
+  void exportWanted();  // of the table
+  void exportFindingsWanted();
+  void profileFileWanted();
+  void profileSaveWanted();
   void cautionWanted();
 
  private:
@@ -61,6 +70,8 @@ class AuditPlace : public QObject {
   QWidget* caution();
   void showCircumstances();
   void showSummary();
+  void turnTo(QWidget& page, QWidget& list);
+  void fillReachMenu(QMenu& menu, const std::function<void()>& come_here);
 
   panels::Desk desk_;
   QWidget *side_, *under_;
@@ -73,7 +84,7 @@ class AuditPlace : public QObject {
   panels::StationTable* stations_;
   QString profile_trouble_, records_trouble_, summary_, supposed_;
   int rules_off_ = 0;
-  bool moment_ago_ = false;
+  panels::Age age_ = panels::Age::Current;
   layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;
 };
 

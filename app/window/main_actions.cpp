@@ -1,7 +1,6 @@
 // What the actions of the menus do with the things that are selected.
 #include <QApplication>
 #include <QClipboard>
-#include <QDir>
 #include <QFileInfo>
 #include <QImageReader>
 #include <QLabel>
@@ -9,7 +8,6 @@
 #include <QMessageBox>
 #include <QMimeData>
 
-#include "app/documents/safe_write.h"
 #include "app/edits/add_things.h"
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
@@ -17,8 +15,6 @@
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/main_window.h"
-#include "app/window/records_beside.h"
-#include "core/files/report_csv.h"
 
 namespace stopwalk::window {
 namespace {
@@ -106,33 +102,6 @@ void MainWindow::showMenu(const QPoint& global) {
 
 void MainWindow::findAction() {
   panels::ActionFinder(this).exec();
-}
-
-// Not by records that cannot be read, as the command line: a stop that failed would stand there as one.
-bool MainWindow::mayExportStations() {
-  records_->lookNow();
-  if (const QString why = records_->unreadable(); !why.isEmpty()) {
-    asker_.ask({tr("No table is exported"), why, {tr("OK")}});
-    return false;
-  }
-  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) return true;
-  sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));
-  return false;
-}
-
-// As the command line writes it, of the layout as it is, whatever is supposed.
-void MainWindow::exportStations() {
-  if (!mayExportStations()) return;
-  const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
-  const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(stem + ".csv"));
-  if (path.isEmpty() || !mayExportStations()) return;  // time has passed while a name was chosen
-  const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
-  const auto written =
-      documents::writeExport(path, files::csvHead() + files::reportCsv(filed), document_->readFrom());
-  if (written.written == documents::Written::No)
-    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
-  else
-    sentence_->setText(tr("All stations, as the layout is, are in %1.").arg(path));
 }
 
 void MainWindow::showCaution() {

@@ -28,10 +28,7 @@ constexpr int kMostNamed = 6;
 void MainWindow::audit() {
   if (answer_) plan_->setReport(answer_->shown(), false);
   const bool is_dragging = plan_->isPreviewing() || plan_->isHolding();
-  if (is_dragging)
-    showMomentAgo(true);
-  else if (!late_.isActive())
-    late_.start();
+  is_dragging ? freshness_.held() : freshness_.changed();
   const std::pair profile_of{shown_->profile, document_->path()};
   if (profile_of_ != profile_of) {
     profile_of_ = profile_of;
@@ -143,9 +140,8 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr,
                    answer_->narrow_places);
   if (!is_current || plan_->isPreviewing() || plan_->isHolding()) return;
-  late_.stop();
   notices_->clear(kNotAudited);
-  showMomentAgo(false);
+  freshness_.answered();
   things_->setReport(answer_->report);
   details_->setProblems(panels::problemsOf(*answer_->shown()));
   problems_->setProblems(panels::problemsOf(*answer_->report));
@@ -153,11 +149,11 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
 }
 
 // Beside the plan nothing follows a drag: a list that changed at each frame could not be read.
-void MainWindow::showMomentAgo(bool is_so) {
-  audit_place_->setMomentAgo(is_so);
-  details_->setMomentAgo(is_so);
-  things_->setMomentAgo(is_so);
-  problems_->setMomentAgo(is_so);
+void MainWindow::showAge(panels::Age age) {
+  audit_place_->setAge(age);
+  details_->setAge(age);
+  things_->setAge(age);
+  problems_->setAge(age);
 }
 
 void MainWindow::suppose(const planning::Suppositions& suppositions) {

@@ -22,7 +22,6 @@
 namespace stopwalk::window {
 namespace {
 
-constexpr int kLate_ms = 100;  // sooner than this an audit is as good as at once
 constexpr const char* kNoReach = "no reach map";
 constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
 
@@ -84,9 +83,7 @@ void MainWindow::connectParts() {
     audit();
   });
   connectPanels();
-  late_.setSingleShot(true);
-  late_.setInterval(kLate_ms);
-  connect(&late_, &QTimer::timeout, this, [this] { showMomentAgo(true); });
+  connect(&freshness_, &Freshness::aged, this, &MainWindow::showAge);
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
   connect(&live_audit_, &LiveAudit::failed, this, [this](const QString& why) {
     notices_->show(
@@ -137,6 +134,9 @@ void MainWindow::connectPanels() {
   });
   connect(audit_place_, &AuditPlace::supposed, this, &MainWindow::suppose);
   connect(audit_place_, &AuditPlace::exportWanted, this, &MainWindow::exportStations);
+  connect(audit_place_, &AuditPlace::exportFindingsWanted, this, &MainWindow::exportFindings);
+  connect(audit_place_, &AuditPlace::profileFileWanted, this, &MainWindow::chooseProfileFile);
+  connect(audit_place_, &AuditPlace::profileSaveWanted, this, &MainWindow::saveProfile);
   connect(audit_place_, &AuditPlace::cautionWanted, this, &MainWindow::showCaution);
   audit_place_->suppose().setMiddle([this] { return plan_->middle(); });
   connect(plan_, &plan::PlanView::supposed, this, &MainWindow::suppose);

@@ -13,6 +13,7 @@
 #include "app/edits/move_things.h"
 #include "app/edits/remove_things.h"
 #include "app/plan/plan_view.h"
+#include "app/window/audit_place.h"
 #include "app/window/commands.h"
 #include "app/window/inspect_place.h"
 #include "app/window/language.h"
@@ -193,6 +194,13 @@ void MainWindow::makeViewMenu() {
   menu.addSeparator();
   fillLanguageMenu(*menu.addMenu(tr("&Language")), settings_,
                    [this](const QString& said) { notices_->show("language", said, {}); });
+}
+
+void MainWindow::makeAuditMenu() {
+  MenuMaker menu(*menuBar(), tr("Audi&t"));
+  audit_place_->fillMenu(menu, [this] {
+    if (workPlace() != WorkPlace::Audit) goToPlace(WorkPlace::Audit);
+  });
 }
 
 void MainWindow::makeInspectMenu() {

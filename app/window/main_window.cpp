@@ -41,6 +41,7 @@ MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Ask
   makeArrangeMenu();
   makeDrawMenu();
   makeViewMenu();
+  makeAuditMenu();
   makeInspectMenu();
   makePosterMenu();
   makeHelpMenu();

@@ -2,7 +2,6 @@
 
 #include <QMainWindow>
 #include <QSettings>
-#include <QTimer>
 #include <memory>
 
 #include "app/documents/recovery_store.h"
@@ -13,6 +12,7 @@
 #include "app/window/asker.h"
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
+#include "app/window/freshness.h"
 #include "app/window/live_audit.h"
 #include "app/window/live_reach.h"
 
@@ -22,6 +22,9 @@ class QTabBar;
 class QMenu;
 class QSplitter;
 
+namespace stopwalk::files {
+struct FiledReport;
+}
 namespace stopwalk::plan {
 class PlanView;
 }
@@ -100,6 +103,7 @@ class MainWindow : public QMainWindow {
   void makeArrangeMenu();
   void makeDrawMenu();
   void makeViewMenu();
+  void makeAuditMenu();
   void makeInspectMenu();
   void makePosterMenu();
   void makeHelpMenu();
@@ -120,10 +124,14 @@ class MainWindow : public QMainWindow {
   void readProfileAgain(const QStringList& paths);
   void showFirstMinutes();
   static constexpr const char* kNotAudited = "not audited";  // a notice
-  void showMomentAgo(bool is_so);
+  void showAge(panels::Age age);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
-  bool mayExportStations();
+  bool mayExport();
+  void exportTable(const QString& name, std::string (*table)(const files::FiledReport&), const QString& said);
   void exportStations();
+  void exportFindings();
+  void saveProfile();
+  void chooseProfileFile();
   void showTitle();
   void showNotices();
   void showWarnings();
@@ -161,7 +169,7 @@ class MainWindow : public QMainWindow {
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;
-  QTimer late_;  // an audit that is not there when it ends makes what is shown one of a moment ago
+  Freshness freshness_{this};
   planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn
   std::shared_ptr<const layout::DeviceKinds> kinds_;
   std::optional<std::pair<std::string, QString>>

@@ -435,6 +435,18 @@
         <source>Print the poster</source>
         <translation>Den Aushang drucken</translation>
     </message>
+    <message>
+        <source>Save the rules as</source>
+        <translation>Regeln speichern als</translation>
+    </message>
+    <message>
+        <source>Choose a profile of rules</source>
+        <translation>Ein Profil von Regeln wählen</translation>
+    </message>
+    <message>
+        <source>Profiles (*.yaml);;All files (*)</source>
+        <translation>Profile (*.yaml);;Alle Dateien (*)</translation>
+    </message>
 </context>
 <context>
     <name>DoorSection</name>
@@ -4120,6 +4132,46 @@
         <source>%1 of %2 findings.</source>
         <translation>%1 von %2 Befunden.</translation>
     </message>
+    <message>
+        <source>Order of the findings</source>
+        <translation>Reihenfolge der Befunde</translation>
+    </message>
+    <message>
+        <source>Worst first</source>
+        <translation>Schlimmste zuerst</translation>
+    </message>
+    <message>
+        <source>Farthest past its limit first</source>
+        <translation>Am weitesten über der Grenze zuerst</translation>
+    </message>
+    <message>
+        <source>By name</source>
+        <translation>Nach Namen</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the findings</source>
+        <translation>Befunde &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>What is shown, as text for a letter</source>
+        <translation>Was zu sehen ist, als Text für einen Brief</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Export the findings…</source>
+        <translation>Befunde &amp;exportieren…</translation>
+    </message>
+    <message>
+        <source>All findings as a CSV file</source>
+        <translation>Alle Befunde als CSV-Datei</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportieren…</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
@@ -4524,6 +4576,62 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Wie im &amp;Profil</translation>
     </message>
+    <message>
+        <source>The rule chosen is on</source>
+        <translation>Die gewählte Regel ist an</translation>
+    </message>
+    <message>
+        <source>A rule that is off finds nothing</source>
+        <translation>Eine Regel, die aus ist, findet nichts</translation>
+    </message>
+    <message>
+        <source>The rule chosen as the profile has it</source>
+        <translation>Die gewählte Regel wie im Profil</translation>
+    </message>
+    <message>
+        <source>Puts back what was changed of this rule</source>
+        <translation>Nimmt zurück, was an dieser Regel geändert wurde</translation>
+    </message>
+    <message>
+        <source>Choose the prof&amp;ile</source>
+        <translation>&amp;Profil wählen</translation>
+    </message>
+    <message>
+        <source>The rules and limits that the layout is audited by</source>
+        <translation>Die Regeln und Grenzen, nach denen das Layout geprüft wird</translation>
+    </message>
+    <message>
+        <source>Profile fro&amp;m a file…</source>
+        <translation>Profil aus einer &amp;Datei…</translation>
+    </message>
+    <message>
+        <source>One of your own, beside the layout</source>
+        <translation>Ein eigenes, neben dem Layout</translation>
+    </message>
+    <message>
+        <source>File…</source>
+        <translation>Datei…</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve the rules as a profile file…</source>
+        <translation>Re&amp;geln als Profildatei speichern…</translation>
+    </message>
+    <message>
+        <source>All rules as they are kept here, for other layouts and the command line</source>
+        <translation>Alle Regeln, wie sie hier gelten, für andere Layouts und die Befehlszeile</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern…</translation>
+    </message>
+    <message>
+        <source>Profile</source>
+        <translation>Profil</translation>
+    </message>
+    <message>
+        <source>This rule is as the profile has it.</source>
+        <translation>Diese Regel ist wie im Profil.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
@@ -4677,6 +4785,22 @@
         <source>%1 of %2 stations</source>
         <translation>%1 von %2 Arbeitsplätzen</translation>
     </message>
+    <message>
+        <source>Copy the &amp;table of stations</source>
+        <translation>&amp;Tabelle der Arbeitsplätze kopieren</translation>
+    </message>
+    <message>
+        <source>E&amp;xport the table of stations…</source>
+        <translation>Tabelle der Arbeitsplätze e&amp;xportieren…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+X</source>
+        <translation>Ctrl+Shift+X</translation>
+    </message>
+    <message>
+        <source>Not audited yet.</source>
+        <translation>Noch nicht geprüft.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::SupposePanel</name>
@@ -4711,11 +4835,6 @@
         <translation>Ein Klotz auf dem Boden: im Plan ziehen, oder seine Zahlen eintippen</translation>
     </message>
     <message>
-        <source>&amp;Take away</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Wegnehmen</translation>
-    </message>
-    <message>
         <source>&amp;Back to how it is</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Zurück zu&amp;m Ist-Zustand</translation>
@@ -4744,6 +4863,90 @@
         <source>Put in the &amp;way</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>&amp;In den Weg stellen</translation>
+    </message>
+    <message>
+        <source>What is picked is out of &amp;order</source>
+        <translation>Das Ausgewählte ist a&amp;ußer Betrieb</translation>
+    </message>
+    <message>
+        <source>The stops and phones picked on the plan, all at once</source>
+        <translation>Die im Plan ausgewählten Stopps und Telefone, alle auf einmal</translation>
+    </message>
+    <message>
+        <source>The door that is picked is s&amp;hut</source>
+        <translation>Die ausgewählte Tür ist &amp;zu</translation>
+    </message>
+    <message>
+        <source>All doors picked on the plan, at once</source>
+        <translation>Alle im Plan ausgewählten Türen auf einmal</translation>
+    </message>
+    <message>
+        <source>&amp;Put something in the way</source>
+        <translation>Etwas &amp;in den Weg stellen</translation>
+    </message>
+    <message>
+        <source>Its place and size by &amp;numbers…</source>
+        <translation>Platz und Größe in Za&amp;hlen…</translation>
+    </message>
+    <message>
+        <source>Of what stands in the way</source>
+        <translation>Von dem, was im Weg steht</translation>
+    </message>
+    <message>
+        <source>Take it &amp;away</source>
+        <translation>Wieder weg&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>What stands in the way</source>
+        <translation>Was im Weg steht</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke away</source>
+        <translation>&amp;Wegnehmen</translation>
+    </message>
+    <message>
+        <source>After ho&amp;urs</source>
+        <translation>Außerha&amp;lb der Betriebszeit</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+O</source>
+        <translation>Ctrl+Shift+O</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+D</source>
+        <translation>Ctrl+Shift+D</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+B</source>
+        <translation>Ctrl+Shift+B</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+K</source>
+        <translation>Ctrl+Shift+K</translation>
+    </message>
+    <message>
+        <source>Pick a stop or a phone on the plan first.</source>
+        <translation>Zuerst im Plan einen Stopp oder ein Telefon auswählen.</translation>
+    </message>
+    <message>
+        <source>Pick a door on the plan first.</source>
+        <translation>Zuerst im Plan eine Tür auswählen.</translation>
+    </message>
+    <message>
+        <source>Nothing is put in the way.</source>
+        <translation>Nichts ist in den Weg gestellt.</translation>
+    </message>
+    <message>
+        <source>Choose one of those in the way in the list first.</source>
+        <translation>Zuerst in der Liste wählen, was im Weg steht.</translation>
+    </message>
+    <message>
+        <source>Nothing is supposed.</source>
+        <translation>Nichts ist angenommen.</translation>
     </message>
 </context>
 <context>
@@ -5910,6 +6113,46 @@
     <message>
         <source>%1 findings changed</source>
         <translation>%1 Befunde geändert</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;findings</source>
+        <translation>&amp;Befunde ansehen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+F</source>
+        <translation>Ctrl+Shift+F</translation>
+    </message>
+    <message>
+        <source>How findings are &amp;listed</source>
+        <translation>Wie Befunde &amp;aufgeführt sind</translation>
+    </message>
+    <message>
+        <source>Look at the table of &amp;stations</source>
+        <translation>Tabelle der Arbeitsplätze an&amp;sehen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+T</source>
+        <translation>Ctrl+Shift+T</translation>
+    </message>
+    <message>
+        <source>Look at &amp;what if</source>
+        <translation>&amp;Was wäre wenn ansehen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Y</source>
+        <translation>Ctrl+Shift+Y</translation>
+    </message>
+    <message>
+        <source>Colour the floor b&amp;y</source>
+        <translation>Boden &amp;färben nach</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;rules</source>
+        <translation>&amp;Regeln ansehen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Ctrl+Shift+P</translation>
     </message>
 </context>
 <context>
@@ -7239,6 +7482,46 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
         <translation>Nicht bestanden und seither auch nicht, und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>befunde</translation>
+    </message>
+    <message>
+        <source>%1-findings</source>
+        <translation>%1-befunde</translation>
+    </message>
+    <message>
+        <source>All findings, as the layout is, are in %1.</source>
+        <translation>Alle Befunde, wie das Layout ist, stehen in %1.</translation>
+    </message>
+    <message>
+        <source>Audi&amp;t</source>
+        <translation>Prüfe&amp;n</translation>
+    </message>
+    <message>
+        <source>house-rules</source>
+        <translation>hausregeln</translation>
+    </message>
+    <message>
+        <source>Rules of %1</source>
+        <translation>Regeln von %1</translation>
+    </message>
+    <message>
+        <source>All rules, as they are kept here, are in %1.</source>
+        <translation>Alle Regeln, wie sie hier gelten, stehen in %1.</translation>
+    </message>
+    <message>
+        <source>That profile cannot be chosen</source>
+        <translation>Dieses Profil kann nicht gewählt werden</translation>
+    </message>
+    <message>
+        <source>Save the layout first: a profile file stands beside it.</source>
+        <translation>Zuerst das Layout speichern: Eine Profildatei steht neben ihm.</translation>
+    </message>
+    <message>
+        <source>It must stand in the folder of the layout or below, so that it goes where the layout goes.</source>
+        <translation>Es muss im Ordner des Layouts oder darunter stehen, damit es mit dem Layout mitgeht.</translation>
     </message>
 </context>
 <context>

@@ -435,6 +435,18 @@
         <source>Print the poster</source>
         <translation>Imprimir el cartel</translation>
     </message>
+    <message>
+        <source>Save the rules as</source>
+        <translation>Guardar las reglas como</translation>
+    </message>
+    <message>
+        <source>Choose a profile of rules</source>
+        <translation>Elegir un perfil de reglas</translation>
+    </message>
+    <message>
+        <source>Profiles (*.yaml);;All files (*)</source>
+        <translation>Perfiles (*.yaml);;Todos los archivos (*)</translation>
+    </message>
 </context>
 <context>
     <name>DoorSection</name>
@@ -4120,6 +4132,46 @@
         <source>%1 of %2 findings.</source>
         <translation>%1 de %2 hallazgos.</translation>
     </message>
+    <message>
+        <source>Order of the findings</source>
+        <translation>Orden de los hallazgos</translation>
+    </message>
+    <message>
+        <source>Worst first</source>
+        <translation>Los peores primero</translation>
+    </message>
+    <message>
+        <source>Farthest past its limit first</source>
+        <translation>Los más lejanos de su límite primero</translation>
+    </message>
+    <message>
+        <source>By name</source>
+        <translation>Por nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the findings</source>
+        <translation>&amp;Copiar los hallazgos</translation>
+    </message>
+    <message>
+        <source>What is shown, as text for a letter</source>
+        <translation>Lo que se ve, como texto para una carta</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copiar</translation>
+    </message>
+    <message>
+        <source>&amp;Export the findings…</source>
+        <translation>&amp;Exportar los hallazgos…</translation>
+    </message>
+    <message>
+        <source>All findings as a CSV file</source>
+        <translation>Todos los hallazgos como archivo CSV</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportar…</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Gallery</name>
@@ -4524,6 +4576,62 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Como en el &amp;perfil</translation>
     </message>
+    <message>
+        <source>The rule chosen is on</source>
+        <translation>La regla elegida está activa</translation>
+    </message>
+    <message>
+        <source>A rule that is off finds nothing</source>
+        <translation>Una regla inactiva no encuentra nada</translation>
+    </message>
+    <message>
+        <source>The rule chosen as the profile has it</source>
+        <translation>La regla elegida como en el perfil</translation>
+    </message>
+    <message>
+        <source>Puts back what was changed of this rule</source>
+        <translation>Deshace lo que se cambió en esta regla</translation>
+    </message>
+    <message>
+        <source>Choose the prof&amp;ile</source>
+        <translation>Elegir el perf&amp;il</translation>
+    </message>
+    <message>
+        <source>The rules and limits that the layout is audited by</source>
+        <translation>Las reglas y límites con los que se audita el plano</translation>
+    </message>
+    <message>
+        <source>Profile fro&amp;m a file…</source>
+        <translation>Perfil de un &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>One of your own, beside the layout</source>
+        <translation>Uno propio, junto al plano</translation>
+    </message>
+    <message>
+        <source>File…</source>
+        <translation>Archivo…</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve the rules as a profile file…</source>
+        <translation>&amp;Guardar las reglas como archivo de perfil…</translation>
+    </message>
+    <message>
+        <source>All rules as they are kept here, for other layouts and the command line</source>
+        <translation>Todas las reglas como rigen aquí, para otros planos y la línea de órdenes</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Guardar…</translation>
+    </message>
+    <message>
+        <source>Profile</source>
+        <translation>Perfil</translation>
+    </message>
+    <message>
+        <source>This rule is as the profile has it.</source>
+        <translation>Esta regla está como en el perfil.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
@@ -4677,6 +4785,22 @@
         <source>%1 of %2 stations</source>
         <translation>%1 de %2 puestos</translation>
     </message>
+    <message>
+        <source>Copy the &amp;table of stations</source>
+        <translation>Copiar la ta&amp;bla de puestos</translation>
+    </message>
+    <message>
+        <source>E&amp;xport the table of stations…</source>
+        <translation>E&amp;xportar la tabla de puestos…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+X</source>
+        <translation>Ctrl+Shift+X</translation>
+    </message>
+    <message>
+        <source>Not audited yet.</source>
+        <translation>Todavía sin auditar.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::SupposePanel</name>
@@ -4711,11 +4835,6 @@
         <translation>Un bloque en el suelo: arrástrelo en el plano, o escriba sus números</translation>
     </message>
     <message>
-        <source>&amp;Take away</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Quitar</translation>
-    </message>
-    <message>
         <source>&amp;Back to how it is</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Volver a como es&amp;tá</translation>
@@ -4744,6 +4863,90 @@
         <source>Put in the &amp;way</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Poner en el ca&amp;mino</translation>
+    </message>
+    <message>
+        <source>What is picked is out of &amp;order</source>
+        <translation>Lo elegido está fuera de &amp;servicio</translation>
+    </message>
+    <message>
+        <source>The stops and phones picked on the plan, all at once</source>
+        <translation>Las paradas y teléfonos elegidos en el plano, todos a la vez</translation>
+    </message>
+    <message>
+        <source>The door that is picked is s&amp;hut</source>
+        <translation>La puerta elegida está cerra&amp;da</translation>
+    </message>
+    <message>
+        <source>All doors picked on the plan, at once</source>
+        <translation>Todas las puertas elegidas en el plano, a la vez</translation>
+    </message>
+    <message>
+        <source>&amp;Put something in the way</source>
+        <translation>Poner algo en el ca&amp;mino</translation>
+    </message>
+    <message>
+        <source>Its place and size by &amp;numbers…</source>
+        <translation>Su lugar y tamaño en &amp;números…</translation>
+    </message>
+    <message>
+        <source>Of what stands in the way</source>
+        <translation>De lo que está en el camino</translation>
+    </message>
+    <message>
+        <source>Take it &amp;away</source>
+        <translation>Q&amp;uitarlo</translation>
+    </message>
+    <message>
+        <source>What stands in the way</source>
+        <translation>Lo que está en el camino</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke away</source>
+        <translation>&amp;Quitar</translation>
+    </message>
+    <message>
+        <source>After ho&amp;urs</source>
+        <translation>&amp;Fuera de horario</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+O</source>
+        <translation>Ctrl+Shift+O</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+D</source>
+        <translation>Ctrl+Shift+D</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+B</source>
+        <translation>Ctrl+Shift+B</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+K</source>
+        <translation>Ctrl+Shift+K</translation>
+    </message>
+    <message>
+        <source>Pick a stop or a phone on the plan first.</source>
+        <translation>Elija antes una parada o un teléfono en el plano.</translation>
+    </message>
+    <message>
+        <source>Pick a door on the plan first.</source>
+        <translation>Elija antes una puerta en el plano.</translation>
+    </message>
+    <message>
+        <source>Nothing is put in the way.</source>
+        <translation>No hay nada puesto en el camino.</translation>
+    </message>
+    <message>
+        <source>Choose one of those in the way in the list first.</source>
+        <translation>Elija antes en la lista lo que está en el camino.</translation>
+    </message>
+    <message>
+        <source>Nothing is supposed.</source>
+        <translation>No se supone nada.</translation>
     </message>
 </context>
 <context>
@@ -5910,6 +6113,46 @@
     <message>
         <source>%1 findings changed</source>
         <translation>%1 hallazgos cambiados</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;findings</source>
+        <translation>Ver los &amp;hallazgos</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+F</source>
+        <translation>Ctrl+Shift+F</translation>
+    </message>
+    <message>
+        <source>How findings are &amp;listed</source>
+        <translation>Cómo se &amp;listan los hallazgos</translation>
+    </message>
+    <message>
+        <source>Look at the table of &amp;stations</source>
+        <translation>Ver la tabla de &amp;puestos</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+T</source>
+        <translation>Ctrl+Shift+T</translation>
+    </message>
+    <message>
+        <source>Look at &amp;what if</source>
+        <translation>Ver &amp;qué pasaría si</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Y</source>
+        <translation>Ctrl+Shift+Y</translation>
+    </message>
+    <message>
+        <source>Colour the floor b&amp;y</source>
+        <translation>C&amp;olorear el suelo por</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;rules</source>
+        <translation>Ver las &amp;reglas</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Ctrl+Shift+P</translation>
     </message>
 </context>
 <context>
@@ -7239,6 +7482,46 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
         <translation>Fallado y no superado desde entonces, y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
+    </message>
+    <message>
+        <source>findings</source>
+        <translation>hallazgos</translation>
+    </message>
+    <message>
+        <source>%1-findings</source>
+        <translation>%1-hallazgos</translation>
+    </message>
+    <message>
+        <source>All findings, as the layout is, are in %1.</source>
+        <translation>Todos los hallazgos, tal como está el plano, están en %1.</translation>
+    </message>
+    <message>
+        <source>Audi&amp;t</source>
+        <translation>A&amp;uditar</translation>
+    </message>
+    <message>
+        <source>house-rules</source>
+        <translation>reglas-de-la-casa</translation>
+    </message>
+    <message>
+        <source>Rules of %1</source>
+        <translation>Reglas de %1</translation>
+    </message>
+    <message>
+        <source>All rules, as they are kept here, are in %1.</source>
+        <translation>Todas las reglas, como rigen aquí, están en %1.</translation>
+    </message>
+    <message>
+        <source>That profile cannot be chosen</source>
+        <translation>Ese perfil no se puede elegir</translation>
+    </message>
+    <message>
+        <source>Save the layout first: a profile file stands beside it.</source>
+        <translation>Guarde antes el plano: un archivo de perfil está junto a él.</translation>
+    </message>
+    <message>
+        <source>It must stand in the folder of the layout or below, so that it goes where the layout goes.</source>
+        <translation>Debe estar en la carpeta del plano o debajo, para que vaya adonde va el plano.</translation>
     </message>
 </context>
 <context>

@@ -1,10 +1,10 @@
 #include "app/panels/details/details.h"
 
 #include <QStyle>
+#include <utility>
 
 #include "app/edits/step_names.h"
 #include "app/panels/details/sections.h"
-#include "app/panels/moment_ago.h"
 #include "app/panels/sentence_label.h"
 
 namespace stopwalk::panels {
@@ -44,10 +44,13 @@ void Details::setProblems(std::vector<Problem> problems) {
   showProblems();
 }
 
-void Details::setMomentAgo(bool is_so) {
-  if (is_so == moment_ago_) return;
-  moment_ago_ = is_so;
-  showPale(*widget(), is_so);
+// What was entered is current at once; the problems that were found are not.
+void Details::setAge(Age age) {
+  if (age == age_) return;
+  const Age was = std::exchange(age_, age);
+  if (was == Age::BeingComputed || age == Age::BeingComputed)
+    showPale(*problems_box_, age == Age::BeingComputed);
+  if (was == Age::MomentAgo || age == Age::MomentAgo) showPale(*widget(), age == Age::MomentAgo);
   showTitle();
 }
 
@@ -149,7 +152,7 @@ void Details::showTitle() {
   } else if (ids.size() > 1) {
     title = tr("%1 things").arg(ids.size());
   }
-  title_->setText(moment_ago_ ? tr("%1, a moment ago").arg(title) : title);
+  title_->setText(age_ == Age::MomentAgo ? tr("%1, a moment ago").arg(title) : title);
   QFont bold = font();
   bold.setBold(true);
   bold.setPointSizeF(bold.pointSizeF() * 1.2);

@@ -8,6 +8,7 @@
 
 #include "app/panels/details/desk.h"
 #include "app/panels/details/section.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/problem.h"
 
 namespace stopwalk::panels {
@@ -20,8 +21,7 @@ class Details : public QScrollArea {
   explicit Details(const Desk& desk, QWidget* parent = nullptr);
 
   void setProblems(std::vector<Problem> problems);
-  // What is shown is of a moment ago: it is being dragged, or computed anew.
-  void setMomentAgo(bool is_so);
+  void setAge(Age age);
   // What was typed and not yet entered is entered now, such as before saving.
   void applyPending();
   // The shop's own kinds came or went.
@@ -49,7 +49,7 @@ class Details : public QScrollArea {
   std::vector<Problem> problems_;
   std::vector<Problem> shown_problems_;
   bool rebuild_waits_ = false;
-  bool moment_ago_ = false;
+  Age age_ = Age::Current;
 };
 
 }  // namespace stopwalk::panels

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <set>
 #include <string_view>
@@ -30,6 +31,35 @@ bool isWanted(const Finding& finding, const FindingFilter& filter) {
   if (!severity) return false;
   const std::string text = finding.text + " " + finding.rule + " " + finding.subject + " " + finding.room;
   return filter.search.isEmpty() || matches(QString::fromStdString(text), filter.search);
+}
+
+// How many times its limit it is; 0 where there is no number.
+double pastLimit(const Finding& f) {
+  if (!f.measured || !f.limit) return 0;
+  const auto [less, more] = std::minmax(*f.measured, *f.limit);
+  return less > 0 ? more / less : std::numeric_limits<double>::infinity();
+}
+
+// `lathe-2` before `lathe-10`: numbers without leading zeros are the greater, the longer they are.
+bool isBefore(const std::string& a, const std::string& b) {
+  const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
+  const auto [at, in_b] = std::ranges::mismatch(a, b);
+  const auto digits = [&](const std::string& text, auto from) {
+    return std::find_if_not(from, text.end(), isDigit) - from;
+  };
+  const auto in_a = digits(a, at), of_b = digits(b, in_b);
+  const bool in_number = at != a.begin() && isDigit(*std::prev(at));
+  if (in_a != of_b && ((in_a > 0 && of_b > 0) || in_number)) return in_a < of_b;
+  return a < b;
+}
+
+// Those of the same rank stay in the order of the report, the worst first.
+void sort(std::vector<std::size_t>& which, const std::vector<Finding>& findings, OrderBy order) {
+  if (order == OrderBy::Gravity) return;  // as they are
+  std::ranges::stable_sort(which, [&](std::size_t a, std::size_t b) {
+    if (order == OrderBy::PastLimit) return pastLimit(findings[a]) > pastLimit(findings[b]);
+    return isBefore(findings[a].subject, findings[b].subject);
+  });
 }
 
 // What a finding stands under, by its id, and how that is called: with the id where another is called so too.
@@ -111,17 +141,19 @@ std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::La
   const Titles titles(layout, filter.group_by);
   std::vector<FindingGroup> groups;
   std::unordered_map<std::string, std::size_t> known;  // by key, into `groups`
-  for (std::size_t i = 0; i < report.findings.size(); ++i) {
-    const Finding& finding = report.findings[i];
-    const std::string key = titles.keyOf(finding);
+  std::vector<std::size_t> wanted;
+  for (std::size_t i = 0; i < report.findings.size(); ++i)
+    if (isWanted(report.findings[i], filter)) wanted.push_back(i);
+  sort(wanted, report.findings, filter.order_by);
+  for (const std::size_t i : wanted) {
+    const std::string key = titles.keyOf(report.findings[i]);
     const auto [group, is_first] = known.emplace(key, groups.size());
     if (is_first) groups.push_back({titles.of(key), {}, 0});
-    ++groups[group->second].all;
-    if (isWanted(finding, filter)) groups[group->second].findings.push_back(i);
+    groups[group->second].findings.push_back(i);
   }
-  std::erase_if(groups, [](const FindingGroup& group) { return group.findings.empty(); });
-  // In the order of the worst that is shown.
-  std::ranges::sort(groups, {}, [](const FindingGroup& group) { return group.findings.front(); });
+  for (const Finding& finding : report.findings)
+    if (const auto group = known.find(titles.keyOf(finding)); group != known.end())
+      ++groups[group->second].all;
   return groups;
 }
 

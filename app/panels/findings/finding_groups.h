@@ -11,21 +11,25 @@
 namespace stopwalk::panels {
 
 enum class GroupBy { Room, Machine, Rule };
+// `PastLimit`: what is measured by its limit, or the limit by it where less is worse; what has no number
+// last.
+enum class OrderBy { Gravity, PastLimit, Name };
 
 // What findings are shown, and how they are brought together.
 struct FindingFilter {
   GroupBy group_by = GroupBy::Room;
   bool fails = true, warns = true, notes = true;
   QString search;
+  OrderBy order_by = OrderBy::Gravity;
 };
 
 struct FindingGroup {
   QString title;
-  std::vector<std::size_t> findings;  // into report.findings, the worst first
+  std::vector<std::size_t> findings;  // into report.findings, in the order asked for
   std::size_t all = 0;                // with those that are not shown
 };
 
-// The groups in the order of their worst finding, which is that of the report.
+// The groups in the order of their first finding.
 std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::Layout& layout,
                                    const FindingFilter& filter);
 

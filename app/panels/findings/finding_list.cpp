@@ -3,11 +3,13 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHBoxLayout>
+#include <QMenu>
+#include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "app/panels/elided_box.h"
 #include "app/panels/findings/let_stand.h"
-#include "app/panels/moment_ago.h"
 #include "app/panels/rows.h"
 #include "app/panels/sentence_label.h"
 
@@ -38,9 +40,12 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   column->addWidget(search_);
-  column->addWidget(filterLine());
+  column->addWidget(orderLine());
+  filter_line_ = filterLine();
+  column->addWidget(filter_line_);
   column->addWidget(summary_);
   column->addWidget(tree_, 1);
+  column->addWidget(buttonLine());
   setTabOrder(shows_[2], tree_);  // as they stand
   setFocusProxy(search_);
   connect(search_, &QLineEdit::textChanged, this, &FindingList::build);
@@ -55,21 +60,34 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   connect(tree_, &QTreeWidget::itemActivated, this, go);
   connect(search_, &SearchLine::chosen, this, go);
   auto* copy = new QShortcut(QKeySequence::Copy, tree_, nullptr, nullptr, Qt::WidgetShortcut);
-  connect(copy, &QShortcut::activated, this, [this] { QApplication::clipboard()->setText(asText()); });
+  connect(copy, &QShortcut::activated, copy_, &QAction::trigger);
   build();
+}
+
+QWidget* FindingList::orderLine() {
+  auto* line = new QWidget(this);
+  auto* row = new QHBoxLayout(line);
+  row->setContentsMargins(0, 0, 0, 0);
+  const auto add = [&](const QString& name, const QStringList& choices) {
+    auto* box = new ElidedBox(line);
+    box->setAccessibleName(name);
+    box->view()->setAccessibleName(name);
+    box->setToolTip(name);
+    box->addItems(choices);
+    connect(box, &QComboBox::currentIndexChanged, this, &FindingList::build);
+    row->addWidget(box, 1);
+    return box;
+  };
+  group_by_ = add(tr("Group findings"), {tr("By room"), tr("By machine"), tr("By rule")});
+  order_by_ = add(tr("Order of the findings"),
+                  {tr("Worst first"), tr("Farthest past its limit first"), tr("By name")});
+  return line;
 }
 
 QWidget* FindingList::filterLine() {
   auto* line = new QWidget(this);
   auto* row = new QHBoxLayout(line);
   row->setContentsMargins(0, 0, 0, 0);
-  group_by_ = new QComboBox(line);
-  group_by_->setAccessibleName(tr("Group findings"));
-  group_by_->addItems({tr("By room"), tr("By machine"), tr("By rule")});
-  // It gives way to a longer count, so that the panel, and the plan beside it, stay where they are.
-  group_by_->setMinimumWidth(fontMetrics().averageCharWidth() * 10);
-  connect(group_by_, &QComboBox::currentIndexChanged, this, &FindingList::build);
-  row->addWidget(group_by_, 1);
   const QString names[] = {tr("Fails"), tr("Warns"), tr("Notes")};
   for (int i = 0; i < 3; ++i) {
     shows_[i] = new QCheckBox(line);
@@ -80,7 +98,35 @@ QWidget* FindingList::filterLine() {
     connect(shows_[i], &QCheckBox::toggled, this, &FindingList::build);
     row->addWidget(shows_[i]);
   }
+  row->addStretch(1);
   return line;
+}
+
+QWidget* FindingList::buttonLine() {
+  copy_ = new Verb(
+      {tr("&Copy the findings"), tr("What is shown, as text for a letter"), tr("Copy")},
+      [this] { QApplication::clipboard()->setText(asText()); }, this);
+  export_ = new Verb(
+      {tr("&Export the findings…"), tr("All findings as a CSV file"), tr("Export…")},
+      [this] { emit exportWanted(); }, this);
+  auto* line = new QWidget(this);
+  auto* row = new QHBoxLayout(line);
+  row->setContentsMargins(0, 0, 0, 0);
+  for (Verb* verb : {copy_, export_}) {
+    auto* button = new QPushButton(line);
+    verb->showOn(*button);
+    row->addWidget(button);
+  }
+  row->addStretch(1);
+  return line;
+}
+
+void FindingList::fillMenu(QMenu& menu, const std::function<void()>& before) {
+  addChoices(menu, *group_by_, before);
+  menu.addSeparator();
+  addChoices(menu, *order_by_, before);
+  menu.addSeparator();
+  for (QCheckBox* shows : shows_) addTick(menu, *shows, before);
 }
 
 void FindingList::setReport(std::shared_ptr<const audit::Report> report,
@@ -98,10 +144,12 @@ void FindingList::setCircumstances(const QStringList& said, const QString& suppo
   showCounts();
 }
 
-void FindingList::setMomentAgo(bool is_so) {
-  if (is_so == moment_ago_) return;
-  moment_ago_ = is_so;
-  showPale(*tree_, is_so);
+void FindingList::setAge(Age age) {
+  if (age == age_) return;
+  if (isPale(age) != isPale(age_))
+    for (QWidget* widget : {static_cast<QWidget*>(tree_), static_cast<QWidget*>(summary_), filter_line_})
+      showPale(*widget, isPale(age));
+  age_ = age;
   showCounts();
 }
 
@@ -119,8 +167,12 @@ void FindingList::build() {
   building_ = true;
   tree_->clear();
   if (report_ && layout_) {
-    const FindingFilter filter{static_cast<GroupBy>(group_by_->currentIndex()), shows_[0]->isChecked(),
-                               shows_[1]->isChecked(), shows_[2]->isChecked(), search_->text()};
+    const FindingFilter filter{static_cast<GroupBy>(group_by_->currentIndex()),
+                               shows_[0]->isChecked(),
+                               shows_[1]->isChecked(),
+                               shows_[2]->isChecked(),
+                               search_->text(),
+                               static_cast<OrderBy>(order_by_->currentIndex())};
     const auto is_new = before_ ? newSince(*report_, *before_) : std::vector<bool>(report_->findings.size());
     for (const FindingGroup& group : groupsOf(*report_, *layout_, filter)) addGroup(group, is_new);
     choose(rule, subject, which);
@@ -169,11 +221,12 @@ void FindingList::choose(const QString& rule, const QString& subject, const QStr
 }
 
 void FindingList::showCounts() {
+  for (Verb* verb : {copy_, export_}) verb->setWhyNot(report_ ? QString() : tr("Not audited yet."));
   for (int i = 0; i < 3; ++i)
     shows_[i]->setText(report_ ? QString::number(report_->count(static_cast<Severity>(i))) : QString());
   if (!report_) return summary_->setText(tr("Not audited yet."));
   QStringList sentences{counted()};
-  if (moment_ago_) sentences.prepend(tr("Of a moment ago:"));
+  if (age_ == Age::MomentAgo) sentences.prepend(tr("Of a moment ago:"));
   for (const QString& said : said_) sentences << said + '.';
   summary_->setText(sentences.join(' '));
 }
@@ -196,7 +249,7 @@ void FindingList::look() {
 
 QString FindingList::asText() const {
   QString text;
-  if (moment_ago_) text += tr("Of a moment ago, being computed anew.") + "\n";
+  if (age_ != Age::Current) text += tr("Of a moment ago, being computed anew.") + "\n";
   if (report_)
     text += tr("%1, audited by the profile %2, copied on %3.")
                 .arg(report_->layout_name.empty() ? tr("A workshop without a name")

@@ -6,12 +6,14 @@
 #include <QTreeWidget>
 #include <memory>
 
+#include "app/panels/actions/verb.h"
 #include "app/panels/findings/finding_groups.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/search_line.h"
 
 namespace stopwalk::panels {
 
-// All that the audit found, worst first, in groups: each a sentence.
+// All that the audit found, worst first unless another order is chosen, in groups: each a sentence.
 class FindingList : public QWidget {
   Q_OBJECT
 
@@ -24,15 +26,19 @@ class FindingList : public QWidget {
   // What is not asked for, or not as it should be, and so cannot be among the findings: "2 rules are off".
   // `supposed`: what is, in a sentence for what is copied.
   void setCircumstances(const QStringList& said, const QString& supposed);
-  // What is shown is of a moment ago, and is computed anew.
-  void setMomentAgo(bool is_so);
+  void setAge(Age age);
   const audit::Finding* current() const;
 
   QTreeWidget* tree() const { return tree_; }
   SearchLine* search() const { return search_; }
   QComboBox* groupBy() const { return group_by_; }
+  QComboBox* orderBy() const { return order_by_; }
   QCheckBox* shows(audit::Severity severity) const { return shows_[static_cast<int>(severity)]; }
   QString summary() const { return summary_->text(); }
+  Verb& copyVerb() const { return *copy_; }
+  Verb& exportVerb() const { return *export_; }
+  // How they are listed: grouped, in which order, and which of them.
+  void fillMenu(QMenu& menu, const std::function<void()>& before);
   // All that is shown, a line a finding under its group's; above it of what, by what and how much of it.
   QString asText() const;
 
@@ -43,9 +49,12 @@ class FindingList : public QWidget {
   void picked(const stopwalk::audit::Finding& finding);
   // It is to be brought into sight on the plan.
   void goTo(const QString& id);
+  void exportWanted();
 
  private:
+  QWidget* orderLine();
   QWidget* filterLine();
+  QWidget* buttonLine();
   void build();
   void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
   void choose(const QString& rule, const QString& subject, const QString& which);
@@ -56,15 +65,17 @@ class FindingList : public QWidget {
   void look();
 
   SearchLine* search_;
-  QComboBox* group_by_;
+  QComboBox *group_by_, *order_by_;
+  Verb *copy_, *export_;
   QCheckBox* shows_[3] = {};
+  QWidget* filter_line_;
   QLabel* summary_;
   QTreeWidget* tree_;
   std::shared_ptr<const audit::Report> report_, before_;
   std::shared_ptr<const layout::Layout> layout_;
   QStringList said_;
   QString supposed_;
-  bool moment_ago_ = false;
+  Age age_ = Age::Current;
   bool building_ = false;
 };
 

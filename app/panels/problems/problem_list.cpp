@@ -3,7 +3,6 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/panels/moment_ago.h"
 #include "app/panels/sentence_label.h"
 
 namespace stopwalk::panels {
@@ -61,12 +60,14 @@ void ProblemList::setUnknown() {
   none_->show();
 }
 
-void ProblemList::setMomentAgo(bool is_so) {
-  if (is_so != moment_ago_->text().isEmpty()) return;
-  showPale(*list_, is_so);
-  showPale(*none_, is_so);
-  moment_ago_->setText(is_so ? tr("Of a moment ago") : QString());
-  moment_ago_->setVisible(is_so);
+void ProblemList::setAge(Age age) {
+  if (isPale(age) != isPale(age_)) {
+    showPale(*list_, isPale(age));
+    showPale(*none_, isPale(age));
+  }
+  age_ = age;
+  moment_ago_->setText(age == Age::MomentAgo ? tr("Of a moment ago") : QString());
+  moment_ago_->setVisible(age == Age::MomentAgo);
 }
 
 }  // namespace stopwalk::panels

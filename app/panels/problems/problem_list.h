@@ -4,6 +4,7 @@
 #include <QListWidget>
 #include <optional>
 
+#include "app/panels/moment_ago.h"
 #include "app/panels/problem.h"
 
 namespace stopwalk::panels {
@@ -18,8 +19,7 @@ class ProblemList : public QWidget {
   void setProblems(std::vector<Problem> problems);
   // Another layout, that is not audited yet: what was said of the old one goes.
   void setUnknown();
-  // What is shown is of a moment ago, and is computed anew.
-  void setMomentAgo(bool is_so);
+  void setAge(Age age);
   QString said() const { return none_->isHidden() ? moment_ago_->text() : none_->text(); }
   QListWidget* list() const { return list_; }
 
@@ -32,6 +32,7 @@ class ProblemList : public QWidget {
  private:
   QListWidget* list_;
   QLabel *none_, *moment_ago_;
+  Age age_ = Age::Current;
   std::optional<std::vector<Problem>> problems_;  // none: it is not known
 };
 

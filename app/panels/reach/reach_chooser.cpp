@@ -41,6 +41,11 @@ std::optional<audit::ReachTarget> ReachChooser::target() const {
   return audit::ReachTarget{what, machine_->currentData().toString().toStdString()};
 }
 
+void ReachChooser::setMachine(const std::string& id) {
+  if (const int index = machine_->findData(QString::fromStdString(id)); index >= 0)
+    machine_->setCurrentIndex(index);
+}
+
 // The machine chosen stays chosen as long as it is there.
 void ReachChooser::readMachines() {
   const QString before = machine_->currentData().toString();

@@ -24,6 +24,8 @@ class ReachChooser : public QWidget {
 
   QComboBox* whatBox() const { return what_; }
   ElidedBox* machineBox() const { return machine_; }
+  // Of that machine, if it is one, the stop is walked to when that is chosen.
+  void setMachine(const std::string& id);
 
  signals:
   void chosen(std::optional<stopwalk::audit::ReachTarget> target);

@@ -1,14 +1,18 @@
 #include "app/panels/rules/rules_panel.h"
 
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
+#include "app/edits/change_things.h"
 #include "app/edits/house_rules.h"
+#include "app/panels/elided_box.h"
 #include "app/panels/fields/length_field.h"
 #include "app/panels/fields/number_field.h"
 #include "app/panels/rows.h"
 #include "core/audit/wording.h"
+#include "core/files/profile_reader.h"
 #include "core/layout/units.h"
 
 namespace stopwalk::panels {
@@ -45,6 +49,10 @@ QString textOf(const audit::Rule& rule, const audit::Setting& setting, layout::L
   return limits.isEmpty() ? finds : RulesPanel::tr("%1: %2").arg(finds, limits.join(", "));
 }
 
+std::string nameOf(const layout::Layout& layout) {
+  return layout.profile.empty() ? audit::kDefaultProfile : layout.profile;
+}
+
 std::string keyOf(audit::Severity severity) {
   return std::string(audit::word(severity));
 }
@@ -69,8 +77,10 @@ RulesPanel::RulesPanel(const Desk& desk, QWidget* parent) : QWidget(parent), des
   tree_->setTextElideMode(Qt::ElideNone);
   Rows::give(*tree_);
   search_ = new SearchLine(tr("Search rules"), tree_, this);
+  makeVerbs();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
+  column->addWidget(profileLine());
   column->addWidget(of_);
   column->addWidget(search_);
   column->addWidget(tree_, 1);
@@ -95,6 +105,75 @@ RulesPanel::RulesPanel(const Desk& desk, QWidget* parent) : QWidget(parent), des
   tree_->setCurrentItem(tree_->topLevelItem(0));
 }
 
+void RulesPanel::makeVerbs() {
+  is_on_ = new Verb(
+      {tr("The rule chosen is on"), tr("A rule that is off finds nothing")},
+      [this] {
+        const audit::Rule* rule = current();
+        if (!rule) return;
+        audit::Setting wanted = kept_.of(*rule);
+        wanted.on = is_on_->isChecked();
+        keep(wanted);
+      },
+      this);
+  is_on_->setCheckable(true);
+  as_it_was_ = new Verb(
+      {tr("The rule chosen as the profile has it"), tr("Puts back what was changed of this rule"),
+       tr("As the profile ha&s it")},
+      [this] {
+        if (const audit::Rule* rule = current()) keep(profile_.of(*rule));
+      },
+      this);
+  choose_ = new Verb(
+      {tr("Choose the prof&ile"), tr("The rules and limits that the layout is audited by")},
+      [this] { profile_box_->setFocus(); }, this);
+  from_file_ = new Verb(
+      {tr("Profile fro&m a file…"), tr("One of your own, beside the layout"), tr("File…")},
+      [this] { emit profileFileWanted(); }, this);
+  save_ = new Verb(
+      {tr("Sa&ve the rules as a profile file…"),
+       tr("All rules as they are kept here, for other layouts and the command line"), tr("Save…")},
+      [this] { emit saveWanted(); }, this);
+}
+
+// The profile of the layout: a bundled one, or the file that it names.
+QWidget* RulesPanel::profileLine() {
+  auto* line = new QWidget(this);
+  auto* row = new QHBoxLayout(line);
+  row->setContentsMargins(0, 0, 0, 0);
+  profile_box_ = new ElidedBox(line);
+  profile_box_->setAccessibleName(tr("Profile"));
+  profile_box_->view()->setAccessibleName(profile_box_->accessibleName());
+  profile_box_->setToolTip(choose_->toolTip());
+  for (const std::string& name : files::bundledProfiles())
+    profile_box_->addItem(QString::fromStdString(files::bundledProfile(name)->name),
+                          QString::fromStdString(name));
+  connect(profile_box_, &QComboBox::activated, this, [this] {
+    const std::string wanted = profile_box_->currentData().toString().toStdString();
+    if (wanted != nameOf(desk_.edited.layout()))
+      desk_.edited.apply(edits::setProfile(desk_.edited.layout(), wanted));
+    showProfile();  // as it is, if that was refused
+  });
+  row->addWidget(profile_box_, 1);
+  for (Verb* verb : {from_file_, save_}) {
+    auto* button = new QPushButton(line);
+    verb->showOn(*button);
+    row->addWidget(button);
+  }
+  return line;
+}
+
+void RulesPanel::showProfile() {
+  const QString named = QString::fromStdString(nameOf(desk_.edited.layout()));
+  const int bundled = static_cast<int>(files::bundledProfiles().size());
+  if (profile_box_->count() > bundled && profile_box_->itemData(bundled) != named)
+    profile_box_->removeItem(bundled);
+  if (profile_box_->findData(named) < 0) profile_box_->addItem(named, named);
+  profile_box_->setCurrentIndex(profile_box_->findData(named));
+  // Of the usual rules it would not be the layout's own that are saved.
+  save_->setWhyNot(trouble_);
+}
+
 QWidget* RulesPanel::editor() {
   auto* box = new QWidget(this);
   form_ = new QFormLayout(box);
@@ -117,10 +196,8 @@ QWidget* RulesPanel::editor() {
   basis_ = new QLabel(box);
   basis_->setWordWrap(true);
   basis_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  as_profile_ = new QPushButton(tr("As the profile ha&s it"), box);
-  connect(as_profile_, &QPushButton::clicked, this, [this] {
-    if (const audit::Rule* rule = current()) keep(profile_.of(*rule));
-  });
+  as_profile_ = new QPushButton(box);
+  as_it_was_->showOn(*as_profile_);
   form_->addRow(severity_->label(), severity_);
   form_->addRow(reason_->label(), reason_);
   form_->addRow(tr("Basis"), basis_);
@@ -152,6 +229,7 @@ void RulesPanel::applyPending() {
 
 void RulesPanel::showAll() {
   showing_ = true;
+  showProfile();
   const layout::Layout& layout = desk_.edited.layout();
   kept_ = audit::withHouseRules(profile_, layout.house_rules);
   QStringList head{tr("Rules of the profile %1; what is changed here is kept with the layout.")
@@ -194,7 +272,9 @@ void RulesPanel::showRule() {
   }
   reason_->show(edits::reasonFor(desk_.edited.layout(), *rule));
   basis_->setText(QString::fromStdString(audit::basisText(setting.basis)));
-  as_profile_->setEnabled(!(setting == profile_.of(*rule)));
+  is_on_->setChecked(setting.on);
+  as_it_was_->setWhyNot(setting == profile_.of(*rule) ? tr("This rule is as the profile has it.")
+                                                      : QString());
 }
 
 void RulesPanel::makeLimits(const audit::Rule& rule) {

@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QTreeWidget>
 
+#include "app/panels/actions/verb.h"
 #include "app/panels/details/desk.h"
 #include "app/panels/fields/choice_field.h"
 #include "app/panels/fields/text_field.h"
@@ -35,9 +36,23 @@ class RulesPanel : public QWidget {
   TextField* reason() const { return reason_; }
   QPushButton* asProfile() const { return as_profile_; }
   QString basis() const { return basis_->text(); }
+  QComboBox* profileBox() const { return profile_box_; }
+  Verb& fileVerb() const { return *from_file_; }
+  Verb& saveVerb() const { return *save_; }
+  // All that can be done here, in the order of a menu.
+  QList<Verb*> verbs() const { return {is_on_, as_it_was_, choose_, from_file_, save_}; }
+
+ signals:
+  // One of the person's own is to be chosen for the layout.
+  void profileFileWanted();
+  // What the layout is audited by is to go into a profile file.
+  void saveWanted();
 
  private:
+  void makeVerbs();
+  QWidget* profileLine();
   QWidget* editor();
+  void showProfile();
   void showAll();
   void showRule();
   void makeLimits(const audit::Rule& rule);
@@ -59,6 +74,8 @@ class RulesPanel : public QWidget {
   TextField* reason_;
   QLabel* basis_;
   QPushButton* as_profile_;
+  Verb *is_on_, *as_it_was_, *choose_, *from_file_, *save_;
+  QComboBox* profile_box_;
   bool showing_ = false;
 };
 

@@ -10,8 +10,6 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/panels/moment_ago.h"
-
 namespace stopwalk::panels {
 namespace {
 
@@ -86,7 +84,8 @@ StationTable::StationTable(edits::Selection& selection, QWidget* parent)
   connect(view_, &QTableView::activated, this, go);
   connect(search_, &SearchLine::chosen, this, go);
   auto* copied = new QShortcut(QKeySequence::Copy, view_, nullptr, nullptr, Qt::WidgetShortcut);
-  connect(copied, &QShortcut::activated, this, &StationTable::copy);
+  connect(copied, &QShortcut::activated, copy_, &QAction::trigger);
+  allow(false);
 }
 
 QWidget* StationTable::topLine() {
@@ -94,19 +93,24 @@ QWidget* StationTable::topLine() {
   auto* row = new QHBoxLayout(line);
   row->setContentsMargins(0, 0, 0, 0);
   search_ = new SearchLine(tr("Search stations"), view_, line);
-  auto* copied = new QPushButton(tr("&Copy"), line);
-  copied->setToolTip(tr("The rows picked, or all of them, as text for a table or a letter"));
-  auto* exported = new QPushButton(tr("E&xport…"), line);
-  exported->setToolTip(tr("All stations as a CSV file"));
-  connect(copied, &QPushButton::clicked, this, &StationTable::copy);
-  connect(exported, &QPushButton::clicked, this, &StationTable::exportWanted);
+  copy_ = new Verb(
+      {tr("Copy the &table of stations"),
+       tr("The rows picked, or all of them, as text for a table or a letter"), tr("&Copy")},
+      [this] { QApplication::clipboard()->setText(asText()); }, this);
+  export_ = new Verb(
+      {tr("E&xport the table of stations…"), tr("All stations as a CSV file"), tr("E&xport…")},
+      [this] { emit exportWanted(); }, this);
+  export_->setShortcut(QKeySequence(tr("Ctrl+Shift+X")));
   count_ = new QLabel(line);
   moment_ago_ = new QLabel(line);
   row->addWidget(search_, 1);
   row->addWidget(count_);
   row->addWidget(moment_ago_);
-  row->addWidget(copied);
-  row->addWidget(exported);
+  for (Verb* verb : {copy_, export_}) {
+    auto* button = new QPushButton(line);
+    verb->showOn(*button);
+    row->addWidget(button);
+  }
   return line;
 }
 
@@ -115,6 +119,7 @@ void StationTable::setReport(std::shared_ptr<const audit::Report> report, const 
                              const std::vector<plan::StationChange>& changes) {
   showing_ = true;
   const int scrolled = view_->verticalScrollBar()->value();
+  allow(report != nullptr);
   model_->setReport(std::move(report), layout, kinds, changes);
   view_->setColumnHidden(StationModel::Change, changes.empty());
   giveWidths();
@@ -143,10 +148,10 @@ void StationTable::giveWidths() {
   }
 }
 
-void StationTable::setMomentAgo(bool is_so) {
-  if (is_so == isMomentAgo()) return;
-  showPale(*view_, is_so);
-  moment_ago_->setText(is_so ? tr("Of a moment ago") : QString());
+void StationTable::setAge(Age age) {
+  if (isPale(age) != isPale(age_)) showPale(*view_, isPale(age));
+  age_ = age;
+  moment_ago_->setText(isMomentAgo() ? tr("Of a moment ago") : QString());
 }
 
 void StationTable::takeSelection() {
@@ -184,7 +189,7 @@ void StationTable::showSelection() {
 QString StationTable::asText() const {
   const auto shown = [&](int column) { return !view_->isColumnHidden(column); };
   QStringList cells, lines;
-  if (isMomentAgo()) lines << tr("Of a moment ago, being computed anew.");
+  if (age_ != Age::Current) lines << tr("Of a moment ago, being computed anew.");
   if (!supposed_.isEmpty()) lines << supposed_;
   for (const QString& said : said_) lines << said + '.';
   for (int column = 0; column < StationModel::kColumns; ++column)
@@ -202,8 +207,8 @@ QString StationTable::asText() const {
   return lines.join('\n') + '\n';
 }
 
-void StationTable::copy() const {
-  QApplication::clipboard()->setText(asText());
+void StationTable::allow(bool is_audited) {
+  for (Verb* verb : {copy_, export_}) verb->setWhyNot(is_audited ? QString() : tr("Not audited yet."));
 }
 
 }  // namespace stopwalk::panels

@@ -5,6 +5,8 @@
 #include <QTableView>
 
 #include "app/edits/selection.h"
+#include "app/panels/actions/verb.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/search_line.h"
 #include "app/panels/stations/station_model.h"
 
@@ -25,11 +27,12 @@ class StationTable : public QWidget {
     said_ = said;
     supposed_ = supposed;
   }
-  // What is shown is of a moment ago, and is computed anew.
-  void setMomentAgo(bool is_so);
-  bool isMomentAgo() const { return !moment_ago_->text().isEmpty(); }
+  void setAge(Age age);
+  bool isMomentAgo() const { return age_ == Age::MomentAgo; }
   QTableView* view() const { return view_; }
   SearchLine* search() const { return search_; }
+  Verb& copyVerb() const { return *copy_; }
+  Verb& exportVerb() const { return *export_; }
   // The rows selected, or all that are shown where none is: columns parted by tabs under a line of their
   // names; above it what they hang on.
   QString asText() const;
@@ -44,7 +47,7 @@ class StationTable : public QWidget {
   void showCount();
   void takeSelection();
   void showSelection();
-  void copy() const;
+  void allow(bool is_audited);
 
   edits::Selection& selection_;
   StationModel* model_;
@@ -53,8 +56,10 @@ class StationTable : public QWidget {
   SearchLine* search_;
   QLabel* count_;
   QLabel* moment_ago_;
+  Verb *copy_, *export_;
   QStringList said_;
   QString supposed_;
+  Age age_ = Age::Current;
   bool has_width_[StationModel::kColumns] = {};  // from what stands in it
   bool showing_ = false;                         // the table's selection follows, and does not lead
 };

@@ -1,7 +1,6 @@
 #include "app/panels/suppose/suppose_panel.h"
 
 #include <QCoreApplication>
-#include <QHBoxLayout>
 #include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -84,8 +83,9 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
                     "saved."),
                  this);
   says->setWordWrap(true);
-  after_hours_ = new QCheckBox(tr("After hou&rs"), this);
-  after_hours_->setToolTip(tr("The doors that are locked then are shut"));
+  makeVerbs();
+  after_hours_ = new QCheckBox(this);
+  is_after_hours_->showOn(*after_hours_);
   tree_ = new QTreeWidget(this);
   tree_->setHeaderHidden(true);
   tree_->setAccessibleName(tr("What might be otherwise"));
@@ -96,40 +96,25 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
   tree_->setTextElideMode(Qt::ElideNone);
   Rows::give(*tree_);
   search_ = new SearchLine(tr("Search devices, phones and doors"), tree_, this);
-  put_ = new QPushButton(tr("Put in the &way"), this);
-  put_->setToolTip(tr("A block on the floor: drag it on the plan, or type its numbers"));
-  remove_ = new QPushButton(tr("&Take away"), this);
-  clear_ = new QPushButton(tr("&Back to how it is"), this);
   summary_ = new QLabel(this);
   summary_->setWordWrap(true);
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(put_);
-  buttons->addWidget(remove_);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(4, 4, 4, 4);
   for (QWidget* widget :
        {static_cast<QWidget*>(says), static_cast<QWidget*>(after_hours_), static_cast<QWidget*>(search_)})
     column->addWidget(widget);
   column->addWidget(tree_, 1);
-  column->addLayout(buttons);
+  column->addWidget(buttons());
   column->addWidget(summary_);
+  clear_ = new QPushButton(this);
+  back_->showOn(*clear_);
   column->addWidget(clear_);
-  connect(after_hours_, &QCheckBox::toggled, this, [this](bool after) {
-    if (building_) return;
-    planning::Suppositions next = suppositions_;
-    next.hours = after ? floor::Hours::After : floor::Hours::Open;
-    tell(std::move(next));
-  });
   connect(tree_, &QTreeWidget::itemChanged, this, &SupposePanel::take);
-  connect(tree_, &QTreeWidget::itemActivated, this, &SupposePanel::edit);
+  connect(tree_, &QTreeWidget::itemActivated, this,
+          [this](QTreeWidgetItem* item) { edit(item->data(0, kIdRole).toString().toStdString()); });
   connect(search_, &QLineEdit::textChanged, this, &SupposePanel::filter);
-  connect(put_, &QPushButton::clicked, this, &SupposePanel::putInTheWay);
-  connect(remove_, &QPushButton::clicked, this, &SupposePanel::remove);
-  connect(clear_, &QPushButton::clicked, this, [this] { tell({}); });
-  connect(tree_, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
-    remove_->setEnabled(item && item->data(0, kWhatRole).toInt() == static_cast<int>(What::InTheWay) &&
-                        item->parent());
-  });
+  connect(tree_, &QTreeWidget::currentItemChanged, this, &SupposePanel::allow);
+  connect(&desk_.selection, &edits::Selection::changed, this, &SupposePanel::allow);
   later_.setSingleShot(true);
   later_.setInterval(kWait_ms);
   connect(&later_, &QTimer::timeout, this, &SupposePanel::build);
@@ -137,6 +122,12 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
     if (!later_.isActive()) later_.start();
   });
   build();
+}
+
+SupposePanel::Ids SupposePanel::pickedDevices() const {
+  return picked([this](const edits::Thing& thing) {
+    return mayFail(desk_.edited.layout(), desk_.catalogue.kinds, thing);
+  });
 }
 
 void SupposePanel::set(planning::Suppositions suppositions) {
@@ -155,8 +146,7 @@ void SupposePanel::build() {
   later_.stop();
   const layout::Layout& layout = desk_.edited.layout();
   const layout::DeviceKinds& kinds = desk_.catalogue.kinds;
-  const QTreeWidgetItem* was = tree_->currentItem();
-  const QString current = was ? was->data(0, kIdRole).toString() : QString();
+  const std::string current = currentId();
   const int scrolled = tree_->verticalScrollBar()->value();
   building_ = true;
   tree_->clear();
@@ -169,13 +159,11 @@ void SupposePanel::build() {
   addInTheWay();
   addHeading(tr("Out of order"), devices, suppositions_.out_of_order);
   addHeading(tr("Shut"), doors, suppositions_.shut);
-  after_hours_->setChecked(suppositions_.hours == floor::Hours::After);
-  clear_->setEnabled(!suppositions_.empty());
-  remove_->setEnabled(false);
-  if (QTreeWidgetItem* item = itemOf(current.toStdString())) tree_->setCurrentItem(item);
+  if (QTreeWidgetItem* item = itemOf(current)) tree_->setCurrentItem(item);
   tree_->verticalScrollBar()->setValue(scrolled);
   building_ = false;
   filter();
+  allow();
 }
 
 void SupposePanel::addHeading(const QString& title,
@@ -231,7 +219,7 @@ void SupposePanel::take(QTreeWidgetItem* item) {
     setTicked(next.out_of_order, id, ticked);
   // The tree is still at work on this item: it is not built anew under its hands.
   suppositions_ = std::move(next);
-  clear_->setEnabled(!suppositions_.empty());
+  allow();
   emit changed(suppositions_);
 }
 
@@ -251,12 +239,11 @@ void SupposePanel::putInTheWay() {
   if (QTreeWidgetItem* item = itemOf(block.id)) tree_->setCurrentItem(item);
 }
 
-void SupposePanel::edit(QTreeWidgetItem* item) {
-  const std::string id = item->data(0, kIdRole).toString().toStdString();
-  const auto block = std::ranges::find(suppositions_.in_the_way, id, &layout::Fixture::id);
-  if (block == suppositions_.in_the_way.end()) return;
-  const auto index = block - suppositions_.in_the_way.begin();
-  BlockDialog dialog(desk_, *block, this);
+void SupposePanel::edit(const std::string& block) {
+  const auto found = std::ranges::find(suppositions_.in_the_way, block, &layout::Fixture::id);
+  if (found == suppositions_.in_the_way.end()) return;
+  const auto index = found - suppositions_.in_the_way.begin();
+  BlockDialog dialog(desk_, *found, this);
   if (dialog.exec() != QDialog::Accepted) return;
   planning::Suppositions next = suppositions_;
   next.in_the_way[static_cast<std::size_t>(index)] = dialog.block();
@@ -264,12 +251,14 @@ void SupposePanel::edit(QTreeWidgetItem* item) {
 }
 
 void SupposePanel::remove() {
-  const QTreeWidgetItem* item = tree_->currentItem();
-  if (!item) return;
   planning::Suppositions next = suppositions_;
-  const std::string id = item->data(0, kIdRole).toString().toStdString();
-  std::erase_if(next.in_the_way, [&](const layout::Fixture& f) { return f.id == id; });
+  std::erase_if(next.in_the_way, [id = blockMeant()](const layout::Fixture& f) { return f.id == id; });
   tell(std::move(next));
+}
+
+std::string SupposePanel::currentId() const {
+  const QTreeWidgetItem* item = tree_->currentItem();
+  return item ? item->data(0, kIdRole).toString().toStdString() : std::string();
 }
 
 QTreeWidgetItem* SupposePanel::itemOf(const std::string& id) const {

@@ -7,6 +7,8 @@
 #include <QTreeWidget>
 #include <functional>
 
+#include "app/edits/things.h"
+#include "app/panels/actions/verb.h"
 #include "app/panels/details/desk.h"
 #include "app/panels/search_line.h"
 #include "core/planning/suppositions.h"
@@ -26,6 +28,7 @@ class SupposePanel : public QWidget {
   void setMiddle(std::function<geometry::Point()> middle) { middle_ = std::move(middle); }
   // What it comes to, in a sentence: "2 stations are worse off".
   void setSummary(const QString& text) { summary_->setText(text); }
+  QLabel& summaryLine() const { return *summary_; }
   QString summary() const { return summary_->text(); }
 
   QTreeWidget* tree() const { return tree_; }
@@ -34,19 +37,34 @@ class SupposePanel : public QWidget {
   QPushButton* put() const { return put_; }
   QPushButton* clear() const { return clear_; }
   QTreeWidgetItem* itemOf(const std::string& id) const;
+  // All that can be done here, in the order of a menu.
+  QList<Verb*> verbs() const;
 
  signals:
   void changed(const stopwalk::planning::Suppositions& suppositions);
 
  private:
+  void makeVerbs();
+  QWidget* buttons();
   void build();
   void addHeading(const QString& title, const std::vector<std::pair<std::string, QString>>& things,
                   const std::vector<std::string>& ticked);
   void addInTheWay();
   void filter();
   void take(QTreeWidgetItem* item);
+  using Ids = std::vector<std::string>;
+  // What is picked on the plan, of that sort.
+  Ids picked(const std::function<bool(const edits::Thing&)>& is_meant) const;
+  Ids pickedDevices() const;
+  Ids pickedDoors() const;
+  // All of them become so; where all are so already, none.
+  void toggle(Ids planning::Suppositions::*which, const Ids& ids);
+  void allow();
+  std::string currentId() const;
+  // The one of the list, or the only one; none: empty.
+  std::string blockMeant() const;
   void putInTheWay();
-  void edit(QTreeWidgetItem* item);
+  void edit(const std::string& block);
   void remove();
   void tell(planning::Suppositions suppositions);
 
@@ -57,6 +75,7 @@ class SupposePanel : public QWidget {
   SearchLine* search_;
   QTreeWidget* tree_;
   QPushButton *put_, *remove_, *clear_;
+  Verb *is_out_of_order_, *is_shut_, *put_in_the_way_, *edit_, *take_away_, *is_after_hours_, *back_;
   QLabel* summary_;
   QTimer later_;
   bool building_ = false;

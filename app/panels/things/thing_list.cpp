@@ -8,7 +8,6 @@
 
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
-#include "app/panels/moment_ago.h"
 #include "app/panels/rows.h"
 #include "app/panels/things/move_dialog.h"
 #include "app/panels/things/rename_dialog.h"
@@ -81,11 +80,11 @@ void ThingList::setReport(std::shared_ptr<const audit::Report> report) {
   if (!later_.isActive()) later_.start();
 }
 
-void ThingList::setMomentAgo(bool is_so) {
-  if (is_so == isMomentAgo()) return;
-  showPale(*tree_, is_so);
-  moment_ago_->setText(is_so ? tr("Of a moment ago") : QString());
-  moment_ago_->setVisible(is_so);
+void ThingList::setAge(Age age) {
+  if (isPale(age) != isPale(age_)) showPale(*tree_, isPale(age));
+  age_ = age;
+  moment_ago_->setText(isMomentAgo() ? tr("Of a moment ago") : QString());
+  moment_ago_->setVisible(isMomentAgo());
 }
 
 void ThingList::addVerb(const QString& text, const QKeySequence& key, void (ThingList::*slot)()) {

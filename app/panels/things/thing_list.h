@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "app/panels/details/desk.h"
+#include "app/panels/moment_ago.h"
 #include "app/panels/search_line.h"
 #include "app/panels/things/thing_rows.h"
 
@@ -22,9 +23,9 @@ class ThingList : public QWidget {
 
   // How the stations fare; none: it is not known.
   void setReport(std::shared_ptr<const audit::Report> report);
-  // How the stations fare is of a moment ago, and is computed anew.
-  void setMomentAgo(bool is_so);
-  bool isMomentAgo() const { return !moment_ago_->text().isEmpty(); }
+  // Of how the stations fare.
+  void setAge(Age age);
+  bool isMomentAgo() const { return age_ == Age::MomentAgo; }
   // Shows the layout now, instead of shortly after.
   void refresh();
 
@@ -65,6 +66,7 @@ class ThingList : public QWidget {
   std::shared_ptr<const audit::Report> report_;
   std::vector<ThingRow> rows_;
   std::map<std::string, QTreeWidgetItem*> items_;
+  Age age_ = Age::Current;
   bool showing_ = false;  // the tree's selection follows, and does not lead
 };
 

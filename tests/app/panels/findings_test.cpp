@@ -56,6 +56,44 @@ TEST(FindingGroups, HoldEachFindingOnceHoweverTheyAreGrouped) {
   }
 }
 
+TEST(FindingGroups, AreInTheOrderThatIsChosen) {
+  const auto found = [](const std::string& subject, std::optional<double> measured,
+                        std::optional<double> limit) {
+    audit::Finding finding;
+    finding.rule = "stop-too-far";
+    finding.subject = subject;
+    finding.measured = measured;
+    finding.limit = limit;
+    return finding;
+  };
+  audit::Report report;
+  report.findings = {found("saw-10/operator", 6.0, 5.0), found("saw-2/operator", {}, {}),
+                     found("lathe/operator", 15.0, 5.0), found("door", 0.4, 0.8), found("count", 1.0, 0.0)};
+  const auto ordered = [&](OrderBy order) {
+    FindingFilter filter;
+    filter.group_by = GroupBy::Rule;
+    filter.order_by = order;
+    return groupsOf(report, smallShop(), filter).at(0).findings;
+  };
+  using Order = std::vector<std::size_t>;
+  EXPECT_EQ(ordered(OrderBy::Gravity), (Order{0, 1, 2, 3, 4}));
+  EXPECT_EQ(ordered(OrderBy::PastLimit), (Order{4, 2, 3, 0, 1})) << "what has no number comes last";
+  EXPECT_EQ(ordered(OrderBy::Name), (Order{4, 3, 2, 1, 0})) << "2 before 10";
+}
+
+TEST(FindingList, IsListedInTheOrderThatIsChosenAndExportedOnlyOnceAudited) {
+  List l(smallShop());
+  const QString gravest = l.list.asText();
+  l.list.orderBy()->setCurrentIndex(2);
+  EXPECT_NE(l.list.asText(), gravest);
+  l.list.orderBy()->setCurrentIndex(0);
+  EXPECT_EQ(l.list.asText(), gravest);
+  EXPECT_TRUE(l.list.exportVerb().isEnabled());
+  l.list.setReport(nullptr, nullptr);
+  EXPECT_FALSE(l.list.exportVerb().isEnabled());
+  EXPECT_EQ(l.list.exportVerb().toolTip(), "Not audited yet.");
+}
+
 TEST(FindingGroups, OfARoomAreOfThatRoom) {
   const layout::Layout layout = smallShop();
   const auto report = reportOf(layout);
@@ -299,13 +337,29 @@ TEST(FindingList, SaysThatItIsOfAMomentAgoInWordsAndPaler) {
   const QString summary = l.list.summary();
   const QColor ink = l.list.tree()->palette().color(QPalette::Text);
   EXPECT_EQ(summary, QString("%1 findings.").arg(l.report->findings.size()));
-  l.list.setMomentAgo(true);
+  l.list.setAge(Age::MomentAgo);
   EXPECT_EQ(l.list.summary(), "Of a moment ago: " + summary);
   EXPECT_NE(l.list.tree()->palette().color(QPalette::Text), ink);
   EXPECT_TRUE(l.list.asText().startsWith("Of a moment ago"));
-  l.list.setMomentAgo(false);
+  l.list.setAge(Age::Current);
   EXPECT_EQ(l.list.summary(), summary);
   EXPECT_EQ(l.list.tree()->palette().color(QPalette::Text), ink);
+}
+
+// What stands below words must not move with each change.
+TEST(FindingList, IsPaleAsSoonAsSomethingElseIsComputedAndSaysNothingYet) {
+  List l(smallShop());
+  const QString summary = l.list.summary();
+  const QColor ink = l.list.tree()->palette().color(QPalette::Text);
+  l.list.setAge(Age::JustChanged);
+  EXPECT_EQ(l.list.tree()->palette().color(QPalette::Text), ink);
+  EXPECT_TRUE(l.list.asText().startsWith("Of a moment ago")) << "what is copied says so at once";
+  l.list.setAge(Age::BeingComputed);
+  const QColor pale = l.list.tree()->palette().color(QPalette::Text);
+  EXPECT_NE(pale, ink);
+  EXPECT_EQ(l.list.summary(), summary);
+  l.list.setAge(Age::MomentAgo);
+  EXPECT_EQ(l.list.tree()->palette().color(QPalette::Text), pale) << "no paler";
 }
 
 TEST(FindingList, RulesThatAreOffAreNoSuccess) {

@@ -112,6 +112,33 @@ TEST_F(RulesOfTheHouse, ALimitIsTypedInWhatTheListSays) {
   EXPECT_EQ(kept("stop-too-far").limit(), 4.3);
 }
 
+TEST_F(RulesOfTheHouse, AreOfTheProfileThatIsChosenFromTheBundledOnesOrNamedByTheLayout) {
+  EXPECT_EQ(panel.profileBox()->currentData().toString(), "teaching-shop");
+  const int strict = panel.profileBox()->findData("strict");
+  ASSERT_GE(strict, 0);
+  panel.profileBox()->setCurrentIndex(strict);
+  emit panel.profileBox()->activated(strict);
+  EXPECT_EQ(shop.layout().profile, "strict");
+  EXPECT_EQ(shop.lastStep(), "Change the profile");
+  shop.edited.history().undo();
+  EXPECT_EQ(panel.profileBox()->currentData().toString(), "teaching-shop");
+  layout::Layout own = shop.layout();
+  own.profile = "ours.yaml";
+  shop.edited.reset(own);
+  EXPECT_EQ(panel.profileBox()->currentText(), "ours.yaml");
+  own.profile = "";
+  shop.edited.reset(own);
+  EXPECT_LT(panel.profileBox()->findData("ours.yaml"), 0);
+  EXPECT_EQ(panel.profileBox()->currentData().toString(), "teaching-shop");
+}
+
+TEST_F(RulesOfTheHouse, AProfileThatIsNotTheLayoutsOwnIsNotSaved) {
+  EXPECT_TRUE(panel.saveVerb().isEnabled());
+  panel.setProfile(audit::defaultProfile(), "There is no profile `house`.");
+  EXPECT_FALSE(panel.saveVerb().isEnabled());
+  EXPECT_EQ(panel.saveVerb().toolTip(), "There is no profile `house`.");
+}
+
 TEST_F(RulesOfTheHouse, CanBeKeptOtherwiseAndPutBackInAnyOrder) {
   const audit::Profile profile = audit::defaultProfile();
   layout::Layout layout = shop.layout();

@@ -159,11 +159,11 @@ TEST_F(Stations, CopiedSayWhatTheyHangOnAndWhetherTheyAreOfAMomentAgo) {
   const QString plain = table.asText();
   table.setCircumstances({"2 rules are off"}, "What if it is after hours?");
   EXPECT_EQ(table.asText(), "What if it is after hours?\n2 rules are off.\n" + plain);
-  table.setMomentAgo(true);
+  table.setAge(Age::MomentAgo);
   EXPECT_TRUE(table.isMomentAgo());
   EXPECT_TRUE(table.asText().startsWith("Of a moment ago"));
   EXPECT_NE(table.view()->palette().color(QPalette::Text), table.palette().color(QPalette::Text));
-  table.setMomentAgo(false);
+  table.setAge(Age::Current);
   table.setCircumstances({}, {});
   EXPECT_EQ(table.asText(), plain);
 }

@@ -83,6 +83,58 @@ TEST_F(Suppose, IsTickedByTheKeyboard) {
   EXPECT_EQ(panel.suppositions().out_of_order, std::vector<std::string>{"saw-2/paddle"});
 }
 
+QAction* verb(const SupposePanel& panel, const QString& text) {
+  for (Verb* verb : panel.verbs())
+    if (verb->text().remove('&') == text) return verb;
+  return nullptr;
+}
+
+TEST_F(Suppose, WhatIsPickedOnThePlanIsOutOfOrderOrShutByAnAction) {
+  QAction* out = verb(panel, "What is picked is out of order");
+  QAction* shut = verb(panel, "The door that is picked is shut");
+  ASSERT_TRUE(out && shut);
+  EXPECT_FALSE(out->isEnabled());
+  EXPECT_EQ(out->toolTip(), "Pick a stop or a phone on the plan first.");
+  EXPECT_EQ(shut->statusTip(), "Pick a door on the plan first.");
+  shop.selection.set({"saw-1/paddle", "saw-2/paddle", "saw-1"});
+  EXPECT_TRUE(out->isEnabled());
+  EXPECT_FALSE(shut->isEnabled());
+  out->trigger();
+  EXPECT_EQ(panel.suppositions().out_of_order, (std::vector<std::string>{"saw-1/paddle", "saw-2/paddle"}));
+  EXPECT_TRUE(out->isChecked());
+  EXPECT_EQ(panel.itemOf("saw-1/paddle")->checkState(0), Qt::Checked);
+  out->trigger();
+  EXPECT_TRUE(panel.suppositions().empty());
+  EXPECT_FALSE(out->isChecked());
+  shop.selection.set("d1");
+  shut->trigger();
+  EXPECT_EQ(panel.suppositions().shut, std::vector<std::string>{"d1"});
+}
+
+TEST_F(Suppose, WhatIsTickedInTheListIsTickedInTheMenu) {
+  shop.selection.set("saw-1/paddle");
+  tick("saw-1/paddle");
+  EXPECT_TRUE(verb(panel, "What is picked is out of order")->isChecked());
+  panel.afterHours()->click();
+  EXPECT_TRUE(verb(panel, "After hours")->isChecked());
+  EXPECT_TRUE(panel.afterHours()->isChecked());
+}
+
+TEST_F(Suppose, TakesAwayTheOnlyThingInTheWayOrTheOneChosen) {
+  QAction* take = verb(panel, "Take it away");
+  EXPECT_EQ(take->toolTip(), "Nothing is put in the way.");
+  panel.put()->click();
+  panel.tree()->setCurrentItem(nullptr);
+  EXPECT_TRUE(take->isEnabled());
+  panel.put()->click();
+  panel.tree()->setCurrentItem(nullptr);
+  EXPECT_FALSE(take->isEnabled());
+  panel.tree()->setCurrentItem(panel.itemOf("in-the-way-2"));
+  take->trigger();
+  ASSERT_EQ(panel.suppositions().in_the_way.size(), 1u);
+  EXPECT_EQ(panel.suppositions().in_the_way[0].id, "in-the-way-1");
+}
+
 TEST_F(Suppose, OffersNoGuardedStart) {
   layout::Layout layout = smallShop();
   layout::Device start = layout.machines[0].devices[0];

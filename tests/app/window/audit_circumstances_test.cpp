@@ -42,7 +42,8 @@ TEST_F(AuditCircumstances, RecordsThatCannotBeReadAreToldWithTheFindingsAndTheCo
   spoilRecords();
   window->records().lookNow();
   EXPECT_TRUE(counted().contains(said)) << counted().toStdString();
-  EXPECT_TRUE(stations().asText().startsWith(said + '\n')) << stations().asText().toStdString();
+  EXPECT_TRUE(becomes([&] { return stations().asText().startsWith(said + '\n'); }))
+      << stations().asText().toStdString();
   ASSERT_TRUE(QDir().rmdir(log));
   window->records().lookNow();
   EXPECT_FALSE(counted().contains(said)) << counted().toStdString();

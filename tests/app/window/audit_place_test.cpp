@@ -17,6 +17,9 @@
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
 #include "app/window/notice_bar.h"
+#include "app/window/profile_for.h"
+#include "core/audit/audit.h"
+#include "core/files/report_csv.h"
 #include "tests/app/panels/accessible.h"
 #include "tests/app/window/auditing.h"
 
@@ -87,6 +90,28 @@ TEST_F(InTheAuditPlace, TheTableGoesOutAsTheCommandLineWritesIt) {
   QByteArray wanted = QByteArray::fromStdString(out.str());
   ASSERT_TRUE(wanted.contains("table-saw/operator")) << err.str();
   EXPECT_EQ(file.readAll(), wanted.replace(path.toUtf8(), window->document().name().toUtf8()));
+}
+
+TEST_F(InTheAuditPlace, TheFindingsGoOutAsAFileOfTheLayoutAsItIsAndOverNoLayout) {
+  const QByteArray before = bytes();
+  const audit::Profile profile =
+      audit::withHouseRules(profileFor(layout(), path).profile, layout().house_rules);
+  const files::FiledReport filed{window->document().name().toStdString(), "",
+                                 audit::audit(layout(), window->document().catalogue().kinds, profile)};
+  ASSERT_FALSE(filed.report.findings.empty());
+  planning::Suppositions suppositions;
+  suppositions.hours = floor::Hours::After;
+  window->suppose(suppositions);
+  QTest::qWait(1000);
+  window->auditPlace().findings().shows(audit::Severity::Warn)->click();  // what the list hides goes out too
+  asker.file = pathOf("findings.csv");
+  window->auditPlace().findings().exportVerb().trigger();
+  QFile file(pathOf("findings.csv"));
+  ASSERT_TRUE(file.open(QFile::ReadOnly)) << asker.said.join(' ').toStdString();
+  EXPECT_EQ(file.readAll().toStdString(), files::findingsCsvHead() + files::findingsCsv(filed));
+  asker.file = path;
+  window->auditPlace().findings().exportVerb().trigger();
+  EXPECT_EQ(bytes(), before);
 }
 
 TEST_F(InTheAuditPlace, TheTableIsOfTheLayoutAsItIsWhateverIsSupposed) {
@@ -224,7 +249,8 @@ TEST_F(InTheAuditPlace, WhatIfCountsFindingsThatComeAndGo) {
   suppose.itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
   EXPECT_TRUE(QTest::qWaitFor([&] { return suppose.summary().contains("new finding"); }, 10000))
       << suppose.summary().toStdString();
-  EXPECT_TRUE(window->auditPlace().stations().asText().startsWith("What if "));
+  EXPECT_TRUE(
+      QTest::qWaitFor([&] { return window->auditPlace().stations().asText().startsWith("What if "); }));
 }
 
 }  // namespace

@@ -141,6 +141,15 @@ TEST_P(InLanguage, GivesNoLetterToTwoActionsOfAMenu) {
     EXPECT_EQ(sharedMnemonics(textsOf(menu->actions())).join("\n"), "") << qPrintable(menu->title());
 }
 
+TEST_P(InLanguage, GivesNoKeyToTwoActions) {
+  QMap<QString, QStringList> by_key;
+  for (const QAction* action : window->findChildren<QAction*>())
+    if (action->shortcutContext() != Qt::WidgetShortcut)
+      for (const QKeySequence& key : action->shortcuts()) by_key[key.toString()] << action->text();
+  EXPECT_GT(by_key.size(), 40);
+  for (const QStringList& same : by_key) EXPECT_EQ(same.size(), 1) << same.join(" / ").toStdString();
+}
+
 TEST_P(InLanguage, GivesNoLetterToTwoThingsInSightAtOnce) {
   window->files().openSample("tram-depot.layout.yaml");
   window->goToPlace(WorkPlace::Audit);

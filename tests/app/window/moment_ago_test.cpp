@@ -1,6 +1,7 @@
 // What is shown says when it is of a moment ago, and nothing of another workshop stands.
 #include <QSignalSpy>
 
+#include "app/edits/remove_things.h"
 #include "app/panels/details/details.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/problems/problem_list.h"
@@ -77,6 +78,19 @@ TEST_F(InTheAuditPlace, TheListsOfTheDrawnAreOfAMomentAgoWhileSomethingIsDragged
   QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(at + geometry::Point{500, 0}));
   EXPECT_TRUE(QTest::qWaitFor([&] { return !things.isMomentAgo(); }, 10000));
   EXPECT_EQ(problems.said(), "");
+}
+
+// Before anything is painted or answered.
+TEST_F(InTheAuditPlace, WhatIsCopiedRightAfterAChangeSaysThatItIsOfAMomentAgo) {
+  auto& findings = window->auditPlace().findings();
+  auto& stations = window->auditPlace().stations();
+  ASSERT_FALSE(findings.asText().startsWith("Of a moment ago"));
+  window->document().edited().apply(edits::removeThings(layout(), {"table-saw"}, {}));
+  EXPECT_TRUE(findings.asText().startsWith("Of a moment ago"));
+  EXPECT_TRUE(stations.asText().startsWith("Of a moment ago"));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !findings.asText().startsWith("Of a moment ago"); }, 10000));
+  EXPECT_FALSE(stations.asText().startsWith("Of a moment ago"));
+  EXPECT_EQ(stateOf("table-saw/operator"), "");
 }
 
 TEST_F(InTheAuditPlace, NothingOfTheOldLayoutStandsWhenAnotherIsOpened) {

@@ -37,6 +37,8 @@ class ToldAsker : public Asker {
     if (meanwhile) meanwhile();
     return std::exchange(file, {});
   }
+  QString profileToSave(const QString& suggestion) override { return posterToSave(suggestion); }
+  QString profileToOpen(const QString&) override { return std::exchange(file, {}); }
   QString posterToSave(const QString& suggestion) override {
     suggested = suggestion;
     return std::exchange(file, {});

@@ -24,6 +24,8 @@ class Saves : public Asker {
   QString fileToSave(const QString&) override { return file_; }
   QString pictureToOpen(const QString&) override { return {}; }
   QString tableToSave(const QString&) override { return {}; }
+  QString profileToSave(const QString&) override { return {}; }
+  QString profileToOpen(const QString&) override { return {}; }
   QString posterToSave(const QString&) override { return {}; }
   QString paperToSave(const QString&, const QString&, const QStringList&) override { return {}; }
   std::optional<QStringList> fill(const Form&) override { return std::nullopt; }

@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QObject>
+#include <QTimer>
+
+#include "app/panels/moment_ago.h"
+
+namespace stopwalk::window {
+
+// How old what stands beside the plan is. What is answered within a frame is never marked but in what is
+// copied; what becomes pale stays so until nothing was changed for a moment, so that a key held down makes
+// nothing flicker.
+class Freshness : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Freshness(QObject* parent = nullptr);
+
+  // Something was changed, and is being computed.
+  void changed();
+  // Something is held, such as in a drag: nothing beside the plan follows it.
+  void held();
+  // What was changed last is shown.
+  void answered();
+  panels::Age age() const { return age_; }
+
+ signals:
+  void aged(stopwalk::panels::Age age);
+
+ private:
+  void become(panels::Age age);
+
+  QTimer frame_, late_, still_;
+  bool is_awaited_ = false;
+  panels::Age age_ = panels::Age::Current;
+};
+
+}  // namespace stopwalk::window

@@ -1,0 +1,56 @@
+// What goes out of the window as files for others: tables of the layout as it is, whatever is supposed.
+#include <QDir>
+#include <QFileInfo>
+#include <QLabel>
+
+#include "app/documents/safe_write.h"
+#include "app/window/main_window.h"
+#include "app/window/records_beside.h"
+#include "core/files/report_csv.h"
+
+namespace stopwalk::window {
+
+// Not by records that cannot be read, as the command line: a stop that failed would stand there as one.
+bool MainWindow::mayExport() {
+  records_->lookNow();
+  if (const QString why = records_->unreadable(); !why.isEmpty()) {
+    asker_.ask({tr("No table is exported"), why, {tr("OK")}});
+    return false;
+  }
+  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) return true;
+  sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));
+  return false;
+}
+
+void MainWindow::exportTable(const QString& name, std::string (*table)(const files::FiledReport&),
+                             const QString& said) {
+  if (!mayExport()) return;
+  const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(name + ".csv"));
+  if (path.isEmpty() || !mayExport()) return;  // time has passed while a name was chosen
+  const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
+  const auto written = documents::writeExport(path, table(filed), document_->readFrom());
+  if (written.written == documents::Written::No)
+    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
+  else
+    sentence_->setText(said.arg(path));
+}
+
+// As the command line writes it.
+void MainWindow::exportStations() {
+  const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
+  exportTable(
+      stem, [](const files::FiledReport& filed) { return files::csvHead() + files::reportCsv(filed); },
+      tr("All stations, as the layout is, are in %1."));
+}
+
+void MainWindow::exportFindings() {
+  const QString stem = document_->path().isEmpty()
+                           ? tr("findings")
+                           : tr("%1-findings").arg(QFileInfo(document_->path()).baseName());
+  exportTable(
+      stem,
+      [](const files::FiledReport& filed) { return files::findingsCsvHead() + files::findingsCsv(filed); },
+      tr("All findings, as the layout is, are in %1."));
+}
+
+}  // namespace stopwalk::window
