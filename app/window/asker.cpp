@@ -86,7 +86,7 @@ QString DialogAsker::tableToSave(const QString& suggestion) {
 }
 
 QString DialogAsker::profileToSave(const QString& suggestion) {
-  return pathToSave(tr("Save the rules as"), suggestion);
+  return pathToSave(tr("Save the rules as"), suggestion, {"yaml"});
 }
 
 QString DialogAsker::profileToOpen(const QString& folder) {
