@@ -80,6 +80,21 @@ std::optional<std::vector<double>> runDownIn(const Found& found, Session& sessio
                session);
 }
 
+std::optional<std::optional<inspection::TagOut>> tagOutIn(const Found& found, Session& session) {
+  if (found.tagged_by.empty()) {
+    if (!found.tagged_until.empty())
+      return wrong("--tagged-out-until", "say with --tagged-out-by who tagged the machine out", session);
+    return std::optional<inspection::TagOut>();
+  }
+  inspection::TagOut tag{found.tagged_by, {}};
+  if (!found.tagged_until.empty()) {
+    tag.until = inspection::parseDate(found.tagged_until);
+    if (!tag.until)
+      return wrong("--tagged-out-until " + found.tagged_until, "a date as 2026-03-02 is expected", session);
+  }
+  return std::optional(tag);
+}
+
 std::optional<std::optional<inspection::Corrective>> correctiveIn(const Found& found, Session& session) {
   if (found.corrective.empty()) {
     if (!found.owner.empty() || !found.fix_by.empty())
@@ -106,13 +121,15 @@ bool put(const Found& found, inspection::Check& check, Session& session) {
   const auto tested = testedIn(found, session);
   const auto run_down = tested ? runDownIn(found, session) : std::nullopt;
   const auto corrective = run_down ? correctiveIn(found, session) : std::nullopt;
-  if (!corrective) return false;
+  const auto tagged_out = corrective ? tagOutIn(found, session) : std::nullopt;
+  if (!tagged_out) return false;
   check.second = found.second;
   check.tested = *tested;
   check.run_down_s = *run_down;
   check.note = found.note;
   check.action = found.action;
   check.corrective = *corrective;
+  check.tagged_out = *tagged_out;
   return true;
 }
 
@@ -129,7 +146,11 @@ void addFoundOptions(CLI::App& c, Found& found) {
       ->check(saysSomething("seconds"));
   c.add_option("--second", found.second, "The second person")->transform(saysName());
   c.add_option("--note", found.note, "What was found");
-  c.add_option("--action", found.action, "What was done at once, such as: machine locked off");
+  c.add_option("--tagged-out-by", found.tagged_by, "Who tagged the machine out")
+      ->check(saysOneLine("a name"));
+  c.add_option("--tagged-out-until", found.tagged_until,
+               "Until when it is: a date as 2026-03-02; without, until the device passes");
+  c.add_option("--action", found.action, "What else was done at once, such as: isolator locked off");
   c.add_option("--corrective", found.corrective, "What is still to be done");
   c.add_option("--owner", found.owner, "Who does it")->transform(saysName());
   c.add_option("--fix-by", found.fix_by, "Until when: a date as 2026-03-02");

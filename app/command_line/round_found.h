@@ -12,7 +12,7 @@ namespace stopwalk::app {
 // What was found at one device, as said on the line.
 struct Found {
   std::vector<std::string> checks;
-  std::string run_down, second, note, action, corrective, owner, fix_by;
+  std::string run_down, second, note, action, tagged_by, tagged_until, corrective, owner, fix_by;
 };
 void addFoundOptions(CLI::App& command, Found& found);
 

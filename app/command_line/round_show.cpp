@@ -68,6 +68,9 @@ std::string foundText(const Check& c, std::size_t corrected_by, const inspection
   for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
   if (const auto mean = inspection::meanOf(c.run_down_s))
     parts.push_back("run-down " + audit::secondsText(*mean));
+  if (c.tagged_out)
+    parts.push_back("machine tagged out by " + c.tagged_out->by +
+                    (c.tagged_out->until ? ", until " + inspection::dateText(*c.tagged_out->until) : ""));
   for (const std::string& text : {c.note, c.action})
     if (!text.empty()) parts.push_back(text);
   std::string all;

@@ -193,6 +193,9 @@ class Html {
       parts << "run-down " + escaped(audit::secondsText(*mean)) +
                    (c.run_down_s.size() > 1 ? " (mean of " + numbered(c.run_down_s.size()) + ")" : "");
     if (!c.note.empty()) parts << escaped(c.note);
+    if (c.tagged_out)
+      parts << "Machine tagged out by " + escaped(c.tagged_out->by) +
+                   (c.tagged_out->until ? ", until " + dayText(*c.tagged_out->until) : "");
     if (!c.action.empty()) parts << "Done at once: " + escaped(c.action);
     if (c.corrective)
       parts << "To be done: " + escaped(c.corrective->what) + ", by " + escaped(c.corrective->owner) +

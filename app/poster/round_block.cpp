@@ -142,6 +142,10 @@ class BlockMaker {
     const double middle = width_ * 0.42;
     lineToFill(made_.block, say(texts::kNote), 0, middle - 3, made_.block.height, letters_);
     lineToFill(made_.block, say(texts::kStillToDo), middle, width_, made_.block.height, letters_);
+    made_.block.height += kField_mm;
+    const double half = width_ / 2;
+    lineToFill(made_.block, say(texts::kTaggedOut), 0, half - 3, made_.block.height, letters_);
+    lineToFill(made_.block, say(texts::kDoneAtOnce), half, width_, made_.block.height, letters_);
     made_.block.height += 2;
   }
 

@@ -79,6 +79,8 @@ inline constexpr const char* kCouldNotReach = QT_TRANSLATE_NOOP("poster", "Could
 inline constexpr const char* kTime = QT_TRANSLATE_NOOP("poster", "Time");
 inline constexpr const char* kRunDown = QT_TRANSLATE_NOOP("poster", "Run-down, seconds");
 inline constexpr const char* kNote = QT_TRANSLATE_NOOP("poster", "Note");
+inline constexpr const char* kTaggedOut = QT_TRANSLATE_NOOP("poster", "Tagged out by, until when");
+inline constexpr const char* kDoneAtOnce = QT_TRANSLATE_NOOP("poster", "What else was done at once");
 inline constexpr const char* kStillToDo =
     QT_TRANSLATE_NOOP("poster", "Still to be done, by whom, until when");
 inline constexpr const char* kPageOf = QT_TRANSLATE_NOOP("poster", "page %1 of %2");

@@ -44,9 +44,10 @@ QString whereText(const layout::Layout& layout, const planning::InspectedDevice&
 }
 
 // In the shop's own words, or those of the kind.
-QString howText(const audit::DeviceEntry& entry) {
+QString howText(const planning::InspectedDevice& device, const audit::DeviceEntry& entry) {
   const std::string& own = entry.device->instruction;
-  return own.empty() ? ofKind(entry.kind->instruction) : QString::fromStdString(own);
+  return howToTry(own.empty() ? ofKind(entry.kind->instruction) : QString::fromStdString(own),
+                  entry.kind->counts_as_stop && !device.machines.empty());
 }
 
 QString alreadyText(const RoundUnderWay& round, const Counting& counting) {
@@ -86,7 +87,7 @@ CardText cardText(const RoundUnderWay& round, const layout::Layout& layout, cons
   text.name = nameOf(layout, *device);
   text.where = whereText(layout, *device, *entry);
   text.stops = stopsText(layout, *device, *entry->kind);
-  text.how = howText(*entry);
+  text.how = howText(*device, *entry);
   return text;
 }
 

@@ -2,6 +2,7 @@
 
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QTimer>
 
 #include "app/rounds/failure_form.h"
 #include "app/rounds/on_paper.h"
@@ -60,9 +61,14 @@ void CheckCard::showEntered(const Entered& entered) {
 void CheckCard::showFailureForm() {
   const auto result = result_->result();
   const bool is_filled = asksForMending(entered());
-  failure_->setVisible(result == inspection::Result::Fail ||
-                       (is_filled && result != inspection::Result::Pass));
+  failure_->setVisible(result != inspection::Result::Pass && (result || is_filled));
   failure_->setOfFailure(result == inspection::Result::Fail);
+}
+
+// In sight, once they have their place; the keyboard stays where it is.
+void CheckCard::showQuestions() {
+  if (result_->result() != inspection::Result::Fail) return;
+  QTimer::singleShot(0, this, [this] { scroll_->verticalScrollBar()->setValue(failure_->y()); });
 }
 
 void CheckCard::showNotRecorded(const QString& sentence) {

@@ -29,7 +29,7 @@ struct CardText {
   QString name;
   QString where;         // the room, and on what
   QString stops;         // which machines
-  QString how;           // to work it
+  QString how;           // to try it, and what to watch
   QString failed;        // since when, and until when; empty: it is not
   QString already;       // what this round says of it; empty: nothing yet
   bool is_there = true;  // false: it is no longer in the layout; that may be recorded
@@ -95,6 +95,7 @@ class CheckCard : public QWidget {
   bool chooseByKey(const QString& key);
   void enteredChanged();
   void showFailureForm();
+  void showQuestions();
   void paperTyped();
 
   static constexpr double kLarge = 1.4;

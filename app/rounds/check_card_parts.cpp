@@ -1,5 +1,6 @@
 // What the card is made of.
 #include <QScrollArea>
+#include <QScroller>
 #include <QVBoxLayout>
 
 #include "app/rounds/check_card.h"
@@ -48,6 +49,7 @@ CheckCard::CheckCard(QWidget* parent) : QWidget(parent) {
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
   column->addWidget(scroll_, 1);
   column->addWidget(foot());
   showText({});
@@ -146,6 +148,7 @@ QWidget* CheckCard::foot() {
   column->addWidget(told_);
   column->addWidget(record_);
   connect(result_, &ResultChoice::changed, this, &CheckCard::enteredChanged);
+  connect(result_, &ResultChoice::changed, this, &CheckCard::showQuestions);
   connect(record_, &QPushButton::clicked, this, &CheckCard::recordWanted);
   return foot;
 }

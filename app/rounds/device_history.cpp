@@ -65,6 +65,10 @@ QString foundText(const Check& check) {
   QStringList parts;
   for (const std::string& text : {check.note, check.action})
     if (!text.empty()) parts << QString::fromStdString(text);
+  if (const auto& tag = check.tagged_out) {
+    parts << DeviceHistory::tr("machine tagged out by %1").arg(QString::fromStdString(tag->by));
+    if (tag->until) parts.back() = DeviceHistory::tr("%1, until %2").arg(parts.back(), dayText(*tag->until));
+  }
   if (const auto& todo = check.corrective) {
     parts << DeviceHistory::tr("to be done: %1, by %2")
                  .arg(QString::fromStdString(todo->what), QString::fromStdString(todo->owner));

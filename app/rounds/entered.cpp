@@ -24,14 +24,6 @@ std::string plain(const QString& text) {
   return text.trimmed().toStdString();
 }
 
-// The record has one text for what was done at once.
-QString doneAtOnce(const Entered& entered) {
-  const QString action = entered.action.trimmed(), by = entered.tagged_by.trimmed();
-  if (by.isEmpty()) return action;
-  const QString tagged = Words::tr("machine tagged out by %1").arg(by);
-  return action.isEmpty() ? tagged : Words::tr("%1; %2").arg(action, tagged);
-}
-
 // With each text of it under its name.
 template <class Value, class Each>
 void eachText(Value& entered, Each each) {
@@ -39,20 +31,28 @@ void eachText(Value& entered, Each each) {
   each("second", entered.second);
   each("action", entered.action);
   each("tagged_by", entered.tagged_by);
+  each("tagged_until", entered.tagged_until);
   each("todo", entered.todo);
   each("owner", entered.owner);
   each("until", entered.until);
 }
 
+QString notADay(const QString& until) {
+  if (until.isEmpty() || inspection::parseDate(until.toStdString())) return {};
+  return Words::tr("Until %1: a day is expected as 2026-03-02.").arg(until);
+}
+
 QString failureMissing(const Entered& entered) {
+  const QString tagged_until = entered.tagged_until.trimmed();
+  if (inspection::nameOf(plain(entered.tagged_by)).empty() && !tagged_until.isEmpty())
+    return Words::tr("Say who tagged the machine out.");
+  if (const QString why = notADay(tagged_until); !why.isEmpty()) return why;
   const bool todo = !entered.todo.trimmed().isEmpty(),
              owner = !inspection::nameOf(plain(entered.owner)).empty();
   const QString until = entered.until.trimmed();
   if (todo && !owner) return Words::tr("Say who does what is still to be done.");
   if (!todo && (owner || !until.isEmpty())) return Words::tr("Say what is still to be done.");
-  if (!until.isEmpty() && !inspection::parseDate(until.toStdString()))
-    return Words::tr("Until %1: a day is expected as 2026-03-02.").arg(until);
-  return {};
+  return notADay(until);
 }
 
 }  // namespace
@@ -73,8 +73,8 @@ QString whatIsMissing(const Entered& entered, bool latches) {
 }
 
 bool asksForMending(const Entered& entered) {
-  for (const QString* text :
-       {&entered.action, &entered.tagged_by, &entered.todo, &entered.owner, &entered.until})
+  for (const QString* text : {&entered.action, &entered.tagged_by, &entered.tagged_until, &entered.todo,
+                              &entered.owner, &entered.until})
     if (!text->trimmed().isEmpty()) return true;
   return false;
 }
@@ -107,9 +107,12 @@ void put(const Entered& entered, inspection::Check& check) {
   check.note = plain(entered.note);
   check.second = inspection::nameOf(plain(entered.second));
   check.action.clear();
+  check.tagged_out.reset();
   check.corrective.reset();
   if (check.result == Result::Pass) return;
-  check.action = plain(doneAtOnce(entered));
+  check.action = plain(entered.action);
+  if (const std::string by = inspection::nameOf(plain(entered.tagged_by)); !by.empty())
+    check.tagged_out = inspection::TagOut{by, inspection::parseDate(plain(entered.tagged_until))};
   if (const std::string todo = plain(entered.todo); !todo.empty())
     check.corrective = inspection::Corrective{todo, inspection::nameOf(plain(entered.owner)),
                                               inspection::parseDate(plain(entered.until))};
@@ -123,6 +126,10 @@ Entered enteredOf(const inspection::Check& check) {
   entered.note = QString::fromStdString(check.note);
   entered.second = QString::fromStdString(check.second);
   entered.action = QString::fromStdString(check.action);
+  if (const auto& tag = check.tagged_out) {
+    entered.tagged_by = QString::fromStdString(tag->by);
+    if (tag->until) entered.tagged_until = QString::fromStdString(inspection::dateText(*tag->until));
+  }
   if (!check.corrective) return entered;
   entered.todo = QString::fromStdString(check.corrective->what);
   entered.owner = QString::fromStdString(check.corrective->owner);

@@ -17,8 +17,9 @@ struct Entered {
   QStringList run_down;                                    // each run, in seconds
   QString note, second;
   // Of a failure, or of what could not be tested; nothing of it is recorded with a pass:
-  QString action, tagged_by;   // what was done at once
-  QString todo, owner, until;  // what is still to be done
+  QString tagged_by, tagged_until;  // the machine, out of use
+  QString action;                   // what else was done at once
+  QString todo, owner, until;       // what is still to be done
   bool operator==(const Entered&) const = default;
 };
 

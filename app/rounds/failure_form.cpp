@@ -29,15 +29,17 @@ FailureForm::FailureForm(QWidget* parent) : QWidget(parent) {
     return line;
   };
   tagged_by_ = add(tr("Machine tagged out by"), tr("name; empty: it is not"), 0, 0);
-  action_ = add(tr("What else was done at once"), {}, 0, 1);
-  todo_ = add(tr("What is still to be done"), {}, 1, 0, 2);
-  owner_ = add(tr("Who does it"), {}, 2, 0);
-  until_ = add(tr("Until when"), tr("a day, as 2026-03-02"), 2, 1);
+  tagged_until_ = add(tr("Tagged out until"), tr("a day, as 2026-03-02"), 0, 1);
+  action_ = add(tr("What else was done at once"), {}, 1, 0, 2);
+  todo_ = add(tr("What is still to be done"), {}, 2, 0, 2);
+  owner_ = add(tr("Who does it"), {}, 3, 0);
+  until_ = add(tr("Until when"), tr("a day, as 2026-03-02"), 3, 1);
 }
 
 void FailureForm::show(const Entered& entered) {
   action_->setText(entered.action);
   tagged_by_->setText(entered.tagged_by);
+  tagged_until_->setText(entered.tagged_until);
   todo_->setText(entered.todo);
   owner_->setText(entered.owner);
   until_->setText(entered.until);
@@ -46,6 +48,7 @@ void FailureForm::show(const Entered& entered) {
 void FailureForm::putInto(Entered& entered) const {
   entered.action = action_->text();
   entered.tagged_by = tagged_by_->text();
+  entered.tagged_until = tagged_until_->text();
   entered.todo = todo_->text();
   entered.owner = owner_->text();
   entered.until = until_->text();

@@ -8,8 +8,8 @@
 
 namespace stopwalk::rounds {
 
-// What a failure asks, and may be said of what could not be tested: what was done at once, and what is still
-// to be done by whom.
+// What a failure asks, and may be said of what could not be tested: who tagged the machine out until when,
+// what else was done at once, and what is still to be done by whom.
 class FailureForm : public QWidget {
   Q_OBJECT
 
@@ -23,6 +23,7 @@ class FailureForm : public QWidget {
 
   QLineEdit* action() const { return action_; }
   QLineEdit* taggedBy() const { return tagged_by_; }
+  QLineEdit* taggedUntil() const { return tagged_until_; }
   QLineEdit* todo() const { return todo_; }
   QLineEdit* owner() const { return owner_; }
   QLineEdit* until() const { return until_; }
@@ -32,7 +33,7 @@ class FailureForm : public QWidget {
 
  private:
   QLabel* stays_failed_;
-  QLineEdit *action_, *tagged_by_, *todo_, *owner_, *until_;
+  QLineEdit *tagged_by_, *tagged_until_, *action_, *todo_, *owner_, *until_;
 };
 
 }  // namespace stopwalk::rounds

@@ -119,6 +119,10 @@ QString personTyped(const QString& text) {
   return QString::fromStdString(inspection::nameOf(text.toStdString()));
 }
 
+QString howToTry(const QString& how, bool is_stop) {
+  return asOnPaper(is_stop ? poster::texts::kToTest : poster::texts::kToLookAt).arg(how);
+}
+
 QString secondsText(double seconds) {
   return Words::tr("%1 s").arg(seconds, 0, 'f', 2);
 }

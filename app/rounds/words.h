@@ -18,6 +18,9 @@ QString wordOf(inspection::Due::What what);
 QString ofKind(const std::string& text);
 // A person's name as it is recorded; empty: it names nobody.
 QString personTyped(const QString& text);
+// How to try a stop, or that what is none is only looked at, as the sheet of a round says it; `how`: to work
+// it.
+QString howToTry(const QString& how, bool is_stop);
 // "2.45 s"
 QString secondsText(double seconds);
 // "3 Feb 2026" as the language writes it.

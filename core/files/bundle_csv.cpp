@@ -11,10 +11,10 @@ namespace {
 using inspection::Check;
 
 const std::vector<std::string> kColumns = {
-    "kind",          "number",     "round",   "date",       "machine",    "device",          "room",
-    "people",        "inspector",  "tested",  "result",     "run_down_s", "mean_run_down_s", "note",
-    "action",        "corrective", "owner",   "due",        "corrects",   "corrected_by",    "revision",
-    "layout_sha256", "entered",    "removed", "falls_short"};
+    "kind",          "number",     "round",   "date",        "machine",       "device",          "room",
+    "people",        "inspector",  "tested",  "result",      "run_down_s",    "mean_run_down_s", "note",
+    "action",        "corrective", "owner",   "due",         "corrects",      "corrected_by",    "revision",
+    "layout_sha256", "entered",    "removed", "falls_short", "tagged_out_by", "tagged_out_until"};
 
 // A row with some of the columns; the others are empty.
 std::string row(const std::map<std::string, std::string>& cells) {
@@ -66,6 +66,10 @@ std::map<std::string, std::string> cellsOf(const Check& c, const std::string& ki
       {"revision", revisionText(c.layout.revision)},
       {"layout_sha256", c.layout.sha256}};
   if (c.entered) cells["entered"] = momentText(*c.entered);
+  if (c.tagged_out) {
+    cells["tagged_out_by"] = c.tagged_out->by;
+    if (c.tagged_out->until) cells["tagged_out_until"] = inspection::dateText(*c.tagged_out->until);
+  }
   if (c.corrective) {
     cells["corrective"] = c.corrective->what;
     cells["owner"] = c.corrective->owner;

@@ -67,6 +67,10 @@ void add(Json& json, const Check& c) {
     json["mean_run_down_s"] = *mean;
   }
   addText(json, "note", c.note);
+  if (c.tagged_out) {
+    Json& tag = json["tagged_out"] = {{"by", c.tagged_out->by}};
+    if (c.tagged_out->until) tag["until"] = inspection::dateText(*c.tagged_out->until);
+  }
   addText(json, "action", c.action);
   if (c.corrective) {
     Json& todo = json["corrective"] = {{"what", c.corrective->what}, {"owner", c.corrective->owner}};
@@ -127,11 +131,18 @@ Round roundOf(const Parsed& json) {
   return r;
 }
 
+std::optional<inspection::Date> dateOr(const Parsed& json, const char* key) {
+  const auto at = json.find(key);
+  if (at == json.end()) return std::nullopt;
+  return must(inspection::parseDate(at->get_ref<const std::string&>()), key);
+}
+
 inspection::Corrective correctiveOf(const Parsed& json) {
-  inspection::Corrective c{json.at("what").get<std::string>(), json.at("owner").get<std::string>(), {}};
-  if (const auto due = json.find("due"); due != json.end())
-    c.due = must(inspection::parseDate(due->get_ref<const std::string&>()), "due");
-  return c;
+  return {json.at("what").get<std::string>(), json.at("owner").get<std::string>(), dateOr(json, "due")};
+}
+
+inspection::TagOut tagOutOf(const Parsed& json) {
+  return {json.at("by").get<std::string>(), dateOr(json, "until")};
 }
 
 Check checkOf(const Parsed& json) {
@@ -153,6 +164,7 @@ Check checkOf(const Parsed& json) {
   if (const auto runs = json.find("run_down_s"); runs != json.end())
     c.run_down_s = runs->get<std::vector<double>>();
   c.note = textOr(json, "note");
+  if (const auto tag = json.find("tagged_out"); tag != json.end()) c.tagged_out = tagOutOf(*tag);
   c.action = textOr(json, "action");
   if (const auto todo = json.find("corrective"); todo != json.end()) c.corrective = correctiveOf(*todo);
   if (const auto old = json.find("corrects"); old != json.end()) c.corrects = old->get<std::size_t>();

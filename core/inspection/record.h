@@ -65,6 +65,13 @@ struct Corrective {
   bool operator==(const Corrective&) const = default;
 };
 
+// Of the machine that a device failed to stop: out of use, and marked so.
+struct TagOut {
+  std::string by;
+  std::optional<Date> until;  // none: until the device passes
+  bool operator==(const TagOut&) const = default;
+};
+
 // One device in one round.
 struct Check {
   std::size_t number = 0;
@@ -79,7 +86,7 @@ struct Check {
   Result result = Result::NotTested;
   std::vector<double> run_down_s;  // each run
   std::string note;
-  std::string action;  // what was done at once
+  std::string action;  // what else was done at once
   std::optional<Corrective> corrective;
   std::optional<std::size_t> corrects;  // the number of the check that this one takes the place of
   LayoutThen layout;
@@ -88,6 +95,7 @@ struct Check {
   bool removed = false;  // what was not tested is no longer there
   bool is_undated =
       false;  // `at` cannot be read: it is when the record before it was written, if there is one
+  std::optional<TagOut> tagged_out = {};
   bool operator==(const Check&) const = default;
 };
 

@@ -71,6 +71,26 @@ TEST_F(RoundBundle, HasTheFourFieldsOfEveryCheckAndSaysWhatTheHashProves) {
   EXPECT_TRUE(info.contains("Inspection records: Atelier")) << info.toStdString();
 }
 
+TEST_F(RoundBundle, SaysWhoTaggedTheMachineOutAndUntilWhen) {
+  open();
+  const auto wrong = record("saw/stop", "fail", {"--tagged-out-until", "2026-03-09"});
+  EXPECT_EQ(wrong.exit, kWrong);
+  EXPECT_NE(wrong.err.find("say with --tagged-out-by"), std::string::npos) << wrong.err;
+  EXPECT_EQ(record("saw/stop", "fail", {"--tagged-out-by", "Bo", "--tagged-out-until", "Monday"}).exit,
+            kWrong);
+  ASSERT_EQ(
+      record("saw/stop", "fail", {"--tagged-out-by", "Bo Example", "--tagged-out-until", "2026-03-09"}).exit,
+      kDone);
+  EXPECT_NE(log().find(R"("tagged_out":{"by":"Bo Example","until":"2026-03-09"})"), std::string::npos);
+  ASSERT_EQ(bundle().exit, kDone);
+  EXPECT_TRUE(has("Machine tagged out by Bo Example, until 2026-03-09")) << text().toStdString();
+  const std::string csv = path("records.csv");
+  ASSERT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", csv}).exit, kDone);
+  EXPECT_NE(textOf(csv).find("Bo Example,2026-03-09\n"), std::string::npos) << textOf(csv);
+  const std::string shown = round({"show"}).out;
+  EXPECT_NE(shown.find("machine tagged out by Bo Example, until 2026-03-09"), std::string::npos) << shown;
+}
+
 TEST_F(RoundBundle, ShowsACorrectionWithWhatItReplaces) {
   open();
   ASSERT_EQ(record("saw/stop", "not-tested").exit, kDone);

@@ -122,6 +122,12 @@ TEST_F(RoundSheet, BoxesAreFiveMillimetresAtLeastAndLettersAreRead) {
   EXPECT_EQ(boxes, 2 * 7);
 }
 
+TEST_F(RoundSheet, HasALineForTheTagOutAndWhatElseWasDone) {
+  ASSERT_EQ(sheet().exit, kDone);
+  EXPECT_TRUE(has("Tagged out by, until when")) << text();
+  EXPECT_TRUE(has("What else was done at once")) << text();
+}
+
 TEST_F(RoundSheet, SaysWhatFailedAndWhatIsGone) {
   open();
   ASSERT_EQ(record("saw/stop", "fail").exit, kDone);

@@ -22,7 +22,8 @@ Entered someEntered(std::mt19937& random) {
     if (one_of(2)) e.tested.emplace_back(test, one_of(2) == 1);
   if (const int r = one_of(5); r < 4) e.result = inspection::kResults[static_cast<std::size_t>(r)];
   for (int i = one_of(11); i > 0; --i) e.run_down << (one_of(5) ? runText(one_of(500) / 100.0) : "2,x");
-  for (QString* text : {&e.note, &e.second, &e.action, &e.tagged_by, &e.todo, &e.owner, &e.until})
+  for (QString* text :
+       {&e.note, &e.second, &e.action, &e.tagged_by, &e.tagged_until, &e.todo, &e.owner, &e.until})
     if (one_of(2)) *text = QString::fromUtf8("Ä \"quoted\" \\ %1").arg(one_of(100));
   return e;
 }
@@ -76,6 +77,21 @@ TEST(Entered, ARunIsTypedWithAPointOrAComma) {
   EXPECT_EQ(enteredIn(R"({"run_down_s":[2.41,3]})").run_down, (QStringList{"2.41", "3"})) << "kept earlier";
 }
 
+TEST(Entered, ATagOutSaysByWhomAndUntilWhichDay) {
+  Entered entered;
+  entered.result = Result::Fail;
+  entered.tagged_until = "2026-03-09";
+  EXPECT_EQ(whatIsMissing(entered, false), "Say who tagged the machine out.");
+  entered.tagged_by = "Bo Example";
+  EXPECT_EQ(whatIsMissing(entered, false), "");
+  inspection::Check check;
+  put(entered, check);
+  EXPECT_EQ(check.tagged_out, (inspection::TagOut{"Bo Example", inspection::parseDate("2026-03-09")}));
+  EXPECT_EQ(enteredOf(check).tagged_until, entered.tagged_until);
+  entered.tagged_until = "Monday";
+  EXPECT_TRUE(whatIsMissing(entered, false).startsWith("Until Monday")) << "no day is guessed or left out";
+}
+
 TEST(Entered, WhatMustStayInAndDoesNotHasNotPassed) {
   Entered entered;
   entered.result = Result::Pass;
@@ -99,8 +115,9 @@ TEST(Entered, NoPassIsRecordedThatDoesNotSayWhatWasTried) {
                            inspection::testedFor(check, Tried::PressedRunning).value_or(false);
       EXPECT_EQ(inspection::passedPressed(check), pressed) << "only what was ticked is claimed";
     }
-    EXPECT_TRUE(check.result != Result::Pass || (check.action.empty() && !check.corrective));
-    EXPECT_EQ(!check.action.empty() || check.corrective,
+    EXPECT_TRUE(check.result != Result::Pass ||
+                (check.action.empty() && !check.corrective && !check.tagged_out));
+    EXPECT_EQ(!check.action.empty() || check.corrective || check.tagged_out,
               check.result != Result::Pass && asksForMending(entered))
         << "nothing that was typed gets lost";
   }

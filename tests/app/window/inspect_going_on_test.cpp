@@ -118,6 +118,7 @@ TEST_F(Inspecting, AFailureAsksWhatWasDoneAndWhoMendsIt) {
     type(text);
   };
   fill(card().failure().taggedBy(), "Bo Example");
+  fill(card().failure().taggedUntil(), "2026-12-10");
   fill(card().failure().todo(), "new contactor");
   enter();
   EXPECT_TRUE(onDisk().checks.empty()) << "nobody does it";
@@ -127,7 +128,8 @@ TEST_F(Inspecting, AFailureAsksWhatWasDoneAndWhoMendsIt) {
   ASSERT_EQ(onDisk().checks.size(), 1u);
   const inspection::Check check = onDisk().checks.front();
   EXPECT_EQ(check.result, Result::Fail);
-  EXPECT_EQ(check.action, "machine tagged out by Bo Example");
+  EXPECT_EQ(check.tagged_out, (inspection::TagOut{"Bo Example", inspection::parseDate("2026-12-10")}));
+  EXPECT_EQ(check.action, "") << "no word of the window's language is in a record";
   EXPECT_EQ(check.corrective,
             (inspection::Corrective{"new contactor", "Cy Example", inspection::parseDate("2026-12-03")}));
 }

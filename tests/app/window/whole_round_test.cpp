@@ -85,7 +85,8 @@ TEST_F(WholeRound, EachDeviceIsRecordedAsItWasEntered) {
         check.result = Result::Fail;
         check.tested = {
             {Tried::Pressed, true}, {Tried::Latches, false}, {Tried::StaysStoppedReleased, false}};
-        check.action = "Isolator locked; machine tagged out by Grace Example";
+        check.tagged_out = inspection::TagOut{"Grace Example", {}};
+        check.action = "Isolator locked";
         check.corrective =
             inspection::Corrective{"Mend the latch", "Linus Example", inspection::parseDate("2027-01-15")};
         check.second = "Grace Example";
@@ -122,6 +123,7 @@ TEST_F(WholeRound, EachDeviceIsRecordedAsItWasEntered) {
     EXPECT_EQ(check.run_down_s, expected[i].run_down_s) << check.device;
     EXPECT_EQ(check.note, expected[i].note) << check.device;
     EXPECT_EQ(check.second, expected[i].second) << check.device;
+    EXPECT_EQ(check.tagged_out, expected[i].tagged_out) << check.device;
     EXPECT_EQ(check.action, expected[i].action) << check.device;
     EXPECT_EQ(check.corrective, expected[i].corrective) << check.device;
     EXPECT_EQ(check.inspector, inspector().toStdString());

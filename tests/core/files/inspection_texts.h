@@ -46,6 +46,8 @@ inline std::vector<inspection::Record> randomRecords(std::uint64_t seed, std::si
     if (number > 2 && below(3) == 0) c.corrects = 1 + below(number - 1);
     c.layout = layout();
     c.entered = entered();
+    if (below(3) == 0)
+      c.tagged_out = TagOut{text(), below(2) == 0 ? std::optional(moment().date) : std::nullopt};
     records.emplace_back(c);
   }
   return records;
