@@ -146,8 +146,7 @@ void addFoundOptions(CLI::App& c, Found& found) {
       ->check(saysSomething("seconds"));
   c.add_option("--second", found.second, "The second person")->transform(saysName());
   c.add_option("--note", found.note, "What was found");
-  c.add_option("--tagged-out-by", found.tagged_by, "Who tagged the machine out")
-      ->check(saysOneLine("a name"));
+  c.add_option("--tagged-out-by", found.tagged_by, "Who tagged the machine out")->transform(saysName());
   c.add_option("--tagged-out-until", found.tagged_until,
                "Until when it is: a date as 2026-03-02; without, until the device passes");
   c.add_option("--action", found.action, "What else was done at once, such as: isolator locked off");

@@ -17,11 +17,12 @@ constexpr double kText_mm = 20;                  // from the left: room for numb
 constexpr double kResults_mm = 46;               // from the right
 constexpr double kLine_mm = 0.35;
 constexpr int kRuns = 10;  // what a mean run-down is taken of
-constexpr int kTickColumns = 3;
+constexpr std::size_t kTickColumns = 4;
 constexpr qsizetype kNameLines = 3, kMostLines = 5, kStopsLines = 24;  // a cut-off may stop many
 
-constexpr const char* kTried[] = {texts::kSeen,    texts::kPressed,       texts::kPressedRunning,
-                                  texts::kLatches, texts::kStaysReleased, texts::kStaysPower};
+constexpr const char* kTried[] = {texts::kClear,          texts::kLegible, texts::kPressed,
+                                  texts::kPressedRunning, texts::kLatches, texts::kStaysReleased,
+                                  texts::kStaysPower};
 constexpr const char* kLook[] = {texts::kSeenNoStop};
 constexpr const char* kResults[] = {texts::kPass, texts::kFail, texts::kNotTested, texts::kCouldNotReach};
 
@@ -98,16 +99,14 @@ class BlockMaker {
     const double column = device_.is_stop ? width_ / kTickColumns : width_;
     const std::span<const char* const> tried =
         device_.is_stop ? std::span<const char* const>(kTried) : std::span<const char* const>(kLook);
-    const int columns = device_.is_stop ? kTickColumns : 1;
-    for (std::size_t i = 0; i < tried.size(); i += static_cast<std::size_t>(columns)) {
+    const std::size_t columns = device_.is_stop ? kTickColumns : 1;
+    for (std::size_t i = 0; i < tried.size(); i += columns) {
       double lowest = made_.block.height + kTick_mm;
-      for (int c = 0; c < columns; ++c) {
-        const double left = c * column;
+      for (std::size_t c = 0; c < columns && i + c < tried.size(); ++c) {
+        const double left = static_cast<double>(c) * column;
         box({left, made_.block.height}, kTick_mm);
         Block label;
-        Writer(label, letters_)
-            .paragraph(say(tried[i + static_cast<std::size_t>(c)]), left + kTick_mm + 1.5, left + column - 1,
-                       2.3);
+        Writer(label, letters_).paragraph(say(tried[i + c]), left + kTick_mm + 1.5, left + column - 1, 2.3);
         const double down = std::max(0.0, (kTick_mm - label.height) / 2);
         shift(label.marks, {0, made_.block.height + down});
         for (Mark& mark : label.marks) add(std::move(mark));

@@ -63,6 +63,8 @@ inline constexpr const char* kNotOnPlan =
 inline constexpr const char* kSeen = QT_TRANSLATE_NOOP("poster", "Nothing in its way, marking legible");
 inline constexpr const char* kSeenNoStop = QT_TRANSLATE_NOOP(
     "poster", "In its place, with its pin if it has one; nothing in its way, marking legible");
+inline constexpr const char* kClear = QT_TRANSLATE_NOOP("poster", "Nothing in its way");
+inline constexpr const char* kLegible = QT_TRANSLATE_NOOP("poster", "Marking legible");
 inline constexpr const char* kPressed = QT_TRANSLATE_NOOP("poster", "Pressed, and it worked");
 inline constexpr const char* kPressedRunning =
     QT_TRANSLATE_NOOP("poster", "Pressed while running at no load: the machine stopped");

@@ -1,5 +1,6 @@
 // The keys of the card.
 #include <QKeyEvent>
+#include <ranges>
 
 #include "app/rounds/check_card.h"
 #include "app/rounds/run_down_timer.h"
@@ -8,8 +9,8 @@
 namespace stopwalk::rounds {
 
 bool CheckCard::chooseByKey(const QString& key) {
-  for (const inspection::Tried test : inspection::kTried)
-    if (key == QString::number(static_cast<int>(test) + 1) && !tried_->box(test)->isHidden())
+  for (const inspection::Tried test : std::views::reverse(inspection::kTried))
+    if (key == WhatWasTried::keyOf(test) && !tried_->box(test)->isHidden())
       return tried_->box(test)->click(), true;
   for (const inspection::Result result : inspection::kResults)
     if (key.compare(ResultChoice::keyOf(result), Qt::CaseInsensitive) == 0)

@@ -1,6 +1,5 @@
 // What the card is made of.
 #include <QScrollArea>
-#include <QScroller>
 #include <QVBoxLayout>
 
 #include "app/rounds/check_card.h"
@@ -49,7 +48,6 @@ CheckCard::CheckCard(QWidget* parent) : QWidget(parent) {
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  QScroller::grabGesture(scroll_->viewport(), QScroller::TouchGesture);
   column->addWidget(scroll_, 1);
   column->addWidget(foot());
   showText({});

@@ -42,6 +42,19 @@ QString notADay(const QString& until) {
   return Words::tr("Until %1: a day is expected as 2026-03-02.").arg(until);
 }
 
+QString contradictionText(Tried test) {
+  switch (test) {
+    case Tried::Clear:
+      return Words::tr("What has something in its way has not passed: choose the failure.");
+    case Tried::Legible:
+      return Words::tr("What has no legible marking has not passed: choose the failure.");
+    case Tried::Latches:
+      return Words::tr("What does not stay in when pressed has not passed: choose the failure.");
+    default:
+      return Words::tr("What does not stay stopped has not passed: choose the failure.");
+  }
+}
+
 QString failureMissing(const Entered& entered) {
   const QString tagged_until = entered.tagged_until.trimmed();
   if (inspection::nameOf(plain(entered.tagged_by)).empty() && !tagged_until.isEmpty())
@@ -63,10 +76,7 @@ QString whatIsMissing(const Entered& entered, bool latches) {
   inspection::Check check;
   check.result = *entered.result;
   check.tested = entered.tested;
-  if (const auto test = inspection::contradictsPass(check, latches))
-    return test == Tried::Latches
-               ? Words::tr("What does not stay in when pressed has not passed: choose the failure.")
-               : Words::tr("What does not stay stopped has not passed: choose the failure.");
+  if (const auto test = inspection::contradictsPass(check, latches)) return contradictionText(*test);
   if (check.result == Result::Pass && std::ranges::none_of(check.tested, &std::pair<Tried, bool>::second))
     return Words::tr("Tick what was tried: a pass says nothing without it.");
   return check.result == Result::Pass ? QString() : failureMissing(entered);

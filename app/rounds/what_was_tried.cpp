@@ -26,7 +26,8 @@ QGridLayout* gridIn(QWidget* widget) {
 
 // Of the others, no is not done, and nothing needs be said.
 bool mayBeNo(Tried test) {
-  return test == Tried::Latches || test == Tried::StaysStoppedReleased || test == Tried::StaysStoppedPower;
+  return test == Tried::Clear || test == Tried::Legible || test == Tried::Latches ||
+         test == Tried::StaysStoppedReleased || test == Tried::StaysStoppedPower;
 }
 
 }  // namespace
@@ -34,21 +35,31 @@ bool mayBeNo(Tried test) {
 WhatWasTried::WhatWasTried(QWidget* parent) : QWidget(parent) {
   QGridLayout* grid = gridIn(this);
   for (const Tried test : inspection::kTried) {
-    const int i = static_cast<int>(test);
-    auto* box =
-        new BigButton(BigButton::Sign::Box, wordOf(test), QString::number(i + 1), mayBeNo(test), this);
+    const int i = static_cast<int>(test) - 1;
+    auto* box = new BigButton(BigButton::Sign::Box, wordOf(test), keyOf(test), mayBeNo(test), this);
     connect(box, &BigButton::answered, this, &WhatWasTried::changed);
-    grid->addWidget(box, i / kColumns, i % kColumns);
+    if (test == Tried::Seen)
+      grid->addWidget(box, static_cast<int>(inspection::kTried.size()), 0, 1, kColumns);
+    else
+      grid->addWidget(box, i / kColumns, i % kColumns);
     boxes_[static_cast<std::size_t>(test)] = box;
   }
 }
 
 void WhatWasTried::setIsStop(bool is_stop) {
   is_stop_ = is_stop;
-  const auto has = inspection::mayBeTried(is_stop);
-  for (const Tried test : inspection::kTried)
-    box(test)->setVisible(std::ranges::find(has, test) != has.end());
   box(Tried::Seen)->setText(is_stop ? wordOf(Tried::Seen) : lookWord());
+  showBoxes();
+}
+
+// What older checks of a stop say in one is shown where one is corrected, and asked of none.
+void WhatWasTried::showBoxes() {
+  for (const Tried test : inspection::kTried)
+    box(test)->setVisible(test == Tried::Seen ? !is_stop_ || box(test)->answer() : is_stop_);
+}
+
+QString WhatWasTried::keyOf(Tried test) {
+  return QString::number(test == Tried::Seen ? 1 : static_cast<int>(test));
 }
 
 std::vector<std::pair<Tried, bool>> WhatWasTried::tested() const {
@@ -62,6 +73,7 @@ void WhatWasTried::show(const std::vector<std::pair<Tried, bool>>& tested) {
   inspection::Check check;
   check.tested = tested;
   for (const Tried test : inspection::kTried) box(test)->setAnswer(inspection::testedFor(check, test));
+  showBoxes();
 }
 
 ResultChoice::ResultChoice(QWidget* parent) : QWidget(parent) {

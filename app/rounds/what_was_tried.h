@@ -22,12 +22,16 @@ class WhatWasTried : public QWidget {
   void setIsStop(bool is_stop);
   std::vector<std::pair<inspection::Tried, bool>> tested() const;
   void show(const std::vector<std::pair<inspection::Tried, bool>>& tested);
+  // The digit that ticks it, while its box is shown.
+  static QString keyOf(inspection::Tried test);
   BigButton* box(inspection::Tried test) const { return boxes_[static_cast<std::size_t>(test)]; }
 
  signals:
   void changed();
 
  private:
+  void showBoxes();
+
   std::array<BigButton*, inspection::kTried.size()> boxes_{};
   bool is_stop_ = true;
 };

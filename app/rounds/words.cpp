@@ -79,6 +79,10 @@ QString wordOf(inspection::Tried test) {
   switch (test) {
     case inspection::Tried::Seen:
       return asOnPaper(poster::texts::kSeen);
+    case inspection::Tried::Clear:
+      return asOnPaper(poster::texts::kClear);
+    case inspection::Tried::Legible:
+      return asOnPaper(poster::texts::kLegible);
     case inspection::Tried::Pressed:
       return asOnPaper(poster::texts::kPressed);
     case inspection::Tried::PressedRunning:

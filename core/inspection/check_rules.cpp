@@ -11,7 +11,8 @@ std::span<const Tried> mayBeTried(bool is_stop) {
 
 std::optional<Tried> contradictsPass(const Check& check, bool latches) {
   if (check.result != Result::Pass) return std::nullopt;
-  for (const Tried test : {Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
+  for (const Tried test :
+       {Tried::Clear, Tried::Legible, Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
     if (testedFor(check, test) == false) return test;
   if (latches && testedFor(check, Tried::Latches) == false) return Tried::Latches;
   return std::nullopt;

@@ -37,6 +37,11 @@ std::optional<bool> testedFor(const Check& check, Tried test) {
   return std::nullopt;
 }
 
+bool wasSeen(const Check& check) {
+  const auto wasSo = [&](Tried test) { return testedFor(check, test).value_or(false); };
+  return wasSo(Tried::Seen) || (wasSo(Tried::Clear) && wasSo(Tried::Legible));
+}
+
 bool passedPressed(const Check& check) {
   if (check.result != Result::Pass || contradictsPass(check)) return false;
   return check.tested.empty() || testedFor(check, Tried::Pressed).value_or(false) ||
@@ -45,13 +50,13 @@ bool passedPressed(const Check& check) {
 
 bool passedSeen(const Check& check) {
   if (check.result != Result::Pass || contradictsPass(check)) return false;
-  return check.tested.empty() || testedFor(check, Tried::Seen).value_or(false);
+  return check.tested.empty() || wasSeen(check);
 }
 
 bool passedInFull(const Check& check, bool latches) {
   const auto wasSo = [&](Tried test) { return testedFor(check, test).value_or(false); };
-  return check.result == Result::Pass && wasSo(Tried::Seen) && wasSo(Tried::PressedRunning) &&
-         !(latches && testedFor(check, Tried::Latches) == false) && wasSo(Tried::StaysStoppedReleased) &&
+  return check.result == Result::Pass && !contradictsPass(check, latches) && wasSeen(check) &&
+         wasSo(Tried::PressedRunning) && wasSo(Tried::StaysStoppedReleased) &&
          wasSo(Tried::StaysStoppedPower);
 }
 
@@ -64,6 +69,10 @@ std::string_view word(Tried test) {
   switch (test) {
     case Tried::Seen:
       return "seen";
+    case Tried::Clear:
+      return "clear";
+    case Tried::Legible:
+      return "legible";
     case Tried::Pressed:
       return "pressed";
     case Tried::PressedRunning:

@@ -43,10 +43,21 @@ struct Round {
   bool operator==(const Round&) const = default;
 };
 
-// What may have been tried. Of the first three, no: it was not done. Of the others, no: it was tried, and is
-// not so.
-enum class Tried { Seen, Pressed, PressedRunning, Latches, StaysStoppedReleased, StaysStoppedPower };
+// What may have been tried. Of seen and pressed, no: it was not done. Of the others, no: it was tried, and is
+// not so. Seen says in one what clear (nothing is in its way) and legible (its marking) say apart.
+enum class Tried {
+  Seen,
+  Clear,
+  Legible,
+  Pressed,
+  PressedRunning,
+  Latches,
+  StaysStoppedReleased,
+  StaysStoppedPower
+};
 inline constexpr std::array kTried = {Tried::Seen,
+                                      Tried::Clear,
+                                      Tried::Legible,
                                       Tried::Pressed,
                                       Tried::PressedRunning,
                                       Tried::Latches,
@@ -120,6 +131,8 @@ inline const Moment& writtenAt(const Round& round) {
 }
 
 std::optional<bool> testedFor(const Check& check, Tried test);
+// Whether it says that it was looked at and was as it should be.
+bool wasSeen(const Check& check);
 // Whether it says that the device was worked and stopped, and nothing else against that: what a test by hand
 // asks for.
 bool passedPressed(const Check& check);

@@ -3344,6 +3344,22 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Auf dem Plan führt kein Weg hierher.</translation>
     </message>
+    <message>
+        <source>Nothing in its way</source>
+        <translation>Nichts im Weg</translation>
+    </message>
+    <message>
+        <source>Marking legible</source>
+        <translation>Kennzeichnung lesbar</translation>
+    </message>
+    <message>
+        <source>Tagged out by, until when</source>
+        <translation>Gesperrt durch, bis wann</translation>
+    </message>
+    <message>
+        <source>What else was done at once</source>
+        <translation>Was sonst sofort getan wurde</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3629,16 +3645,6 @@
         <translation>Nicht bestanden: %1</translation>
     </message>
     <message>
-        <source>machine tagged out by %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Maschine gesperrt und gekennzeichnet durch %1</translation>
-    </message>
-    <message>
-        <source>%1; %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1; %2</translation>
-    </message>
-    <message>
         <source>Say who does what is still to be done.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Angeben, wer tut, was noch zu tun ist.</translation>
@@ -3870,6 +3876,18 @@
         <source>On the plan no way leads here in opening hours.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Auf dem Plan führt in der Betriebszeit kein Weg hierher.</translation>
+    </message>
+    <message>
+        <source>What has something in its way has not passed: choose the failure.</source>
+        <translation>Was verstellt ist, hat nicht bestanden: Den Fehler wählen.</translation>
+    </message>
+    <message>
+        <source>What has no legible marking has not passed: choose the failure.</source>
+        <translation>Was keine lesbare Kennzeichnung hat, hat nicht bestanden: Den Fehler wählen.</translation>
+    </message>
+    <message>
+        <source>Say who tagged the machine out.</source>
+        <translation>Sagen, wer die Maschine gesperrt hat.</translation>
     </message>
 </context>
 <context>
@@ -5495,6 +5513,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, geschrieben %2</translation>
     </message>
+    <message>
+        <source>machine tagged out by %1</source>
+        <translation>Maschine gesperrt und gekennzeichnet durch %1</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Drafts</name>
@@ -5610,6 +5632,10 @@
         <source>a day, as 2026-03-02</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>ein Tag wie 2026-03-02</translation>
+    </message>
+    <message>
+        <source>Tagged out until</source>
+        <translation>Gesperrt bis</translation>
     </message>
 </context>
 <context>

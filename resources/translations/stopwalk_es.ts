@@ -3344,6 +3344,22 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>En el plano ningún camino lleva aquí.</translation>
     </message>
+    <message>
+        <source>Nothing in its way</source>
+        <translation>Nada lo obstruye</translation>
+    </message>
+    <message>
+        <source>Marking legible</source>
+        <translation>Rotulación legible</translation>
+    </message>
+    <message>
+        <source>Tagged out by, until when</source>
+        <translation>Bloqueada por, hasta cuándo</translation>
+    </message>
+    <message>
+        <source>What else was done at once</source>
+        <translation>Qué más se hizo en el acto</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3629,16 +3645,6 @@
         <translation>Fallados: %1</translation>
     </message>
     <message>
-        <source>machine tagged out by %1</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>máquina bloqueada y etiquetada por %1</translation>
-    </message>
-    <message>
-        <source>%1; %2</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1; %2</translation>
-    </message>
-    <message>
         <source>Say who does what is still to be done.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Diga quién hace lo que queda por hacer.</translation>
@@ -3870,6 +3876,18 @@
         <source>On the plan no way leads here in opening hours.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>En el plano ningún camino lleva aquí en horario de apertura.</translation>
+    </message>
+    <message>
+        <source>What has something in its way has not passed: choose the failure.</source>
+        <translation>Lo que está obstruido no es apto: elija el fallo.</translation>
+    </message>
+    <message>
+        <source>What has no legible marking has not passed: choose the failure.</source>
+        <translation>Lo que no tiene rotulación legible no es apto: elija el fallo.</translation>
+    </message>
+    <message>
+        <source>Say who tagged the machine out.</source>
+        <translation>Diga quién bloqueó la máquina.</translation>
     </message>
 </context>
 <context>
@@ -5495,6 +5513,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, escrito el %2</translation>
     </message>
+    <message>
+        <source>machine tagged out by %1</source>
+        <translation>máquina bloqueada y etiquetada por %1</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Drafts</name>
@@ -5610,6 +5632,10 @@
         <source>a day, as 2026-03-02</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>un día, como 2026-03-02</translation>
+    </message>
+    <message>
+        <source>Tagged out until</source>
+        <translation>Bloqueada hasta</translation>
     </message>
 </context>
 <context>

@@ -100,6 +100,17 @@ TEST(Entered, WhatMustStayInAndDoesNotHasNotPassed) {
   EXPECT_EQ(whatIsMissing(entered, false), "");
 }
 
+TEST(Entered, WhatIsInItsWayOrCannotBeReadHasNotPassed) {
+  Entered entered;
+  entered.result = Result::Pass;
+  for (const Tried test : {Tried::Clear, Tried::Legible}) {
+    entered.tested = {{test, false}, {Tried::Pressed, true}};
+    EXPECT_TRUE(whatIsMissing(entered, false).endsWith("has not passed: choose the failure.")) << word(test);
+    entered.tested[0].second = true;
+    EXPECT_EQ(whatIsMissing(entered, false), "");
+  }
+}
+
 TEST(Entered, NoPassIsRecordedThatDoesNotSayWhatWasTried) {
   std::mt19937 random(11);
   for (int i = 0; i < 500; ++i) {

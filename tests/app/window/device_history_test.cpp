@@ -23,7 +23,7 @@ class OfADevice : public Inspecting {
     openAndCome();
     startRound();
     device = round().device();
-    type("124f");
+    type("1235f");
     card().timer().show({"2", "3.0"});
     typeInto(card().note(), "sticks");
     enter();
@@ -138,7 +138,7 @@ TEST_F(OfADevice, ACorrectionUndoesNoFailureAndWhatWasCorrectedIsNotCorrectedTwi
 
 TEST_F(OfADevice, EscapeLeavesACorrectionWhichIsKeptApartFromTheCardOfTheRound) {
   failOne();
-  type("1");
+  type("12");
   const rounds::Entered of_round = card().entered();
   beginCorrection();
   type("r");

@@ -15,7 +15,7 @@ class HalfEntered : public Inspecting {
   void leaveACard() {
     openAndCome();
     startRound();
-    type("12p");
+    type("123p");
     typeInto(card().note(), "sticks");
     round().leave();
     only_note.note = "sticks";
@@ -60,7 +60,7 @@ TEST_F(HalfEntered, OnAnotherDayNothingIsChosenAndItIsToldWhatWas) {
     round().leave();
   }
   goOnWithRound();
-  type("2p");
+  type("3p");
   round().leave();
   goOnWithRound();
   EXPECT_EQ(card().notRecorded(), "") << "it was chosen today";
@@ -85,7 +85,7 @@ TEST_F(HalfEntered, ANameThatIsTypedAndRecordedAtOnceMakesNoRecordOfAnothersChec
   leaveACard();
   for (const bool from_anywhere : {false, true}) {
     key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
-    if (!from_anywhere) type("4");  // what is changed before the name is known makes it nobody else's
+    if (!from_anywhere) type("5");  // what is changed before the name is known makes it nobody else's
     typeInto(card().inspector(), "Grace Example");
     key(Qt::Key_Return, from_anywhere ? Qt::ControlModifier : Qt::NoModifier);
     EXPECT_TRUE(becomes([&] { return !place().isWriting(); }));
@@ -100,7 +100,7 @@ TEST_F(HalfEntered, WithoutANameItIsOfWhoeverHasTheRoundOpen) {
   leaveACard();
   key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
   key(Qt::Key_PageDown, Qt::ControlModifier);
-  type("1f");
+  type("12f");
   const rounds::Entered entered = card().entered();
   const std::string device = round().device();
   key(Qt::Key_PageUp, Qt::ControlModifier);
@@ -117,7 +117,7 @@ TEST_F(HalfEntered, ANameThatIsPutRightLeavesWhatWasEntered) {
   openAndCome();
   startRound();
   card().inspector()->clear();
-  type("12p");
+  type("123p");
   const rounds::Entered entered = card().entered();
   signAs("Ada Exmaple");
   card().inspector()->clear();
@@ -131,9 +131,9 @@ TEST_F(HalfEntered, ANameThatIsPutRightLeavesWhatWasEntered) {
 TEST_F(HalfEntered, ACorrectionByAnotherLeavesTheCardOfTheRoundAsItIs) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   enter();
-  type("12p");
+  type("123p");
   const rounds::Entered entered = card().entered();
   place().history().correctWanted(onDisk().checks.front().number);
   type("r");

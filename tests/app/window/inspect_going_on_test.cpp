@@ -27,7 +27,7 @@ TEST_F(Inspecting, WhatMeetsNoRecordsIsNotCalledRecordedAndStaysOnItsCard) {
   openAndCome();
   startRound();
   const std::string first = round().device();
-  type("12p");
+  type("123p");
   const rounds::Entered entered = card().entered();
   // A folder in the place of the log: nobody can write it, root neither.
   const QString log = QString::fromStdString(file);
@@ -90,7 +90,7 @@ TEST_F(Inspecting, TwoRoundsOfOneDayAreToldApart) {
 TEST_F(Inspecting, AnotherWhoWritesIsWaitedForWithoutBlockingTheWindowAndThenNamed) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   const int lock = ::open((file + ".lock").c_str(), O_RDWR | O_CREAT, 0666);
   ASSERT_EQ(::flock(lock, LOCK_EX | LOCK_NB), 0);
   ASSERT_EQ(::write(lock, "bo on bench-pc\n", 15), 15);
@@ -111,7 +111,7 @@ TEST_F(Inspecting, AnotherWhoWritesIsWaitedForWithoutBlockingTheWindowAndThenNam
 TEST_F(Inspecting, AFailureAsksWhatWasDoneAndWhoMendsIt) {
   openAndCome();
   startRound();
-  type("2f");
+  type("3f");
   EXPECT_TRUE(card().failure().isVisible());
   const auto fill = [&](QLineEdit* line, const QString& text) {
     line->setFocus();
@@ -150,7 +150,7 @@ TEST_F(Inspecting, TheRunDownIsTimedByTheSpaceBarAndItsMeanIsOfTheRunsThatAreLef
   ASSERT_EQ(runs.size(), 2u);
   EXPECT_TRUE(card().timer().said().startsWith("2 of 10, mean")) << card().timer().said().toStdString();
   EXPECT_TRUE(card().timer().said().contains(QString::number((runs[0] + runs[1]) / 2, 'f', 2)));
-  type("23p");
+  type("34p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 1u);
   EXPECT_EQ(onDisk().checks[0].run_down_s, runs);
@@ -160,7 +160,7 @@ TEST_F(Inspecting, ACheckIsCorrectedByAnotherAndBothStandInTheHistory) {
   openAndCome();
   startRound();
   const std::string device = round().device();
-  type("124p");
+  type("1235p");
   enter();
   key(Qt::Key_PageUp, Qt::ControlModifier);
   ASSERT_EQ(round().device(), device);

@@ -24,7 +24,7 @@ TEST_F(Inspecting, WalksAWholeRoundByKeyboardAsTheCommandLineWouldRecordIt) {
   for (std::size_t i = 0; i < order.size(); ++i) {
     ASSERT_EQ(round().device(), order[i]);
     ASSERT_EQ(card().entered(), rounds::Entered()) << "nothing is chosen before";
-    type("12p");
+    type("123p");
     enter();
     ASSERT_EQ(onDisk().checks.size(), i + 1) << card().told().toStdString();
   }
@@ -71,7 +71,7 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   EXPECT_GT(shown->walk.size(), 30u);  // at one or two nobody can stand
   EXPECT_EQ(shown->devices.size(), order.size());
   EXPECT_EQ(shown->devices.at(order[2]).text, "3");
-  type("12p");
+  type("123p");
   enter();
   EXPECT_EQ(shown->devices.at(order[0]).state, plan::StationState::Meets);
   EXPECT_EQ(shown->devices.at(order[1]).state, plan::StationState::NotAudited);
@@ -152,7 +152,7 @@ TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
   card().second()->setText("Bo Example");
   for (int i = 1; i <= 3; ++i) {
     EXPECT_TRUE(card().recordButton()->text().contains("2 Mar"));
-    type("12p");
+    type("123p");
     enter();
     const auto checks = onDisk().checks;
     ASSERT_EQ(checks.size(), static_cast<std::size_t>(i)) << card().told().toStdString();
@@ -161,7 +161,7 @@ TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
     EXPECT_GT(instantOf(*checks.back().entered), instantOf(*walked));
     EXPECT_EQ(checks.back().second, "Bo Example");
   }
-  type("12p");
+  type("123p");
   // Before the round there was no walk; and nothing was done tomorrow.
   for (const char* wrong : {"2026-03-01 09:15+01:00", "2999-03-02 09:15"}) {
     card().onPaper()->setText(wrong);
@@ -176,7 +176,7 @@ TEST_F(Inspecting, EntersARoundThatWasWalkedOnPaperWithItsOwnTime) {
   round().leave();
   EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the next round is walked now";
   goOnWithRound();
-  type("12p");
+  type("123p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 5u) << card().told().toStdString();
   EXPECT_EQ(onDisk().checks.back().at, *walked) << "gone on with, it is still of its paper";
@@ -188,7 +188,7 @@ TEST_F(Inspecting, GoesBackToItsRoundAfterACheckOfAnotherWasCorrected) {
   startRound();
   const std::size_t first = round().round()->number;
   const std::string corrected = round().device();
-  type("12p");
+  type("123p");
   enter();
   round().leave();
   startRound();
@@ -268,7 +268,7 @@ TEST_F(Inspecting, RecordsNothingWithoutAChosenResult) {
   startRound();
   enter();
   EXPECT_FALSE(card().told().isEmpty());
-  type("2");
+  type("3");
   enter();
   EXPECT_FALSE(card().told().isEmpty());
   EXPECT_TRUE(onDisk().checks.empty());

@@ -14,7 +14,7 @@ class InspectedBy : public Inspecting {
     startRound();
     EXPECT_EQ(card().inspector()->text(), inspector()) << "who starts a round walks it";
     device = round().device();
-    type("12p");
+    type("123p");
     enter();
     EXPECT_EQ(onDisk().checks.back().inspector, inspector().toStdString());
     round().leave();
@@ -27,7 +27,7 @@ TEST_F(InspectedBy, WhoeverGoesOnWithARoundIsAskedForANameWhichTheFurtherChecksB
   key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
   ASSERT_TRUE(round().round().has_value());
   EXPECT_TRUE(card().inspector()->text().isEmpty());
-  type("12p");
+  type("123p");
   enter();
   EXPECT_EQ(onDisk().checks.size(), 1u);
   EXPECT_TRUE(card().told().contains("Inspected by")) << card().told().toStdString();
@@ -35,7 +35,7 @@ TEST_F(InspectedBy, WhoeverGoesOnWithARoundIsAskedForANameWhichTheFurtherChecksB
   type(" Grace  Example ");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
-  type("12p");
+  type("123p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 3u) << card().told().toStdString();
   for (const std::size_t i : {1u, 2u}) EXPECT_EQ(onDisk().checks[i].inspector, "Grace Example");
@@ -51,7 +51,7 @@ TEST_F(InspectedBy, WhatIsMissingElseIsSaidFirstAndWhatIsTypedNextIsNoName) {
   typeInto(card().inspector(), "Grace Example");
   enter();
   ASSERT_EQ(QApplication::focusWidget(), &card()) << card().told().toStdString();
-  type("12p");
+  type("123p");
   EXPECT_EQ(card().inspector()->text(), "Grace Example");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
@@ -60,7 +60,7 @@ TEST_F(InspectedBy, WhatIsMissingElseIsSaidFirstAndWhatIsTypedNextIsNoName) {
 TEST_F(InspectedBy, ACorrectionAsksForItsOwnNameAndTheRoundKeepsIts) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   enter();
   const std::string next = round().device();
   for (const bool leaves : {true, false}) {
@@ -104,7 +104,7 @@ TEST_F(InspectedBy, ACorrectionBegunFromWhatIsDueEndsThereAtItsDevice) {
 TEST_F(InspectedBy, WhatWasEnteredInARoundIsNotShownInAnotherOneOfTheSameNumber) {
   openAndCome();
   startRound();
-  type("145f");
+  type("1256f");
   inspection::Round other = *round().round();
   const std::size_t number = other.number;
   round().leave();

@@ -15,7 +15,7 @@ class LeftRecords : public Inspecting {
     openAndCome();
     startRound();
     device = round().device();
-    type("2f");
+    type("3f");
     enter();
     ASSERT_EQ(window->records().failed({}).size(), 1u);
     asker.file = other;

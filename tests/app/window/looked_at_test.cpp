@@ -26,7 +26,7 @@ TEST_F(LookedAt, ItsCardHasOneBoxAndNoClock) {
   openAndCome();
   startRound();
   ASSERT_FALSE(card().tried().box(Tried::Pressed)->isHidden()) << "the first is a stop";
-  type("2");
+  type("3");
   EXPECT_TRUE(card().tried().box(Tried::Pressed)->answer());
   window.reset();
   open();
@@ -35,7 +35,7 @@ TEST_F(LookedAt, ItsCardHasOneBoxAndNoClock) {
     EXPECT_EQ(card().tried().box(test)->isHidden(), test != Tried::Seen) << word(test).data();
   EXPECT_TRUE(card().timer().isHidden());
   EXPECT_TRUE(card().tried().box(Tried::Seen)->text().contains("pin"));
-  type("2p");
+  type("3p");
   enter();
   EXPECT_TRUE(onDisk().checks.empty()) << "a pass says that it was looked at";
   type("1 p");

@@ -26,7 +26,7 @@ class MissedRecords : public Inspecting {
     openAndCome();
     startRound();
     device = round().device();
-    type("2f");
+    type("3f");
     enter();
     ASSERT_EQ(onDisk().checks.size(), 1u);
   }
@@ -44,7 +44,7 @@ class MissedRecords : public Inspecting {
 
 TEST_F(MissedRecords, NoCheckIsWrittenIntoAnotherLogThanTheOneOfItsRound) {
   failOne();
-  type("12p");
+  type("123p");
   const rounds::Entered entered = card().entered();
   ASSERT_TRUE(QFile::rename(log, log + ".away"));
   enter();  // sooner than the window looks by itself
@@ -80,12 +80,12 @@ TEST_F(MissedRecords, ARoundThatIsStartedAnewGoesOnFromWhatIsThere) {
   ASSERT_EQ(failed().size(), 1u) << "nobody has passed it since";
   round().goTo(device);
   EXPECT_TRUE(card().failedText().contains("stays failed")) << card().failedText().toStdString();
-  type("1p");
+  type("12p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
   EXPECT_EQ(failed().size(), 1u) << "it was not pressed";
   round().goTo(device);
-  type("12p");
+  type("123p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
   EXPECT_TRUE(failed().empty());
@@ -108,14 +108,14 @@ TEST_F(MissedRecords, ARoundIsNotStartedAnewByOneEnterWhereTheyAreMissedAlready)
 
 TEST_F(MissedRecords, ALogThatLostItsLastRecordsIsNotAddedTo) {
   failOne();
-  type("12p");
+  type("123p");
   enter();
   QFile records(log);
   ASSERT_TRUE(records.open(QFile::ReadWrite));
   const QByteArray all = records.readAll();
   ASSERT_TRUE(records.resize(all.lastIndexOf('\n', all.size() - 2) + 1));
   records.close();
-  type("12p");
+  type("123p");
   enter();
   EXPECT_EQ(onDisk().checks.size(), 1u);
   EXPECT_TRUE(card().told().contains("no longer there")) << card().told().toStdString();
@@ -124,7 +124,7 @@ TEST_F(MissedRecords, ALogThatLostItsLastRecordsIsNotAddedTo) {
 
 TEST_F(MissedRecords, AFailureThatIsChangedIntoAPassInTheMiddleOfTheLogStillCounts) {
   failOne();
-  type("12p");
+  type("123p");
   enter();
   ASSERT_EQ(failed().size(), 1u);
   QFile records(log);
@@ -159,11 +159,11 @@ TEST_F(MissedRecords, WhatFailedByThemIsFailedOnThePlanInTheListInTheHistoryAndI
   openAndCome();
   startRound();
   device = round().device();
-  type("123456p");
+  type("1234567p");
   enter();
   ASSERT_TRUE(QFile::copy(log, log + ".yesterday"));
   key(Qt::Key_PageUp, Qt::ControlModifier);
-  type("2f");
+  type("3f");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
   ASSERT_TRUE(QFile::remove(log));

@@ -30,20 +30,20 @@ TEST_F(RecordOrTell, AFailedDeviceSaysSoOnItsCardAndAPassThatDoesNotCloseItToo) 
   openAndCome();
   startRound();
   const std::string device = round().device();
-  type("2f");
+  type("3f");
   enter();
   EXPECT_FALSE(card().told().contains("still failed"));
   EXPECT_EQ(card().failedText(), "") << "of the next device";
   key(Qt::Key_PageUp, Qt::ControlModifier);
   EXPECT_TRUE(card().failedText().contains("stays failed until")) << card().failedText().toStdString();
-  type("1p");  // only looked at
+  type("12p");  // only looked at
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
   EXPECT_TRUE(card().told().contains("still failed")) << card().told().toStdString();
   EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Fails);
   round().goTo(device);
   EXPECT_FALSE(card().failedText().isEmpty());
-  type("2p");
+  type("3p");
   enter();
   EXPECT_FALSE(card().told().contains("still failed")) << card().told().toStdString();
   EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Meets);
@@ -75,7 +75,7 @@ TEST_F(RecordOrTell, NoTickStandsForAPassThatDoesNotCountAndItIsSaidWhy) {
     ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
     window->records().lookNow();
   };
-  type("1p");
+  type("12p");
   enter();
   EXPECT_TRUE(card().told().contains("pass, only looked at.")) << card().told().toStdString();
   EXPECT_EQ(sign(), plan::StationState::Warns);
@@ -96,7 +96,7 @@ TEST_F(RecordOrTell, NoTickStandsForAPassThatDoesNotCountAndItIsSaidWhy) {
 TEST_F(RecordOrTell, WhatWasTypedOfTheMendingIsRecordedOrSaidNotToBe) {
   openAndCome();
   startRound();
-  type("2f");
+  type("3f");
   typeInto(card().failure().todo(), "Move the pallet");
   typeInto(card().failure().owner(), "Linus Example");
   card().setFocus();
@@ -119,7 +119,7 @@ TEST_F(RecordOrTell, NothingIsSaidNotToBeDueWhileAnActionIsOrADeviceFailedThatIs
   startRound();
   const std::size_t devices = round().order().size();
   for (std::size_t i = 0; i < devices; ++i) {
-    type("123456p");
+    type("1234567p");
     enter();
   }
   round().leave();
@@ -164,13 +164,13 @@ TEST_F(RecordOrTell, ARoundThatIsNotStartedDatesNoOther) {
 TEST_F(RecordOrTell, ACardThatWaitsForAnotherToBeWrittenSaysSo) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   {
     const Held held(file);
     key(Qt::Key_Return);
     ASSERT_TRUE(place().isWriting());
     key(Qt::Key_PageDown, Qt::ControlModifier);
-    type("12p");
+    type("123p");
     key(Qt::Key_Return);
     EXPECT_TRUE(card().told().contains("still being written")) << card().told().toStdString();
   }
@@ -183,7 +183,7 @@ TEST_F(RecordOrTell, ACardThatWaitsForAnotherToBeWrittenSaysSo) {
 TEST_F(RecordOrTell, TheWindowClosesOnceWhatIsBeingWrittenIsOnTheDisk) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   {
     const Held held(file);
     key(Qt::Key_Return);
@@ -199,7 +199,7 @@ TEST_F(RecordOrTell, TheWindowClosesOnceWhatIsBeingWrittenIsOnTheDisk) {
 TEST_F(RecordOrTell, TheWindowStaysOpenWhereNothingCameOntoTheDisk) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   const Held held(file);
   key(Qt::Key_Return);
   EXPECT_FALSE(window->close());
@@ -212,7 +212,7 @@ TEST_F(RecordOrTell, TheWindowStaysOpenWhereNothingCameOntoTheDisk) {
 TEST_F(RecordOrTell, NothingIsRecordedOutOfSight) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   key(Qt::Key_1, Qt::AltModifier);
   key(Qt::Key_Return, Qt::ControlModifier);
   EXPECT_EQ(window->workPlace(), WorkPlace::Inspect);

@@ -16,7 +16,7 @@ class TakenAway : public Inspecting {
     on_paper ? startOnPaper() : startRound();
     ASSERT_TRUE(round().round().has_value());
     device = round().device();
-    type("2f");
+    type("3f");
     enter();
     ASSERT_EQ(onDisk().checks.size(), 1u);
     round().leave();

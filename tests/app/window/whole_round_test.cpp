@@ -59,13 +59,14 @@ TEST_F(WholeRound, EachDeviceIsRecordedAsItWasEntered) {
     Check& check = expected[i];
     check.device = order[i];
     check.result = Result::Pass;
-    check.tested = {{Tried::Seen, true}, {Tried::Pressed, true}};
+    check.tested = {{Tried::Clear, true}, {Tried::Legible, true}, {Tried::Pressed, true}};
     if (i > 1) check.second = "Grace Example";  // who came along stays on the cards that follow
     switch (i) {
       case 0:
-        type("123456p");
+        type("1234567p");
         timeRuns(3);
-        check.tested = {{Tried::Seen, true},
+        check.tested = {{Tried::Clear, true},
+                        {Tried::Legible, true},
                         {Tried::Pressed, true},
                         {Tried::PressedRunning, true},
                         {Tried::Latches, true},
@@ -75,7 +76,7 @@ TEST_F(WholeRound, EachDeviceIsRecordedAsItWasEntered) {
         ASSERT_EQ(check.run_down_s.size(), 3u);
         break;
       case 1:
-        type("24455f");
+        type("35566f");
         typeInto(card().failure().taggedBy(), "Grace Example");
         typeInto(card().failure().action(), "Isolator locked");
         typeInto(card().failure().todo(), "Mend the latch");
@@ -104,7 +105,7 @@ TEST_F(WholeRound, EachDeviceIsRecordedAsItWasEntered) {
         check.tested.clear();
         break;
       default:
-        type("12p");
+        type("123p");
         if (order[i].ends_with("/start")) check.tested = {{Tried::Seen, true}};  // it is never pressed
     }
     enter();
@@ -139,10 +140,10 @@ TEST_F(WholeRound, GoesOnAnotherDayWhereItWasWithTheHalfEnteredCard) {
   openAndCome();
   startRound();
   const std::vector<std::string> order = round().order();
-  type("12p");
+  type("123p");
   enter();
   ASSERT_EQ(round().device(), order[1]);
-  type("144f");
+  type("1255f");
   timeRuns(2);
   typeInto(card().failure().todo(), "Mend the latch");
   typeInto(card().failure().owner(), "Linus Example");
@@ -164,7 +165,7 @@ TEST_F(WholeRound, GoesOnAnotherDayWhereItWasWithTheHalfEnteredCard) {
 TEST_F(WholeRound, EachCardKeepsWhatWasEnteredOnIt) {
   openAndCome();
   startRound();
-  type("12p");
+  type("123p");
   const rounds::Entered first = card().entered();
   key(Qt::Key_PageDown, Qt::ControlModifier);
   EXPECT_EQ(card().entered(), rounds::Entered());
@@ -181,7 +182,7 @@ TEST_F(WholeRound, WhatCannotBeWrittenStaysOnItsCardAndIsTold) {
   openAndCome();
   startRound();
   const std::string device = round().device();
-  type("12f");
+  type("123f");
   typeInto(card().note(), "sticks");
   const rounds::Entered entered = card().entered();
   const auto bytes = std::filesystem::file_size(file);
@@ -208,7 +209,7 @@ TEST_F(WholeRound, ARecordOfAnotherProgramAppearsAndLeavesTheCardAsItIs) {
   openAndCome();
   startRound();
   const std::string device = round().device();
-  type("12");
+  type("123");
   const rounds::Entered entered = card().entered();
   recordElsewhere(device, Result::Fail);
   EXPECT_TRUE(becomes([&] { return round().resultOf(device) == Result::Fail; }));
@@ -233,7 +234,7 @@ TEST_F(WholeRound, TheMeanIsOfTenRunsAndThereIsNoEleventh) {
   EXPECT_TRUE(card().timer().said().contains(mean)) << card().timer().said().toStdString();
   key(Qt::Key_Space);
   EXPECT_FALSE(card().timer().isRunning());
-  type("123p");
+  type("1234p");
   enter();
   ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
   EXPECT_EQ(onDisk().checks[0].run_down_s, runs);
@@ -242,7 +243,7 @@ TEST_F(WholeRound, TheMeanIsOfTenRunsAndThereIsNoEleventh) {
 TEST_F(WholeRound, NothingIsRecordedWhileTheClockRuns) {
   openAndCome();
   startRound();
-  type("123p");
+  type("1234p");
   key(Qt::Key_Space);
   enter();
   EXPECT_TRUE(onDisk().checks.empty());

@@ -92,6 +92,22 @@ void takeDrag(Pictures& pictures, MainWindow& window, geometry::Point from, geom
   QTest::mouseRelease(&plan, Qt::LeftButton, {}, at(to).toPoint());
 }
 
+// The card of a round that was walked on paper.
+void takePaper(Pictures& pictures, MainWindow& window) {
+  InspectPlace& place = window.inspectPlace();
+  place.card().leaveButton()->click();
+  place.due().startButton()->click();
+  place.start().name()->setText("Ada Example");
+  place.start().onPaper()->setText("2026-03-02 09:15");
+  place.start().startButton()->click();
+  const auto walks = [&] { return place.round().round().has_value(); };
+  if (!QTest::qWaitFor(walks, 10000)) std::fprintf(stderr, "the round on paper was not started\n");
+  QTest::keyClicks(&place.card(), "12456p");
+  place.card().timer().show({"2.41", "2,52"});
+  place.card().onPaper()->setText("2026-03-02 09:20");
+  pictures.take(window, "inspect-paper");
+}
+
 // Of a layout that is saved, with a round over what is due.
 void takeInspection(Pictures& pictures, MainWindow& window, const QString& path) {
   QFile::copy(":/sample-layouts/tram-depot.layout.yaml", path);
@@ -110,13 +126,13 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   rounds::CheckCard& card = place.card();
   const auto settled = [&] { return !place.isWriting(); };
   for (int i = 0; i < 4; ++i) {
-    QTest::keyClicks(&card, "12p");
+    QTest::keyClicks(&card, "123p");
     QTest::keyClick(&card, Qt::Key_Return);
     if (!QTest::qWaitFor(settled, 10000)) std::fprintf(stderr, "a check was not written\n");
     QTest::qWait(20);
   }
   pictures.take(window, "inspect-card");
-  QTest::keyClicks(&card, "1345p");
+  QTest::keyClicks(&card, "12456p");
   card.timer().show({"2.41", "2.52", "2.38"});
   pictures.take(window, "inspect-ticked");
   QTest::keyClicks(&card, "f");
@@ -127,7 +143,7 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   };
   record();
   QTest::keyClick(&card, Qt::Key_PageUp, Qt::ControlModifier);
-  QTest::keyClicks(&card, "1245p");
+  QTest::keyClicks(&card, "12356p");
   card.timer().show({"2.31", "2.36"});
   card.note()->setText("Latch replaced");
   record();
@@ -136,6 +152,8 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   pictures.take(window, "inspect-checks");
   place.history().correctButton()->click();
   pictures.take(window, "inspect-correct");
+  QTest::keyClick(&card, Qt::Key_Escape);
+  takePaper(pictures, window);
 }
 
 void takeAll(Pictures& pictures) {

@@ -144,7 +144,8 @@ TEST_F(OpenFailures, WhatIsStillToBeDoneIsNotDoneByAPassOfFewerMachines) {
 
 // As an earlier version or another program may have written it.
 TEST_F(OpenFailures, APassThatContradictsItselfClosesNoneAndCountsForNothing) {
-  for (const Tried test : {Tried::Latches, Tried::StaysStoppedReleased, Tried::StaysStoppedPower}) {
+  for (const Tried test : {Tried::Clear, Tried::Legible, Tried::Latches, Tried::StaysStoppedReleased,
+                           Tried::StaysStoppedPower}) {
     records = {};
     add(Result::Fail);
     add(Result::Pass).tested = {{Tried::Seen, true}, {Tried::Pressed, true}, {test, false}};

@@ -87,7 +87,8 @@ TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
   for (const Tried test : kTried) {
     Check check = checkOf(1, 1, "a", Result::Pass);
     check.tested = {{test, false}};
-    const bool contradicts = test == Tried::StaysStoppedReleased || test == Tried::StaysStoppedPower;
+    const bool contradicts = test == Tried::Clear || test == Tried::Legible ||
+                             test == Tried::StaysStoppedReleased || test == Tried::StaysStoppedPower;
     EXPECT_EQ(contradictsPass(check), contradicts ? std::optional(test) : std::nullopt) << word(test);
     check.result = Result::Fail;
     EXPECT_EQ(contradictsPass(check), std::nullopt);
@@ -95,6 +96,21 @@ TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
     check.tested = {{test, true}};
     EXPECT_EQ(contradictsPass(check), std::nullopt);
   }
+}
+
+// As older checks say it in one, and as it is said apart.
+TEST(CheckRules, WhatIsClearAndLegibleWasSeen) {
+  Check check = checkOf(1, 1, "a", Result::Pass);
+  for (const Tried test : kTried)
+    if (test != Tried::Seen) check.tested.emplace_back(test, true);
+  EXPECT_TRUE(passedInFull(check));
+  check.tested.erase(check.tested.begin());
+  EXPECT_FALSE(passedInFull(check)) << "nothing is said of what is in its way";
+  check.tested.insert(check.tested.begin(), {Tried::Seen, true});
+  EXPECT_TRUE(passedInFull(check));
+  check.tested.emplace_back(Tried::Clear, false);
+  EXPECT_FALSE(passedInFull(check));
+  EXPECT_FALSE(passedPressed(check));
 }
 
 TEST(CheckRules, WhatDoesNotStayInContradictsAPassOfAKindThatLatches) {
@@ -105,11 +121,11 @@ TEST(CheckRules, WhatDoesNotStayInContradictsAPassOfAKindThatLatches) {
   EXPECT_FALSE(passedInFull(check));
   EXPECT_TRUE(passedInFull(check, false));
   EXPECT_TRUE(passedPressed(check)) << "it stopped";
-  check.tested[3].second = true;
-  ASSERT_EQ(check.tested[3].first, Tried::Latches);
+  check.tested[5].second = true;
+  ASSERT_EQ(check.tested[5].first, Tried::Latches);
   EXPECT_EQ(contradictsPass(check, true), std::nullopt);
   EXPECT_TRUE(passedInFull(check));
-  check.tested.erase(check.tested.begin() + 3);
+  check.tested.erase(check.tested.begin() + 5);
   EXPECT_TRUE(passedInFull(check)) << "not every kind latches";
 }
 
