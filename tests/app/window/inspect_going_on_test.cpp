@@ -168,7 +168,7 @@ TEST_F(Inspecting, ACheckIsCorrectedByAnotherAndBothStandInTheHistory) {
   place().history().list()->setCurrentItem(place().history().list()->topLevelItem(0));
   place().history().correctButton()->click();
   EXPECT_FALSE(card().entered().result.has_value()) << "the result is chosen anew";
-  EXPECT_EQ(card().tried().tested().size(), 3u);
+  EXPECT_EQ(card().tried().tested().size(), 4u);
   type("f");
   signAs("Bo Example");
   enter();
