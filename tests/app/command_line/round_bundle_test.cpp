@@ -86,7 +86,7 @@ TEST_F(RoundBundle, SaysWhoTaggedTheMachineOutAndUntilWhen) {
   EXPECT_TRUE(has("Machine tagged out by Bo Example, until 2026-03-09")) << text().toStdString();
   const std::string csv = path("records.csv");
   ASSERT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", csv}).exit, kDone);
-  EXPECT_NE(textOf(csv).find("Bo Example,2026-03-09\n"), std::string::npos) << textOf(csv);
+  EXPECT_NE(textOf(csv).find("Bo Example,2026-03-09\r\n"), std::string::npos) << textOf(csv);
   const std::string shown = round({"show"}).out;
   EXPECT_NE(shown.find("machine tagged out by Bo Example, until 2026-03-09"), std::string::npos) << shown;
 }
@@ -185,7 +185,7 @@ TEST_F(RoundBundle, SaysWhenItWasEntered) {
   EXPECT_TRUE(has("2026-03-01 08:30 +00:00 (entered 2026-03-02 09:15 +01:00)")) << text().toStdString();
   const std::string csv = path("records.csv");
   ASSERT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", csv}).exit, kDone);
-  EXPECT_NE(textOf(csv).find(",2026-03-02T09:15:00+01:00,,\r\n"), std::string::npos);
+  EXPECT_NE(textOf(csv).find(",2026-03-02T09:15:00+01:00,,,,\r\n"), std::string::npos);
 }
 
 TEST_F(RoundBundle, NamesTheLineThatWasChanged) {

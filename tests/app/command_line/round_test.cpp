@@ -77,7 +77,7 @@ TEST_F(RoundCommand, WrongInputIsToldAndRecordsNothing) {
   told(round({"record", "--round", "7", "--device", "saw/stop", "--result", "pass"}), "the last is 1");
   told(record("saw/stp", "pass"), "there is no such device: did you mean `saw/stop`?");
   told(record("saw/stop", "passed"), "--result");
-  told(record("saw/stop", "pass", {"--check", "prodded=yes"}), "NAME one of seen, pressed,");
+  told(record("saw/stop", "pass", {"--check", "prodded=yes"}), "NAME one of seen, clear, legible, pressed,");
   told(record("saw/stop", "pass", {"--check", "seen"}), "yes or no is expected");
   told(record("saw/stop", "pass", {"--check", "seen=yes", "--check", "seen=no"}), "said twice");
   told(record("saw/stop", "pass", {"--check", "stays-stopped-when-released=no"}),
