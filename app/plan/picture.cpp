@@ -85,6 +85,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
 
   PaintContext context{view, theme};
   context.grid = marks.grid;
+  context.by_records = marks.by_records;
   std::vector<Label> labels = marks.labels;
   std::vector<Covered> covered;
   for (const QRectF& box : marks.taken) covered.push_back({box, ItemLayer::Note, nullptr});

@@ -20,6 +20,7 @@ struct Marks {
   std::function<void(QPainter&)> on_floors = {};  // paints on the floors, under all that stands on them
   std::vector<Label> labels = {};                 // besides those of the items
   std::vector<QRectF> taken = {};                 // where no label goes
+  bool by_records = false;                        // they are of checks, not of an audit
 };
 
 // A layout as items, and where they are.

@@ -269,6 +269,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   Marks marks;
   marks.selected = [this](const std::string& id) { return selection_.contains(id); };
   marks.hovered = hovered_;
+  marks.by_records = inspection_.has_value();
   marks.states = inspection_ ? &inspection_->states() : &marks_.states();
   if (shows_grid_) {
     marks.grid = shown().unit;

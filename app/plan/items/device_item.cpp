@@ -88,9 +88,7 @@ void DeviceItem::paint(QPainter& painter, const PaintContext& context) const {
   }
   SymbolItem::paint(painter, context);
   const QRectF box = square(context);
-  // Where the plan says what the records say, its cross is of a check that failed, and of nothing else.
-  const bool is_marked = pin_missing_ && context.state == StationState::NotAudited;
-  const StationState state = is_marked ? StationState::Fails : context.state;
+  const StationState state = pin_missing_ && !context.by_records ? StationState::Fails : context.state;
   paintStationSign(painter, context.theme, state, box.center(), box.width() / 2);
 }
 

@@ -28,6 +28,7 @@ struct PaintContext {
   bool hovered = false;
   StationState state = StationState::NotAudited;  // of a station or device
   std::optional<layout::LengthUnit> grid = {};    // the floors show the grid of this unit
+  bool by_records = false;  // the states are of checks: a cross is one that failed, and nothing else
 };
 
 // The order of painting; what is painted last is found first. Only the underlay is found last of all though

@@ -214,9 +214,8 @@ TEST(Items, AMissingPinIsMarked) {
   };
   EXPECT_EQ(withPin(layout::Pin::Fitted), withPin(std::nullopt));
   EXPECT_NE(withPin(layout::Pin::Fitted), withPin(layout::Pin::Missing));
-  const std::map<std::string, StationState> checked{{"lathe/start", StationState::Meets}};
   Marks marks;
-  marks.states = &checked;
+  marks.by_records = true;
   EXPECT_EQ(withPin(layout::Pin::Fitted, marks), withPin(layout::Pin::Missing, marks)) << "the check's sign";
 }
 
