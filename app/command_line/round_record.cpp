@@ -127,6 +127,9 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   check.result = *inspection::resultOf(options.result);
   check.removed = options.removed;
   if (!put(options.found, check, session) || !isOfItsKind(check, *device, session)) return std::nullopt;
+  // Said in so many words, as it may be a stop one day: it was looked at, and not pressed.
+  if (!device->is_stop && check.result == inspection::Result::Pass && check.tested.empty())
+    check.tested = {{inspection::Tried::Seen, true}};
   if (check.removed && check.result != inspection::Result::NotTested)
     return wrong("--removed", "what is no longer there was not tested: record it with --result not-tested",
                  session);

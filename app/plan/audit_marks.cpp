@@ -131,9 +131,10 @@ std::optional<geometry::Segment> AuditMarks::narrowOf(const std::vector<geometry
 std::vector<MeasuredOnPlan> AuditMarks::measured() const {
   std::vector<MeasuredOnPlan> measured;
   if (!finding_) return measured;
+  const auto limit = finding_->unit == "m" ? finding_->limit : std::nullopt;
   for (const audit::MeasuredLine& line : finding_->lines) {
     const bool is_walk = line.kind == audit::MeasuredLine::Kind::Route;
-    measured.push_back({&line, is_walk ? narrowOf(line.line_m) : std::nullopt});
+    measured.push_back({&line, is_walk ? narrowOf(line.line_m) : std::nullopt, limit});
   }
   return measured;
 }

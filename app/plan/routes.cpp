@@ -137,14 +137,17 @@ void RoutesOnPlan::addLength(const QString& text, const std::vector<QPointF>& pl
   lengths_.push_back({text, box, of});
 }
 
-void RoutesOnPlan::addMeasured(const ViewTransform& view, const audit::MeasuredLine& line,
+void RoutesOnPlan::addMeasured(const ViewTransform& view, const MeasuredOnPlan& measured,
                                layout::LengthUnit unit) {
   using Kind = audit::MeasuredLine::Kind;
+  const audit::MeasuredLine& line = *measured.line;
   if (line.line_m.size() < (line.kind == Kind::Place ? 1 : 2)) return;
   bold_.push_back({pixelsOf(view, line.line_m), line.kind, line.length_m.has_value()});
   if (!line.length_m) return;
   const QPolygonF& drawn = bold_.back().line;
-  const QString text = QString::fromStdString(audit::lengthText(*line.length_m, unit));
+  const QString text =
+      QString::fromStdString(measured.limit_m ? audit::lengthText(*line.length_m, *measured.limit_m, unit)
+                                              : audit::lengthText(*line.length_m, unit));
   const QLineF across(drawn.first(), drawn.last());
   const QSizeF label = labelSize(text, boldFont());
   const bool is_long = line.kind == Kind::Route && across.length() > 2 * label.width();
@@ -158,7 +161,7 @@ RoutesOnPlan::RoutesOnPlan(const ViewTransform& view, const std::vector<Route>& 
     if (across && std::ranges::find(narrow, *across) == narrow.end()) narrow.push_back(*across);
   };
   for (const MeasuredOnPlan& m : measured) {
-    addMeasured(view, *m.line, unit);
+    addMeasured(view, m, unit);
     addNarrow(m.narrow);
   }
   for (const Route& route : routes) {

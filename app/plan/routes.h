@@ -26,6 +26,7 @@ struct Route {
 struct MeasuredOnPlan {
   const audit::MeasuredLine* line = nullptr;
   std::optional<geometry::Segment> narrow;
+  std::optional<double> limit_m = {};  // that it is to be told from
 };
 
 // Each a line with its length on it and an arrow at its end: to the stop in ink, to the phone in blue and
@@ -59,7 +60,7 @@ class RoutesOnPlan {
     QRectF box;
     Of of = Of::Stop;
   };
-  void addMeasured(const ViewTransform& view, const audit::MeasuredLine& line, layout::LengthUnit unit);
+  void addMeasured(const ViewTransform& view, const MeasuredOnPlan& measured, layout::LengthUnit unit);
   // In the middle of the first of the places that is free, else of the first.
   void addLength(const QString& text, const std::vector<QPointF>& places, Of of);
   static QColor inkOf(Of of, const Theme& theme);

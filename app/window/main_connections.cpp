@@ -7,6 +7,7 @@
 #include "app/panels/gallery/gallery.h"
 #include "app/panels/problems/problem_list.h"
 #include "app/panels/reach/reach_chooser.h"
+#include "app/panels/rules/rules_panel.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
@@ -74,6 +75,7 @@ void MainWindow::connectParts() {
   connect(files_.get(), &FileFlow::typingEnds, plan_, &plan::PlanView::endDrag);
   connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);
   connect(files_.get(), &FileFlow::typingEnds, details_, &panels::Details::applyPending);
+  connect(files_.get(), &FileFlow::typingEnds, &audit_place_->rules(), &panels::RulesPanel::applyPending);
   connect(files_.get(), &FileFlow::said, this, [this](const QString& text) { sentence_->setText(text); });
   connect(plan_, &plan::PlanView::said, this, [this](const QString& text) {
     if (workPlace() != WorkPlace::Poster) sentence_->setText(text);

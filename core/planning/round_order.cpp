@@ -19,28 +19,46 @@ bool shareOne(const std::vector<std::int32_t>& a, const std::vector<std::int32_t
   return std::ranges::find_first_of(a, b) != a.end();
 }
 
-// Devices that there is a way between from each to each, as they come; the others are told. What is joined to
-// one need not be joined to the next: where a place is too near to something, one steps aside.
-std::vector<const InspectedDevice*> joinedOf(std::span<const InspectedDevice* const> devices,
-                                             const floor::Walks& walks, std::vector<std::string>& others) {
-  std::vector<const InspectedDevice*> joined;
-  std::vector<Parts> in;
-  for (const InspectedDevice* device : devices) {
-    const auto at = waypointAt(device->place);
-    Parts parts;
-    if (at)
-      parts = {walks.parts({{*at}, {}}, floor::kMeasuringClearance_mm),
-               walks.parts({{*at}, {}}, floor::kBodyHalfWidth_mm)};
-    const bool is_joined = at && std::ranges::all_of(in, [&](const Parts& p) {
-                             return shareOne(p.wide, parts.wide) || shareOne(p.narrow, parts.narrow);
-                           });
-    if (!is_joined) {
-      others.push_back(device->id);
-      continue;
-    }
-    joined.push_back(device);
-    in.push_back(std::move(parts));
+bool areJoined(const Parts& a, const Parts& b) {
+  return shareOne(a.wide, b.wide) || shareOne(a.narrow, b.narrow);
+}
+
+Parts partsOf(const InspectedDevice& device, const floor::Walks& walks) {
+  const auto at = waypointAt(device.place);
+  if (!at) return {};
+  return {walks.parts({{*at}, {}}, floor::kMeasuringClearance_mm),
+          walks.parts({{*at}, {}}, floor::kBodyHalfWidth_mm)};
+}
+
+// `first` and all others, as they come, that there is a way to, from it and from each other. What is joined
+// to one need not be joined to the next: where a place is too near to something, one steps aside.
+std::vector<char> joinedTo(std::size_t first, const std::vector<Parts>& parts) {
+  std::vector<char> is_in(parts.size(), false);
+  std::vector<std::size_t> group{first};
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    is_in[i] = std::ranges::all_of(group, [&](std::size_t g) { return areJoined(parts[g], parts[i]); });
+    if (is_in[i] && i != first) group.push_back(i);
   }
+  return is_in;
+}
+
+// Devices that there is a way between from each to each, as they come: with the first of them or, where that
+// is not asked for, as many as may be. The others are told.
+std::vector<const InspectedDevice*> joinedOf(std::span<const InspectedDevice* const> devices,
+                                             const floor::Walks& walks, bool with_first,
+                                             std::vector<std::string>& others) {
+  std::vector<Parts> parts;
+  for (const InspectedDevice* device : devices) parts.push_back(partsOf(*device, walks));
+  std::vector<char> is_in(devices.size(), false), seen(devices.size(), false);
+  for (std::size_t first = 0; first < (with_first ? 1 : devices.size()); ++first) {
+    if (seen[first]) continue;
+    std::vector<char> group = joinedTo(first, parts);
+    for (std::size_t i = 0; i < group.size(); ++i) seen[i] = seen[i] || group[i];
+    if (std::ranges::count(group, true) > std::ranges::count(is_in, true)) is_in = std::move(group);
+  }
+  std::vector<const InspectedDevice*> joined;
+  for (std::size_t i = 0; i < devices.size(); ++i)
+    is_in[i] ? joined.push_back(devices[i]) : others.push_back(devices[i]->id);
   return joined;
 }
 
@@ -88,8 +106,9 @@ WayPast wayPast(std::span<const std::string> ids, const inspection::RoundWalk& h
     }
   const floor::Walks walks(plan);
   WayPast way;
-  walked = joinedOf(walked, walks, way.not_reached);
+  walked = joinedOf(walked, walks, !how.start.empty(), way.not_reached);
   InspectedDevice back;
+  if (walked.empty()) return way;
   if (how.closed && walked.size() > 1) {
     back.place = walked.front()->place;
     walked.push_back(&back);

@@ -11,10 +11,20 @@ QString escaped(const std::string& text) {
   return QString::fromStdString(text).toHtmlEscaped();
 }
 
-std::string numberText(double value, const std::string& unit, layout::LengthUnit lengths) {
-  if (unit == "m") return audit::lengthText(value, lengths);
-  if (unit == "s") return audit::secondsText(value);
-  return audit::decimal(value) + (unit.empty() ? "" : " " + unit);
+std::string limitOf(double limit, const std::string& unit, layout::LengthUnit lengths) {
+  if (unit == "m") return audit::limitText(limit, lengths);
+  if (unit == "s") return audit::limitSecondsText(limit);
+  return audit::decimal(limit) + (unit.empty() ? "" : " " + unit);
+}
+
+// With so many digits that it is told from the limit.
+std::string measuredOf(const audit::Finding& finding, layout::LengthUnit lengths) {
+  if (finding.unit != "m") {
+    return finding.unit == "s" ? audit::secondsText(*finding.measured)
+                               : limitOf(*finding.measured, finding.unit, lengths);
+  }
+  return finding.limit ? audit::lengthText(*finding.measured, *finding.limit, lengths)
+                       : audit::lengthText(*finding.measured, lengths);
 }
 
 }  // namespace
@@ -35,8 +45,8 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   const auto line = [&](const QString& name, const QString& text) {
     if (!text.isEmpty()) html += "<p><i>" + name + "</i> " + text + "</p>";
   };
-  if (finding->measured) line(tr("Measured:"), escaped(numberText(*finding->measured, finding->unit, unit)));
-  if (finding->limit) line(tr("Limit:"), escaped(numberText(*finding->limit, finding->unit, unit)));
+  if (finding->measured) line(tr("Measured:"), escaped(measuredOf(*finding, unit)));
+  if (finding->limit) line(tr("Limit:"), escaped(limitOf(*finding->limit, finding->unit, unit)));
   const audit::Rule* rule = audit::findRule(finding->rule);
   if (rule) line(tr("To mend it:"), escaped(rule->mend));
   line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));

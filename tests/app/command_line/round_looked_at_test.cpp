@@ -47,6 +47,12 @@ TEST_F(RoundLookedAt, IsDueToBeSeenAndTakesNoOtherTest) {
   EXPECT_TRUE(dueOf("saw/start").empty());
 }
 
+// So that it is no press if that id is a stop one day.
+TEST_F(RoundLookedAt, APassSaysThatItWasSeenAlsoWhereThatIsLeftOut) {
+  ASSERT_EQ(record("saw/start", "pass").exit, kDone);
+  EXPECT_NE(log().find(R"("tested":{"seen":true})"), std::string::npos) << log();
+}
+
 TEST_F(RoundLookedAt, PassesAgainOnceItIsSeenToBeWhole) {
   ASSERT_EQ(record("saw/start", "fail", {"--note", "pin missing"}).exit, kDone);
   EXPECT_EQ(dueOf("saw/start"), (std::vector<std::string>{"retest", "seen"}));
