@@ -26,7 +26,7 @@ round() { verb=$1; shift; (cd "$scratch" && "$here/$program" round "$verb" scene
 here=$PWD
 check() { device=$1; shift; round record --round 1 --device "$device" "$@"; }
 round new --by "Ada Example" --at "2026-03-02 08:00"
-check table-saw/paddle --at "2026-03-02 08:10" --result pass --second "Bo Example" --check seen=yes --check pressed-running=yes --run-down 2.4,2.6,2.5
+check table-saw/paddle --at "2026-03-02 08:10" --result pass --second "Bo Example" --check clear=yes --check legible=yes --check pressed-running=yes --run-down 2.4,2.6,2.5
 check router/console --at "2026-03-02 08:15" --result fail --check latches=no --note "does not latch" --action "locked off" \
   --corrective "change the contact block" --owner "Cy Example" --fix-by 2026-03-09
 check mitre-saw/trigger --at "2026-03-02 08:20" --result not-tested --note "in use"
