@@ -70,9 +70,7 @@ bool CheckChain::failedOnce() const {
 }
 
 bool CheckChain::passedThroughout(bool is_stop) const {
-  return std::ranges::all_of(checks, [is_stop](const Check* c) {
-    return is_stop ? passedPressed(*c) && !contradictsPass(*c, true) : passedSeen(*c);
-  });
+  return std::ranges::all_of(checks, [is_stop](const Check* c) { return workedAsAsked(*c, is_stop); });
 }
 
 bool CheckChain::writtenAtOnce() const {

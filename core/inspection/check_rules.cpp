@@ -18,6 +18,10 @@ std::optional<Tried> contradictsPass(const Check& check, bool latches) {
   return std::nullopt;
 }
 
+bool workedAsAsked(const Check& check, bool is_stop) {
+  return is_stop ? passedPressed(check) && !contradictsPass(check, true) : passedSeen(check);
+}
+
 std::optional<CorrectionFault> correctionFault(const Records& records, std::size_t number,
                                                const std::string& device, std::size_t round) {
   const Check* old = records.findCheck(number);

@@ -44,10 +44,6 @@ std::vector<std::string> notTested(const CheckChain& pass, const std::vector<std
   return isStop(now) ? notNamed(pass, machinesToTest(failed, now)) : std::vector<std::string>();
 }
 
-bool workedAsAsked(const Check& check, bool is_stop) {
-  return is_stop ? passedPressed(check) && !contradictsPass(check, true) : passedSeen(check);
-}
-
 }  // namespace
 
 // A machine that it stops no longer may only have another id now.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/planning/joined_groups.h"
 #include "core/planning/tour.h"
 
 namespace stopwalk::planning {
@@ -41,31 +42,6 @@ class AllLegs {
   std::size_t count_;
   std::vector<floor::Walk> walks_;
 };
-
-// `first` and all others that there is a way to, from it and from each other.
-std::vector<std::size_t> joinedTo(std::size_t first, const std::vector<Waypoint>& waypoints,
-                                  const AllLegs& legs) {
-  std::vector<std::size_t> group;
-  if (!waypoints[first].at) return group;
-  group.push_back(first);
-  for (std::size_t w = 0; w < waypoints.size(); ++w)
-    if (w != first && std::ranges::all_of(group, [&](std::size_t g) { return legs.joined(g, w); }))
-      group.push_back(w);
-  std::ranges::sort(group);
-  return group;
-}
-
-std::vector<std::size_t> largestGroup(const std::vector<Waypoint>& waypoints, const AllLegs& legs) {
-  std::vector<std::size_t> largest;
-  std::vector<bool> seen(waypoints.size());
-  for (std::size_t w = 0; w < waypoints.size(); ++w) {
-    if (seen[w]) continue;
-    std::vector<std::size_t> group = joinedTo(w, waypoints, legs);
-    for (const std::size_t g : group) seen[g] = true;
-    if (group.size() > largest.size()) largest = std::move(group);
-  }
-  return largest;
-}
 
 Tour tourOf(const std::vector<std::size_t>& group, const AllLegs& all, std::optional<std::size_t> start,
             bool closed) {
@@ -131,8 +107,11 @@ InspectionWalk inspectionWalk(std::span<const InspectedDevice> devices, const fl
     waypoints.push_back(waypointOf(start->id, start->place, {}));
   }
   const AllLegs legs(waypoints, walks);
+  const auto joined = [&](std::size_t a, std::size_t b) {
+    return waypoints[a].at && waypoints[b].at && legs.joined(a, b);
+  };
   const std::vector<std::size_t> group =
-      first ? joinedTo(*first, waypoints, legs) : largestGroup(waypoints, legs);
+      first ? joinedTo(*first, waypoints.size(), joined) : largestGroup(waypoints.size(), joined);
   InspectionWalk walk = walkAlong(tourOf(group, legs, group.empty() ? std::nullopt : first, closed), group,
                                   waypoints, legs, closed);
   for (std::size_t w = 0; w < waypoints.size(); ++w)

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <set>
 
+#include "core/planning/joined_groups.h"
 #include "core/planning/round_plan.h"
 #include "core/planning/walk_start.h"
 
@@ -30,18 +31,6 @@ Parts partsOf(const InspectedDevice& device, const floor::Walks& walks) {
           walks.parts({{*at}, {}}, floor::kBodyHalfWidth_mm)};
 }
 
-// `first` and all others, as they come, that there is a way to, from it and from each other. What is joined
-// to one need not be joined to the next: where a place is too near to something, one steps aside.
-std::vector<char> joinedTo(std::size_t first, const std::vector<Parts>& parts) {
-  std::vector<char> is_in(parts.size(), false);
-  std::vector<std::size_t> group{first};
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    is_in[i] = std::ranges::all_of(group, [&](std::size_t g) { return areJoined(parts[g], parts[i]); });
-    if (is_in[i] && i != first) group.push_back(i);
-  }
-  return is_in;
-}
-
 // Devices that there is a way between from each to each, as they come: with the first of them or, where that
 // is not asked for, as many as may be. The others are told.
 std::vector<const InspectedDevice*> joinedOf(std::span<const InspectedDevice* const> devices,
@@ -49,16 +38,12 @@ std::vector<const InspectedDevice*> joinedOf(std::span<const InspectedDevice* co
                                              std::vector<std::string>& others) {
   std::vector<Parts> parts;
   for (const InspectedDevice* device : devices) parts.push_back(partsOf(*device, walks));
-  std::vector<char> is_in(devices.size(), false), seen(devices.size(), false);
-  for (std::size_t first = 0; first < (with_first ? 1 : devices.size()); ++first) {
-    if (seen[first]) continue;
-    std::vector<char> group = joinedTo(first, parts);
-    for (std::size_t i = 0; i < group.size(); ++i) seen[i] = seen[i] || group[i];
-    if (std::ranges::count(group, true) > std::ranges::count(is_in, true)) is_in = std::move(group);
-  }
+  const auto areOf = [&](std::size_t a, std::size_t b) { return areJoined(parts[a], parts[b]); };
+  const std::vector<std::size_t> group =
+      with_first ? joinedTo(0, parts.size(), areOf) : largestGroup(parts.size(), areOf);
   std::vector<const InspectedDevice*> joined;
   for (std::size_t i = 0; i < devices.size(); ++i)
-    is_in[i] ? joined.push_back(devices[i]) : others.push_back(devices[i]->id);
+    std::ranges::binary_search(group, i) ? joined.push_back(devices[i]) : others.push_back(devices[i]->id);
   return joined;
 }
 
