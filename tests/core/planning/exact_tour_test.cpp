@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/planning/tour.h"
-#include "tests/support/random.h"
+#include "tests/core/planning/random_legs.h"
 
 namespace stopwalk::planning {
 namespace {
@@ -79,20 +79,6 @@ class BranchAndBound {
   double best_ = kNone;
 };
 
-// In a plane, or any lengths at all.
-Legs randomLegs(std::size_t places, std::uint64_t seed, bool plane) {
-  support::Random random(seed);
-  std::vector<std::pair<double, double>> at(places);
-  for (auto& [x, y] : at) x = random.between(0, 60000), y = random.between(0, 40000);
-  Legs legs(places);
-  for (std::size_t a = 0; a < places; ++a)
-    for (std::size_t b = 0; b < a; ++b)
-      legs.set(a, b,
-               plane ? std::hypot(at[a].first - at[b].first, at[a].second - at[b].second)
-                     : random.between(0, 1000));
-  return legs;
-}
-
 TEST(ExactTour, OfTwelveAndThirteenPlacesIsWhatBranchAndBoundFinds) {
   int compared = 0;
   for (const std::size_t places : {kExactPlaces - 1, kExactPlaces})
@@ -100,7 +86,8 @@ TEST(ExactTour, OfTwelveAndThirteenPlacesIsWhatBranchAndBoundFinds) {
       for (const bool plane : {true, false})
         for (const bool closed : {true, false})
           for (const auto start : {std::optional<std::size_t>(), std::optional<std::size_t>(places / 2)}) {
-            const Legs legs = randomLegs(places, 100 * places + seed, plane);
+            const std::uint64_t drawn = 100 * places + seed;
+            const Legs legs = plane ? randomInPlane(places, drawn) : randomLengths(places, drawn);
             const Tour tour = shortestTour(legs, start, closed);
             EXPECT_TRUE(tour.shortest);
             EXPECT_EQ(tour.bound_mm, tour.length_mm);
@@ -112,7 +99,7 @@ TEST(ExactTour, OfTwelveAndThirteenPlacesIsWhatBranchAndBoundFinds) {
 }
 
 TEST(ExactTour, OfOnePlaceMoreIsNoLongerCalledTheShortest) {
-  EXPECT_FALSE(shortestTour(randomLegs(kExactPlaces + 1, 1, true), std::nullopt, true).shortest);
+  EXPECT_FALSE(shortestTour(randomInPlane(kExactPlaces + 1, 1), std::nullopt, true).shortest);
 }
 
 }  // namespace
