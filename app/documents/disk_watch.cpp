@@ -76,7 +76,10 @@ void DiskWatch::beginOwnSave() {
 
 void DiskWatch::endOwnSave(const std::string& sha256) {
   saving_ = false;
-  if (!sha256.empty()) known_ = sha256;
+  if (!sha256.empty()) {
+    known_ = found_ = sha256;
+    state_ = DiskState::Same;
+  }
   listen();
   lookNow();
 }

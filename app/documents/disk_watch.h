@@ -27,8 +27,8 @@ class DiskWatch : public QObject {
 
   // `sha256` is what the document was read from; an empty path ends the watch.
   void watch(const QString& path, const std::string& sha256);
-  // Around each save of ours, so that it is not taken for another's. `sha256`: of the file now in place;
-  // empty when the save failed.
+  // Around each save of ours, so that it is not taken for another's. `sha256`: of the file now in place, by
+  // which the state is Same at once and without a signal; empty when the save failed.
   void beginOwnSave();
   void endOwnSave(const std::string& sha256);
 

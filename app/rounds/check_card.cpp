@@ -4,6 +4,7 @@
 #include <QScrollBar>
 #include <QTimer>
 
+#include "app/panels/announce.h"
 #include "app/rounds/failure_form.h"
 #include "app/rounds/on_paper.h"
 #include "app/rounds/run_down_timer.h"
@@ -141,6 +142,7 @@ void CheckCard::tell(const QString& sentence, bool is_trouble) {
   told_->setText(sentence);
   told_->setVisible(!sentence.isEmpty());
   told_->setFont(is_trouble ? bold() : font());
+  if (!sentence.isEmpty()) panels::announce(*told_);
 }
 
 }  // namespace stopwalk::rounds

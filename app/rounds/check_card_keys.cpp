@@ -1,5 +1,6 @@
 // The keys of the card.
 #include <QKeyEvent>
+#include <QPushButton>
 #include <ranges>
 
 #include "app/rounds/check_card.h"
@@ -23,7 +24,9 @@ void CheckCard::keyPressEvent(QKeyEvent* event) {
   const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
   if (!plain || writing_) return QWidget::keyPressEvent(event);
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-    if (!event->isAutoRepeat()) emit recordWanted();
+    if (event->isAutoRepeat()) return;
+    if (auto* button = qobject_cast<QPushButton*>(focusWidget())) return button->click();
+    emit recordWanted();
   } else if (event->key() == Qt::Key_Space && is_there_ && is_stop_) {
     if (!event->isAutoRepeat()) timer_->startOrStop();
   } else if (event->key() == Qt::Key_Escape) {

@@ -23,6 +23,7 @@ QLabel* wrapped(QWidget* parent) {
 QPushButton* touchButton(const QString& text, QWidget* parent) {
   auto* button = new QPushButton(text, parent);
   button->setAutoDefault(false);
+  button->setFocusPolicy(Qt::TabFocus);  // a click leaves the keyboard with the card: Enter records
   button->setMinimumSize(kTouch_px, kTouch_px);
   return button;
 }

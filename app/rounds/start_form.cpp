@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/panels/announce.h"
 #include "app/rounds/line.h"
 
 namespace stopwalk::rounds {
@@ -47,6 +48,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   leave_ = new QPushButton(tr("Back"), this);
   for (QPushButton* button : {start_, sheet_, leave_}) {
     button->setAutoDefault(false);
+    button->setFocusPolicy(Qt::TabFocus);  // a click leaves the keyboard with the form: Enter starts
     button->setMinimumHeight(kTouch_px);
   }
   column->addWidget(start_);
@@ -154,10 +156,14 @@ void StartForm::setWriting(bool writing) {
 void StartForm::tell(const QString& sentence) {
   told_->setText(sentence);
   told_->setVisible(!sentence.isEmpty());
+  if (!sentence.isEmpty()) panels::announce(*told_);
 }
 
 void StartForm::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return emit startWanted();
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    if (auto* button = qobject_cast<QPushButton*>(focusWidget())) return button->click();
+    return emit startWanted();
+  }
   if (event->key() == Qt::Key_Escape) return emit left();
   for (const Over which : {Over::Due, Over::All, Over::Room})
     if (event->text() == QString::number(static_cast<int>(which) + 1) && over(which)->isEnabled())

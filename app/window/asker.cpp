@@ -11,6 +11,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QTextDocument>
 
 namespace stopwalk::window {
 namespace {
@@ -27,7 +28,7 @@ int DialogAsker::ask(const Question& question) {
   QMessageBox box(parent_);
   box.setWindowTitle("Stopwalk");
   box.setText("<b>" + question.title.toHtmlEscaped() + "</b>");
-  box.setInformativeText(question.text);
+  box.setInformativeText(Qt::convertFromPlainText(question.text));  // names of files may look like markup
   box.setDetailedText(question.details);
   QList<QAbstractButton*> buttons;
   for (const QString& answer : question.answers) buttons << box.addButton(answer, QMessageBox::ActionRole);
@@ -44,6 +45,7 @@ std::optional<QStringList> DialogAsker::fill(const Form& form) {
   dialog.setWindowTitle(form.title);
   auto* rows = new QFormLayout(&dialog);
   auto* text = new QLabel(form.text, &dialog);
+  text->setTextFormat(Qt::PlainText);
   text->setWordWrap(true);
   rows->addRow(text);
   QList<QLineEdit*> lines;

@@ -27,6 +27,7 @@ Document::Document(documents::RecoveryStore& store, QThreadPool& recovery_worker
   });
   connect(&watch_, &documents::DiskWatch::stateChanged, this, &Document::onDisk);
   connect(&autosave_, &documents::Autosave::failed, this, &Document::notKept);
+  connect(&autosave_, &documents::Autosave::kept, this, &Document::kept);
 }
 
 Document::~Document() {

@@ -84,6 +84,7 @@ class Document : public QObject {
   void saved(const stopwalk::documents::SaveResult& result);
   void onDisk(stopwalk::documents::DiskState state);
   void notKept(const stopwalk::documents::Trouble& trouble);
+  void kept();  // in case of a crash
 
  private:
   void setFile(const QString& path, const std::string& sha256, Lock lock);

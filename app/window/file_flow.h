@@ -29,6 +29,8 @@ class FileFlow : public QObject {
   // As a person reads them, a line and its place each.
   static QString linesOf(const std::vector<files::Diagnostic>& diagnostics);
 
+  // What is being typed or dragged is taken as it stands: before anything of the layout goes out.
+  void endTyping() { emit typingEnds(); }
   // True when it ends up on the disk.
   bool save();
   bool saveAs();

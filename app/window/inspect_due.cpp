@@ -50,8 +50,7 @@ std::vector<rounds::StartForm::Place> placesOf(const layout::Layout& layout,
 void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
   if (!round_.round())
-    return emit onPlan(
-        rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
+    return emit onPlan(rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
   emit onPlan(rounds::roundOnPlan(
       round_, isWayFound() ? std::span(found_->way.legs) : std::span<const planning::InspectionLeg>(),
       counting(), states()));

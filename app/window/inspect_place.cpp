@@ -109,9 +109,11 @@ void InspectPlace::connectPages() {
     found_ = std::move(answer);
     as_of_.reset();
     refresh();
+    if (const auto act = std::exchange(waiting_, {})) act();
   });
   connect(&live_, &LiveDevices::failed, this, [this](const QString& why) {
     asked_.reset();
+    waiting_ = {};
     emit said(tr("The devices to inspect could not be computed: %1.").arg(why));
   });
   connect(&selection_, &edits::Selection::changed, this, &InspectPlace::selected);
@@ -137,6 +139,17 @@ void InspectPlace::askDevices() {
   if (!source_.layout || asked_ == now) return;
   asked_ = now;
   live_.ask(now);
+}
+
+bool InspectPlace::isFound() const {
+  return found_ && found_->of.layout == source_.layout && found_->of.kinds == source_.kinds;
+}
+
+// Whoever comes here by what they want done is not sent away while the devices are being found.
+void InspectPlace::whenFound(std::function<void()> act) {
+  waiting_ = {};
+  if (isFound() || !source_.layout) return act();
+  waiting_ = std::move(act);
 }
 
 void InspectPlace::refresh() {
@@ -196,8 +209,7 @@ QString InspectPlace::whyNotYet() const {
         "The layout is not in its file as it is here. Save it first (Ctrl+S): a check names the layout that "
         "it "
         "was made by.");
-  if (!found_ || found_->of.layout != source_.layout || found_->of.kinds != source_.kinds)
-    return tr("The plan is just being read. Try again.");
+  if (!isFound()) return tr("The plan is just being read. Try again.");
   return {};
 }
 
@@ -250,6 +262,7 @@ void InspectPlace::takeKeyboard() {
 
 void InspectPlace::leave() {
   is_here_ = false;
+  waiting_ = {};
   showOnPlan();
 }
 
@@ -266,10 +279,12 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
   });
   add(tr("&Start a round…"), QKeySequence(tr("Ctrl+Shift+I")), [this] {
     round_.leave();
-    showStart();
+    whenFound([this] { showStart(); });
   });
   add(tr("&Continue the round"), QKeySequence(tr("Ctrl+Shift+C")), [this] {
-    if (!round_.round()) round_.walk(due_->openRound());
+    whenFound([this] {
+      if (!round_.round()) round_.walk(due_->openRound());
+    });
   });
   add(tr("C&hecks of the device"), QKeySequence(tr("Ctrl+Shift+H")), [this] { goToHistory(); });
   menu.addSeparator();

@@ -86,6 +86,8 @@ class InspectPlace : public QObject {
   QWidget* below();
   void connectPages();
   void askDevices();
+  bool isFound() const;  // which devices there are, of the plan as it is
+  void whenFound(std::function<void()> act);
   void refresh();
   void showOnPlan();
   void fillDue();
@@ -149,6 +151,7 @@ class InspectPlace : public QObject {
   std::optional<LiveDevices::Question> asked_;      // last
   std::optional<LiveOrder::Question> order_asked_;  // last
   std::shared_ptr<const LiveDevices::Answer> found_;
+  std::function<void()> waiting_;  // what is to be done once they are found
   std::shared_ptr<const records::ReadRecords> read_ = std::make_shared<records::ReadRecords>();
   RecordsBeside* beside_ = nullptr;
   bool are_missed_ = false;  // records of before

@@ -81,6 +81,12 @@ void MainWindow::recordsChanged() {
   showFailed();
 }
 
+// What is due, and what was let stand until yesterday.
+void MainWindow::dayChanged() {
+  recordsChanged();
+  if (answer_) showAnswer(answer_);
+}
+
 // Above the plan, until they pass.
 void MainWindow::showFailed() {
   QStringList failed, gone;

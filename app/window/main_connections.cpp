@@ -23,7 +23,7 @@
 namespace stopwalk::window {
 namespace {
 
-constexpr const char* kNoReach = "no reach map";
+constexpr const char *kNoReach = "no reach map", *kNotKept = "not kept";  // notices
 constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
 
 }  // namespace
@@ -43,6 +43,7 @@ void MainWindow::connectParts() {
     records_->follow(document_->path());
   });
   connect(records_, &RecordsBeside::changed, this, &MainWindow::recordsChanged);
+  connect(&day_change_, &DayChange::changed, this, &MainWindow::dayChanged);
   connect(files_beside_, &FilesBeside::changed, this, &MainWindow::filesBesideChanged);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {
@@ -62,15 +63,24 @@ void MainWindow::connectParts() {
     plan_->fit();
   });
   connect(document_.get(), &Document::opened, this, &MainWindow::showWarnings);
-  connect(document_.get(), &Document::opened, this, [this] { notices_->clear("left records"); });
+  connect(document_.get(), &Document::opened, this, [this] {
+    for (const char* of_the_file_before : {"left records", kOnDisk, kNotKept})
+      notices_->clear(of_the_file_before);
+  });
   connect(files_.get(), &FileFlow::savedElsewhere, this, &MainWindow::showLeftRecords);
   connect(document_.get(), &Document::saved, this, [this] {
+    if (document_->diskState() == documents::DiskState::Same) notices_->clear(kOnDisk);
     if (!profile_of_) audit();  // in another folder, with its kinds and profiles
   });
   connect(document_.get(), &Document::onDisk, this, &MainWindow::showDiskState);
   connect(document_.get(), &Document::notKept, this, [this](const documents::Trouble& trouble) {
-    notices_->show("not kept", tr("This work is not safe from a crash: %1").arg(trouble.text()), {},
+    notices_->show(kNotKept, tr("This work is not safe from a crash: %1").arg(trouble.text()), {},
                    NoticeBar::Weight::Grave);
+  });
+  const auto isKept = [this] { notices_->clear(kNotKept); };
+  connect(document_.get(), &Document::kept, this, isKept);
+  connect(document_.get(), &Document::stateChanged, this, [this, isKept] {
+    if (document_->isSaved()) isKept();
   });
   connect(files_.get(), &FileFlow::typingEnds, plan_, &plan::PlanView::endDrag);
   connect(files_.get(), &FileFlow::recentChanged, this, &MainWindow::fillRecent);

@@ -24,15 +24,25 @@ bool MainWindow::mayExport() {
 
 void MainWindow::exportTable(const QString& name, std::string (*table)(const files::FiledReport&),
                              const QString& said) {
+  files_->endTyping();
   if (!mayExport()) return;
   const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(name + ".csv"));
   if (path.isEmpty() || !mayExport()) return;  // time has passed while a name was chosen
   const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
-  const auto written = documents::writeExport(path, table(filed), document_->readFrom());
-  if (written.written == documents::Written::No)
-    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
-  else
-    sentence_->setText(said.arg(path));
+  documents::WriteResult result;
+  const QStringList read_from = document_->readFrom();
+  aside_([&] { result = documents::writeExport(path, table(filed), read_from); });
+  tellWritten(path, result, said.arg(path));
+}
+
+void MainWindow::tellWritten(const QString& path, const documents::WriteResult& result, const QString& said) {
+  if (result.written == documents::Written::No) {
+    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), result.why, {tr("OK")}});
+    return;
+  }
+  sentence_->setText(said);
+  if (result.written == documents::Written::Unsure)
+    asker_.ask({tr("Written, but perhaps not for good"), result.why, {tr("OK")}});
 }
 
 // As the command line writes it.

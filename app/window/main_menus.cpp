@@ -12,6 +12,7 @@
 #include "app/edits/copy_things.h"
 #include "app/edits/move_things.h"
 #include "app/edits/remove_things.h"
+#include "app/panels/things/thing_list.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
 #include "app/window/commands.h"
@@ -90,6 +91,9 @@ void MainWindow::makeEditMenu() {
   menu.add(tr("&Duplicate"), QKeySequence(tr("Ctrl+D")), [this] { duplicate(); });
   menu.add(tr("Re&move"), QKeySequence::Delete, [this] { remove(); });
   menu.addSeparator();
+  menu.add(tr("R&ename…"), QKeySequence(tr("F2")), [this] { things_->renameSelected(); });
+  menu.add(tr("Move &or turn by numbers…"), QKeySequence(tr("Ctrl+M")), [this] { things_->moveSelected(); });
+  menu.addSeparator();
   menu.add(tr("Select &all"), QKeySequence::SelectAll, [this] { selectAll(std::nullopt); });
   menu.add(tr("Select all of this &kind"), QKeySequence(tr("Ctrl+Shift+A")), [this] {
     if (selection_.empty()) return;
@@ -153,7 +157,10 @@ void MainWindow::makeDrawMenu() {
   };
   fill();
   connect(document_.get(), &Document::sourcesChanged, machines, fill);
-  tool(tr("S&tation"), {What::Station, "operator"}, tr("Ctrl+5"));
+  tool(tr("S&tation of the operator"), {What::Station, "operator"}, tr("Ctrl+5"));
+  tool(tr("St&ation of a helper"), {What::Station, "helper"});
+  tool(tr("Stat&ion of a setter"), {What::Station, "setter"});
+  tool(tr("Station o&f an instructor"), {What::Station, "instructor"});
   tool(tr("P&hone"), {What::Phone}, tr("Ctrl+6"));
   tool(tr("&Bench"), {What::Fixture, "bench"}, tr("Ctrl+7"));
   tool(tr("C&olumn"), {What::Fixture, "column"});

@@ -99,16 +99,16 @@ void MainWindow::showDiskState(documents::DiskState state) {
   const QString name = document_->name();
   switch (state) {
     case documents::DiskState::Same:
-      return notices_->clear("disk");
+      return notices_->clear(kOnDisk);
     case documents::DiskState::Changed:
       return notices_->show(
-          "disk", tr("%1 was changed by another program.").arg(name),
+          kOnDisk, tr("%1 was changed by another program.").arg(name),
           {{tr("Open it as it is now"), [this] { files_->revert(); }}, {tr("Keep mine"), {}}});
     case documents::DiskState::Vanished:
-      return notices_->show("disk", tr("%1 is no longer on the disk.").arg(name),
+      return notices_->show(kOnDisk, tr("%1 is no longer on the disk.").arg(name),
                             {{tr("Save it again"), [this] { files_->save(); }}, {tr("Close"), {}}});
     case documents::DiskState::Unreadable:
-      return notices_->show("disk", tr("%1 can no longer be read.").arg(name),
+      return notices_->show(kOnDisk, tr("%1 can no longer be read.").arg(name),
                             {{tr("Save as…"), [this] { files_->saveAs(); }}, {tr("Close"), {}}});
   }
 }

@@ -30,6 +30,7 @@ std::string idFor(const QString& path) {
 
 // With the house's own rules in it; those stay in the layout as well.
 void MainWindow::saveProfile() {
+  files_->endTyping();
   const QString path = asker_.profileToSave(QDir(document_->folder()).filePath(tr("house-rules") + ".yaml"));
   if (path.isEmpty()) return;
   const layout::Layout& layout = document_->edited().layout();
@@ -38,17 +39,15 @@ void MainWindow::saveProfile() {
   const QString shop = QString::fromStdString(layout.site.name);
   profile.name =
       tr("Rules of %1").arg(shop.isEmpty() ? QFileInfo(path).completeBaseName() : shop).toStdString();
-  const auto written =
-      documents::writeProfile(path, files::writeProfile(profile),
-                              document_->readFrom() + profile_files_);  // and what they extend
-  if (written.written == documents::Written::No)
-    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), written.why, {tr("OK")}});
-  else
-    sentence_->setText(tr("All rules, as they are kept here, are in %1.").arg(path));
+  documents::WriteResult result;
+  const QStringList read_from = document_->readFrom() + profile_files_;  // and what they extend
+  aside_([&] { result = documents::writeProfile(path, files::writeProfile(profile), read_from); });
+  tellWritten(path, result, tr("All rules, as they are kept here, are in %1.").arg(path));
 }
 
 // Named as from the layout's own folder, so that it is found wherever the folder goes.
 void MainWindow::chooseProfileFile() {
+  files_->endTyping();
   const auto refuse = [this](const QString& why) {
     asker_.ask({tr("That profile cannot be chosen"), why, {tr("OK")}});
   };

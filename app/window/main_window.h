@@ -10,6 +10,7 @@
 #include "app/plan/choice.h"
 #include "app/window/aside.h"
 #include "app/window/asker.h"
+#include "app/window/day_change.h"
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
 #include "app/window/freshness.h"
@@ -22,6 +23,9 @@ class QTabBar;
 class QMenu;
 class QSplitter;
 
+namespace stopwalk::documents {
+struct WriteResult;
+}
 namespace stopwalk::files {
 struct FiledReport;
 }
@@ -79,6 +83,7 @@ class MainWindow : public QMainWindow {
   PosterPlace& posterPlace() { return *poster_place_; }
   RecordsBeside& records() { return *records_; }
   FilesBeside& filesBeside() { return *files_beside_; }
+  DayChange& dayChange() { return day_change_; }
   WorkPlace workPlace() const;
   void goToPlace(WorkPlace place);
   // Where the layout is audited it is audited as supposed, until something else is.
@@ -115,6 +120,7 @@ class MainWindow : public QMainWindow {
   PosterSource posterSource() const;
   void showPoster();
   void recordsChanged();
+  void dayChanged();
   void showFailed();
   void takeProfile(ProfileFor found);
   QStringList shopFilesThere() const;
@@ -123,11 +129,13 @@ class MainWindow : public QMainWindow {
   void readShopFilesAgain(const QStringList& paths);
   void readProfileAgain(const QStringList& paths);
   void showFirstMinutes();
-  static constexpr const char* kNotAudited = "not audited";  // a notice
+  static constexpr const char *kNotAudited = "not audited", *kOnDisk = "disk";  // notices
   void showAge(panels::Age age);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   bool mayExport();
   void exportTable(const QString& name, std::string (*table)(const files::FiledReport&), const QString& said);
+  // How it went with what was written for others; `said`: where all is well.
+  void tellWritten(const QString& path, const documents::WriteResult& result, const QString& said);
   void exportStations();
   void exportFindings();
   void saveProfile();
@@ -170,6 +178,7 @@ class MainWindow : public QMainWindow {
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;
   Freshness freshness_{this};
+  DayChange day_change_;
   planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn
   std::shared_ptr<const layout::DeviceKinds> kinds_;
   std::optional<std::pair<std::string, QString>>

@@ -84,7 +84,7 @@ class NewestAnswered {
     QMetaObject::invokeMethod(
         owner_,
         [this, why = QString::fromLocal8Bit(why), asked] {
-          if (asked > left_) failed_(why);
+          if (asked == asked_) failed_(why);  // else what was asked since is on its way
         },
         Qt::QueuedConnection);
   }

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/panels/announce.h"
+
 namespace stopwalk::window {
 
 NoticeBar::NoticeBar(QWidget* parent) : QFrame(parent), column_(new QVBoxLayout(this)) {
@@ -24,8 +26,11 @@ void NoticeBar::show(const QString& key, const QString& text, std::vector<Answer
   if (std::ranges::any_of(notices_, same)) return;
   std::erase_if(notices_, [&](const Notice& n) { return n.key == key; });
   const auto lighter = [&](const Notice& n) { return n.weight <= weight; };
-  notices_.insert(std::ranges::find_if(notices_, lighter), {key, text, std::move(answers), weight});
+  const auto at =
+      notices_.insert(std::ranges::find_if(notices_, lighter), {key, text, std::move(answers), weight});
+  const auto line = static_cast<std::size_t>(at - notices_.begin());
   lay();
+  if (auto* label = lines_[line]->findChild<QLabel*>()) panels::announce(*label);
 }
 
 void NoticeBar::clear(const QString& key) {
@@ -55,6 +60,7 @@ QWidget* NoticeBar::lineOf(const Notice& notice) {
   auto* row = new QHBoxLayout(line);
   row->setContentsMargins(0, 0, 0, 0);
   auto* label = new QLabel(notice.text, line);
+  label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
   row->addWidget(label, 1);
   const auto addButton = [&](const QString& text, std::function<void()> run) {

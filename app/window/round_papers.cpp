@@ -65,6 +65,7 @@ void RoundPapers::tell(const QString& title, const QString& text, const QString&
 
 // What is on paper is of a file that can be named by its hash.
 bool RoundPapers::isSaved() {
+  files_.endTyping();
   if (!document_.fileHash().empty()) return true;
   return asker_.ask({tr("Save the layout first?"),
                      tr("What is printed of inspections carries the hash of the layout's file. This layout "

@@ -7036,11 +7036,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>&amp;Stoppgerät</translation>
     </message>
     <message>
-        <source>S&amp;tation</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Arbeits&amp;platz</translation>
-    </message>
-    <message>
         <source>Ctrl+5</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ctrl+5</translation>
@@ -7548,6 +7543,42 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>It must stand in the folder of the layout or below, so that it goes where the layout goes.</source>
         <translation>Es muss im Ordner des Layouts oder darunter stehen, damit es mit dem Layout mitgeht.</translation>
+    </message>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translation>Geschrieben, aber vielleicht nicht von Dauer</translation>
+    </message>
+    <message>
+        <source>R&amp;ename…</source>
+        <translation>&amp;Umbenennen…</translation>
+    </message>
+    <message>
+        <source>F2</source>
+        <translation>F2</translation>
+    </message>
+    <message>
+        <source>Move &amp;or turn by numbers…</source>
+        <translation>Mit Zahlen &amp;verschieben oder drehen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>S&amp;tation of the operator</source>
+        <translation>Arbeits&amp;platz des Bedieners</translation>
+    </message>
+    <message>
+        <source>St&amp;ation of a helper</source>
+        <translation>&amp;Arbeitsplatz eines Helfers</translation>
+    </message>
+    <message>
+        <source>Stat&amp;ion of a setter</source>
+        <translation>Arbeitsplatz &amp;für den Einrichter</translation>
+    </message>
+    <message>
+        <source>Station o&amp;f an instructor</source>
+        <translation>Arbeitsplatz des Ausbil&amp;ders</translation>
     </message>
 </context>
 <context>

@@ -7036,11 +7036,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>Dispositivo de p&amp;arada</translation>
     </message>
     <message>
-        <source>S&amp;tation</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>P&amp;uesto</translation>
-    </message>
-    <message>
         <source>Ctrl+5</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Ctrl+5</translation>
@@ -7548,6 +7543,42 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>It must stand in the folder of the layout or below, so that it goes where the layout goes.</source>
         <translation>Debe estar en la carpeta del plano o debajo, para que vaya adonde va el plano.</translation>
+    </message>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translation>Escrito, pero quizá no para siempre</translation>
+    </message>
+    <message>
+        <source>R&amp;ename…</source>
+        <translation>Ca&amp;mbiar el nombre…</translation>
+    </message>
+    <message>
+        <source>F2</source>
+        <translation>F2</translation>
+    </message>
+    <message>
+        <source>Move &amp;or turn by numbers…</source>
+        <translation>Mo&amp;ver o girar con números…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>S&amp;tation of the operator</source>
+        <translation>P&amp;uesto del operario</translation>
+    </message>
+    <message>
+        <source>St&amp;ation of a helper</source>
+        <translation>Puesto del a&amp;yudante</translation>
+    </message>
+    <message>
+        <source>Stat&amp;ion of a setter</source>
+        <translation>Puesto del prepa&amp;rador</translation>
+    </message>
+    <message>
+        <source>Station o&amp;f an instructor</source>
+        <translation>Puesto de&amp;l instructor</translation>
     </message>
 </context>
 <context>

@@ -5,9 +5,9 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QPushButton>
-#include <QShortcut>
 #include <QVBoxLayout>
 
+#include "app/panels/actions/own_key.h"
 #include "app/panels/elided_box.h"
 #include "app/panels/findings/let_stand.h"
 #include "app/panels/rows.h"
@@ -59,8 +59,9 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   };
   connect(tree_, &QTreeWidget::itemActivated, this, go);
   connect(search_, &SearchLine::chosen, this, go);
-  auto* copy = new QShortcut(QKeySequence::Copy, tree_, nullptr, nullptr, Qt::WidgetShortcut);
-  connect(copy, &QShortcut::activated, copy_, &QAction::trigger);
+  giveOwnKey(*tree_, QKeySequence::Copy, [this] { copy_->trigger(); });
+  // Findings are not taken away, nor is the machine that the list has just picked on the plan.
+  for (const auto removes : {QKeySequence::Delete, QKeySequence::Cut}) giveOwnKey(*tree_, removes, [] {});
   build();
 }
 

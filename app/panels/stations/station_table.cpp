@@ -6,9 +6,10 @@
 #include <QHeaderView>
 #include <QPushButton>
 #include <QScrollBar>
-#include <QShortcut>
 #include <QVBoxLayout>
 #include <algorithm>
+
+#include "app/panels/actions/own_key.h"
 
 namespace stopwalk::panels {
 namespace {
@@ -83,8 +84,8 @@ StationTable::StationTable(edits::Selection& selection, QWidget* parent)
   };
   connect(view_, &QTableView::activated, this, go);
   connect(search_, &SearchLine::chosen, this, go);
-  auto* copied = new QShortcut(QKeySequence::Copy, view_, nullptr, nullptr, Qt::WidgetShortcut);
-  connect(copied, &QShortcut::activated, copy_, &QAction::trigger);
+  giveOwnKey(*view_, QKeySequence::Copy, [this] { copy_->trigger(); });
+  for (const auto removes : {QKeySequence::Delete, QKeySequence::Cut}) giveOwnKey(*view_, removes, [] {});
   allow(false);
 }
 

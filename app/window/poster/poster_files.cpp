@@ -54,6 +54,7 @@ void PosterFiles::refuse(const QString& path, const QString& why) {
 
 // A poster that shows a stop as working though it failed misleads.
 bool PosterFiles::mayBeMade() {
+  files_.endTyping();
   const QString why = order_(Rooms::This).source.unreadable;
   if (why.isEmpty()) return true;
   tell(tr("No poster is made"), why);
@@ -76,7 +77,7 @@ bool PosterFiles::mayCarryHash() {
 }
 
 PosterFiles::Made PosterFiles::make(const PosterOrder& order) {
-  Made made;
+  Made made{order.source};
   const PosterShop shop(order.source);
   for (const PosterOrder::Wanted& wanted : order.wanted) {
     const layout::Room& room = shop.layout().rooms[wanted.room];
@@ -108,6 +109,12 @@ std::optional<PosterFiles::Made> PosterFiles::made(Rooms rooms) {
   if (!made.documents.empty()) return made;
   tell(tr("There is no poster"), (made.barred + made.left_out).join('\n'));
   return std::nullopt;
+}
+
+std::optional<PosterFiles::Made> PosterFiles::madeStill(Made made, Rooms rooms) {
+  if (order_(rooms).source == made.source) return made;
+  if (!mayBeMade() || !mayCarryHash()) return std::nullopt;
+  return this->made(rooms);
 }
 
 bool PosterFiles::maySave(const Made& made) {
@@ -200,10 +207,12 @@ void PosterFiles::print() {
 
 void PosterFiles::saveNow(As as, Rooms rooms) {
   if (!mayBeMade() || !mayCarryHash()) return;
-  const auto posters = made(rooms);
+  auto posters = made(rooms);
   if (!posters || !maySave(*posters)) return;
   const QString path = pathFor(*posters, as, rooms);
   if (path.isEmpty()) return;
+  posters = madeStill(std::move(*posters), rooms);
+  if (!posters) return;
   emit said(tr("The poster is being written…"));
   QString why;
   std::vector<File> files;
@@ -217,19 +226,20 @@ void PosterFiles::saveNow(As as, Rooms rooms) {
 
 void PosterFiles::printNow() {
   if (!mayBeMade() || !mayCarryHash()) return;
-  const auto posters = made(Rooms::This);
+  auto posters = made(Rooms::This);
   if (!posters) return;
   QPrinter printer(QPrinter::HighResolution);
-  const poster::Document& document = posters->documents.front();
-  const QSizeF sheet = document.pages.front().size;
-  printer.setDocName(document.title());
+  const QSizeF sheet = posters->documents.front().pages.front().size;
+  printer.setDocName(posters->documents.front().title());
   printer.setPageOrientation(sheet.width() > sheet.height() ? QPageLayout::Landscape : QPageLayout::Portrait);
   printer.setPageSize(QPageSize(sheet.width() > sheet.height() ? sheet.transposed() : sheet,
                                 QPageSize::Millimeter, {}, QPageSize::FuzzyMatch));
   if (!asker_.choosePrinter(printer)) return;
+  posters = madeStill(std::move(*posters), Rooms::This);
+  if (!posters) return;
   emit said(tr("The poster is being printed…"));
   bool done = false;
-  aside_([&] { done = poster::printOn(printer, document); });
+  aside_([&] { done = poster::printOn(printer, posters->documents.front()); });
   if (done) return emit said(tr("Printed at 100 %. Measure the bar at the foot of the poster: 100 mm."));
   emit said({});
   tell(tr("The poster was not printed"), tr("The printer did not take it. Save it as PDF and print that at "

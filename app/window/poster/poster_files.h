@@ -44,6 +44,7 @@ class PosterFiles : public QObject {
 
  private:
   struct Made {
+    PosterSource source;
     std::vector<std::string> rooms;  // ids, of each document
     std::vector<poster::Document> documents;
     QStringList left_out;    // nothing to show there, a line each
@@ -60,6 +61,8 @@ class PosterFiles : public QObject {
   bool mayBeMade();
   bool mayCarryHash();
   std::optional<Made> made(Rooms rooms);  // nothing: there is none, which was told
+  // As everything is now: a stop may have failed while a name or a printer was chosen.
+  std::optional<Made> madeStill(Made made, Rooms rooms);
   bool maySave(const Made& made);
   QString pathFor(const Made& made, As as, Rooms rooms);
   bool mayReplace(const std::vector<File>& files, const QString& asked);

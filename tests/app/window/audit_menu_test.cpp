@@ -1,5 +1,7 @@
 // All that can be done where the layout is audited is in a menu, has a key or is found by its name, and says
 // why where it cannot be done.
+#include <QApplication>
+#include <QClipboard>
 #include <QMenuBar>
 #include <QPushButton>
 
@@ -117,6 +119,30 @@ TEST_F(AuditMenu, ItsWaysLeadTheKeyboardToTheirLists) {
   EXPECT_EQ(QApplication::focusWidget(), window->auditPlace().findings().tree());
   action("Look at the table of stations")->trigger();
   EXPECT_EQ(QApplication::focusWidget(), window->auditPlace().stations().view());
+}
+
+TEST_F(AuditMenu, TheKeyToCopyCopiesTheListThatHasTheKeyboard) {
+  auto& findings = window->auditPlace().findings();
+  findings.tree()->setFocus();
+  key(Qt::Key_C, Qt::ControlModifier);
+  EXPECT_TRUE(QApplication::clipboard()->text().contains("audited by the profile"));
+  window->auditPlace().stations().view()->setFocus();
+  key(Qt::Key_C, Qt::ControlModifier);
+  EXPECT_TRUE(QApplication::clipboard()->text().contains("Belt sander")) << "a row of the table";
+  EXPECT_FALSE(QApplication::clipboard()->text().contains("Findings"));
+}
+
+TEST_F(AuditMenu, NoMachineIsTakenAwayFromAListOfWhatIsWrongWithIt) {
+  const layout::Layout before = layout();
+  for (QAbstractItemView* list : {static_cast<QAbstractItemView*>(window->auditPlace().findings().tree()),
+                                  static_cast<QAbstractItemView*>(window->auditPlace().stations().view())}) {
+    list->setFocus();
+    for (int i = 0; i < 3; ++i) key(Qt::Key_Down);
+    ASSERT_FALSE(window->selection().empty());
+    key(Qt::Key_Delete);
+    key(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_EQ(layout(), before);
+  }
 }
 
 }  // namespace

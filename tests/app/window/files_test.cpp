@@ -329,5 +329,26 @@ TEST(DialogAsker, LeavesANameThatEndsAsYaml) {
     EXPECT_EQ(DialogAsker::withEnding(name), name);
 }
 
+TEST_F(Files, WhatAnotherProgramDidToAFileIsNotToldOfTheNextOne) {
+  const auto told = [&] { return window->notices().text().contains("another program"); };
+  const QString path = saved("shed.layout.yaml");
+  put(path, textOf(path).replace("Room 1", "Their room"));
+  ASSERT_TRUE(QTest::qWaitFor(told, 15000));
+  window->files().openSample(FileFlow::samples().front());
+  EXPECT_FALSE(told());
+}
+
+// What is printed next names it by this hash.
+TEST_F(Files, AFileThatWasWrittenOverAllTheSameIsTheLayoutsOwnAtOnce) {
+  const auto told = [&] { return window->notices().text().contains("another program"); };
+  const QString path = saved("shed.layout.yaml");
+  put(path, textOf(path).replace("Room 1", "Their room"));
+  ASSERT_TRUE(QTest::qWaitFor(told, 15000));
+  asker.answers = {"Replace what is there"};
+  ASSERT_TRUE(window->files().save()) << asker.asked.join(' ').toStdString();
+  EXPECT_EQ(window->document().fileHash(), documents::openLayout(path).sha256);
+  EXPECT_FALSE(told());
+}
+
 }  // namespace
 }  // namespace stopwalk::window

@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <QProgressBar>
+#include <QPushButton>
 #include <sstream>
 
 #include "app/command_line/run.h"
@@ -295,6 +296,44 @@ TEST_F(Inspecting, NoTwoDevicesAreCalledTheSame) {
       rows << tree.topLevelItem(g)->child(i)->text(0);
   EXPECT_GT(rows.size(), 30);
   EXPECT_EQ(rows.removeDuplicates(), 0);
+}
+
+TEST_F(Inspecting, ARoundIsStartedFromAnyPlaceInOneGo) {
+  window->openPath(path);
+  window->goToPlace(WorkPlace::Draw);
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  EXPECT_TRUE(becomes([&] { return place().start().isVisible(); })) << window->sentence().toStdString();
+}
+
+TEST_F(Inspecting, EnterOnAButtonDoesWhatTheButtonSays) {
+  openAndCome();
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  type(inspector());
+  for (auto* button : place().start().findChildren<QPushButton*>())
+    if (button->text() == "Back") tabTo(button);
+  key(Qt::Key_Return);
+  EXPECT_FALSE(place().start().isVisible());
+  EXPECT_TRUE(onDisk().rounds.empty());
+
+  startRound();
+  const std::string device = round().device();
+  type("123p");
+  for (auto* button : card().findChildren<QPushButton*>())
+    if (button->accessibleName() == "Next device" || button->toolTip() == "Next device") tabTo(button);
+  key(Qt::Key_Return);
+  EXPECT_NE(round().device(), device);
+  EXPECT_TRUE(onDisk().checks.empty());
+}
+
+TEST_F(Inspecting, EnterRecordsAlsoAfterAClickOnAButton) {
+  openAndCome();
+  startRound();
+  for (auto* button : card().findChildren<QPushButton*>())
+    if (button->accessibleName() == "Next device" || button->toolTip() == "Next device")
+      QTest::mouseClick(button, Qt::LeftButton);
+  type("123p");
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u);
 }
 
 }  // namespace

@@ -113,5 +113,13 @@ TEST_F(WorkedOn, ItsEndWaitsForNoAnswer) {
   EXPECT_TRUE(answers.isEmpty());
 }
 
+TEST_F(Answered, AFailureOfWhatIsAskedNoMoreIsNotTold) {
+  worker.ask(-1);
+  worker.ask(3);
+  ASSERT_TRUE(becomes([&] { return worker.isCurrent(); }));
+  EXPECT_TRUE(failures.isEmpty());
+  EXPECT_EQ(answers, QList<int>{6});
+}
+
 }  // namespace
 }  // namespace stopwalk::window

@@ -41,6 +41,7 @@ class ToldAsker : public Asker {
   QString profileToOpen(const QString&) override { return std::exchange(file, {}); }
   QString posterToSave(const QString& suggestion) override {
     suggested = suggestion;
+    if (meanwhile) meanwhile();
     return std::exchange(file, {});
   }
   QString paperToSave(const QString&, const QString& suggestion, const QStringList&) override {
@@ -64,7 +65,7 @@ class ToldAsker : public Asker {
 
   std::deque<QString> answers;
   QString file;
-  std::function<void()> meanwhile = {};  // what happens while a name for a table is chosen
+  std::function<void()> meanwhile = {};  // what happens while a name for a table or a poster is chosen
   QStringList asked;
   QStringList said;                // what stood under each
   QString suggested;               // to save as

@@ -13,6 +13,9 @@
 #include "app/panels/poster/wall_chooser.h"
 #include "app/poster/room_walls.h"
 #include "app/poster/words.h"
+#include "app/records/append_record.h"
+#include "app/records/records_file.h"
+#include "app/window/records_beside.h"
 #include "app/window/poster/page_view.h"
 #include "app/window/poster/wall_view.h"
 #include "tests/app/panels/accessible.h"
@@ -380,6 +383,34 @@ TEST_F(AtTheWindow, APlanWithoutRoomsHasNoPosterAndSaysSo) {
   asker.answers = {"Go on, marked NOT SAVED"};
   place.files().save(PosterFiles::As::Pdf, PosterFiles::Rooms::All);
   EXPECT_EQ(asker.asked.last(), "There is no poster");
+}
+
+// It would mislead from the first day on the wall.
+TEST_F(InThePosterPlace, AStopThatFailsWhileANameIsChosenIsOnTheSavedPoster) {
+  asker.meanwhile = [&] {
+    inspection::Round round;
+    round.at = records::momentNow();
+    round.by = "Ada Example";
+    round.of = "all";
+    round.devices = {"cnc-mill/panel"};
+    round.layout.sha256 = hash().toStdString();
+    const std::string log = records::recordsFileOf(path.toStdString());
+    ASSERT_EQ(records::appendRecord(log, round).written, records::Written::Yes);
+    inspection::Check check;
+    check.round = 1;
+    check.device = round.devices.front();
+    check.machines = {"cnc-mill"};
+    check.at = round.at;
+    check.inspector = "Ada Example";
+    check.result = inspection::Result::Fail;
+    check.layout = round.layout;
+    ASSERT_EQ(records::appendRecord(log, check).written, records::Written::Yes);
+    window->records().lookNow();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !window->records().failed({}).empty(); }, 10000));
+  };
+  asker.file = pathOf("hall.pdf");
+  press("Save as PDF…");
+  EXPECT_TRUE(textOfPdf(pathOf("hall.pdf")).contains("Failed a check"));
 }
 
 }  // namespace

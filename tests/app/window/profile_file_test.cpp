@@ -109,5 +109,18 @@ TEST_F(ProfileFile, OneThatCannotBeReadOrDoesNotGoWithTheLayoutIsNotChosen) {
   EXPECT_EQ(layout().profile, "teaching-shop");
 }
 
+TEST_F(ProfileFile, ALimitThatIsBeingTypedIsInWhatIsSaved) {
+  rules().choose("stop-too-far");
+  QLineEdit* limit = rules().limits().front()->line();
+  limit->setFocus();
+  limit->selectAll();
+  type("4.2 m");
+  save(file);
+  const auto read = files::readProfile({"our-rules.yaml", textOf(file).toStdString()},
+                                       [](const auto&, const auto&) { return std::nullopt; });
+  ASSERT_TRUE(read.value);
+  EXPECT_EQ(read.value->of(*audit::findRule("stop-too-far")).limit(), 4.2);
+}
+
 }  // namespace
 }  // namespace stopwalk::window
