@@ -1,15 +1,16 @@
 #pragma once
 
-#include <QComboBox>
 #include <QStyleOptionComboBox>
 #include <QStylePainter>
+
+#include "app/panels/quiet_box.h"
 
 namespace stopwalk::panels {
 
 // A choice as wide as its place, whatever is to be chosen: a long name ends in an ellipsis.
-class ElidedBox : public QComboBox {
+class ElidedBox : public QuietBox {
  public:
-  explicit ElidedBox(QWidget* parent = nullptr) : QComboBox(parent) {
+  explicit ElidedBox(QWidget* parent = nullptr) : QuietBox(parent) {
     setSizeAdjustPolicy(AdjustToMinimumContentsLengthWithIcon);
     setMinimumContentsLength(8);
   }

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "app/panels/announce.h"
+#include "app/panels/quiet_box.h"
 #include "app/rounds/line.h"
 
 namespace stopwalk::rounds {
@@ -67,7 +68,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
 }
 
 QComboBox* StartForm::choiceOf(const QString& name) {
-  auto* box = new QComboBox(this);
+  auto* box = new panels::QuietBox(this);
   box->setAccessibleName(name);
   box->setMinimumHeight(kTouch_px);
   box->view()->setAccessibleName(name);

@@ -24,7 +24,7 @@ namespace stopwalk::window {
 namespace {
 
 constexpr const char *kNoReach = "no reach map", *kNotKept = "not kept";  // notices
-constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed
+constexpr int kRefusal_ms = 10000;  // so long the bottom line says why nothing was changed, and what was done
 
 }  // namespace
 
@@ -173,7 +173,9 @@ void MainWindow::connectPanels() {
       Qt::QueuedConnection);
   connect(inspect_place_, &InspectPlace::recorded, records_, &RecordsBeside::lookNow);
   connect(inspect_place_, &InspectPlace::begunAnew, records_, &RecordsBeside::takeAsTheyAre);
-  connect(inspect_place_, &InspectPlace::said, sentence_, &QLabel::setText);
+  connect(inspect_place_, &InspectPlace::said, this, [this](const QString& said) {
+    statusBar()->showMessage(said, kRefusal_ms);  // a pointer that moves on the plan is not to take it away
+  });
   connect(inspect_place_, &InspectPlace::saveWanted, files_.get(), &FileFlow::save);
   connect(inspect_place_, &InspectPlace::cautionWanted, this, &MainWindow::showCaution);
 }

@@ -1,24 +1,11 @@
 #include "app/panels/fields/choice_field.h"
 
-#include <QWheelEvent>
 #include <algorithm>
 
 #include "app/panels/fields/value_field.h"
+#include "app/panels/quiet_box.h"
 
 namespace stopwalk::panels {
-
-namespace {
-
-// Turning the wheel over a list of details scrolls the list and changes nothing in it.
-class QuietBox : public QComboBox {
- public:
-  using QComboBox::QComboBox;
-
- protected:
-  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
-};
-
-}  // namespace
 
 ChoiceField::ChoiceField(FieldText text, std::vector<Option> options, QWidget* parent)
     : Field(std::move(text), parent), box_(new QuietBox(this)), options_(std::move(options)) {

@@ -10,7 +10,7 @@ namespace stopwalk::panels {
 using What = audit::ReachTarget::What;
 
 ReachChooser::ReachChooser(const edits::EditedLayout& edited, QWidget* parent)
-    : QWidget(parent), edited_(edited), what_(new QComboBox(this)), machine_(new ElidedBox(this)) {
+    : QWidget(parent), edited_(edited), what_(new QuietBox(this)), machine_(new ElidedBox(this)) {
   what_->setAccessibleName(tr("What the floor's colours show"));
   machine_->setAccessibleName(tr("Machine whose stop is walked to"));
   machine_->view()->setAccessibleName(machine_->accessibleName());

@@ -77,7 +77,8 @@ bool PosterFiles::mayCarryHash() {
 }
 
 PosterFiles::Made PosterFiles::make(const PosterOrder& order) {
-  Made made{order.source};
+  Made made;
+  made.source = order.source;
   const PosterShop shop(order.source);
   for (const PosterOrder::Wanted& wanted : order.wanted) {
     const layout::Room& room = shop.layout().rooms[wanted.room];

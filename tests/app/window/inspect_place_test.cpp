@@ -5,6 +5,7 @@
 
 #include <QProgressBar>
 #include <QPushButton>
+#include <QWheelEvent>
 #include <sstream>
 
 #include "app/command_line/run.h"
@@ -334,6 +335,19 @@ TEST_F(Inspecting, EnterRecordsAlsoAfterAClickOnAButton) {
   type("123p");
   enter();
   EXPECT_EQ(onDisk().checks.size(), 1u);
+}
+
+// Nobody chooses by passing over.
+TEST_F(Inspecting, TheWheelChangesNoChoiceOfTheForm) {
+  openAndCome();
+  key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+  QComboBox* doors = place().start().hours();
+  const int was = doors->currentIndex();
+  const QPoint at = doors->rect().center();
+  QWheelEvent down(at, doors->mapToGlobal(at), {}, {0, -120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase,
+                   false);
+  QApplication::sendEvent(doors, &down);
+  EXPECT_EQ(doors->currentIndex(), was);
 }
 
 }  // namespace
