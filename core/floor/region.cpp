@@ -74,9 +74,12 @@ void Region::addAlong(Index wall, Index a, Index b) {
   const Point d = (1 / size) * (pts[b] - pts[a]);
   const Point o = pts[a] + radius_ * leftOf(d);
   covered_.clear();
-  grid_->wallsNear(o, o + size * d, radius_, [&](Index w) {
+  const Segment line{o, o + size * d};
+  const geometry::Box near_line = boxOf(line).grown(radius_);
+  grid_->wallsNear(line.a, line.b, radius_, [&](Index w) {
     if (w == wall) return;
     const auto& other = mesh_->walls()[w];
+    if (!overlap(near_line, boxOf(Segment{pts[other.a], pts[other.b]}))) return;
     const Interval near = nearSegment(o, d, pts[other.a], pts[other.b], radius_ - kTouch_mm);
     if (!near.empty() && near.to > 0 && near.from < size) covered_.push_back(near);
   });
@@ -109,6 +112,17 @@ bool Region::gapsRound(Index corner) {
   return !free_.empty();
 }
 
+// Of the gaps found last, as arcs round `v`.
+geometry::Box Region::boxOfGaps(Point v) const {
+  geometry::Box box;
+  for (const Interval& gap : free_) {
+    for (const double angle : {gap.from, gap.to}) box.add(v + radius_ * unitAt(angle));
+    for (double quarter = std::ceil(gap.from / (pi / 2)); quarter * (pi / 2) < gap.to; ++quarter)
+      box.add(v + radius_ * unitAt(quarter * (pi / 2)));
+  }
+  return box;
+}
+
 // The circle of the region's radius about a corner, less what the corner's own and other walls come near to.
 void Region::addRound(Index corner) {
   if (!mesh_->isObstacle(corner)) return;
@@ -123,9 +137,11 @@ void Region::addRound(Index corner) {
   }
   std::ranges::sort(covered_, {}, &Interval::from);  // the triangles' order is of no matter
   if (!gapsRound(corner)) return;
-  grid_->wallsNear(v, v, 2 * radius_, [&](Index w) {
+  const geometry::Box near_gaps = boxOfGaps(v).grown(radius_);
+  grid_->wallsIn(near_gaps, [&](Index w) {
     const auto& other = mesh_->walls()[w];
     if (other.a == corner || other.b == corner) return;
+    if (!overlap(near_gaps, boxOf(Segment{pts[other.a], pts[other.b]}))) return;
     const Interval near = nearSegmentRound(v, radius_, pts[other.a], pts[other.b], radius_ - kTouch_mm);
     if (!near.empty()) covered_.push_back(near);
   });

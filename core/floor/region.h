@@ -6,6 +6,7 @@
 #include "core/floor/covered.h"
 #include "core/floor/mesh.h"
 #include "core/floor/wall_grid.h"
+#include "core/geometry/box.h"
 
 namespace stopwalk::floor {
 
@@ -69,6 +70,7 @@ class Region {
   void addAlong(Index wall, Index a, Index b);
   void addRound(Index corner);
   bool gapsRound(Index corner);
+  geometry::Box boxOfGaps(Point v) const;
   void link();
   void join();
   Index pieceBelow(Point p) const;

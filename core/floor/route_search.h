@@ -149,8 +149,9 @@ class RouteSearch {
   void seeLanding(Index target, const Cone& cone);
   void seeEntry(Index target, const Cone& cone, double at);
   bool defer(const Cone& cone, const Turns::Gate& gate);
-  bool far(const Cone& cone, const Turns::Gate& gate, Index slot);
-  void follow(const Cone& cone);
+  double soonerUpTo(Point end, Point along, double reached) const;
+  bool far(Cone& cone, const Turns::Gate& gate, Index slot);
+  void follow(Cone cone);
   void keep(const Cone& cone, double key);
   void noteReached(const State& state);
   void takeUp(Index from);

@@ -10,6 +10,8 @@ namespace {
 
 // A walk later than another by more is later, whatever rounding did.
 constexpr double kSureLater_mm = 0.01;
+// What is reached sooner otherwise is cut off a cone where it is wider than this.
+constexpr double kWorthCutting_mm = 10;
 
 // A lower bound of the distance from a gate to a stretch of places.
 double lineToLine(const Landing& landing, const Turns::Gate& gate) {
@@ -61,9 +63,20 @@ bool RouteSearch::defer(const Cone& cone, const Turns::Gate& gate) {
   return true;
 }
 
+// How far from an end of a gate, reached at `reached`, along it every point is reached sooner by way of that
+// end than from where the cones in hand come from: the walk there grows no faster than the place moves along.
+double RouteSearch::soonerUpTo(Point end, Point along, double reached) const {
+  const double ahead = reached + kSureLater_mm - from_length_;
+  if (ahead == std::numeric_limits<double>::infinity()) return -ahead;
+  const Point to = from_point_ - end;
+  const double grows = ahead + dot(to, along);
+  if (grows <= 0) return std::numeric_limits<double>::infinity();
+  return (squaredLength(to) - ahead * ahead) / (2 * grows);
+}
+
 // Without few targets: drops a cone that comes too late to its gate, and keeps it for later if it is beyond
 // the horizon.
-bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
+bool RouteSearch::far(Cone& cone, const Turns::Gate& gate, Index slot) {
   // Where the sides of the cone meet the gate.
   const auto meet = [&](Point direction) {
     const double slant = cross(gate.along, direction);
@@ -75,14 +88,20 @@ bool RouteSearch::far(const Cone& cone, const Turns::Gate& gate, Index slot) {
   const double size = dot(gate.left - gate.right, gate.along);
   if (low < 0) low = 0;
   if (high < 0) high = size;
-  const Point right = gate.right + low * gate.along, left = gate.right + high * gate.along;
   if (everywhere_) {
-    // The walk to a point of the gate grows no faster from here than from the end of the gate, so the far
-    // side decides.
-    if (from_length_ + distance(from_point_, left) > reached_[slot] + high + kSureLater_mm) return true;
-    if (from_length_ + distance(from_point_, right) > reached_[slot + 1] + (size - low) + kSureLater_mm)
-      return true;
+    const double sooner_right = soonerUpTo(gate.right, gate.along, reached_[slot]),
+                 sooner_left = size - soonerUpTo(gate.left, -gate.along, reached_[slot + 1]);
+    if (std::max(low, sooner_right) > std::min(high, sooner_left)) return true;
+    if (sooner_right > low + kWorthCutting_mm) {
+      low = sooner_right;
+      if (const auto t = tangent(disk_, {gate.right + low * gate.along, 0}, 0)) cone.right = t->direction;
+    }
+    if (sooner_left < high - kWorthCutting_mm) {
+      high = sooner_left;
+      if (const auto t = tangent(disk_, {gate.right + high * gate.along, 0}, 0)) cone.left = t->direction;
+    }
   }
+  const Point right = gate.right + low * gate.along, left = gate.right + high * gate.along;
   const double key = from_length_ + distance(Segment{right, left}, from_point_);
   if (key <= horizon_) return false;
   keep(cone, key);
@@ -119,7 +138,7 @@ void RouteSearch::takeUp(Index from) {
 }
 
 // Takes up a cone that was kept, unless its gate has been reached sooner meanwhile.
-void RouteSearch::follow(const Cone& cone) {
+void RouteSearch::follow(Cone cone) {
   if (!informed_) {
     const Turns::Gate& back = turns_->gate(cone.triangle, cone.entered);
     const Turns::Gate& gate = turns_->gate(back.beyond, back.entered);

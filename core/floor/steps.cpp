@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/floor/covered.h"
+#include "core/floor/walks.h"
 #include "core/geometry/lattice.h"
 
 namespace stopwalk::floor {
@@ -185,9 +186,13 @@ bool Steps::sees(Point p, Point q) const {
   return clear;
 }
 
-// Nobody steps through a gap that a body does not pass.
+// Nobody steps through a gap that a body does not pass. Most steps keep a body's half-width all along, or
+// begin where no body fits: of those no region is needed.
 bool Steps::allowed(Point p, Point q) const {
   if (!body_) return true;
+  const double half_width = builtAt(kBodyHalfWidth_mm);
+  if (grid_->clearance(p, half_width) < half_width - kRounding_mm) return true;
+  if (grid_->clearance(Segment{p, q}, half_width) >= half_width) return true;
   const Region& body = body_();
   return !body.holds(p) || body.partAt(p) == body.partAt(q);
 }

@@ -1,7 +1,6 @@
 #include "core/floor/turns.h"
 
 #include <cmath>
-#include <numbers>
 
 #include "core/geometry/lattice.h"
 
@@ -9,7 +8,18 @@ namespace stopwalk::floor {
 
 using geometry::after;
 using geometry::before;
-using std::numbers::pi;
+
+namespace {
+
+// From one direction to another counter-clockwise, in quarter turns from 0 to 4: whole ones exactly, between
+// them not evenly but in order.
+double quartersTo(Point from, Point to) {
+  const double along = dot(from, to), aside = cross(from, to);
+  const double share = along / (std::abs(along) + std::abs(aside));
+  return aside >= 0 ? 1 - share : 3 + share;
+}
+
+}  // namespace
 
 Turns::Turns(const Mesh& mesh, const Region& region) {
   cutGates(mesh, region.radius());
@@ -53,43 +63,40 @@ void Turns::cutGates(const Mesh& mesh, double radius) {
 void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
   const Region::Piece& piece = region.pieces()[arc];
   const auto& pts = mesh.corners();
-  const double r = region.radius();
+  const double r = region.radius(), hair = kRounding_mm / r;
   const Point v = pts[piece.corner];
-  double at = std::atan2(piece.from.y, piece.from.x);
-  const double end = at + piece.angle;
-  Index t = mesh.floorTriangle(geometry::onLattice(v + r * piece.from));
+  Point at = piece.from;
+  const auto ahead = [&](Point u) {
+    const double quarters = quartersTo(at, u);
+    return quarters > 4 - hair ? 0 : quarters;  // it began beyond there, by rounding
+  };
+  Index t = mesh.floorTriangle(geometry::onLattice(v + r * at));
   for (int steps = 0; t != Mesh::kNone && steps < 10000; ++steps) {
-    // Within a triangle the arc leaves through each edge at one angle only.
-    double leave = end;
+    // Within a triangle the arc leaves through each edge in one direction only.
+    Point leave = piece.to;
+    double least = ahead(leave);
     int through = -1;
     for (int e = 0; e < 3; ++e) {
       const Point a = pts[mesh.triangles()[t].corner[after(e)]],
                   b = pts[mesh.triangles()[t].corner[before(e)]];
       const Point out = -leftOf(unit(b - a));
-      const double height = dot(out, a - v);
-      if (std::abs(height) >= r) continue;
-      double ahead = std::fmod(std::atan2(out.y, out.x) - std::acos(height / r) - at, 2 * pi);
-      if (ahead < 0) ahead += 2 * pi;
-      if (ahead > 2 * pi - kRounding_mm / r) ahead = 0;  // it began beyond the edge, by rounding
-      if (at + ahead < leave) {
-        leave = at + ahead;
+      const double height = dot(out, a - v) / r;
+      if (std::abs(height) >= 1) continue;
+      const Point u = height * out - std::sqrt((1 - height) * (1 + height)) * leftOf(out);
+      if (const double quarters = ahead(u); quarters < least) {
+        least = quarters;
+        leave = least > 0 ? u : at;
         through = e;
       }
     }
-    const int pieces = std::max(1, static_cast<int>(std::ceil((leave - at) / (pi / 2) - 1e-9)));
-    for (int k = 0; k < pieces; ++k) {
-      const double from = at + (leave - at) * k / pieces, to = at + (leave - at) * (k + 1) / pieces;
-      spans_.push_back(
-          {arc, t, piece.corner, v, {std::cos(from), std::sin(from)}, {std::cos(to), std::sin(to)}});
-    }
+    const bool is_wide = least > 1 + 1e-9;  // than a quarter turn
+    if (is_wide) spans_.push_back({arc, t, piece.corner, v, at, leftOf(at)});
+    spans_.push_back({arc, t, piece.corner, v, is_wide ? leftOf(at) : at, leave});
     if (through < 0) break;
     at = leave;
     t = mesh.triangles()[t].neighbour[through];
   }
-  if (arc_begin_.back() < static_cast<Index>(spans_.size())) {
-    spans_[arc_begin_.back()].from = piece.from;
-    spans_.back().to = piece.to;
-  }
+  if (arc_begin_.back() < static_cast<Index>(spans_.size())) spans_.back().to = piece.to;
 }
 
 }  // namespace stopwalk::floor

@@ -62,4 +62,14 @@ double WallGrid::clearance(Point p, double reach) const {
   return least;
 }
 
+double WallGrid::clearance(Segment s, double reach) const {
+  double least = reach;
+  const auto& pts = mesh_->corners();
+  wallsNear(s.a, s.b, reach, [&](std::int32_t w) {
+    const Mesh::Wall& wall = mesh_->walls()[w];
+    least = std::min(least, distance(Segment{pts[wall.a], pts[wall.b]}, s));
+  });
+  return least;
+}
+
 }  // namespace stopwalk::floor

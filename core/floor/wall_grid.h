@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/floor/mesh.h"
+#include "core/geometry/box.h"
 #include "core/geometry/segment.h"
 
 namespace stopwalk::floor {
@@ -27,7 +28,14 @@ class WallGrid {
     });
   }
 
-  // The same for obstacle corners, each once. Stops when `see` returns false.
+  // For each that may meet the box.
+  template <class See>
+  void wallsIn(const geometry::Box& box, See see) const {
+    const int first = std::max(row(box.low.y), 0), last = std::min(row(box.high.y), rows_ - 1);
+    for (int r = first; r <= last; ++r) wallsInRow(r, box.low.x, box.high.x, see);
+  }
+
+  // As wallsNear for obstacle corners, each once. Stops when `see` returns false.
   template <class See>
   bool cornersNear(Point p, Point q, double reach, See see) const {
     return cellsNearWhile(p, q, reach, [&](int cell) {
@@ -37,8 +45,10 @@ class WallGrid {
     });
   }
 
-  // Distance from `p` to the nearest wall if that is under `reach`, else `reach`.
+  // Distance from `p`, or from all of the segment, to the nearest wall if that is under `reach`, else
+  // `reach`.
   double clearance(Point p, double reach) const;
+  double clearance(Segment s, double reach) const;
 
   // Rows of cells downwards from `y`, for rays.
   int rowAt(double y) const {

@@ -105,8 +105,8 @@ Triangulation::Index Triangulation::insertInTriangle(Point p, Index t) {
   at_[a] = t;
   at_[b] = t;
   at_[c] = t1;
-  std::vector<std::pair<Index, int>> suspects = {{t, 2}, {t1, 2}, {t2, 2}};
-  legalize(suspects);
+  suspects_ = {{t, 2}, {t1, 2}, {t2, 2}};
+  legalize();
   return v;
 }
 
@@ -138,8 +138,8 @@ Triangulation::Index Triangulation::insertOnEdge(Point p, Index t, int edge) {
   at_[c] = t;
   at_[b] = t1;
   at_[d] = u;
-  std::vector<std::pair<Index, int>> suspects = {{t, 2}, {t1, 2}, {u, 2}, {u1, 2}};
-  legalize(suspects);
+  suspects_ = {{t, 2}, {t1, 2}, {u, 2}, {u1, 2}};
+  legalize();
   return v;
 }
 
@@ -180,10 +180,10 @@ void Triangulation::flip(Index t, int edge) {
   at_[d] = t;
 }
 
-void Triangulation::legalize(std::vector<std::pair<Index, int>>& suspects) {
-  while (!suspects.empty()) {
-    const auto [t, edge] = suspects.back();
-    suspects.pop_back();
+void Triangulation::legalize() {
+  while (!suspects_.empty()) {
+    const auto [t, edge] = suspects_.back();
+    suspects_.pop_back();
     const Triangle& tri = triangles_[t];
     const Index u = tri.neighbour[edge];
     if (u == kNone || tri.mark[edge] != kFree) continue;
@@ -195,7 +195,7 @@ void Triangulation::legalize(std::vector<std::pair<Index, int>>& suspects) {
     if (!surelyInCircle(c, a, b, d)) continue;
     if (orientation(c, a, d) <= 0 || orientation(d, b, c) <= 0) continue;
     flip(t, edge);
-    suspects.insert(suspects.end(), {{t, 0}, {t, 2}, {u, 0}, {u, 2}});
+    suspects_.insert(suspects_.end(), {{t, 0}, {t, 2}, {u, 0}, {u, 2}});
   }
 }
 
@@ -355,19 +355,19 @@ void Triangulation::clearWay(Index a, Index b, std::vector<std::pair<Index, Inde
       made.emplace_back(c, d);
     }
   }
-  std::vector<std::pair<Index, int>> suspects;
+  suspects_.clear();
   for (const auto& [c, d] : made) {
     if ((c == a && d == b) || (c == b && d == a)) continue;
     Index t = kNone;
     int e = 0;
-    if (findEdge(c, d, t, e)) suspects.emplace_back(t, e);
+    if (findEdge(c, d, t, e)) suspects_.emplace_back(t, e);
   }
   // The line itself must stay: mark it before its neighbours are improved.
   Index t = kNone;
   int e = 0;
   if (findEdge(a, b, t, e)) {
     markEdge(a, b, kDrawn);
-    legalize(suspects);
+    legalize();
   }
 }
 

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 #include "core/geometry/point.h"
@@ -48,7 +49,7 @@ class Triangulation {
   Index insertOnEdge(Point p, Index t, int edge);
   // The corner that a drawn edge is split at for a crossing at about `p`.
   Index splitEdge(Point p, Index t, int edge);
-  void legalize(std::vector<std::pair<Index, int>>& suspects);
+  void legalize();
   void flip(Index t, int edge);
   void draw(Index a, Index b, Mark mark);
   // The next corner on the way from `a` to `b` after freeing or meeting what is in the way.
@@ -68,6 +69,7 @@ class Triangulation {
   std::vector<Point> corners_;
   std::vector<Triangle> triangles_;
   std::vector<Index> at_;
+  std::vector<std::pair<Index, int>> suspects_;  // edges to be held against the circle; none between calls
 };
 
 inline int after(int i) {
