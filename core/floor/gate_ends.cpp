@@ -20,8 +20,7 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
       const Region::Piece& p = region.pieces()[i];
       if (!p.faces(out)) continue;
       const double angle = std::atan2(cross(p.from, out), dot(p.from, out));
-      found.push_back({i, {slot, angle}});
-      found.push_back({i, {mirrored, angle}});
+      found.push_back({i, {{slot, mirrored}, angle}});
       return;
     }
   };

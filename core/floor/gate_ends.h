@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <span>
 #include <vector>
 
@@ -14,9 +15,9 @@ class GateEnds {
  public:
   using Index = Mesh::Index;
   // Two to a gate: of the gate on edge e of triangle t, the right end has slot 2 (3 t + e), the left end the
-  // next.
+  // next. Seen from the other side, the same end is another slot's.
   struct OnArc {
-    Index slot;
+    std::array<Index, 2> slots;
     double angle;  // from the arc's beginning, counter-clockwise
   };
 

@@ -49,6 +49,7 @@ double builtAt(double clearance) {
 Region::Region(const Mesh& mesh, const WallGrid& grid, double clearance)
     : mesh_(&mesh), grid_(&grid), radius_(builtAt(clearance)) {
   const auto& walls = mesh.walls();
+  pieces_.reserve(walls.size() + mesh.corners().size());  // about as many
   wall_first_.reserve(walls.size() + 1);
   for (std::size_t i = 0; i < walls.size(); ++i) {
     wall_first_.push_back(static_cast<Index>(pieces_.size()));
@@ -168,7 +169,6 @@ Point Region::endOf(const Piece& p) const {
 // place, so that only neighbours are compared.
 void Region::link() {
   struct End {
-    Point at;
     Index piece;
     double place;
   };
@@ -176,7 +176,7 @@ void Region::link() {
   const auto sorted = [&](auto at) {
     std::vector<End> ends(pieces_.size());
     for (std::size_t i = 0; i < ends.size(); ++i)
-      ends[i] = {at(pieces_[i]), static_cast<Index>(i), dot(slant, at(pieces_[i]))};
+      ends[i] = {static_cast<Index>(i), dot(slant, at(pieces_[i]))};
     std::sort(ends.begin(), ends.end(), [](const End& a, const End& b) { return a.place < b.place; });
     return ends;
   };
@@ -185,9 +185,10 @@ void Region::link() {
   for (const End& end : sorted([&](const Piece& p) { return endOf(p); })) {
     while (first < begins.size() && begins[first].place < end.place - kSame_mm) ++first;
     double nearest = kSame_mm * kSame_mm;
+    const Point at = endOf(pieces_[end.piece]);
     Index& next = pieces_[end.piece].next;
     for (std::size_t i = first; i < begins.size() && begins[i].place <= end.place + kSame_mm; ++i) {
-      const double d = squaredLength(begins[i].at - end.at);
+      const double d = squaredLength(beginOf(pieces_[begins[i].piece]) - at);
       if (d < nearest || (d == nearest && begins[i].piece < next)) {
         nearest = d;
         next = begins[i].piece;

@@ -104,7 +104,7 @@ void RouteSearch::run(double at_most, Found found) {
     const Leg leg = legs_.take(next.slot);
     if (leg.to >= 0) {
       arrive(leg);
-    } else if (free(leg)) {
+    } else {
       found(leg);
     }
   }
@@ -118,15 +118,16 @@ void RouteSearch::await(const Next& next) {
 // Goes on from the arc that the leg leads to, if the leg is allowed and no walk was there sooner.
 void RouteSearch::arrive(const Leg& leg) {
   const Index arc = leg.to / 2;
-  const int sense = leg.to % 2 ? 1 : -1, label = labelOf(leg.from);
+  const std::int8_t sense = leg.to % 2 ? 1 : -1;
+  const int label = labelOf(leg.from);
   const bool late = dominated(arc, sense, leg.length, leg.direction, label);
   const bool tied = close_ && noteTies(leg);
   if (late || !free(leg)) return;
   const auto index = static_cast<Index>(states_.size());
   if (state_first_[leg.to] == Mesh::kNone) touched_states_.push_back(leg.to);
-  const Point centre = mesh_->corners()[region_->pieces()[arc].corner];
-  states_.push_back(
-      {arc, sense, leg.length, leg.direction, centre, leg.from, state_first_[leg.to], label, tied});
+  const Index corner = region_->pieces()[arc].corner;
+  states_.push_back({arc, corner, leg.length, leg.direction, mesh_->corners()[corner], leg.from,
+                     state_first_[leg.to], label, sense, tied});
   state_first_[leg.to] = index;
   if (everywhere_) noteReached(states_[index]);
   expand(index);
@@ -141,15 +142,21 @@ void RouteSearch::trace(const Leg& leg, Route& route) const {
   route.landing_at = leg.at;
   route.turns.clear();
   route.tied = leg.tied;
+  bool touches = false;
+  Point next = leg.direction;
   Index i = leg.from;
   for (; i >= 0; i = states_[i].parent) {
-    route.turns.push_back({region_->pieces()[states_[i].arc].corner, states_[i].sense});
+    route.turns.push_back({states_[i].corner, states_[i].sense});
     route.tied |= states_[i].tied;
+    touches |= isHardlyTurned(states_[i].direction, next);
+    next = states_[i].direction;
   }
   std::reverse(route.turns.begin(), route.turns.end());
   route.source = sources_[~i].label;
   route.start = sources_[~i].at;
-  straighten(route);
+  const bool is_known =
+      !t.line && ~i < static_cast<Index>(launched_);  // the directions are those of the route
+  straighten(route, touches || !is_known);
   if (t.line) settle(t.landing, route);
 }
 
@@ -157,6 +164,7 @@ std::optional<Route> RouteSearch::nearest(double at_most) {
   std::optional<Leg> best;
   everywhere_ = false;
   run(at_most, [&](const Leg& leg) {
+    if (!free(leg)) return;
     if (!best || targets_[~leg.to].label < targets_[~best->to].label) {
       best = leg;
     } else if (leg.to == best->to) {
@@ -180,10 +188,10 @@ void RouteSearch::all(int labels, const std::function<void(const Route&)>& found
   everywhere_ = true;
   run(kInfinite, [&](const Leg& leg) {
     auto& best = last[targets_[~leg.to].label];
+    if (best && leg.length > best->length + kSameLength_mm) return;
+    if (!free(leg)) return;
     if (!best) {
       if (--open == 0) at_most_ = leg.length + kSameLength_mm;
-    } else if (leg.length > best->length + kSameLength_mm) {
-      return;
     } else if (labelOf(leg.from) >= labelOf(best->from)) {
       if (leg.to == best->to && labelOf(leg.from) == labelOf(best->from))
         best->tied |= !comesFrom(leg.from, leg.direction, best->from, best->direction);

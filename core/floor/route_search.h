@@ -97,13 +97,13 @@ class RouteSearch {
   };
   // Where a walk has arrived: on an arc, turning one way.
   struct State {
-    Index arc;
-    int sense;
+    Index arc, corner;
     double length;
     Point direction, centre;
     Index parent;
     Index same;
     int label;
+    std::int8_t sense;
     bool tied;
   };
   // A leg not yet confirmed: to an arc and sense, or to a target (~index).
@@ -165,7 +165,7 @@ class RouteSearch {
   int labelOf(Index from) const;
   double estimate(Point p) const;
   void trace(const Leg& leg, Route& route) const;
-  void straighten(Route& route) const;
+  void straighten(Route& route, bool may_touch) const;
   void settle(const Landing& landing, Route& route) const;
   Disk diskOf(const Turn& turn) const;
   Disk diskOf(Index from) const;

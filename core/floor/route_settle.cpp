@@ -9,8 +9,6 @@ namespace stopwalk::floor {
 
 namespace {
 
-// A turn by less may be none: the corner is held against the straight line.
-constexpr double kHardlyTurned = 1e-6;
 // A way from a place to the same turns at nothing.
 constexpr double kSamePlace_mm = 1e-4;
 
@@ -58,8 +56,9 @@ Disk RouteSearch::diskOf(const Turn& turn) const {
 }
 
 // Leaves out the corners that are only touched: of a row of them, now these are in the way found, now those.
-void RouteSearch::straighten(Route& route) const {
+void RouteSearch::straighten(Route& route, bool may_touch) const {
   if (distance(route.start, route.end) < kSamePlace_mm) route.turns.clear();
+  if (!may_touch) return;
   const auto disk = [&](std::ptrdiff_t i) {
     if (i < 0) return Disk{route.start, 0};
     return i < std::ssize(route.turns) ? diskOf(route.turns[i]) : Disk{route.end, 0};
@@ -67,7 +66,7 @@ void RouteSearch::straighten(Route& route) const {
   for (std::ptrdiff_t i = 0; i < std::ssize(route.turns);) {
     const Disk before = disk(i - 1), here = disk(i), after = disk(i + 1);
     const auto in = tangent(before, here, 2 * kRounding_mm), out = tangent(here, after, 2 * kRounding_mm);
-    if (!in || !out || std::abs(turnBetween(in->direction, out->direction)) > kHardlyTurned) {
+    if (!in || !out || !isHardlyTurned(in->direction, out->direction)) {
       ++i;
       continue;
     }
@@ -97,7 +96,7 @@ void RouteSearch::settle(const Landing& landing, Route& route) const {
 // Whether two walks that go on in these directions turned last at the same corner.
 bool RouteSearch::comesFrom(Index one, Point one_direction, Index other, Point other_direction) const {
   const auto last = [&](Index i, Point d) {
-    while (i >= 0 && std::abs(turnBetween(states_[i].direction, d)) < kHardlyTurned) i = states_[i].parent;
+    while (i >= 0 && isHardlyTurned(states_[i].direction, d)) i = states_[i].parent;
     return i;
   };
   one = last(one, one_direction);

@@ -101,8 +101,9 @@ bool RouteSearch::far(Cone& cone, const Turns::Gate& gate, Index slot) {
       if (const auto t = tangent(disk_, {gate.right + high * gate.along, 0}, 0)) cone.left = t->direction;
     }
   }
-  const Point right = gate.right + low * gate.along, left = gate.right + high * gate.along;
-  const double key = from_length_ + distance(Segment{right, left}, from_point_);
+  const Point from = from_point_ - gate.right;
+  const double at = dot(from, gate.along), aside = std::max({low - at, at - high, 0.0});
+  const double key = from_length_ + length(Point{aside, cross(from, gate.along)});
   if (key <= horizon_) return false;
   keep(cone, key);
   return true;
@@ -115,9 +116,10 @@ void RouteSearch::noteReached(const State& state) {
   for (const GateEnds::OnArc& end : ends_->ofArc(state.arc)) {
     const double turn = state.sense * (end.angle - at);
     if (turn < 0) continue;
-    double& reached = reached_[end.slot];
-    if (reached == std::numeric_limits<double>::infinity()) touched_slots_.push_back(end.slot);
-    reached = std::min(reached, state.length + radius_ * turn);
+    for (const Index slot : end.slots) {
+      if (reached_[slot] == std::numeric_limits<double>::infinity()) touched_slots_.push_back(slot);
+      reached_[slot] = std::min(reached_[slot], state.length + radius_ * turn);
+    }
   }
 }
 
@@ -130,7 +132,7 @@ void RouteSearch::takeUp(Index from) {
     from_length_ = sources_[~from].offset;
     from_direction_ = {1, 0};
   } else {
-    from_corner_ = region_->pieces()[states_[from].arc].corner;
+    from_corner_ = states_[from].corner;
     from_length_ = states_[from].length;
     from_direction_ = states_[from].direction;
   }

@@ -50,6 +50,12 @@ inline double turnBetween(Point from, Point to) {
   return std::atan2(cross(from, to), dot(from, to));
 }
 
+// A turn by less may be none: the corner is held against the straight line.
+inline constexpr double kHardlyTurned = 1e-6;
+inline bool isHardlyTurned(Point from, Point to) {
+  return std::abs(cross(from, to)) <= kHardlyTurned && dot(from, to) > 0;
+}
+
 // Where the tangent in `direction` touches the disk.
 inline Point touch(const Disk& disk, Point direction) {
   return disk.centre - disk.radius * leftOf(direction);
