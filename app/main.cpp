@@ -6,6 +6,7 @@
 #include <cstdlib>
 #include <iostream>
 
+#include "app/command_line/kept_memory.h"
 #include "app/command_line/run.h"
 #include "app/window/open_window.h"
 
@@ -34,6 +35,7 @@ std::function<int(const std::string&)> windowIfAny() {
 }  // namespace
 
 int main(int argc, char** argv) {
+  stopwalk::app::keepMemory();
   std::signal(SIGPIPE, SIG_IGN);  // a reader that went away is a write that failed, told by the exit status
   std::ios::sync_with_stdio(false);
   std::vector<std::string> args;

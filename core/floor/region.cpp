@@ -138,6 +138,7 @@ void Region::addRound(Index corner) {
   }
   std::ranges::sort(covered_, {}, &Interval::from);  // the triangles' order is of no matter
   if (!gapsRound(corner)) return;
+  const std::size_t own = covered_.size();
   const geometry::Box near_gaps = boxOfGaps(v).grown(radius_);
   grid_->wallsIn(near_gaps, [&](Index w) {
     const auto& other = mesh_->walls()[w];
@@ -146,7 +147,7 @@ void Region::addRound(Index corner) {
     const Interval near = nearSegmentRound(v, radius_, pts[other.a], pts[other.b], radius_ - kTouch_mm);
     if (!near.empty()) covered_.push_back(near);
   });
-  if (!gapsRound(corner)) return;
+  if (covered_.size() > own && !gapsRound(corner)) return;
   for (const Interval& gap : free_) {
     Piece piece;
     piece.arc = true;

@@ -6,6 +6,7 @@
 #include <iterator>
 #include <map>
 
+#include "app/command_line/kept_memory.h"
 #include "tests/support/shop_layout.h"
 
 namespace stopwalk::bench {
@@ -46,6 +47,7 @@ double nLogN(std::size_t size) {
 
 void run(benchmark::State& state, const std::string& name, const std::string& against,
          const std::function<void()>& job) {
+  app::keepMemory();  // as the program does
   const auto size = static_cast<std::size_t>(state.range(0));
   state.SetLabel(kShopSizes[size].name);
   forgetPeak();

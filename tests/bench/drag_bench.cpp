@@ -11,6 +11,7 @@
 #include <string_view>
 #include <vector>
 
+#include "app/command_line/kept_memory.h"
 #include "core/audit/audit.h"
 #include "core/files/device_kinds_reader.h"
 #include "tests/support/shop_layout.h"
@@ -94,6 +95,7 @@ void dragLong(const support::ShopSize& size) {
 
 // Of the sizes named, or of all.
 int main(int argc, char** argv) {
+  stopwalk::app::keepMemory();  // as the program does
   const auto isAsked = [&](const stopwalk::support::ShopSize& size) {
     return argc == 1 || std::find(argv + 1, argv + argc, std::string_view(size.name)) != argv + argc;
   };

@@ -21,6 +21,7 @@
 #include <optional>
 #include <thread>
 
+#include "app/command_line/kept_memory.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
@@ -190,6 +191,7 @@ int main(int argc, char** argv) {
   });
   if (size == std::end(support::kShopSizes))
     return std::fprintf(stderr, "usage: window_drag_bench small|big|factory|hall [reach]\n"), 2;
+  app::keepMemory();  // as the program does
   qputenv("QT_QPA_PLATFORM", "offscreen");
   bench::Watched application(argc, argv);
   bench::run(application, *size, argc > 2);
