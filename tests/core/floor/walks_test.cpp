@@ -143,6 +143,18 @@ TEST(Step, DoesNotLeadThroughAWall) {
   EXPECT_GT(walk.length_mm, 8000);
 }
 
+TEST(Step, DoesNotLeadThroughAGapThatABodyDoesNotPass) {
+  // In a corridor 580 wide, before a gap in its wall of no thickness: the room beyond is a step away.
+  const auto beyond = [](double gap) {
+    Plan plan = roomWith(box(0, 0, 6000, 3200), {});
+    plan.walls.push_back({{580, 0}, {580, 1600 - gap / 2}});
+    plan.walls.push_back({{580, 1600 + gap / 2}, {580, 3200}});
+    return Walks(plan).between({290, 1600}, {4000, 1500}).status;
+  };
+  EXPECT_EQ(beyond(400), WalkStatus::Unreachable);
+  EXPECT_EQ(beyond(600), WalkStatus::Walk);
+}
+
 TEST(Step, FromTheVeryCornerLeadsTheWayTheWalkGoes) {
   // The straight line from the corner itself is a way: every point of the arc is one step away.
   const Walks walks(roomWith(box(0, 0, 10000, 6000), {box(3000, 3000, 5000, 4000)}));
