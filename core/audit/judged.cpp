@@ -48,7 +48,7 @@ Judged::Judged(const Context& context, const Wanted& wanted) : context_(context)
     }
   }
   replace({}, std::move(fresh));
-  for (StationReport& s : report_.stations) s.verdict = verdictOf(s.id);
+  for (std::size_t s = 0; s < report_.stations.size(); ++s) report_.stations[s].verdict = verdictOf(s);
   for (std::size_t i = 0; i < report_.stations.size(); ++i) station_of_id_.emplace(report_.stations[i].id, i);
 }
 
@@ -180,10 +180,22 @@ void Judged::count(const Finding& finding, int by) {
   n = by > 0 ? n + 1 : n - 1;
 }
 
-Verdict Judged::verdictOf(const std::string& id) const {
-  const auto found = counts_.find(id);
-  if (found == counts_.end()) return Verdict::Meets;
-  return found->second.fails > 0 ? Verdict::Fails : found->second.warns > 0 ? Verdict::Warns : Verdict::Meets;
+// Whether the station has no stop or no phone to go to, or none is known. Of a hand-held machine only
+// whoever holds it needs a stop.
+bool Judged::lacksAWay(std::size_t station) const {
+  const Way &stop = context_.stop_ways[station], &phone = context_.phone_ways[station];
+  const bool needs_none = stop.status == Status::None &&
+                          context_.machine(context_.stations[station]).hand_held &&
+                          context_.stations[station].station->role != layout::Role::Operator;
+  return (!stop.found() && !needs_none) || !phone.found();
+}
+
+// What lacks a way meets nothing, whichever rules are off.
+Verdict Judged::verdictOf(std::size_t station) const {
+  const auto found = counts_.find(report_.stations[station].id);
+  const Counts counts = found == counts_.end() ? Counts{} : found->second;
+  if (counts.fails > 0) return Verdict::Fails;
+  return counts.warns > 0 || lacksAWay(station) ? Verdict::Warns : Verdict::Meets;
 }
 
 // Takes out the findings of what was judged again, and puts the fresh ones in their places.
@@ -244,7 +256,7 @@ void Judged::again(const Changed& changed) {
   // A station's verdict may hang on findings of other things with its id.
   for (const std::string& id : subjects)
     for (auto [it, end] = station_of_id_.equal_range(id); it != end; ++it)
-      report_.stations[it->second].verdict = verdictOf(id);
+      report_.stations[it->second].verdict = verdictOf(it->second);
 }
 
 }  // namespace stopwalk::audit

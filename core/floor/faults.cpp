@@ -116,7 +116,23 @@ class Placement {
       add(id, "floor", p, start + " is in no room and no open passage; its distances are unmeasured.");
     } else if (const auto solid = solidAt(p)) {
       add(id, *solid, p, start + " is inside the footprint of " + *solid + "; its distances are unmeasured.");
+    } else if (!index_.touchesFloor(p)) {
+      add(id, "floor", p,
+          start + " is where " + touchingAt(p) +
+              " touch, with no floor between; its distances are unmeasured.");
     }
+  }
+
+  // Two of those that leave no floor there: "saw and bench", "saw and a wall".
+  std::string touchingAt(Point p) const {
+    std::vector<std::size_t> solids;
+    index_.solids().boxes().any(boxOf(p).grown(kTouch_mm), [&](std::size_t i) {
+      if (index_.solids()[i].holds(p, kTouch_mm)) solids.push_back(i);
+      return false;
+    });
+    std::ranges::sort(solids);
+    if (solids.empty()) return "two walls";
+    return idOf(solids[0]) + " and " + (solids.size() > 1 ? idOf(solids[1]) : "a wall");
   }
 
   // What has `p` inside: the first in the order of the file, fixtures before machines.
@@ -126,8 +142,11 @@ class Placement {
       if (i < first && index_.solids()[i].sideOf(p) == Side::Inside) first = i;
       return false;
     });
-    if (first == kNone) return std::nullopt;
-    const Solid& s = plan_.solids[first];
+    return first == kNone ? std::nullopt : std::optional(idOf(first));
+  }
+
+  const std::string& idOf(std::size_t solid) const {
+    const Solid& s = plan_.solids[solid];
     return s.is_machine ? layout_.machines[s.index].id : layout_.fixtures[s.index].id;
   }
 

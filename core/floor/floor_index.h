@@ -21,6 +21,8 @@ class FloorIndex {
   bool insideSolid(Point p) const { return solids_.anyInside(p); }
   // In a room or an open passage, and not inside a solid.
   bool onFloor(Point p) const { return (roomAt(p) || doorAt(p)) && !insideSolid(p); }
+  // Whether some floor begins there: on the line along which two things touch there is none.
+  bool touchesFloor(Point p) const;
 
   void moveSolid(std::size_t solid, Polygon outline) {
     solids_.replace(solid, geometry::IndexedPolygon(std::move(outline)));
@@ -31,6 +33,8 @@ class FloorIndex {
   const geometry::IndexedPolygons& solids() const { return solids_; }
 
  private:
+  std::vector<double> edgesFrom(Point p) const;
+
   geometry::IndexedPolygons rooms_, passages_, solids_;
   std::vector<std::size_t> door_of_passage_;
 };

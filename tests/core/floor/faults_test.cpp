@@ -5,7 +5,10 @@
 #include <algorithm>
 
 #include "core/floor/plan.h"
+#include "core/floor/walks.h"
 #include "tests/support/draw.h"
+#include "tests/support/grid_layout.h"
+#include "tests/support/random_layout.h"
 
 namespace stopwalk::floor {
 namespace {
@@ -200,6 +203,65 @@ TEST(Faults, StationOffTheFloor) {
   }
   l.machines[0].stations = {station("operator", {1100, 0})};  // in the passage, which is shut after hours
   EXPECT_EQ(subjects(buildPlan(l, Hours::After)), Ids{"saw/operator"});
+}
+
+// A bench pushed flush against a machine, a machine with its back at the wall: on the line along which they
+// touch nobody stands, though it is inside neither.
+TEST(Faults, StationWhereTwoThingsTouch) {
+  Layout l = twoRooms();
+  l.machines = {machine("saw", {4000, 3000}, 1000, 950)};
+  l.fixtures = {bench("bench", {4000, 2225}, 2000, 600)};
+  const std::vector<std::pair<Point, bool>> cases = {
+      {{0, -475}, false}, {{400, -475}, false}, {{500, -475}, true},  // a corner of the saw, floor beside it
+      {{600, -475}, true}, {{0, 475}, true}};
+  for (const auto& [at, good] : cases) {
+    l.machines[0].stations = {station("operator", at)};
+    EXPECT_EQ(faulty(l), good ? Ids{} : Ids{"saw/operator"}) << at.x << " " << at.y;
+  }
+  l.machines[0].stations = {station("operator", {0, -475})};
+  EXPECT_EQ(onlyText(l),
+            "Station saw/operator at (4.000, 2.525) m is where bench and saw touch, with no floor between; its "
+            "distances are unmeasured.");
+  l.machines[0].at = {4000, 475};
+  l.fixtures.clear();
+  EXPECT_EQ(onlyText(l),
+            "Station saw/operator at (4.000, 0.000) m is where saw and a wall touch, with no floor between; its "
+            "distances are unmeasured.");
+}
+
+// Wherever a station stands on an outline: it is a fault if the walks do not know it, and only then.
+TEST(Faults, StationIsOneWhereTheWalksHaveNoFloor) {
+  std::size_t on = 0, off = 0;
+  for (std::uint64_t seed = 0; seed < 60; ++seed) {
+    Layout l = seed % 2 ? support::gridLayout(seed) : support::randomLayout(seed);
+    for (layout::Machine& m : l.machines) m.stations.clear();
+    // Pushed together, as furniture is.
+    if (l.machines.size() > 1) {
+      layout::Machine &a = l.machines[0], &b = l.machines[1];
+      a.footprint = b.footprint = layout::Rectangle{1000, 800};
+      b.turn = a.turn;
+      b.at = layout::toPlan(a.at, a.turn, {seed % 3 ? 1000.0 : 700.0, seed % 3 ? 0.0 : 800.0});
+    }
+    for (layout::Machine& m : l.machines) {
+      const Polygon outline = layout::outlineInPlan(m.footprint, {0, 0}, 0);
+      for (std::size_t i = 0; i < outline.size(); ++i)
+        for (int k = 0; k < 5; ++k)
+          m.stations.push_back(station("s" + std::to_string(m.stations.size()),
+                                       geometry::at(geometry::edgeOf(outline, i), k / 5.0)));
+    }
+    const Plan plan = buildPlan(l, Hours::Open);
+    const Walks walks(plan);
+    const Ids faults = subjects(plan);
+    for (const layout::Machine& m : l.machines)
+      for (const layout::Station& s : m.stations) {
+        const bool known = walks.onFloor(layout::toPlan(m.at, m.turn, s.at));
+        EXPECT_EQ(std::ranges::count(faults, m.id + "/" + s.id), known ? 0 : 1)
+            << "seed " << seed << ": " << m.id << "/" << s.id;
+        ++(known ? on : off);
+      }
+  }
+  EXPECT_GT(on, 1000u);
+  EXPECT_GT(off, 300u);
 }
 
 TEST(Faults, MachineStandingInAnother) {
