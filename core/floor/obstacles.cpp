@@ -16,29 +16,6 @@ struct Closed {
   Obstacles::Obstacle by;
 };
 
-// The stretches of the line's parallel at `aside` to its left that are inside the polygon.
-std::vector<Stretch> insideAlong(Segment line, double aside, const IndexedPolygon& polygon) {
-  const Frame frame = frameOf(line);
-  const double size = distance(line.a, line.b);
-  // From before the polygon, so that ins and outs alternate; all in one frame, so that they agree.
-  const double before = distance(polygon.box().low, polygon.box().high) + distance(polygon.box(), line.a) + 1;
-  std::vector<double> meets;
-  polygon.anyEdge(Segment{frame.out({-before, 0}), line.b}, 2 * kTouch_mm, [&](std::size_t i) {
-    const Segment e = edgeOf(polygon.corners(), i);
-    const Point a = frame.in(e.a), b = frame.in(e.b);
-    if ((a.y > aside) != (b.y > aside)) meets.push_back(a.x + (aside - a.y) / (b.y - a.y) * (b.x - a.x));
-    return false;
-  });
-  std::sort(meets.begin(), meets.end());
-  meets.push_back(size);
-  std::vector<Stretch> inside;
-  for (std::size_t i = 0; i + 1 < meets.size(); i += 2) {
-    const Stretch s{std::max(meets[i], 0.0), std::min(meets[i + 1], size)};
-    if (s.to - s.from > kTouch_mm) inside.push_back(s);
-  }
-  return inside;
-}
-
 void addSolid(Segment line, const IndexedPolygon& polygon, Obstacles::Obstacle by,
               std::vector<Closed>& closed) {
   for (const Stretch& s : insideAlong(line, kTouch_mm, polygon)) closed.push_back({s, true, false, by});
@@ -114,6 +91,28 @@ std::optional<Obstacles::Obstacle> Obstacles::on(Segment line, double free_end, 
   });
   if (around) return Obstacle{around};
   return closedOnBothSides(closed);
+}
+
+std::vector<Stretch> insideAlong(Segment line, double aside, const IndexedPolygon& polygon) {
+  const Frame frame = frameOf(line);
+  const double size = distance(line.a, line.b);
+  // From before the polygon, so that ins and outs alternate; all in one frame, so that they agree.
+  const double before = distance(polygon.box().low, polygon.box().high) + distance(polygon.box(), line.a) + 1;
+  std::vector<double> meets;
+  polygon.anyEdge(Segment{frame.out({-before, 0}), line.b}, 2 * kTouch_mm, [&](std::size_t i) {
+    const Segment e = edgeOf(polygon.corners(), i);
+    const Point a = frame.in(e.a), b = frame.in(e.b);
+    if ((a.y > aside) != (b.y > aside)) meets.push_back(a.x + (aside - a.y) / (b.y - a.y) * (b.x - a.x));
+    return false;
+  });
+  std::sort(meets.begin(), meets.end());
+  meets.push_back(size);
+  std::vector<Stretch> inside;
+  for (std::size_t i = 0; i + 1 < meets.size(); i += 2) {
+    const Stretch s{std::max(meets[i], 0.0), std::min(meets[i + 1], size)};
+    if (s.to - s.from > kTouch_mm) inside.push_back(s);
+  }
+  return inside;
 }
 
 bool crosses(Segment line, const IndexedPolygon& polygon) {

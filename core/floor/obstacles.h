@@ -37,6 +37,10 @@ class Obstacles {
   geometry::BoxTree wall_boxes_;
 };
 
+// The stretches of the line's parallel at `aside` to its left that are inside the polygon, in order.
+std::vector<geometry::Stretch> insideAlong(Segment line, double aside,
+                                           const geometry::IndexedPolygon& polygon);
+
 // Whether more than the outline of `polygon` lies on the line.
 bool crosses(Segment line, const geometry::IndexedPolygon& polygon);
 

@@ -11,6 +11,14 @@ namespace stopwalk::floor {
 
 using namespace geometry;
 
+namespace {
+
+constexpr double kDeepIn_mm =
+    4 * kMountedOn_mm;                 // a line that is in a room for less only passes a corner of it
+constexpr double kBeforeWall_mm = 20;  // from there one sees along a wall that bends
+
+}  // namespace
+
 struct Surroundings::Inside {
   struct SolidFacts {
     std::optional<double> height;
@@ -65,18 +73,55 @@ struct Surroundings::Inside {
 
   // `line` from the user to the actuator.
   std::optional<Obstacles::Obstacle> between(Segment line, const PlacedDevice& device) const {
-    return obstacles.on(line, freeEnd(device), index,
-                        [&](std::size_t solid) { return isSpared(device, solid); });
+    return onTheWay(line, device, [&](std::size_t solid) { return isSpared(device, solid); });
   }
 
-  // How much of the end of a line to the device no wall closes. A wall device may be drawn in its wall. One
-  // that is drawn in a room is in no wall: what it faces through a wall of that room is on the wrong side.
-  double freeEnd(const PlacedDevice& device) const {
-    if (device.machine) return 0;
-    const bool in_room = index.rooms().boxes().any(boxOf(device.at), [&](std::size_t i) {
-      return index.rooms()[i].sideOf(device.at, kMountedOn_mm + kTouch_mm) == Side::Inside;
+  std::optional<Obstacles::Obstacle> onTheWay(Segment line, const PlacedDevice& device,
+                                              const Obstacles::Spared& spared) const {
+    const auto found = obstacles.on(line, 0, index, spared);
+    const double in_wall = found ? inWall(line, device) : 0;
+    return in_wall > 0 ? obstacles.on(line, in_wall, index, spared) : found;
+  }
+
+  // How much of the end of a line to the device lies in the wall that the device is drawn in: from where the
+  // line leaves the floor that the device faces, if nothing parts that place from the one where its facing
+  // comes out. A device that is drawn in a room is in no wall.
+  double inWall(Segment line, const PlacedDevice& device) const {
+    const double size = distance(line.a, line.b);
+    if (device.machine || isInRoom(device.at) || size <= kTouch_mm) return 0;
+    const Segment facing{line.b, line.b + (2 * kInWall_mm) * direction(device.faces)};
+    const auto faced = firstFloor(facing);
+    if (!faced) return 0;
+    const std::vector<Stretch> there = insideAlong(line, 0, *faced->floor);
+    const double in_wall = there.empty() ? 0 : size - there.back().to;
+    if (in_wall > kInWall_mm + kTouch_mm) return 0;
+    const Point here =
+        geometry::at(line, std::max(there.empty() ? 0 : there.back().to - kBeforeWall_mm, 0.0) / size);
+    const Point faced_at = line.b + (faced->from + kBeforeWall_mm) * direction(device.faces);
+    return obstacles.on({here, faced_at}, 0, index, [](std::size_t) { return true; }) ? 0 : in_wall;
+  }
+
+  bool isInRoom(Point p) const {
+    return index.rooms().boxes().any(boxOf(p), [&](std::size_t i) {
+      return index.rooms()[i].sideOf(p, kMountedOn_mm + kTouch_mm) == Side::Inside;
     });
-    return in_room ? 0 : kInWall_mm;
+  }
+
+  // The room or open passage that a line from a wall comes out in, and where.
+  struct Floor {
+    const IndexedPolygon* floor = nullptr;
+    double from = 0;
+  };
+  std::optional<Floor> firstFloor(Segment line) const {
+    std::optional<Floor> first;
+    for (const IndexedPolygons* polygons : {&index.rooms(), &index.passages()})
+      polygons->boxes().any(line, kTouch_mm, [&](std::size_t i) {
+        for (const Stretch& s : insideAlong(line, 0, (*polygons)[i]))
+          if (s.to - s.from > kDeepIn_mm && (!first || s.from < first->from))
+            first = {&(*polygons)[i], s.from};
+        return false;
+      });
+    return first;
   }
 
   bool throughHazard(Segment line) const {
@@ -210,10 +255,8 @@ bool Surroundings::inSight(Point eye, const PlacedDevice& device, double eye_hei
     const auto& height = inside_->solids[solid].height;
     return !inside_->isOwn(device, solid) && (!height || *height > eye_height_mm);
   };
-  const double free_end = inside_->freeEnd(device);
   const auto sees = [&](Point p) {
-    return !inside_->obstacles.on({eye, p}, free_end, inside_->index,
-                                  [&](std::size_t solid) { return !hides(solid); });
+    return !inside_->onTheWay({eye, p}, device, [&](std::size_t solid) { return !hides(solid); });
   };
   return sees(nearestPoint(line, eye)) ||
          (device.length && (sees(device.at) || sees(line.a) || sees(line.b)));

@@ -373,6 +373,43 @@ TEST(AtHand, WallDeviceOnlyFromTheSideItFaces) {
   EXPECT_TRUE(atHand(l, {4700, 4000}, device("stop", "b", {0, 0}, 0), kButton, 0).has_value());  // on a machine: any side
 }
 
+// A partition or a shut door meets the device's wall right beside the device: whoever stands on the other side
+// is in reach, and reaches nothing.
+TEST(AtHand, NotThroughAPartitionOrShutDoorBesideTheDevice) {
+  for (const double thick : {0.0, 50.0})
+    for (const double deep : {0.0, 30.0, 80.0})  // in the wall
+      for (const bool shut_door : {false, true}) {
+        Layout l;
+        l.rooms = {room("a", box(0, 0, 5000, 4000)), room("b", box(0, -4000, 5000, -thick))};
+        if (shut_door) l.doors = {door("d", "a", "b", {451, 0}, 900, layout::Locked::Always)};
+        const auto d = device("stop", "b", {-deep, 40}, 0);
+        EXPECT_TRUE(atHand(l, {300, 240}, d, kButton).has_value());
+        EXPECT_FALSE(atHand(l, {300, -220 - thick}, d, kButton).has_value()) << thick << " " << deep;
+        EXPECT_FALSE(atHand(l, {60, -330 - thick}, d, kButton).has_value()) << thick << " " << deep;
+        EXPECT_FALSE(inSight(l, {300, -220 - thick}, d)) << thick << " " << deep;
+      }
+}
+
+// Round the end of a partition, through the corner where it meets the wall, though all is one room.
+TEST(AtHand, NotThroughTheCornerOfOneRoom) {
+  Layout l;
+  l.rooms = {room("a", {{0, 0}, {2000, 0}, {2000, -50}, {0, -50}, {0, -4000}, {5000, -4000}, {5000, 4000}, {0, 4000}})};
+  const auto d = device("stop", "b", {-20, 40}, 0);  // 92 mm of wall between it and the other side
+  EXPECT_FALSE(atHand(l, {80, -410}, d, kButton).has_value());
+  EXPECT_TRUE(atHand(l, {80, 490}, d, kButton).has_value());
+}
+
+// Drawn in a wall that bends or bulges: still its own.
+TEST(AtHand, InTheThicknessOfAWallThatBends) {
+  Layout l;
+  Polygon round = {{0, 0}, {5000, 0}, {5000, 8000}, {0, 8000}};
+  for (int degrees = 80; degrees >= -80; degrees -= 20) round.push_back(Point{-100, 4000} + 300 * geometry::direction(degrees));
+  l.rooms = {room("wood", round)};
+  const auto d = device("stop", "b", {150, 4000}, 0);  // 50 deep in a column
+  for (const double degrees : {-40, -20, 0, 20, 40})
+    EXPECT_TRUE(atHand(l, Point{150, 4000} + 500 * geometry::direction(degrees), d, kButton).has_value()) << degrees;
+}
+
 TEST(AtHand, OnlyTheNearestPointOfABarCounts) {
   Layout l = oneRoom();
   l.machines = {machine("lathe", {4000, 4000}, 2000, 900)};

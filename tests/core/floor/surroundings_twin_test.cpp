@@ -61,15 +61,39 @@ bool slowCarries(const Plan& plan, const Solid& solid, const PlacedDevice& devic
   return before <= 1 || (before <= 100 && before + behind <= 0);
 }
 
-// Drawn in a wall, not in a room.
-bool slowInWall(const Plan& plan, const PlacedDevice& device) {
-  if (device.machine) return false;
-  for (const Polygon& r : plan.rooms) {
-    double away = 1e300;
-    for (std::size_t i = 0; i < r.size(); ++i) away = std::min(away, distance(Segment{r[i], r[(i + 1) % r.size()]}, device.at));
-    if (strictlyInside(r, device.at) && away > 1) return false;
-  }
-  return true;
+double toOutline(const Polygon& polygon, Point p) {
+  double away = 1e300;
+  for (std::size_t i = 0; i < polygon.size(); ++i) away = std::min(away, distance(Segment{polygon[i], polygon[(i + 1) % polygon.size()]}, p));
+  return away;
+}
+
+bool deepIn(const Polygon& polygon, Point p) {
+  return strictlyInside(polygon, p) && toOutline(polygon, p) > 1;
+}
+
+// Where the wall that the device is drawn in ends on the line to it, in mm from the device: felt for in small
+// steps, first along the facing for the floor that it faces, then along the line for that same floor.
+double slowInWall(const Plan& plan, Segment line, const PlacedDevice& device) {
+  if (device.machine) return 0;
+  for (const Polygon& r : plan.rooms)
+    if (deepIn(r, device.at)) return 0;
+  std::vector<Polygon> floors = plan.rooms;
+  for (const Passage& w : plan.passages) floors.push_back(outlineOf(w));
+  const Point out = geometry::direction(device.faces), back = geometry::unit(line.a - line.b);
+  for (double far = 0; far < 200; far += 0.25)
+    for (const Polygon& floor : floors) {
+      if (!deepIn(floor, line.b + far * out)) continue;
+      for (double along = 0; along <= std::min(100.0, distance(line.a, line.b)); along += 0.25)
+        if (strictlyInside(floor, line.b + along * back)) {
+          // Round the end of a wall between two parts of one floor nobody reaches.
+          const Segment across{line.b + std::min(along + 20, distance(line.a, line.b)) * back, line.b + (far + 20) * out};
+          for (const Segment& w : plan.walls)
+            if (crossProperly(across, w, 0)) return 0;
+          return along;
+        }
+      return 0;
+    }
+  return 0;
 }
 
 bool slowSpared(const Plan& plan, const Solid& solid, const PlacedDevice& device) {
@@ -86,12 +110,11 @@ bool slowSpared(const Plan& plan, const Solid& solid, const PlacedDevice& device
   return false;
 }
 
-bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Segment line, bool in_wall) {
-  const double size = distance(line.a, line.b);
-  const Segment walled{line.a, size > 100 && in_wall ? at(line, 1 - 100 / size) : line.b};
-  if (!in_wall || size > 100)
-    for (const Segment& w : plan.walls)
-      if (crossProperly(walled, w, 0)) return true;
+bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Segment line, const PlacedDevice& device) {
+  const double in_wall = slowInWall(plan, line, device);
+  const Segment walled{line.a, at(line, 1 - in_wall / distance(line.a, line.b))};
+  for (const Segment& w : plan.walls)
+    if (crossProperly(walled, w, 0)) return true;
   for (const Solid* s : standing)
     for (int k = 1; k < 1200; ++k)
       if (strictlyInside(s->outline, at(line, k / 1200.0))) return true;
@@ -128,6 +151,30 @@ Layout roughLayout(Numbers& numbers) {
   return l;
 }
 
+// Rooms on either side of a corner: a wall, thick or without thickness, with a door that may be shut, meets the
+// wall on which things hang; in one of three a room goes round the end of it.
+Layout cornerLayout(Numbers& numbers) {
+  Layout l;
+  const double wall = numbers.below(2) ? 0 : numbers.in(20, 90);
+  if (numbers.below(3)) {
+    l.rooms = {room("a", box(0, 0, 4000, 3000)), room("b", box(0, -3000 - wall, 4000, -wall))};
+    l.doors = {door("d", "a", "b", {numbers.in(450, 700), 0}, 880, numbers.below(2) ? layout::Locked::Never : layout::Locked::Always)};
+  } else {
+    const double end = numbers.in(300, 2000), half = std::max(wall, 20.0);
+    l.rooms = {room("a", {{0, 0}, {end, 0}, {end, -half}, {0, -half}, {0, -3000}, {4000, -3000}, {4000, 3000}, {0, 3000}})};
+  }
+  return l;
+}
+
+PlacedDevice nearCorner(Numbers& numbers, bool bar) {
+  PlacedDevice d;
+  d.at = {numbers.in(-95, 5), numbers.in(-300, 300)};
+  d.faces = numbers.in(-40, 40);
+  d.foot = numbers.below(2) == 0;
+  if (bar) d.length = numbers.in(100, 1000);
+  return d;
+}
+
 PlacedDevice roughDevice(Numbers& numbers, const Layout& l, bool bar) {
   PlacedDevice d;
   const layout::Machine& m = l.machines[0];
@@ -161,7 +208,7 @@ TEST_P(Twin, StandingLineOfABar) {
     for (int k = 0; k <= 300; ++k) {
       const Point on_bar = at(d.line(), k / 300.0), p = on_bar + out;
       if (toNearestEdge(plan, p) < 0.01) continue;
-      const bool slow = slowOnFloor(plan, p) && !slowBetween(plan, in_the_way, {p, on_bar}, slowInWall(plan, d));
+      const bool slow = slowOnFloor(plan, p) && !slowBetween(plan, in_the_way, {p, on_bar}, d);
       double away = 1e300;
       for (const Segment& s : standing.place.lines) away = std::min(away, distance(s, p));
       // A crossing thinner than the twin's steps is seen by one side only.
@@ -191,7 +238,7 @@ TEST_P(Twin, StandingPlaceOfAButton) {
       EXPECT_TRUE(standing.place.empty()) << "seed " << GetParam() << ", round " << round;
       continue;
     }
-    if (slowBetween(plan, solidsInTheWay(plan, d), {*slow, d.at}, slowInWall(plan, d))) {
+    if (slowBetween(plan, solidsInTheWay(plan, d), {*slow, d.at}, d)) {
       EXPECT_TRUE(standing.place.empty()) << "seed " << GetParam() << ", round " << round;
     } else {
       ASSERT_EQ(standing.place.points.size(), 1u) << "seed " << GetParam() << ", round " << round;
@@ -213,9 +260,25 @@ TEST_P(Twin, AtHand) {
     const Segment line{station, nearestPoint(d.line(), station)};
     bool slow = distance(line.a, line.b) <= (d.foot ? 500 : 650);
     if (!d.machine && dot(station - line.b, geometry::direction(d.faces)) <= 0) slow = false;
-    slow = slow && !slowBetween(plan, solidsInTheWay(plan, d), line, slowInWall(plan, d));
+    slow = slow && !slowBetween(plan, solidsInTheWay(plan, d), line, d);
     if (!d.foot)
       for (int k = 0; k <= 5000; ++k) slow = slow && !strictlyInside(hazard, at(line, k / 5000.0));
+    EXPECT_EQ(surroundings.atHand(station, d).has_value(), slow) << "seed " << GetParam() << ", round " << round;
+  }
+}
+
+TEST_P(Twin, AtHandNearACorner) {
+  Numbers numbers(GetParam() + 3000);
+  for (int round = 0; round < 60; ++round) {
+    const Layout l = cornerLayout(numbers);
+    const Plan plan = buildPlan(l, Hours::Open);
+    EXPECT_TRUE(plan.faults.empty());
+    const Surroundings surroundings(l, plan);
+    const PlacedDevice d = nearCorner(numbers, round % 2);
+    const Point station = d.at + numbers.in(50, 700) * geometry::direction(d.faces + numbers.in(-95, 95));
+    const Segment line{station, nearestPoint(d.line(), station)};
+    bool slow = distance(line.a, line.b) <= (d.foot ? 500 : 650) && dot(station - line.b, geometry::direction(d.faces)) > 0;
+    slow = slow && !slowBetween(plan, {}, line, d);
     EXPECT_EQ(surroundings.atHand(station, d).has_value(), slow) << "seed " << GetParam() << ", round " << round;
   }
 }
