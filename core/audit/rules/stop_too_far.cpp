@@ -5,14 +5,20 @@
 namespace stopwalk::audit {
 namespace {
 
+// Whether it is told here that there is no stop for the station. The operator without any fails
+// stop-out-of-reach, where that rule is on; nobody but its holder can stop a hand-held machine.
+bool lacksAny(const Context& c, const StationEntry& station, const Way& way) {
+  if (way.status != Status::None) return false;
+  if (station.station->role != layout::Role::Operator) return !c.machine(station).hand_held;
+  const Setting& reach = c.profile.of(*findRule("stop-out-of-reach"));
+  return !reach.on || reach.severity == Severity::Note;
+}
+
 std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   std::vector<Finding> findings;
   const StationEntry& station = c.stations[i];
   const Way& way = c.stop_ways[i];
-  // The operator without any stop fails stop-out-of-reach; nobody but its holder can stop a hand-held
-  // machine.
-  const bool nothing = way.status == Status::None && station.station->role != layout::Role::Operator &&
-                       !c.machine(station).hand_held;
+  const bool nothing = lacksAny(c, station, way);
   if (!nothing && !(way.found() && over(way.walk_m, s.limit()))) return findings;
   Finding f = c.aboutStation(i);
   f.limit = s.limit();
@@ -44,7 +50,7 @@ const Rule& stopTooFar() {
           "Any station: operator, helper, setter or instructor. A helper, setter or instructor whose machine "
           "nothing "
           "stops (or only a trigger that another holds) is reported as well, unless the machine is "
-          "hand-held.",
+          "hand-held; so is such an operator, where stop-out-of-reach is off or a note.",
       .mend = "Add a stop nearer to this station, clear a shorter way, or move the machine.",
       .find = {{Each::Station, find}}};
   return rule;

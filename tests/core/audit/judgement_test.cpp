@@ -75,6 +75,35 @@ TEST(StopOutOfReach, OnlyOperatorsMustHaveOneAtHand) {
   EXPECT_FALSE(finds(auditOf(shopWith({sawHelper("[1500, -710]")})), "stop-out-of-reach", "saw/helper"));
 }
 
+// A house may let its operators rely on stops a few metres off. None at all is another matter.
+TEST(StopTooFar, NamesTheOperatorWithoutAnyStopWhereReachIsNotAsked) {
+  const auto with = [](const std::string& house) {
+    const layout::Layout layout = layoutOf(shopWith({kSawStopIsNone, kCutOffOfDrillOnly}));
+    const Rule& reach = *findRule("stop-out-of-reach");
+    Profile profile = defaultProfile();
+    if (house == "off") profile.of(reach).on = false;
+    if (house == "note") profile.of(reach).severity = Severity::Note;
+    return audit(layout, files::bundledDeviceKinds(), profile, floor::Hours::Open);
+  };
+  EXPECT_FALSE(finds(with("as it is"), "stop-too-far", "saw/operator"));
+  EXPECT_EQ(stationOf(with("as it is"), "saw/operator").verdict, Verdict::Fails);
+  for (const std::string house : {"off", "note"}) {
+    EXPECT_TRUE(finds(with(house), "stop-too-far", "saw/operator")) << house;
+    EXPECT_EQ(stationOf(with(house), "saw/operator").verdict, Verdict::Fails) << house;
+    EXPECT_FALSE(finds(with(house), "stop-too-far", "drill/operator")) << house;
+  }
+}
+
+TEST(StopTooFar, NamesTheOperatorOfATriggerThatAnotherHoldsWhereReachIsNotAsked) {
+  const Edit held = {"{id: stop, kind: mushroom-button, at: [0, -400], height: 1000}",
+                     "{id: trigger, kind: trigger, at: [0, 0], held_at: [helper]}"};
+  const layout::Layout layout = layoutOf(shopWith({held, kCutOffOfDrillOnly, sawHelper("[1000, -710]")}));
+  Profile profile = defaultProfile();
+  profile.of(*findRule("stop-out-of-reach")).on = false;
+  const Report report = audit(layout, files::bundledDeviceKinds(), profile, floor::Hours::Open);
+  EXPECT_EQ(subjects(report, "stop-too-far"), Subjects{"saw/operator"});
+}
+
 TEST(StationOffTheFloor, IsAFaultAndNotMeasured) {
   const Report report = auditOf(shopWith({{"role: operator, at: [0, -710]", "role: operator, at: [0, 0]"}}));
   const StationReport& s = stationOf(report, "saw/operator");
