@@ -56,7 +56,7 @@ bool Context::moveGates(const std::vector<Box>& places, double width_mm, WaysOut
   bool stay = true;
   for (std::size_t e = 0; e < out.gates.size(); ++e) {
     const Exit& exit = exits()[e];
-    const Box near = geometry::boxOf(exit.opening).grown(2 * width_mm);
+    const Box near = geometry::boxOf(exit.beyond ? exit.beyond->opening : exit.opening).grown(2 * width_mm);
     if (layout.doors[exit.door].width < width_mm - kRounding) continue;
     if (std::ranges::none_of(places, [&](const Box& place) { return overlap(place, near); })) continue;
     std::vector<Point> gates = gatesBefore(*this, exit, width_mm);

@@ -31,25 +31,26 @@ Segment wallAt(const geometry::Polygon& room, Point at) {
   return best;
 }
 
-Exit exitAt(std::size_t door, std::size_t room, const geometry::Polygon& outline, Point at, double width) {
-  const Segment wall = wallAt(outline, at);
-  const Point middle = geometry::nearestPoint(wall, at), along = geometry::unit(wall.b - wall.a);
-  const Point inwards =
-      geometry::signedArea(outline) > 0 ? geometry::leftOf(along) : -geometry::leftOf(along);
-  return {door, room, {middle - (width / 2) * along, middle + (width / 2) * along}, inwards};
+// The opening as wide as the door in the wall of a room that is nearest, and the way into the room.
+Exit::Beyond openingInto(const geometry::Polygon& room, const layout::Door& door) {
+  const Segment wall = wallAt(room, door.at);
+  const Point middle = geometry::nearestPoint(wall, door.at), along = geometry::unit(wall.b - wall.a);
+  const Point inwards = geometry::signedArea(room) > 0 ? geometry::leftOf(along) : -geometry::leftOf(along);
+  return {{middle - (door.width / 2) * along, middle + (door.width / 2) * along}, inwards};
 }
 
 // What a body covers between the opening and the place before it.
-geometry::IndexedPolygon way(const Exit& exit, Point at_opening, double width_mm) {
-  const Point along = geometry::unit(exit.opening.b - exit.opening.a);
-  const Point side = (width_mm / 2) * along, in = (width_mm / 2) * exit.inwards;
+geometry::IndexedPolygon way(const Exit::Beyond& door, Point at_opening, double width_mm) {
+  const Point along = geometry::unit(door.opening.b - door.opening.a);
+  const Point side = (width_mm / 2) * along, in = (width_mm / 2) * door.inwards;
   return geometry::IndexedPolygon(
       {at_opening - side, at_opening + side, at_opening + side + in, at_opening - side + in});
 }
 
 // The solids near enough to stand in the way.
-std::vector<geometry::IndexedPolygon> solidsBefore(const Context& c, const Exit& exit, double width_mm) {
-  geometry::Box near = geometry::boxOf(exit.opening);
+std::vector<geometry::IndexedPolygon> solidsBefore(const Context& c, const Exit::Beyond& door,
+                                                   double width_mm) {
+  geometry::Box near = geometry::boxOf(door.opening);
   near = near.grown(width_mm);
   std::vector<geometry::IndexedPolygon> solids;
   for (const floor::Solid& solid : c.plan.solids)
@@ -60,17 +61,18 @@ std::vector<geometry::IndexedPolygon> solidsBefore(const Context& c, const Exit&
 }  // namespace
 
 std::vector<Point> gatesBefore(const Context& c, const Exit& exit, double width_mm) {
-  const auto solids = solidsBefore(c, exit, width_mm);
-  const double opening_mm = geometry::distance(exit.opening.a, exit.opening.b);
+  const Exit::Beyond door = exit.beyond.value_or(Exit::Beyond{exit.opening, exit.inwards});
+  const auto solids = solidsBefore(c, door, width_mm);
+  const double opening_mm = geometry::distance(door.opening.a, door.opening.b);
   const double play_mm = std::max(opening_mm - width_mm, 0.0);
   const int gaps = static_cast<int>(std::ceil(play_mm / kApart_mm));
   std::vector<Point> gates;
   for (int i = 0; i <= gaps; ++i) {
     const double from_a = width_mm / 2 + (gaps > 0 ? play_mm * i / gaps : 0);
-    const Point at_opening = geometry::at(exit.opening, std::min(from_a / opening_mm, 1.0));
-    const Point gate = at_opening + (width_mm / 2 + kWithin_mm) * exit.inwards;
+    const Point at_opening = geometry::at(door.opening, std::min(from_a / opening_mm, 1.0));
+    const Point gate = at_opening + (width_mm / 2 + kWithin_mm) * door.inwards;
     if (!c.walks.keeps(gate, width_mm / 2)) continue;
-    const auto passed = way(exit, at_opening, width_mm);
+    const auto passed = way(door, at_opening, width_mm);
     const auto stands = [&](const auto& solid) { return geometry::overlapDeeper(passed, solid, kWithin_mm); };
     if (std::ranges::none_of(solids, stands)) gates.push_back(gate);
   }
@@ -92,7 +94,15 @@ std::vector<Exit> exitsOf(const Context& c) {
     // What is out of doors on either side, seen from the room within.
     const std::size_t room = first_out ? second->second : first->second;
     const geometry::Polygon& outline = c.plan.rooms[room];
-    if (outline.size() >= 3) exits.push_back(exitAt(i, room, outline, door.at, door.width));
+    if (outline.size() < 3) continue;
+    const Exit::Beyond into = openingInto(outline, door);
+    Exit exit{i, room, into.opening, into.inwards};
+    if (second != room_of.end()) {
+      const geometry::Polygon& outdoors = c.plan.rooms[first_out ? first->second : second->second];
+      if (outdoors.size() < 3) continue;
+      exit.beyond = openingInto(outdoors, door);
+    }
+    exits.push_back(std::move(exit));
   }
   return exits;
 }

@@ -44,7 +44,8 @@ const Rule& exitWidth() {
                          .meaning =
                              "Out is a door to outside or to an outdoor room, that is not shut at the hours "
                              "audited and is itself as wide; it may be "
-                             "another room's. A station outdoors is out.",
+                             "another room's. What stands in the doorway to an outdoor room, or out there "
+                             "before the door, is in the way. A station outdoors is out.",
                          .mend = "Clear the way to an exit door, widen it, or move what stands in it.",
                          .find = {{Each::Station, find}}};
   return rule;

@@ -121,6 +121,48 @@ TEST(ExitWidth, ABenchBeforeTheDoorIsNotSteppedThrough) {
   EXPECT_EQ(subjects(auditOf(withBenchBeforeTheExit(715)), "exit-width"), Subjects{});
 }
 
+// Out through a wall of 200 mm to a yard; a crate so far before the door, out there.
+std::string withYard(const std::string& fixtures) {
+  return shopWith(
+      {before("doors:\n",
+              "  - {id: yard, name: Yard, outdoors: true, outline: [[0, -4200], [8000, -4200], [8000, -200], [0, -200]]}\n"),
+       {"joins: [shop, outside]", "joins: [shop, yard]"},
+       before("machines:\n", "fixtures:\n" + fixtures)});
+}
+std::string crate(double x, double y, double width, double depth) {
+  return "  - {id: crate-" + std::to_string(static_cast<int>(x - y)) + ", at: [" + std::to_string(x) + ", " +
+         std::to_string(y) + "], footprint: {width: " + std::to_string(width) +
+         ", depth: " + std::to_string(depth) + "}, height: 900}\n";
+}
+
+TEST(ExitWidth, WhatStandsInTheDoorwayOrBeyondItIsInTheWay) {
+  const Subjects all{"saw/operator", "drill/operator"};
+  const auto without = [](const std::string& fixtures) {
+    return subjects(auditOf(withYard(fixtures)), "exit-width");
+  };
+  const std::string far_off = crate(7000, -3500, 400, 400);
+  EXPECT_EQ(without(far_off), Subjects{});
+  EXPECT_EQ(without(crate(4000, -100, 400, 100)), all);               // in the doorway
+  EXPECT_EQ(without(crate(3600, -100, 180, 100)), Subjects{});        // there, and 711 mm are left
+  EXPECT_EQ(without(crate(4000, -600, 2000, 800)), all);              // across the door, out in the yard
+  EXPECT_EQ(without(crate(4000, -912 - 400, 2000, 800)), Subjects{});  // a body's width farther off
+  EXPECT_EQ(without(crate(4000, 355, 2000, 700)), all);               // before the door, in the shop
+}
+
+TEST(ExitWidth, WhatIsPushedBeforeTheDoorOutThereIsFollowed) {
+  layout::Layout layout = layoutOf(withYard(crate(7000, -3000, 2000, 800)));
+  Auditor auditor;
+  for (const double y : {-3000.0, -600.0, -620.0, -3000.0, -700.0, -1300.0, -1312.0, -1320.0}) {
+    layout.fixtures[0].at = {4000, y};
+    const Report anew = audit(layout, files::bundledDeviceKinds(), defaultProfile(), floor::Hours::Open);
+    EXPECT_EQ(subjects(auditor.audit(layout, files::bundledDeviceKinds(), defaultProfile(), floor::Hours::Open),
+                       "exit-width"),
+              subjects(anew, "exit-width"))
+        << y;
+    EXPECT_EQ(subjects(anew, "exit-width").empty(), y < -1311) << y;
+  }
+}
+
 Report withTape(double taped) {
   return auditOf(shopWith(
       {before("...\n", "tape_checks:\n  - {id: tape, from: saw/operator, to: drill/operator, taped: " +
