@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/floor/fault_text.h"
+#include "core/floor/walks.h"
 #include "core/geometry/indexed_polygon.h"
 
 namespace stopwalk::floor {
@@ -142,6 +143,25 @@ class Builder {
               {}};
     }
     return {way(), "", {}};
+  }
+
+  // Nobody gets out where an indoor room begins less than a body's width behind the wall.
+  DoorPlan toOutside() const {
+    const double deep = 2 * kBodyHalfWidth_mm;
+    const IndexedPolygon behind({frame_.out({span_.from, 0}), frame_.out({span_.to, 0}),
+                                 frame_.out({span_.to, deep}), frame_.out({span_.from, deep})});
+    std::optional<std::size_t> room;
+    walls_.rooms().boxes().any(behind.box(), [&](std::size_t i) {
+      if (!layout_.rooms[i].outdoors && (!room || i < *room) &&
+          overlapDeeper(walls_.rooms()[i], behind, kDoorOnWall_mm))
+        room = i;
+      return false;
+    });
+    if (!room) return {};
+    return {{},
+            name() + " leads to `outside`, but room " + layout_.rooms[*room].id +
+                " lies behind it; it is left shut.",
+            {}};
   }
 
  private:
@@ -342,6 +362,8 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
                    "; it is left shut.";
     } else if (second) {
       plan = builder.through(*second);
+    } else if (d.second == layout::kOutside) {
+      plan = builder.toOutside();
     }
     plan.covers = plan.way ? plan.way->openings : builder.near();
     if (plan.fault.empty()) return plan;

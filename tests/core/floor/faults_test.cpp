@@ -136,6 +136,26 @@ TEST(Faults, DoorThatDoesNotMeetTheSecondRoom) {
   EXPECT_NE(onlyText(l).find("does not meet room metal"), std::string::npos);
 }
 
+TEST(Faults, DoorToOutsideWithARoomBehindIt) {
+  Layout l = twoRooms();  // 200 mm apart
+  l.doors = {door("d1", "wood", "outside", {9000, 3500}, 900)};
+  EXPECT_EQ(faulty(l), Ids{"d1"});
+  EXPECT_EQ(onlyText(l), "Door d1 at (9.000, 3.500) m leads to `outside`, but room metal lies behind it; it is left shut.");
+  EXPECT_TRUE(buildPlan(l, Hours::Open).shut[0]);
+  l.doors[0].at = {4000, 0};  // nothing is there
+  EXPECT_EQ(faulty(l), Ids{});
+  l.doors[0].at = {9000, 3500};
+  l.rooms[1].outdoors = true;
+  EXPECT_EQ(faulty(l), Ids{});
+  l.rooms[1].outdoors = false;
+  for (const auto& [gap, bad] : {std::pair{0.0, true}, {530.0, true}, {560.0, false}}) {
+    l.rooms[1].outline = box(9000 + gap, 0, 15000, 7000);
+    EXPECT_EQ(faulty(l), bad ? Ids{"d1"} : Ids{}) << gap;
+  }
+  l.rooms[1].outline = box(9200, 3965, 15000, 7000);  // begins beside the door
+  EXPECT_EQ(faulty(l), Ids{});
+}
+
 TEST(Faults, DoorWithARoomBetween) {
   Layout l = twoRooms();
   l.rooms.push_back(room("duct", box(9050, 3600, 9150, 3700)));
