@@ -91,13 +91,17 @@ void tellOverlaps(const layout::Layout& layout, const DoorOverlaps& overlaps, st
 // leads elsewhere.
 std::vector<const Doorway*> openWays(const layout::Layout& layout, const std::vector<DoorPlan>& doors,
                                      Hours hours, const DoorOverlaps& overlaps, Plan& plan) {
-  std::vector<bool> shut, closed;
+  std::vector<bool> shut, closed, leads;
   for (std::size_t i = 0; i < doors.size(); ++i) {
     shut.push_back(!isOpen(layout.doors[i], hours) || !doors[i].fault.empty());
     closed.push_back(shut.back() || !doors[i].way);
+    leads.push_back(doors[i].way.has_value());
   }
   plan.shut = overlaps.underAny(shut);
   closed = overlaps.underAny(closed);
+  const std::vector<bool> under_passage = overlaps.underAny(leads);
+  for (std::size_t i = 0; i < doors.size(); ++i)
+    if (leads[i] ? closed[i] : under_passage[i]) plan.shut[i] = true;
   std::vector<const Doorway*> open;
   for (std::size_t i = 0; i < doors.size(); ++i) {
     if (closed[i]) continue;
