@@ -226,8 +226,9 @@ class Context {
     return room ? layout.rooms[*room].id : std::string();
   }
   std::string length(double length_m) const;
-  std::string length(double length_m, double limit_m) const;  // told apart from the limit
-  std::string limit(double limit_m) const;                    // exact
+  std::string length(double length_m, double limit_m) const;                  // told apart from the limit
+  std::string limit(double limit_m) const;                                    // exact
+  std::string limit(double limit_m, std::optional<double> measured_m) const;  // told apart from that
 
  private:
   friend class WaysByDay;

@@ -91,6 +91,9 @@ std::string Context::length(double length_m) const {
 std::string Context::limit(double limit_m) const {
   return limitText(limit_m, layout.unit);
 }
+std::string Context::limit(double limit_m, std::optional<double> measured_m) const {
+  return measured_m ? limitText(limit_m, *measured_m, layout.unit) : limit(limit_m);
+}
 std::string Context::length(double length_m, double limit_m) const {
   return lengthText(length_m, limit_m, layout.unit);
 }

@@ -37,6 +37,10 @@ std::string limitText(double limit_m, layout::LengthUnit unit) {
   return isInFeet(unit) ? lengthText(limit_m, unit) : decimal(limit_m, kExact) + " m";
 }
 
+std::string limitText(double limit_m, double length_m, layout::LengthUnit unit) {
+  return isInFeet(unit) ? lengthText(limit_m, length_m, unit) : limitText(limit_m, unit);
+}
+
 std::string lengthCell(double length_m, layout::LengthUnit unit) {
   return isInFeet(unit) ? lengthText(length_m, unit) : even(decimal(length_m, 2), 2) + " m";
 }

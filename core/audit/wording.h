@@ -17,8 +17,10 @@ std::string decimal(double value, int decimals = 2);
 std::string lengthText(double length_m, layout::LengthUnit unit);
 // The same, as fine as it must be to look different from `limit_m`.
 std::string lengthText(double length_m, double limit_m, layout::LengthUnit unit);
-// A limit, exact: 0.795 m is not 0.8 m. Feet and inches to a quarter of an inch all the same.
+// A limit, exact: 0.795 m is not 0.8 m. Feet and inches to a quarter of an inch all the same; beside a length
+// as fine as that must be to look different from it.
 std::string limitText(double limit_m, layout::LengthUnit unit);
+std::string limitText(double limit_m, double length_m, layout::LengthUnit unit);
 // One below the other: metres always with two decimals, seconds with one.
 std::string lengthCell(double length_m, layout::LengthUnit unit);
 std::string secondsCell(double seconds);

@@ -27,6 +27,13 @@ std::string measuredOf(const audit::Finding& finding, layout::LengthUnit lengths
                        : audit::lengthText(*finding.measured, lengths);
 }
 
+// As fine as it must be to be told from what was measured.
+std::string limitBesideMeasured(const audit::Finding& finding, layout::LengthUnit lengths) {
+  return finding.unit == "m" && finding.measured
+             ? audit::limitText(*finding.limit, *finding.measured, lengths)
+             : limitOf(*finding.limit, finding.unit, lengths);
+}
+
 }  // namespace
 
 Why::Why(QWidget* parent) : QTextBrowser(parent) {
@@ -46,7 +53,7 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
     if (!text.isEmpty()) html += "<p><i>" + name + "</i> " + text + "</p>";
   };
   if (finding->measured) line(tr("Measured:"), escaped(measuredOf(*finding, unit)));
-  if (finding->limit) line(tr("Limit:"), escaped(limitOf(*finding->limit, finding->unit, unit)));
+  if (finding->limit) line(tr("Limit:"), escaped(limitBesideMeasured(*finding, unit)));
   const audit::Rule* rule = audit::findRule(finding->rule);
   if (rule) line(tr("To mend it:"), escaped(rule->mend));
   line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));

@@ -18,7 +18,8 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t d) {
   f.limit = height_m < least ? least : most;
   f.unit = "m";
   f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, *f.limit) +
-           " above the floor; the rule asks for " + c.limit(least) + " to " + c.limit(most) + ".";
+           " above the floor; the rule asks for " + c.limit(least, height_m) + " to " +
+           c.limit(most, height_m) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

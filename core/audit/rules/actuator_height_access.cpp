@@ -18,7 +18,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t d) {
   f.unit = "m";
   f.text = withCapital(c.deviceName(d)) + ": its actuator is " + c.length(height_m, s.limit()) +
            " above the floor, out of reach for some who sit or are short; accessible reach ends at " +
-           c.limit(s.limit()) + ".";
+           c.limit(s.limit(), height_m) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

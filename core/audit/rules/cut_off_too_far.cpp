@@ -26,7 +26,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
            (way.found() ? c.deviceName(*way.index) + ", which stops the whole room, is " +
                               c.length(way.walk_m, limit) + " to walk"
                         : "there is no way to a device that stops the whole room") +
-           "; the rule allows " + c.limit(limit) + ".";
+           "; the rule allows " + c.limit(limit, f.measured) + ".";
   return {std::move(f)};
 }
 

@@ -77,7 +77,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
     f.text = c.stationName(i) + ": " + c.deviceName(*other.index) +
              " looks like a stop, does not stop this machine, and is nearer (" +
              c.length(other.walk_m, own_m) + " to walk) than " +
-             c.deviceName(*own.index, c.stations[i].machine) + " (" + c.length(own_m) + ")";
+             c.deviceName(*own.index, c.stations[i].machine) + " (" + c.length(own_m, other.walk_m) + ")";
   } else {
     return findings;
   }

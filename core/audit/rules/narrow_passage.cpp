@@ -15,7 +15,8 @@ void add(std::vector<Finding>& findings, const Context& c, std::size_t station, 
   f.limit = limit;
   f.unit = "m";
   f.text = c.stationName(station) + ": the only way to " + to + " has a clear width of " +
-           c.length(way.clear_width_m, limit) + "; the rule asks for " + c.limit(limit) + ".";
+           c.length(way.clear_width_m, limit) + "; the rule asks for " + c.limit(limit, way.clear_width_m) +
+           ".";
   findings.push_back(std::move(f));
 }
 

@@ -22,7 +22,7 @@ Finding lost(const Context& c, std::size_t station, const Way& by_day, const Way
     f.lines.push_back(placeLine(c.phones[*by_day.index].placed.at));
     f.text += "after hours no phone can be walked to, for doors are shut";
   }
-  f.text += "; the rule allows " + c.limit(limit) + ".";
+  f.text += "; the rule allows " + c.limit(limit, f.measured) + ".";
   return f;
 }
 

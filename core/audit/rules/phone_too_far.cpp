@@ -21,7 +21,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   } else {
     f.text += "the layout has no phone";
   }
-  f.text += "; the rule allows " + c.limit(s.limit()) + ".";
+  f.text += "; the rule allows " + c.limit(s.limit(), f.measured) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

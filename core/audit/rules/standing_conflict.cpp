@@ -26,8 +26,8 @@ void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t s
     f.unit = "m";
     f.lines.push_back(straightLine(c.stations[station].at, c.stations[other].at, apart));
     f.text = c.stationName(station) + ": stands only " + c.length(apart, limit) + " from " +
-             c.stationName(other) + ", so they are in each other's way; the rule asks for " + c.limit(limit) +
-             ".";
+             c.stationName(other) + ", so they are in each other's way; the rule asks for " +
+             c.limit(limit, apart) + ".";
     findings.push_back(std::move(f));
   }
 }

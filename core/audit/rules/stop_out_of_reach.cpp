@@ -35,10 +35,11 @@ std::string situation(const Context& c, std::size_t station, Finding& f) {
       return "there is no way to any of its stops";
     case Status::AtHand:
       f.measured = c.straight_m(station, *way.index);
-      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(*f.measured) + " away";
+      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(*f.measured, *f.limit) +
+             " away";
     default:
       f.measured = way.walk_m;
-      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(way.walk_m) +
+      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(way.walk_m, *f.limit) +
              " to walk";
   }
 }
@@ -56,7 +57,7 @@ Finding about(const Context& c, std::size_t station, const std::vector<std::size
               c.length(c.straight_m(station, *d)) +
               " away, but the reach to it crosses a hazard outline, a wall or something that stands between";
   }
-  f.text += "; the rule asks for one at hand (" + c.limit(*f.limit) + ").";
+  f.text += "; the rule asks for one at hand (" + c.limit(*f.limit, f.measured) + ").";
   return f;
 }
 

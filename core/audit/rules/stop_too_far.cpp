@@ -32,7 +32,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
     f.text += "nearest stop is " + c.deviceName(*way.index, station.machine) + ", " +
               c.length(way.walk_m, s.limit()) + " to walk";
   }
-  f.text += "; the rule allows " + c.limit(s.limit()) + ".";
+  f.text += "; the rule allows " + c.limit(s.limit(), f.measured) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

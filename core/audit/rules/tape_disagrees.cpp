@@ -26,7 +26,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t tape) 
     f.measured = std::abs(taped_m - computed_m);
     f.lines.push_back(walkLine(walk.path, computed_m));
     f.text += "the plan gives " + c.length(computed_m) + ", a difference of " +
-              c.length(*f.measured, allowed_m) + "; the rule allows " + c.length(allowed_m) +
+              c.length(*f.measured, allowed_m) + "; the rule allows " + c.length(allowed_m, *f.measured) +
               ". One of them is wrong: the plan, or the tape.";
   } else {
     f.text += "in the plan there is no way between them; correct the plan.";

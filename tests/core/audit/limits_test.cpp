@@ -39,6 +39,34 @@ Report withStopAhead(const std::string& kind, double away) {
                 {"kind: mushroom-button, at: [0, -400]", "kind: " + kind + ", at: [0, " + y + "]"}}));
 }
 
+// In a shop drawn in feet, the sentence reads as the verdict does.
+TEST(ActuatorHeight, InFeetALimitReadsAsBrokenWhereItIs) {
+  const auto said = [](const std::string& inches) {
+    const std::string shop = R"(stopwalk_layout: 1
+units: in
+site: {name: Feet}
+rooms:
+  - {id: shop, name: Shop, outline: [[0, 0], [360, 0], [360, 240], [0, 240]]}
+machines:
+  - id: saw
+    name: Saw
+    at: [180, 144]
+    footprint: {width: 36, depth: 36}
+    stations:
+      - {id: operator, role: operator, at: [0, -36]}
+    devices:
+      - {id: stop, kind: mushroom-button, at: [0, -18], height: )" +
+                             inches + "}\n...\n";
+    return findingOf(auditOf(shop), "actuator-height").text;
+  };
+  EXPECT_EQ(said("67"),
+            "The mushroom button of Saw: its actuator is 5' 7\" above the floor; the rule asks for 1' 11 1/2\" to "
+            "5' 6 15/16\".");
+  EXPECT_EQ(said("23.5"),
+            "The mushroom button of Saw: its actuator is 1' 11 1/2\" above the floor; the rule asks for 1' 11 5/8\" "
+            "to 5' 7\".");
+}
+
 TEST(StopOutOfReach, HandReachesSixHundredAndFifty) {
   EXPECT_FALSE(finds(withStopAhead("mushroom-button", 650), "stop-out-of-reach", "saw/operator"));
   EXPECT_TRUE(finds(withStopAhead("mushroom-button", 651), "stop-out-of-reach", "saw/operator"));

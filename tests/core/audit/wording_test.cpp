@@ -2,6 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <string>
+
+#include "tests/support/random.h"
+
 namespace stopwalk::audit {
 namespace {
 
@@ -28,6 +32,46 @@ TEST(Wording, WhatBreaksALimitLooksDifferentFromIt) {
   EXPECT_EQ(lengthText(5.001, 5, LengthUnit::Metre), "5.001 m");
   EXPECT_EQ(lengthText(5.1, 5, LengthUnit::Metre), "5.1 m");
   EXPECT_EQ(lengthText(0.3048 + 0.001, 0.3048, LengthUnit::Foot), "1' 1/32\"");
+}
+
+// Inches, of feet and inches in words.
+double inches(const std::string& text) {
+  double sum = 0, number = 0;
+  std::string part;
+  const auto take = [&](double unit) {
+    const std::size_t slash = part.find('/');
+    number =
+        slash == std::string::npos ? std::stod(part) : std::stod(part) / std::stod(part.substr(slash + 1));
+    sum += number * unit;
+    part.clear();
+  };
+  for (const char c : text) {
+    if (c == '\'')
+      take(12);
+    else if (c == ' ' || c == '"') {
+      if (!part.empty()) take(1);
+    } else
+      part += c;
+  }
+  return sum;
+}
+
+// 1.7 m are 66.93 inches: whoever hangs a button at 5' 7" must not read that up to 5' 7" is in order.
+TEST(Wording, ABrokenLimitReadsAsBroken) {
+  EXPECT_EQ(limitText(1.7, 1.7018, LengthUnit::Foot), "5' 6 15/16\"");
+  EXPECT_EQ(lengthText(1.7018, 1.7, LengthUnit::Foot), "5' 7\"");
+  EXPECT_EQ(limitText(1.7, 1.9, LengthUnit::Foot), "5' 7\"");
+  EXPECT_EQ(limitText(1.7, 1.70001, LengthUnit::Millimetre), "1.7 m");
+  support::Random random(1);
+  for (int i = 0; i < 20000; ++i) {
+    const double limit = random.between(0.3, 6),
+                 apart = random.between(5e-6, random.chance(0.5) ? 0.002 : 0.02);
+    const double measured = random.chance(0.5) ? limit + apart : limit - apart;
+    const std::string said = lengthText(measured, limit, LengthUnit::Foot),
+                      asked = limitText(limit, measured, LengthUnit::Foot);
+    EXPECT_EQ(inches(said) > inches(asked), measured > limit) << said << " of " << asked;
+    EXPECT_NE(said, asked);
+  }
 }
 
 TEST(Wording, ListsForPeople) {
