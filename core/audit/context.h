@@ -51,6 +51,12 @@ struct StationEntry {
   bool on_floor = false;
 };
 
+// Whoever sets a machine up does it when nobody works at it.
+inline bool takeTurns(const StationEntry& a, const StationEntry& b) {
+  return a.machine == b.machine &&
+         (a.station->role == layout::Role::Setter) != (b.station->role == layout::Role::Setter);
+}
+
 struct PlacedEntry {
   floor::PlacedDevice placed;
   floor::Standing standing;

@@ -8,12 +8,6 @@
 namespace stopwalk::audit {
 namespace {
 
-// Whoever sets a machine up does it when nobody works at it.
-bool takeTurns(const StationEntry& a, const StationEntry& b) {
-  return a.machine == b.machine &&
-         (a.station->role == layout::Role::Setter) != (b.station->role == layout::Role::Setter);
-}
-
 void addCrowding(std::vector<Finding>& findings, const Context& c, std::size_t station, double limit) {
   for (const std::size_t other : c.stationsNear(c.stations[station].at, limit * 1000)) {
     if (other <= station || takeTurns(c.stations[station], c.stations[other])) continue;

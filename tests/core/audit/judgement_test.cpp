@@ -104,6 +104,71 @@ TEST(StopTooFar, NamesTheOperatorOfATriggerThatAnotherHoldsWhereReachIsNotAsked)
   EXPECT_EQ(subjects(report, "stop-too-far"), Subjects{"saw/operator"});
 }
 
+// A full class in a store, none of whom gets to a stop of the saw; in the office one is near its cut-off as the
+// crow flies, behind a screen, another is nearer to walk.
+TEST(HelperTooSlow, IsTheQuickestHoweverManyAskedBeforeHaveNoWay) {
+  std::string pupils;
+  for (int i = 0; i < 40; ++i)
+    pupils += "      - {id: p" + std::to_string(i) + ", role: helper, at: [" + std::to_string(700 * (i % 8)) + ", " +
+              std::to_string(-700 - 700 * (i / 8)) + "]}\n";
+  const std::string shop = R"(stopwalk_layout: 1
+units: mm
+site: {name: Two rooms}
+rooms:
+  - {id: store, outline: [[0, 0], [10000, 0], [10000, 8000], [0, 8000]]}
+  - {id: office, outline: [[20000, 0], [30000, 0], [30000, 8000], [20000, 8000]]}
+fixtures:
+  - {id: bin, at: [1500, 6300], footprint: {width: 2000, depth: 1000}}
+  - {id: screen, at: [25600, 2000], footprint: {width: 20, depth: 4000}}
+machines:
+  - id: saw
+    name: Saw
+    at: [1500, 7300]
+    footprint: {width: 1000, depth: 1000}
+    stations: [{id: operator, role: operator, at: [-900, -2500]}]
+    devices: [{id: stop, kind: mushroom-button, at: [0, -500], height: 1000}]
+  - id: tables
+    name: Tables
+    at: [3500, 6000]
+    footprint: {width: 500, depth: 500}
+    stations:
+)" + pupils + R"(
+  - id: desk
+    name: Desk
+    at: [28000, 7000]
+    footprint: {width: 1000, depth: 800}
+    stations: [{id: near, role: helper, at: [-1800, -6550]}, {id: quick, role: instructor, at: [-3000, -4550]}]
+devices:
+  - {id: cut-off, kind: room-cut-off, at: [25000, 0], faces: 90, height: 1200, stops: [saw]}
+phones:
+  - {id: phone, at: [0, 3000], faces: 0, height: 1200}
+...
+)";
+  const Report report = auditOf(shop, {"helper-too-slow=0.1"});
+  ASSERT_TRUE(finds(report, "helper-too-slow", "saw"));
+  EXPECT_NE(findingOf(report, "helper-too-slow").text.find("(Desk, instructor)"), std::string::npos)
+      << findingOf(report, "helper-too-slow").text;
+  EXPECT_NEAR(findingOf(report, "helper-too-slow").measured.value_or(0), 1.5 + 2 / 1.067, 1e-3);
+}
+
+// Whoever sets the saw up does so when nobody works at it.
+TEST(HelperTooSlow, ASetterOfTheSameMachineIsNobodysHelper) {
+  const auto with = [](const std::string& role) {
+    const Edit second = before("    devices:\n", "      - {id: second, role: " + role + ", at: [300, -710]}\n");
+    return findingOf(auditOf(shopWith({second}), {"helper-too-slow=0.1"}), "helper-too-slow").text;
+  };
+  EXPECT_NE(with("helper").find("(Saw, helper)"), std::string::npos);
+  EXPECT_NE(with("instructor").find("(Saw, instructor)"), std::string::npos);
+  EXPECT_NE(with("setter").find("(Drill, operator)"), std::string::npos);
+}
+
+TEST(HelperTooSlow, HoldsATriggerWhereverItIsDrawn) {
+  const Edit held = {"{id: stop, kind: mushroom-button, at: [0, -400], height: 1000}",
+                     "{id: trigger, kind: trigger, at: [0, 300], held_at: [operator, helper]}"};
+  const Report report = auditOf(shopWith({held, sawHelper("[5700, -3000]")}), {"helper-too-slow=0.1"});
+  EXPECT_NEAR(findingOf(report, "helper-too-slow").measured.value_or(0), 1.5 + 3, 1e-9);
+}
+
 TEST(StationOffTheFloor, IsAFaultAndNotMeasured) {
   const Report report = auditOf(shopWith({{"role: operator, at: [0, -710]", "role: operator, at: [0, 0]"}}));
   const StationReport& s = stationOf(report, "saw/operator");
