@@ -34,9 +34,10 @@ StandingPlaces::Found StandingPlaces::find() const {
 
 StandingPlaces::Found StandingPlaces::findPoint() const {
   Found found;
-  for (double y : begins()) {
-    const Point p = frame_.out({0, y});
-    if (!canStand(p)) continue;
+  for (double begins_at : begins()) {
+    const auto y = standsAt(0, begins_at);
+    if (!y) continue;
+    const Point p = frame_.out({0, *y});
     found.on_floor = p;
     found.between = between_({p, device_.at});
     if (!found.between) found.place.points.push_back(p);
@@ -48,24 +49,29 @@ StandingPlaces::Found StandingPlaces::findPoint() const {
 StandingPlaces::Found StandingPlaces::findLine() const {
   Found found;
   const std::vector<double> x = changes();
-  std::vector<Stretch> free;
+  struct Free {
+    Stretch along;
+    double y;
+  };
+  std::vector<Free> free;
   for (std::size_t i = 0; i + 1 < x.size(); ++i) {
     if (x[i + 1] - x[i] <= kOnOutline_mm) continue;
     const double middle = (x[i] + x[i + 1]) / 2;
-    const Point p = frame_.out({middle, from()});
-    if (!canStand(p)) continue;
+    const auto y = standsAt(middle, from());
+    if (!y) continue;
+    const Point p = frame_.out({middle, *y});
     if (!found.on_floor) found.on_floor = p;
     if (const auto between = between_({p, frame_.out({middle, 0})})) {
       if (!found.between) found.between = between;
-    } else if (!free.empty() && x[i] - free.back().to <= kOnOutline_mm) {
-      free.back().to = x[i + 1];
+    } else if (!free.empty() && x[i] - free.back().along.to <= kOnOutline_mm && free.back().y == *y) {
+      free.back().along.to = x[i + 1];
     } else {
-      free.push_back({x[i], x[i + 1]});
+      free.push_back({{x[i], x[i + 1]}, *y});
     }
   }
-  for (const Stretch& s : free)
-    if (s.to - s.from > kTouch_mm)
-      found.place.lines.push_back({frame_.out({s.from, from()}), frame_.out({s.to, from()})});
+  for (const auto& [along, y] : free)
+    if (along.to - along.from > kTouch_mm)
+      found.place.lines.push_back({frame_.out({along.from, y}), frame_.out({along.to, y})});
   if (!found.place.empty()) {
     found.on_floor = at(found.place.lines.front(), 0.5);
     found.between.reset();
@@ -130,6 +136,31 @@ bool StandingPlaces::canStand(Point p) const {
     for (double dy : {-kTouch_mm, kTouch_mm})
       if (index_.onFloor(frame_.out(here + Point{dx, dy}))) return true;
   return false;
+}
+
+std::optional<double> StandingPlaces::standsAt(double x, double y) const {
+  if (!canStand(frame_.out({x, y}))) return std::nullopt;
+  if (!index_.onFloor(frame_.out({x, y + kTouch_mm})) || !isOnWallAcross({x, y})) return y;
+  // Such a wall has floor on both sides. Who stands beyond it does not stand before the device.
+  const double before = y - kTouch_mm;
+  return canStand(frame_.out({x, before})) ? std::optional(before) : std::nullopt;
+}
+
+// Whether walls through the place run to both sides of the way straight to the device.
+bool StandingPlaces::isOnWallAcross(Point here) const {
+  bool left = false, right = false;
+  const Point p = frame_.out(here);
+  obstacles_.wallBoxes().any(boxOf(p).grown(kTouch_mm), [&](std::size_t i) {
+    const Segment& wall = obstacles_.walls()[i];
+    if (distance(wall, p) > kTouch_mm / 2) return false;
+    for (const Point& end : {wall.a, wall.b}) {
+      const double aside = frame_.in(end).x - here.x;
+      left = left || aside < -kTouch_mm;
+      right = right || aside > kTouch_mm;
+    }
+    return false;
+  });
+  return left && right;
 }
 
 // The edges of rooms, passages and solids in `area`, in the frame of the device.

@@ -37,6 +37,10 @@ class StandingPlaces {
   std::vector<double> changes() const;
   // On the floor, not in a crack between two solids or at the foot of a solid that fills a corner.
   bool canStand(Point p) const;
+  // How far before the device one stands at this place of its frame: at y; where a wall without thickness
+  // runs through it, a touch before that, on the device's side. None: one cannot stand there.
+  std::optional<double> standsAt(double x, double y) const;
+  bool isOnWallAcross(geometry::Point here) const;
   template <class Visit>
   void eachEdge(const geometry::Box& area, Visit&& visit) const;
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/floor/walks.h"
 #include "core/geometry/segment.h"
 #include "tests/support/draw.h"
 
@@ -278,6 +279,34 @@ TEST(Standing, WallOfNoThicknessBlocks) {
   EXPECT_EQ(standingOf(l, d, kButton, {}).room, 1u);
   l.doors = {door("d1", "wood", "metal", {10000, 4000}, 900)};
   EXPECT_TRUE(standsAt(l, d, kButton).has_value());
+}
+
+// A closet just as deep as one stands before a device: its wall to the shop is beside the standing place, not
+// under it, and nobody gets there from the shop.
+TEST(Standing, InAShallowClosetIsNotInTheShop) {
+  Layout l;
+  l.rooms = {room("closet", box(0, 0, 450, 3000)), room("shop", box(450, 0, 8000, 6000))};
+  const auto button = device("stop", "b", {0, 1500}, 0, 1200);
+  const auto cord = [] {
+    layout::Device d = device("cord", "c", {0, 1500}, 0, 1200);
+    d.length = 800;
+    return d;
+  }();
+  for (const View& view : kViews) {
+    const Walks walks(buildPlan(draw::carried(l, view.turn, view.by), Hours::Open));
+    for (const auto& [d, kind] : {std::pair{button, kButton}, {cord, kCord}}) {
+      const Standing standing = standingOf(l, d, kind, {}, view);
+      EXPECT_EQ(standing.room, 0u);
+      EXPECT_FALSE(standing.place.empty());
+      EXPECT_EQ(walks.between({{view({4000, 1500})}, {}}, standing.place).status, WalkStatus::Unreachable) << view.turn;
+    }
+  }
+  l.rooms[0].outline = box(0, 0, 500, 3000);
+  l.rooms[1].outline = box(500, 0, 8000, 6000);
+  l.fixtures = {bench("shelf", {250, 1500}, 500, 3000, 900)};  // fills it: one would stand beyond the wall
+  EXPECT_FALSE(standsAt(l, button, kButton).has_value());
+  l.rooms = {room("shop", box(0, 0, 8000, 6000))};
+  EXPECT_NEAR(standsAt(l, button, kButton).value(), 500, 1e-6);
 }
 
 TEST(Standing, RoomOfADeviceInAThickWallIsTheOneItFaces) {
