@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <limits>
+#include <utility>
 
 #include "core/audit/context.h"
 #include "core/audit/exits.h"
@@ -19,16 +20,31 @@ std::vector<std::size_t> cutOffsInside(const Context& c, std::size_t room) {
   return found;
 }
 
-// From the opening to the nearest of the cut-offs whose user stands in the room; none: no user does.
+// Of two lines; where they cross, the point in which they do.
+std::pair<Point, Point> nearestPoints(const geometry::Segment& a, const geometry::Segment& b) {
+  if (geometry::crossProperly(a, b)) {
+    const Point p = geometry::at(a, cross(b.a - a.a, b.b - b.a) / cross(a.b - a.a, b.b - b.a));
+    return {p, p};
+  }
+  std::pair<Point, Point> best{a.a, geometry::nearestPoint(b, a.a)};
+  const auto take = [&](Point on_a, Point on_b) {
+    if (geometry::distance(on_a, on_b) < geometry::distance(best.first, best.second)) best = {on_a, on_b};
+  };
+  take(a.b, geometry::nearestPoint(b, a.b));
+  for (const Point end : {b.a, b.b}) take(geometry::nearestPoint(a, end), end);
+  return best;
+}
+
+// From the opening to the nearest of the cut-offs whose user stands in the room (of a cord: to its nearest
+// point); none: no user does. What is blocked nobody uses on the way out.
 std::optional<MeasuredLine> toNearest(const Context& c, std::size_t room, const Exit& exit,
                                       const std::vector<std::size_t>& cut_offs) {
   std::optional<MeasuredLine> nearest;
   for (const std::size_t d : cut_offs) {
-    if (c.placed[d].standing.room != room) continue;
-    const Point at = c.placed[d].placed.at;
-    const double away_m = geometry::distance(exit.opening, at) / 1000;
-    if (!nearest || away_m < *nearest->length_m)
-      nearest = straightLine(geometry::nearestPoint(exit.opening, at), at, away_m);
+    if (c.placed[d].standing.room != room || c.placed[d].standing.place.empty()) continue;
+    const auto [from, at] = nearestPoints(exit.opening, c.placed[d].placed.line());
+    const double away_m = geometry::distance(from, at) / 1000;
+    if (!nearest || away_m < *nearest->length_m) nearest = straightLine(from, at, away_m);
   }
   return nearest;
 }
@@ -73,7 +89,8 @@ const Rule& cutOffAtExit() {
       .meaning =
           "Exit doors lead out of the building or to an outdoor room, and are not shut at "
           "the hours audited. From the "
-          "opening to a cut-off whose user stands in the room, in a straight line. A room "
+          "opening to a cut-off whose user stands in the room, in a straight line; of a cord its nearest "
+          "point counts, and one that is blocked does not. A room "
           "without such a door is not judged.",
       .mend =
           "Add a cut-off beside one of the room's exit doors, or hang the one there is nearer to the door.",

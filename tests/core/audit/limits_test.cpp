@@ -110,6 +110,24 @@ TEST(CutOffAtExit, ReachesItsLimit) {
             Subjects{"shop"});
 }
 
+// A cord of 6 m along the wall that begins beside the door is at the door, though its middle is not.
+TEST(CutOffAtExit, OfACordTheNearestPointCounts) {
+  const auto with = [](const std::string& length) {
+    return subjects(auditOf(shopWith({{"kind: room-cut-off, at: [3200, 0], faces: 90",
+                                       "kind: pull-cord, length: " + length + ", at: [400, 0], faces: 90"}})),
+                    "cut-off-at-exit");
+  };
+  EXPECT_EQ(with("100"), Subjects{"shop"});
+  EXPECT_EQ(with("3199"), Subjects{"shop"});
+  EXPECT_EQ(with("3200"), Subjects{});  // its end at 2000, the opening's at 3500
+}
+
+TEST(CutOffAtExit, OneThatIsBlockedIsNone) {
+  const Edit bin = before("machines:\n",
+                          "fixtures:\n  - {id: bin, at: [3000, 400], footprint: {width: 900, depth: 800}}\n");
+  EXPECT_EQ(subjects(auditOf(shopWith({bin})), "cut-off-at-exit"), Subjects{"shop"});
+}
+
 TEST(ExitWidth, DoorMayBeExactlyAsWide) {
   const auto with = [](const std::string& width) {
     return auditOf(shopWith({{"width: 1000}\nmachines", "width: " + width + "}\nmachines"}}));
