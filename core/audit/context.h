@@ -201,8 +201,8 @@ class Context {
   // The openings of doors that may be within the distance, in the order of the passages and exits.
   std::vector<const DoorOpening*> openingsNear(Point p, double distance_mm) const;
 
-  // Stations, devices and phones by their ids (none: there is none), and a walk between two of them in
-  // opening hours.
+  // Stations, devices and phones by their ids (none: there is none) with their standing places in opening
+  // hours, and a walk between two of them then.
   std::optional<NamedPlace> placeOf(const std::string& id) const;
   floor::Walk walkByDay(const Place& from, const Place& to) const;
 
@@ -238,6 +238,7 @@ class Context {
 
  private:
   friend class WaysByDay;
+  enum class PlaceKind { Station, Device, Phone };
   struct OtherHours;
   struct Openings;
 
@@ -257,6 +258,7 @@ class Context {
   void seekCutOffs(std::span<const std::size_t> who, Ways& ways) const;
   void seekWaysOut(std::span<const std::size_t> who, double width_mm, WaysOut& out) const;
   OtherHours& otherHours() const;
+  floor::Standing standingByDay(PlaceKind kind, std::size_t index) const;
 
   struct Moving;
   bool moveThings(std::span<const Move> moves, Moving& moving);
@@ -290,7 +292,6 @@ class Context {
   mutable std::optional<std::vector<Exit>> exits_;
   mutable std::unique_ptr<Openings> openings_;
   mutable std::map<double, WaysOut> ways_out_;
-  enum class PlaceKind { Station, Device, Phone };
   mutable std::unordered_map<std::string, std::pair<PlaceKind, std::size_t>> place_of_id_;
 };
 

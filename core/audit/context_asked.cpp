@@ -94,8 +94,16 @@ std::optional<NamedPlace> Context::placeOf(const std::string& id) const {
     const Point at = stations[index].at;
     return NamedPlace{id, Place{{at}, {}}, surroundings.roomAt(at), {}};
   }
-  const floor::Standing& standing = (kind == PlaceKind::Device ? placed : phones)[index].standing;
+  const floor::Standing standing = standingByDay(kind, index);
   return NamedPlace{id, standing.place, standing.room, standing.reason};
+}
+
+// One may stand in a doorway that is shut after hours.
+floor::Standing Context::standingByDay(PlaceKind kind, std::size_t index) const {
+  const bool is_device = kind == PlaceKind::Device;
+  if (hours == floor::Hours::Open) return (is_device ? placed : phones)[index].standing;
+  const OtherHours& day = otherHours();
+  return is_device ? placedDevice(devices[index], day.around).standing : day.phones[index].standing;
 }
 
 floor::Walk Context::walkByDay(const Place& from, const Place& to) const {

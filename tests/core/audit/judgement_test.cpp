@@ -1,5 +1,6 @@
 // What a shop manager and a safety engineer would say of cases beside the rules' middle: no false alarm,
 // nothing missed.
+#include "core/audit/wording.h"
 #include "tests/core/audit/rule_cases.h"
 
 namespace stopwalk::audit {
@@ -167,6 +168,34 @@ TEST(HelperTooSlow, HoldsATriggerWhereverItIsDrawn) {
                      "{id: trigger, kind: trigger, at: [0, 300], held_at: [operator, helper]}"};
   const Report report = auditOf(shopWith({held, sawHelper("[5700, -3000]")}), {"helper-too-slow=0.1"});
   EXPECT_NEAR(findingOf(report, "helper-too-slow").measured.value_or(0), 1.5 + 3, 1e-9);
+}
+
+// A store behind a wall of 900 mm, whose doorway people stand in by day.
+const Edit kStoreBehindADoorway = before(
+    "doors:\n", "  - {id: store, name: Store, outline: [[8900, 0], [12000, 0], [12000, 6000], [8900, 6000]]}\n");
+const Edit kDoorway = before(
+    "machines:\n", "  - {id: deep, joins: [shop, store], at: [8000, 3000], width: 1000, locked: after-hours}\n");
+
+TEST(TapeDisagrees, AskedAfterHoursADeviceIsUsedFromWhereItIsByDay) {
+  const Edit on_jamb = before(
+      "phones:\n", "  - {id: jamb, kind: isolator, at: [8090, 2500], faces: 90, height: 1200, stops: [drill]}\n");
+  const Edit tape = before(
+      "...\n", "tape_checks:\n  - {id: t1, from: drill/operator, to: jamb, taped: 2612, date: 2026-03-02, by: Ada Example}\n");
+  const std::string shop = shopWith({kStoreBehindADoorway, kDoorway, on_jamb, tape});
+  for (const floor::Hours hours : {floor::Hours::Open, floor::Hours::After}) {
+    const Report report = auditOf(shop, {}, hours);
+    EXPECT_EQ(subjects(report, "tape-disagrees"), Subjects{}) << word(hours);
+    EXPECT_EQ(finds(report, "blocked-device", "jamb"), hours == floor::Hours::After);
+  }
+}
+
+TEST(PhoneAfterHours, IsLostByWhoeverStandsInADoorwayThatIsShutThen) {
+  const std::string shop = shopWith({kStoreBehindADoorway, kDoorway, sawHelper("[6450, -1000]")});
+  for (const floor::Hours hours : {floor::Hours::Open, floor::Hours::After}) {
+    const Report report = auditOf(shop, {}, hours);
+    EXPECT_EQ(subjects(report, "phone-after-hours"), Subjects{"saw/helper"}) << word(hours);
+    EXPECT_NE(findingOf(report, "phone-after-hours").text.find("doorway that is shut after hours"), std::string::npos);
+  }
 }
 
 TEST(StationOffTheFloor, IsAFaultAndNotMeasured) {
