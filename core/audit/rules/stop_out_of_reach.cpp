@@ -1,6 +1,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/geometry/segment.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -22,6 +23,13 @@ std::optional<std::size_t> prevented(const Context& c, std::size_t station,
     if (c.mayUse(station, d) && !over(c.straight_m(station, d), c.placed[d].placed.foot ? foot_m : hand_m))
       return d;
   return std::nullopt;
+}
+
+// A device on a wall is used from before it.
+bool facesAway(const Context& c, std::size_t station, std::size_t device) {
+  const floor::PlacedDevice& p = c.placed[device].placed;
+  const Point from_it = c.stations[station].at - geometry::nearestPoint(p.line(), c.stations[station].at);
+  return !p.machine && dot(from_it, geometry::direction(p.faces)) <= geometry::kOnOutline_mm;
 }
 
 std::string situation(const Context& c, std::size_t station, Finding& f) {
@@ -55,7 +63,9 @@ Finding about(const Context& c, std::size_t station, const std::vector<std::size
     f.lines.push_back(reachLine(c, station, *d));
     f.text += "; " + c.deviceName(*d, c.stations[station].machine) + " is only " +
               c.length(c.straight_m(station, *d)) +
-              " away, but the reach to it crosses a hazard outline, a wall or something that stands between";
+              (facesAway(c, station, *d) ? " away, but faces the other way"
+                                         : " away, but the reach to it crosses a hazard outline, a wall or "
+                                           "something that stands between");
   }
   f.text += "; the rule asks for one at hand (" + c.limit(*f.limit, f.measured) + ").";
   return f;

@@ -72,6 +72,18 @@ TEST(StopOutOfReach, HazardBetweenIsNotReachedAcross) {
   EXPECT_NE(findingOf(report, "stop-out-of-reach").text.find("crosses a hazard outline"), std::string::npos);
 }
 
+TEST(StopOutOfReach, SaysThatAStopFacesTheOtherWay) {
+  const auto said = [](const std::string& faces) {
+    const Edit post = before("phones:\n", "  - {id: post, kind: mushroom-button, at: [2300, 3290], faces: " + faces +
+                                              ", height: 1000, stops: [saw]}\n");
+    return auditOf(shopWith({kSawStopIsNone, kCutOffOfDrillOnly, post}));
+  };
+  EXPECT_EQ(subjects(said("180"), "stop-out-of-reach"), Subjects{});
+  EXPECT_NE(findingOf(said("0"), "stop-out-of-reach").text.find("is only 0.3 m away, but faces the other way;"),
+            std::string::npos)
+      << findingOf(said("0"), "stop-out-of-reach").text;
+}
+
 TEST(StopOutOfReach, OnlyOperatorsMustHaveOneAtHand) {
   EXPECT_FALSE(finds(auditOf(shopWith({sawHelper("[1500, -710]")})), "stop-out-of-reach", "saw/helper"));
 }
