@@ -13,6 +13,8 @@ using layout::ActuatedBy;
 using layout::DeviceKind;
 using layout::Shape;
 
+constexpr const char* kGuardedStart = "guarded-start";
+
 const Choices<ActuatedBy> kActuatedBy = {
     {"hand", ActuatedBy::Hand}, {"foot", ActuatedBy::Foot}, {"release", ActuatedBy::Release}};
 const Choices<Shape> kShapes = {{"point", Shape::Point}, {"line", Shape::Line}};
@@ -37,12 +39,20 @@ DeviceKind readKind(Node key, Node node, Problems& problems) {
     kind.actuated_by = readChoice(*by, kActuatedBy, problems).value_or(kind.actuated_by);
   if (const auto shape = map.required("shape"))
     kind.shape = readChoice(*shape, kShapes, problems).value_or(kind.shape);
-  if (const auto stops = map.required("counts_as_stop"))
+  if (const auto stops = map.required("counts_as_stop")) {
     kind.counts_as_stop = readFlag(*stops, problems).value_or(kind.counts_as_stop);
+    if (kind.counts_as_stop && kind.key == kGuardedStart)
+      problems.error(stops->begin(),
+                     "a guarded start prevents a start and stops nothing: `false` is expected here; a device "
+                     "that stops a machine is of another kind");
+  }
   setFlag(map, "counts_as_emergency_stop", kind.counts_as_emergency_stop);
   setFlag(map, "latches", kind.latches);
-  setFlag(map, "looks_like_stop", kind.looks_like_stop);
   setFlag(map, "held", kind.held);
+  // What is left out is looked at rather than overlooked.
+  kind.looks_like_stop = kind.counts_as_stop && !kind.held;
+  setFlag(map, "looks_like_stop", kind.looks_like_stop);
+  kind.height_band = kind.actuated_by == ActuatedBy::Hand && !kind.held;
   setFlag(map, "height_band", kind.height_band);
   setText(map, "symbol", kind.symbol);
   setText(map, "instruction", kind.instruction);

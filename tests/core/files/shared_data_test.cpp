@@ -107,5 +107,43 @@ TEST(MachineTemplates, UnknownKindOfDeviceIsAnError) {
   EXPECT_NE(all(own.diagnostics).find("did you mean `paddle`?"), std::string::npos) << all(own.diagnostics);
 }
 
+// Nothing is left unseen because a line is missing.
+TEST(DeviceKinds, WhatIsLeftOutIsLookedAt) {
+  const auto read = readDeviceKinds(
+      "stopwalk_device_kinds: 1\ndevice_kinds:\n"
+      "  pad: {actuated_by: hand, shape: point, counts_as_stop: true}\n"
+      "  lamp: {actuated_by: hand, shape: point, counts_as_stop: false}\n"
+      "  rail: {actuated_by: foot, shape: line, counts_as_stop: true}\n"
+      "  grip: {actuated_by: hand, shape: point, counts_as_stop: true, held: true}\n"
+      "  knee: {actuated_by: hand, shape: point, counts_as_stop: true, looks_like_stop: false, height_band: false}\n"
+      "...\n",
+      "device-kinds.yaml");
+  ASSERT_TRUE(read.value);
+  const auto is = [&](const char* key, bool looks_like_stop, bool height_band) {
+    const layout::DeviceKind* kind = read.value->find(key);
+    ASSERT_NE(kind, nullptr) << key;
+    EXPECT_EQ(kind->looks_like_stop, looks_like_stop) << key;
+    EXPECT_EQ(kind->height_band, height_band) << key;
+    EXPECT_FALSE(kind->counts_as_emergency_stop) << key;
+  };
+  is("pad", true, true);
+  is("lamp", false, true);
+  is("rail", true, false);
+  is("grip", false, false);
+  is("knee", false, false);
+}
+
+TEST(DeviceKinds, AGuardedStartNeverCountsAsAStop) {
+  const auto with = [](const std::string& counts) {
+    return readDeviceKinds("stopwalk_device_kinds: 1\ndevice_kinds:\n  guarded-start: {actuated_by: hand, shape: "
+                           "point, counts_as_stop: " + counts + "}\n...\n",
+                           "device-kinds.yaml");
+  };
+  EXPECT_TRUE(with("false").value);
+  EXPECT_FALSE(with("true").value);
+  ASSERT_EQ(with("true").diagnostics.size(), 1u);
+  EXPECT_EQ(with("true").diagnostics[0].line, 3);
+}
+
 }  // namespace
 }  // namespace stopwalk::files
