@@ -1,10 +1,12 @@
 #include "app/records/append_record.h"
 
 #include <fcntl.h>
+#include <sys/file.h>
 
 #include <cerrno>
 #include <filesystem>
 #include <system_error>
+#include <thread>
 #include <utility>
 
 #include "app/records/file_descriptor.h"
@@ -41,8 +43,14 @@ Appended busy(const std::string& holder) {
 }
 
 Appended noLock(const std::string& records_file, const RecordLock& lock) {
-  return no("its lock " + RecordLock::fileOf(behindLinks(records_file)) + " cannot be opened (" +
-            reasonOf(lock.error()) + "): remove that file if nobody is recording");
+  const std::string file = RecordLock::fileOf(behindLinks(records_file)), why = reasonOf(lock.error());
+  const bool is_refused = lock.error() == EACCES || lock.error() == EPERM || lock.error() == EROFS;
+  std::error_code error;
+  if (!is_refused) return no("its lock " + file + " can be neither made nor opened (" + why + ")");
+  if (!std::filesystem::exists(std::filesystem::symlink_status(file, error)))
+    return no("its lock " + file + " cannot be made (" + why +
+              "): nothing is recorded in a folder that cannot be written to");
+  return no("its lock " + file + " cannot be opened (" + why + "): remove that file if nobody is recording");
 }
 
 bool isKept(const std::string& path, std::string_view piece) {
@@ -96,6 +104,18 @@ Appended changedMeanwhile(const inspection::Record& record, std::string_view tex
   }
   if (!fault || read.lines == 0) return {};  // what was never read is no other log
   return no("it is not the log that was read: check " + std::to_string(*check->corrects) + " is another now");
+}
+
+// The log itself, for the lock file may have been removed while it was held. False: another writes, and went
+// on for as long as we waited. Where there are no such locks that file must do.
+bool isOurs(const FileDescriptor& log, std::chrono::milliseconds wait) {
+  constexpr auto kLook = std::chrono::milliseconds(2);
+  const auto until = std::chrono::steady_clock::now() + wait;
+  while (::flock(log.handle(), LOCK_EX | LOCK_NB) != 0 && (errno == EWOULDBLOCK || errno == EINTR)) {
+    if (std::chrono::steady_clock::now() >= until) return false;
+    std::this_thread::sleep_for(kLook);
+  }
+  return true;
 }
 
 // Such a file would begin a log where none was.
@@ -165,6 +185,7 @@ Appended appendRecord(const std::string& records_file, const inspection::Record&
                            0666);
   if (!log.isOpen()) return no(errno);
   if (!log.isFile()) return no(kIsNoFile);
+  if (!isOurs(log, wait)) return busy("another program, whose lock file was removed");
   return append(log, records_file, record, read);
 }
 

@@ -26,14 +26,18 @@ std::string hostName() {
   return ::gethostname(name, sizeof name - 1) == 0 && *name ? name : "an unknown computer";
 }
 
-// One that another user left behind can be locked, though not written to. None is waited for.
-FileDescriptor opened(const std::string& path) {
-  FileDescriptor file;
+// One that another user left behind can be locked, though not written to. None is waited for. Returns 0, or
+// why it can be neither made nor opened: that what may not be made is not there either says nothing.
+int openLock(const std::string& path, FileDescriptor& file) {
+  int first = 0;
   for (const int flags : {O_RDWR | O_CREAT, O_RDWR, O_RDONLY}) {
     file = FileDescriptor(path, flags | O_NONBLOCK, 0666);
-    if (file.isOpen() || !(errno == EACCES || errno == EPERM || errno == EROFS)) break;
+    if (file.isOpen()) return 0;
+    const int error = errno;
+    if (first == 0) first = error;
+    if (!(error == EACCES || error == EPERM || error == EROFS)) break;
   }
-  return file;
+  return first;
 }
 
 // Whether `path` still is the file that is open: who gives a lock back removes it.
@@ -61,11 +65,8 @@ RecordLock::RecordLock(const std::string& log_file, std::chrono::milliseconds wa
 
 // False with an error: it cannot be had at all.
 bool RecordLock::tryToTake() {
-  FileDescriptor file = opened(path_);
-  if (!file.isOpen()) {
-    error_ = errno;
-    return false;
-  }
+  FileDescriptor file;
+  if ((error_ = openLock(path_, file)) != 0) return false;
   if (::flock(file.handle(), LOCK_EX | LOCK_NB) != 0) {
     if (errno != EWOULDBLOCK && errno != EINTR) {
       error_ = errno;

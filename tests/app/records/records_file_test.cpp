@@ -125,13 +125,12 @@ class LockOfAnother : public RecordsFile {
     fs::permissions(path("."), fs::perms::all);
     std::ofstream(RecordLock::fileOf(log)) << "Bo\n";
   }
-  ~LockOfAnother() override {
-    EXPECT_TRUE(!is_root_ || ::seteuid(0) == 0);
-  }
+  ~LockOfAnother() override { EXPECT_TRUE(!is_root_ || ::seteuid(0) == 0); }
   void allow(fs::perms perms) {
     fs::permissions(RecordLock::fileOf(log), perms);
-    ASSERT_TRUE(!is_root_ || ::seteuid(kNobody) == 0);
+    become();
   }
+  void become() { ASSERT_TRUE(!is_root_ || ::seteuid(kNobody) == 0); }
   const std::string log = path("shop.inspections.jsonl");
 
  private:
@@ -152,6 +151,22 @@ TEST_F(LockOfAnother, IsNamedWhereItCannotBeOpened) {
   EXPECT_EQ(refused.why,
             "its lock " + RecordLock::fileOf(log) +
                 " cannot be opened (Permission denied): remove that file if nobody is recording");
+}
+
+// There is no file that could be removed.
+TEST_F(LockOfAnother, IsNotToBeRemovedWhereItCannotBeMade) {
+  fs::remove(RecordLock::fileOf(log));
+  const Appended refused = [&] {
+    fs::permissions(path("."), fs::perms::owner_read | fs::perms::owner_exec | fs::perms::group_read |
+                                   fs::perms::group_exec | fs::perms::others_read | fs::perms::others_exec);
+    become();
+    return appendRecord(log, checkNoted("a"), std::chrono::milliseconds(0));
+  }();
+  EXPECT_EQ(refused.written, Written::No);
+  EXPECT_EQ(refused.why,
+            "its lock " + RecordLock::fileOf(log) +
+                " cannot be made (Permission denied): nothing is recorded in a folder that cannot "
+                "be written to");
 }
 
 TEST_F(RecordsFile, OfTwoLayoutsIsToldOf) {
