@@ -138,7 +138,7 @@ void addFoundOptions(CLI::App& c, Found& found) {
        "--check", found.checks,
        "NAME=yes or NAME=no: what was tried; may be repeated. NAME is one of " + files::anyOf(testNames()) +
            ". Without any, a pass means that it was pressed and stopped; what stops nothing, such as a "
-           "guarded start, is only looked at: seen")
+           "guarded start, is only looked at: seen, clear, legible")
       ->expected(1)
       ->take_all()
       ->allow_extra_args(false);

@@ -58,10 +58,21 @@ bool isDated(Check& check, const Options& options, const inspection::Round& roun
   return true;
 }
 
+std::string howToSay(inspection::Result result) {
+  switch (result) {
+    case inspection::Result::Pass:
+      return "record it with --check seen=yes";
+    case inspection::Result::Fail:
+      return "say what is not so with --check clear=no or --check legible=no, all else with --note";
+    default:
+      return "leave that out";
+  }
+}
+
 // What stops nothing is neither pressed nor timed.
 bool isOfItsKind(const Check& check, const planning::InspectedDevice& device, Session& session) {
   const auto may = inspection::mayBeTried(device.is_stop);
-  const std::string why = device.id + " stops nothing and is only looked at: record it with --check seen=yes";
+  const std::string why = device.id + " stops nothing and is only looked at: " + howToSay(check.result);
   for (const auto& [test, yes] : check.tested)
     if (std::ranges::find(may, test) == may.end())
       return wrong("--check " + std::string(word(test)), why, session), false;
@@ -71,16 +82,18 @@ bool isOfItsKind(const Check& check, const planning::InspectedDevice& device, Se
 
 // What a pass cannot be said of.
 std::string contradiction(const Check& check, const planning::InspectedDevice& device) {
-  if (!device.is_stop && check.result == inspection::Result::Pass && !inspection::passedSeen(check))
+  if (const auto test = inspection::contradictsPass(check, device.latches))
+    return "`" + std::string(word(*test)) + "=no` is a failure: record it with --result fail";
+  if (device.is_stop || check.result != inspection::Result::Pass || inspection::passedSeen(check)) return "";
+  if (testedFor(check, inspection::Tried::Seen) == false)
     return "`seen=no` says that it was not looked at: record it with --result not-tested";
-  const auto test = inspection::contradictsPass(check, device.latches);
-  return test ? "`" + std::string(word(*test)) + "=no` is a failure: record it with --result fail" : "";
+  return "it is not said that all was looked at: say --check seen=yes, or both clear=yes and legible=yes";
 }
 
 // Whether it corrects that the device was taken away: it has another id, or is to come again.
 bool takesBackRemoval(const Options& options, const Inspected& all) {
-  const Check* old = all.records().findCheck(options.corrects);
-  return old && old->removed && old->device == options.device && options.result == "not-tested";
+  const Check* old = all.records().findCheck(options.corrects, options.device);
+  return old && old->removed && options.result == "not-tested";
 }
 
 // The device that is checked, or one that is there no more, as it was when it was last; none: wrong, and
@@ -92,9 +105,8 @@ std::optional<planning::InspectedDevice> deviceOf(const Options& options, const 
   if (there && options.removed)
     return wrong(option, "the layout has it: take it out there before it is recorded as removed", session);
   if (there) return *there;
-  const auto& checks = all.records().checks;
-  const auto last = std::ranges::find(checks.rbegin(), checks.rend(), options.device, &Check::device);
-  if (last == checks.rend())
+  const auto gone = planning::lastKnown(options.device, all.records());
+  if (!gone)
     return wrong(option, "there is no such device" + audit::nearestName(options.device, all.ids()), session);
   if (!options.removed && !takesBackRemoval(options, all))
     return wrong(option,
@@ -103,8 +115,6 @@ std::optional<planning::InspectedDevice> deviceOf(const Options& options, const 
                      "not-tested --removed; if that was recorded by mistake, correct it with --result "
                      "not-tested --corrects and its number",
                  session);
-  planning::InspectedDevice gone;
-  gone.id = last->device, gone.machines = last->machines, gone.room = last->room;
   return gone;
 }
 

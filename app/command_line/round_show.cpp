@@ -53,6 +53,9 @@ std::string whenText(const inspection::Moment& moment) {
   text[kDay] = ' ';
   return text;
 }
+std::string whenText(const Check& check) {
+  return check.is_undated ? timeText(check) : whenText(check.at);
+}
 
 // What is not as it may seem: when it was written, or that it is in doubt.
 std::string foundText(const Check& c, std::size_t corrected_by, const inspection::Records& records,
@@ -62,8 +65,9 @@ std::string foundText(const Check& c, std::size_t corrected_by, const inspection
   if (c.corrects) parts.push_back("in place of " + std::to_string(*c.corrects));
   if (c.corrects && !c.entered) parts.push_back("written on " + whenText(c.at));
   if (c.removed) parts.push_back("removed");
+  if (c.no_stop) parts.push_back("no stop: only looked at");
   if (c.number <= records.unsure_to) parts.push_back("perhaps not as it was written");
-  if (const auto pass = passes.find(c.number); pass != passes.end()) parts.push_back(clauseOf(pass->second));
+  if (const auto* pass = findShort(passes, c)) parts.push_back(clauseOf(*pass));
   if (c.entered) parts.push_back("entered on " + whenText(*c.entered));
   for (const auto& [test, yes] : c.tested) parts.push_back(std::string(word(test)) + (yes ? "" : ": no"));
   if (const auto mean = inspection::meanOf(c.run_down_s))
@@ -106,11 +110,11 @@ std::string checkTable(const std::vector<Check>& checks, const inspection::Recor
   std::vector<std::vector<std::string>> rows;
   std::vector<std::string> found;
   for (const Check& c : checks) {
-    const auto place = static_cast<std::size_t>(records.findCheck(c.number) - records.checks.data());
+    const auto place =
+        static_cast<std::size_t>(records.findCheck(c.number, c.device) - records.checks.data());
     const std::string by_whom = c.inspector + (c.second.empty() ? "" : ", " + c.second);
-    rows.push_back({std::to_string(c.number), std::string(word(c.result)),
-                    c.is_undated ? "unread" : whenText(dated[place]->at), printable(c.device),
-                    printable(by_whom)});
+    rows.push_back({std::to_string(c.number), std::string(word(c.result)), whenText(*dated[place]),
+                    printable(c.device), printable(by_whom)});
     found.push_back(foundText(c, corrected[place], records, passes));
   }
   const std::vector<Column> columns = columnsFor(rows, style.columns);

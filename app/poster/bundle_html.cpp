@@ -29,6 +29,13 @@ QString whenText(const Moment& moment) {
   return text.left(10) + " " + text.mid(11, 5) + " " + text.right(6);
 }
 
+QString whenText(const Check& check) {
+  return check.is_undated ? escaped(timeText(check)) : whenText(check.at);
+}
+QString whenText(const inspection::Round& round) {
+  return whenText(round.at);
+}
+
 QString plain(std::string_view word) {
   return QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())).replace('-', ' ');
 }
@@ -92,7 +99,7 @@ class Html {
 
   QString shortPasses() const {
     const auto count = std::ranges::count_if(
-        bundle_.checks, [&](const Check& c) { return bundle_.short_passes.contains(c.number); });
+        bundle_.checks, [&](const Check& c) { return findShort(bundle_.short_passes, c) != nullptr; });
     return count == 0
                ? QString()
                : " Passes that count for nothing or leave a failure open: " + QString::number(count) + ".";
@@ -121,7 +128,7 @@ class Html {
     HtmlTable failed("Failed and not passed since",
                      {"Device", "Machine", "Since", "Last on", "Found by", "Record"});
     for (const inspection::FailedDevice& f : bundle_.failed) {
-      const Check* check = m_.log.records.findCheck(f.check);
+      const Check* check = m_.log.records.findCheck(f.check, f.device);
       failed.add({escaped(f.device), check ? machinesOf(*check) : "", dayText(f.since), dayText(f.on),
                   escaped(f.found_by), numbered(f.check)});
     }
@@ -160,7 +167,7 @@ class Html {
 
   template <class Record>
   static QString dateOf(const Record& record) {
-    return whenText(record.at) +
+    return whenText(record) +
            (record.entered ? "<br>(entered " + whenText(*record.entered) + ")" : QString());
   }
 
@@ -184,9 +191,10 @@ class Html {
     QStringList parts;
     if (corrected_by != 0) parts << "<b>Corrected by " + numbered(corrected_by) + ".</b>";
     parts << "<b>" + plain(word(c.result)).toUpper() + "</b>";
-    if (const auto pass = bundle_.short_passes.find(c.number); pass != bundle_.short_passes.end())
-      parts << "<b>This pass " + escaped(clauseOf(pass->second)) + ".</b>";
+    if (const auto* pass = findShort(bundle_.short_passes, c))
+      parts << "<b>This pass " + escaped(clauseOf(*pass)) + ".</b>";
     if (c.removed) parts << "taken away: no longer there";
+    if (c.no_stop) parts << "no stop: only looked at";
     if (c.corrects) parts << inPlaceOf(*c.corrects);
     for (const auto& [test, yes] : c.tested) parts << plain(word(test)) + (yes ? "" : ": no");
     if (const auto mean = inspection::meanOf(c.run_down_s))
@@ -208,7 +216,7 @@ class Html {
     const Check* old = m_.log.records.findCheck(number);
     QString text = "in place of " + numbered(number);
     if (old)
-      text += ", which said: " + plain(word(old->result)) + ", " + whenText(old->at) + ", " +
+      text += ", which said: " + plain(word(old->result)) + ", " + whenText(*old) + ", " +
               escaped(old->inspector);
     return text;
   }

@@ -41,7 +41,7 @@ Counting::Counting(const inspection::Records& records, const inspection::Schedul
     const inspection::Check& said = chain.said();
     if (said.result != inspection::Result::Pass) continue;
     const auto device = std::ranges::find(as_of.devices, said.device, &inspection::DeviceNow::id);
-    const bool is_stop = device == as_of.devices.end() || device->is_stop;
+    const bool is_stop = inspection::isOfStop(chain, device == as_of.devices.end() ? nullptr : &*device);
     const auto pass = short_passes.find(said.number);
     passes_[said.number] =
         whatItIsNot(said, is_stop, pass == short_passes.end() ? nullptr : &pass->second, layout)
@@ -51,7 +51,7 @@ Counting::Counting(const inspection::Records& records, const inspection::Schedul
 
 QString Counting::but(const inspection::Check& check) const {
   const auto pass = passes_.find(check.number);
-  return pass == passes_.end() ? QString() : pass->second;
+  return pass == passes_.end() || check.result != inspection::Result::Pass ? QString() : pass->second;
 }
 
 plan::StationState Counting::sign(const inspection::Check& check) const {

@@ -34,11 +34,14 @@ QIcon iconOf(plan::StationState state, const QWidget& on) {
   return sign;
 }
 
+QString madeText(const Check& check) {
+  return check.is_undated ? DeviceHistory::tr("no readable time") : rounds::momentText(check.at);
+}
+
 // A correction that gives no time of its own is of the check that it corrects.
 QString whenText(const Check& check, const Check& dated) {
-  const QString at = rounds::momentText(check.at);
-  if (check.corrects && !check.entered)
-    return DeviceHistory::tr("%1, written %2").arg(rounds::momentText(dated.at), at);
+  const QString at = madeText(check);
+  if (check.corrects && !check.entered) return DeviceHistory::tr("%1, written %2").arg(madeText(dated), at);
   return check.entered ? DeviceHistory::tr("%1, entered %2").arg(at, rounds::momentText(*check.entered)) : at;
 }
 

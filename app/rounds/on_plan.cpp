@@ -32,11 +32,13 @@ plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devic
     const auto last = state ? state->last_on : std::nullopt;
     const bool is_due = !inspection::dueOn(std::span(&device.id, 1), states, schedule, day).empty();
     const bool failed = state && state->failed;
-    shown.devices[device.id] = {
-        failed   ? StationState::Fails
-        : is_due ? StationState::Warns
-                 : StationState::Meets,
-        last ? ageText(inspection::daysBetween(*last, day)) : Words::tr("never", "checked")};
+    shown.devices[device.id] = {failed   ? StationState::Fails
+                                : is_due ? StationState::Warns
+                                         : StationState::Meets,
+                                !last ? Words::tr("never", "checked")
+                                : *last == inspection::kUnreadDay
+                                    ? QString("?")
+                                    : ageText(inspection::daysBetween(*last, day))};
   }
   return shown;
 }

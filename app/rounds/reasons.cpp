@@ -26,6 +26,8 @@ QString reasonText(const inspection::NotCounted& pass, const QStringList& machin
       return Words::tr("the records are not as they were written");
     case inspection::Doubt::AfterToday:
       return Words::tr("it is dated, or was entered, on a day that is still to come");
+    case inspection::Doubt::TakenAway:
+      return Words::tr("it was made before the device was recorded as taken away");
     case inspection::Doubt::NotNamed:
       return Words::tr("it did not test %1, which the device stops now").arg(machines.join(Words::tr(", ")));
   }

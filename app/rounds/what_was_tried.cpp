@@ -52,10 +52,15 @@ void WhatWasTried::setIsStop(bool is_stop) {
   showBoxes();
 }
 
-// What older checks of a stop say in one is shown where one is corrected, and asked of none.
+// What is asked in one may have been said apart, and the other way round: that is shown where one is
+// corrected.
 void WhatWasTried::showBoxes() {
-  for (const Tried test : inspection::kTried)
-    box(test)->setVisible(test == Tried::Seen ? !is_stop_ || box(test)->answer() : is_stop_);
+  const auto may = inspection::mayBeTried(is_stop_);
+  for (const Tried test : inspection::kTried) {
+    const bool is_asked = (test == Tried::Seen) != is_stop_;
+    const bool is_said = box(test)->answer() && std::ranges::find(may, test) != may.end();
+    box(test)->setVisible(is_asked || is_said);
+  }
 }
 
 QString WhatWasTried::keyOf(Tried test) {

@@ -9,9 +9,13 @@
 
 namespace stopwalk::window {
 
+std::string InspectPlace::picked() const {
+  return selection_.ids().size() == 1 ? selection_.ids().front() : "";
+}
+
 // Of the device that is picked.
 void InspectPlace::showHistory() {
-  const std::string id = selection_.ids().size() == 1 ? selection_.ids().front() : "";
+  const std::string id = picked();
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
   if (device)
@@ -51,7 +55,8 @@ bool InspectPlace::isCorrecting() const {
 
 // Its card once more, with what it says but for the result.
 void InspectPlace::correct(std::size_t number) {
-  const inspection::Check* check = recordsNow().findCheck(number);
+  const inspection::Check* check = recordsNow().findCheck(number, picked());
+  if (!check) check = recordsNow().findCheck(number);
   if (!check || writer_.isWriting()) return;
   const auto place = static_cast<std::size_t>(check - recordsNow().checks.data());
   const inspection::Round* round = recordsNow().findRound(inspection::roundsOf(recordsNow())[place]);
@@ -104,7 +109,7 @@ QString InspectPlace::correctsText() const {
   const QString text =
       tr("Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.")
           .arg(correcting_->check);
-  const inspection::Check* check = recordsNow().findCheck(correcting_->check);
+  const inspection::Check* check = recordsNow().findCheck(correcting_->check, correcting_->device);
   if (!check || check->result != inspection::Result::Fail) return text;
   return tr("%1 A correction undoes no failure: only a check of its own that passes does.").arg(text);
 }

@@ -105,6 +105,7 @@ class InspectPlace : public QObject {
   void showCard();
   void roundChanged();
   void cardChanged();
+  std::string picked() const;  // a device; empty: none
   void showHistory();
   void goToHistory();
   void goToCard(const std::string& device);

@@ -91,10 +91,8 @@ void InspectPlace::recordTakenAway() {
     return refuse(
         tr("If it was taken away, press Enter once more. What it failed, and what is still to be "
            "done at it, is then no longer asked for. If it only has another id now, leave it."));
-  planning::InspectedDevice gone;
+  auto gone = planning::lastKnown(round_.device(), recordsNow()).value_or(planning::InspectedDevice());
   gone.id = round_.device();
-  for (const inspection::Check& check : recordsNow().checks)
-    if (check.device == gone.id) gone.machines = check.machines, gone.room = check.room;
   inspection::Check check =
       planning::beginCheck(*round_.round(), gone, {}, planning::layoutThen(*source_.layout, source_.hash));
   check.result = inspection::Result::NotTested;

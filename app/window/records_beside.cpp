@@ -7,7 +7,6 @@
 #include <algorithm>
 
 #include "app/rounds/reasons.h"
-#include "core/inspection/person.h"
 #include "core/planning/inspected_devices.h"
 
 namespace stopwalk::window {
@@ -85,22 +84,37 @@ void RecordsBeside::takeAsTheyAre() {
   if (!are_missed_) return;
   kept_ = failed(failed_ ? failed_->by : inspection::Schedule());
   kept_at_ = records::momentNow();
+  kept_behind_ = read_->log.lines;
   known_ = read_;
   are_missed_ = false;
   failed_.reset();
   emit changed();
 }
 
-// By a check that is surely later: no other is held against what the log no longer says.
-bool RecordsBeside::isClosed(const inspection::FailedDevice& kept,
-                             const inspection::Schedule& schedule) const {
-  const auto at = std::ranges::find(devices_, kept.device, &inspection::DeviceNow::id);
-  const inspection::DeviceNow* now = at == devices_.end() ? nullptr : &*at;
-  return std::ranges::any_of(records().checks, [&](const inspection::Check& c) {
-    return c.device == kept.device && inspection::testsAgain(c, kept.machines, now) && !c.corrects &&
-           c.number > records().unsure_to && instantOf(c.at) >= instantOf(kept_at_) &&
-           !(schedule.retest_by_another && inspection::maybeSamePerson(c.inspector, kept.found_by));
-  });
+// As if each had been found when the records were gone on from: no check of before is held against what the
+// log no longer says.
+void RecordsBeside::addKept(std::vector<inspection::FailedDevice>& failed,
+                            const inspection::Schedule& schedule) const {
+  const std::vector<inspection::CheckChain> chains = inspection::chainsOf(records());
+  inspection::Closing closing{schedule.retest_by_another, {records(), records::momentNow().date}};
+  for (inspection::FailedDevice kept : kept_) {
+    if (std::ranges::find(failed, kept.device, &inspection::FailedDevice::device) != failed.end()) continue;
+    inspection::Check failure;
+    failure.number = kept_behind_, failure.device = kept.device, failure.machines = kept.machines;
+    failure.at = kept_at_, failure.inspector = kept.found_by, failure.no_stop = kept.no_stop;
+    failure.result = inspection::Result::Fail;
+    const inspection::CheckChain found{{&failure}, instantOf(kept_at_)};
+    inspection::Chains its = {&found};
+    for (const inspection::CheckChain& chain : chains)
+      if (chain.first().device == kept.device && instantOf(chain.earliest()) >= instantOf(kept_at_))
+        its.push_back(&chain);
+    const auto now = std::ranges::find(devices_, kept.device, &inspection::DeviceNow::id);
+    closing.now = now == devices_.end() ? nullptr : &*now;
+    const auto open = inspection::openFailure(its, closing);
+    if (!open) continue;
+    if (its.size() > 1) kept.removed = open->removed;
+    failed.push_back(std::move(kept));
+  }
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
@@ -113,15 +127,7 @@ const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspect
     for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule, as_of))
       if (std::ranges::find(failed, now.device, &inspection::FailedDevice::device) == failed.end())
         failed.push_back(std::move(now));
-  for (inspection::FailedDevice kept : kept_) {
-    if (isClosed(kept, schedule) ||
-        std::ranges::find(failed, kept.device, &inspection::FailedDevice::device) != failed.end())
-      continue;
-    kept.removed = kept.removed || std::ranges::any_of(records().checks, [&](const inspection::Check& c) {
-                     return c.device == kept.device && c.removed && instantOf(c.at) >= instantOf(kept_at_);
-                   });
-    failed.push_back(std::move(kept));
-  }
+  if (!kept_.empty()) addKept(failed, schedule);
   failed_ = {schedule, today, std::move(failed)};
   return failed_->devices;
 }

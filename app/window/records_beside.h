@@ -53,7 +53,7 @@ class RecordsBeside : public QObject {
   };
   Stamp stampNow() const;
   void readNow();
-  bool isClosed(const inspection::FailedDevice& kept, const inspection::Schedule& schedule) const;
+  void addKept(std::vector<inspection::FailedDevice>& failed, const inspection::Schedule& schedule) const;
   QString missed() const;
   QString fileName() const;
 
@@ -66,6 +66,7 @@ class RecordsBeside : public QObject {
   std::shared_ptr<const records::ReadRecords> known_ = read_;  // the most that was read of the log
   bool are_missed_ = false;                                    // `read_` is not all of it
   std::vector<inspection::FailedDevice> kept_;                 // failed by what was missed
+  std::size_t kept_behind_ = 0;                                // how many lines there were then
   inspection::Moment kept_at_;
   struct Failed {
     inspection::Schedule by;

@@ -49,7 +49,8 @@ void putOrder(poster::RoundSheetMatter& matter, planning::RoundOrder order) {
 Date firstOf(const inspection::Records& records, Date today) {
   Date first = today;
   for (const inspection::Round& r : records.rounds) first = std::min(first, r.at.date);
-  for (const inspection::Check& c : records.checks) first = std::min(first, c.at.date);
+  for (const inspection::Check& c : records.checks)
+    if (!c.is_undated) first = std::min(first, c.at.date);
   return first;
 }
 

@@ -11,10 +11,10 @@ namespace {
 using inspection::Check;
 
 const std::vector<std::string> kColumns = {
-    "kind",          "number",     "round",   "date",        "machine",       "device",          "room",
-    "people",        "inspector",  "tested",  "result",      "run_down_s",    "mean_run_down_s", "note",
-    "action",        "corrective", "owner",   "due",         "corrects",      "corrected_by",    "revision",
-    "layout_sha256", "entered",    "removed", "falls_short", "tagged_out_by", "tagged_out_until"};
+    "kind",          "number",     "round",   "date",        "machine",       "device",           "room",
+    "people",        "inspector",  "tested",  "result",      "run_down_s",    "mean_run_down_s",  "note",
+    "action",        "corrective", "owner",   "due",         "corrects",      "corrected_by",     "revision",
+    "layout_sha256", "entered",    "removed", "falls_short", "tagged_out_by", "tagged_out_until", "no_stop"};
 
 // A row with some of the columns; the others are empty.
 std::string row(const std::map<std::string, std::string>& cells) {
@@ -49,7 +49,7 @@ std::map<std::string, std::string> cellsOf(const Check& c, const std::string& ki
       {"kind", kind},
       {"number", std::to_string(c.number)},
       {"round", std::to_string(c.round)},
-      {"date", momentText(c.at)},
+      {"date", timeText(c)},
       {"machine", joined(c.machines)},
       {"device", c.device},
       {"room", c.room},
@@ -62,6 +62,7 @@ std::map<std::string, std::string> cellsOf(const Check& c, const std::string& ki
       {"note", c.note},
       {"action", c.action},
       {"removed", c.removed ? "yes" : ""},
+      {"no_stop", c.no_stop ? "yes" : ""},
       {"corrects", numberOr(c.corrects.value_or(0))},
       {"revision", revisionText(c.layout.revision)},
       {"layout_sha256", c.layout.sha256}};
@@ -84,12 +85,12 @@ std::map<std::string, std::string> cellsOf(const inspection::FailedDevice& f,
   std::map<std::string, std::string> cells = {
       {"kind", "failed"},
       {"number", std::to_string(f.check)},
-      {"date", f.on == inspection::kUnreadDay ? "" : inspection::dateText(f.on)},
+      {"date", f.on == inspection::kUnreadDay ? inspection::kNoReadableTime : inspection::dateText(f.on)},
       {"device", f.device},
       {"people", f.found_by},
       {"inspector", f.found_by},
       {"note", "since " + inspection::dayText(f.since)}};
-  if (const auto check = bundle.failures.find(f.check); check != bundle.failures.end()) {
+  if (const auto check = bundle.failures.find({f.check, f.device}); check != bundle.failures.end()) {
     const auto found = cellsOf(check->second, "failed");
     for (const char* column : {"machine", "room", "people"}) cells[column] = found.at(column);
   }
@@ -134,9 +135,8 @@ std::string bundleCsv(const inspection::Bundle& bundle, const FiledReport& repor
   for (std::size_t i = 0; i < bundle.checks.size(); ++i) {
     auto cells = cellsOf(bundle.checks[i], "check");
     cells["corrected_by"] = numberOr(bundle.corrected_by[i]);
-    if (const auto pass = bundle.short_passes.find(bundle.checks[i].number);
-        pass != bundle.short_passes.end())
-      cells["falls_short"] = clauseOf(pass->second);
+    if (const auto* pass = findShort(bundle.short_passes, bundle.checks[i]))
+      cells["falls_short"] = clauseOf(*pass);
     text += row(cells);
   }
   for (const inspection::FailedDevice& f : bundle.failed) text += row(cellsOf(f, bundle));

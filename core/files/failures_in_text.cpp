@@ -1,5 +1,6 @@
 #include "core/files/failures_in_text.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "core/files/printable.h"
@@ -37,12 +38,37 @@ Json textAt(std::string_view text) {
   return read.is_string() ? read : Json(cleaned.substr(1, cleaned.size() - 2));
 }
 
-// All texts that a key has.
-std::vector<Json> textsOf(std::string_view key, std::string_view text) {
-  std::vector<Json> all;
+// A text that a key has, and where it begins.
+struct Said {
+  std::size_t at = 0;
+  Json text;
+};
+std::vector<Said> textsOf(std::string_view key, std::string_view text) {
+  std::vector<Said> all;
   for (std::size_t at = 0; (at = valueOf(key, text, at)) != kNone;)
-    if (Json read = textAt(text.substr(at)); read.is_string()) all.push_back(std::move(read));
+    if (Json read = textAt(text.substr(at)); read.is_string()) all.push_back({at, std::move(read)});
   return all;
+}
+
+// What stands last behind the device, or else anywhere in what is said of it and others.
+Json lastOf(std::string_view key, std::string_view its, std::string_view all) {
+  for (const std::string_view where : {its, all})
+    if (const std::vector<Said> texts = textsOf(key, where); !texts.empty()) return texts.back().text;
+  return nullptr;
+}
+
+// A list of texts, whatever their bytes are; null: it does not end, or is of anything else.
+Json listAt(std::string_view text) {
+  bool is_quoted = false;
+  std::size_t end = 0;
+  while (end < text.size() && (is_quoted || text[end] != ']')) {
+    if (text[end] == '"') is_quoted = !is_quoted;
+    end += is_quoted && text[end] == '\\' ? 2 : 1;
+  }
+  if (!text.starts_with('[') || end >= text.size()) return nullptr;
+  const Json read = Json::parse(printable(text.substr(0, end + 1), ""), nullptr, false);
+  const auto isText = [](const Json& value) { return value.is_string(); };
+  return read.is_array() && std::ranges::all_of(read, isText) ? read : Json();
 }
 
 }  // namespace
@@ -58,11 +84,15 @@ std::vector<ReadRecord> failuresIn(std::string_view text) {
   for (std::size_t from = 0, at = 0; (at = valueOf("result", text, at)) != kNone; from = at) {
     if (!isFail(text.substr(at))) continue;
     const std::string_view before = text.substr(from, at - from);
-    Json failure = {{"result", word(inspection::Result::Fail)}};
-    for (const char* key : {"at", "entered", "inspector"})
-      if (const std::vector<Json> texts = textsOf(key, before); !texts.empty()) failure[key] = texts.back();
-    for (const Json& device : textsOf("device", before)) {
-      failure["device"] = device;
+    const std::vector<Said> devices = textsOf("device", before);
+    for (std::size_t i = 0; i < devices.size(); ++i) {
+      const std::size_t begin = devices[i].at, end = i + 1 < devices.size() ? devices[i + 1].at : kNone;
+      const std::string_view its = before.substr(begin, end - begin);
+      Json failure = {{"result", word(inspection::Result::Fail)}, {"device", devices[i].text}};
+      for (const char* key : {"at", "entered", "inspector"})
+        if (const Json said = lastOf(key, its, before); said.is_string()) failure[key] = said;
+      if (const std::size_t list = valueOf("machines", its); list != kNone)
+        failure["machines"] = listAt(its.substr(list));
       if (ReadRecord read = readRecord(failure.dump()); read.record) all.push_back(std::move(read));
     }
   }

@@ -103,6 +103,7 @@ class LogReader {
       log_.records.unsure_to = number;
     }
     log_.hashes.push_back(line.hash);
+    if (!line.isWhole()) takeForStop(read);
     if (read.record) keep(std::move(read), number);
     for (ReadRecord& failure : failures) keep(std::move(failure), number);
   }
@@ -128,10 +129,15 @@ class LogReader {
     if (ends == Ends::WithoutBreak) return Bad{Wrong::NoBreak, "the line break behind it is missing"};
     return std::nullopt;
   }
+  // Of what was changed later nobody knows that it was no stop.
+  static void takeForStop(ReadRecord& read) {
+    if (!read.record) return;
+    if (auto* check = std::get_if<inspection::Check>(&*read.record)) check->no_stop = false;
+  }
   // What has no time that can be read was written after the record before it.
   void keep(ReadRecord read, std::size_t number) {
     if (auto* check = std::get_if<inspection::Check>(&*read.record); check && read.has_no_time)
-      check->at = written_, check->is_undated = true;
+      check->at = written_;
     std::visit(
         [&](auto& r) {
           r.number = number;

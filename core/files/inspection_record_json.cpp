@@ -53,6 +53,7 @@ void add(Json& json, const Check& c) {
   json["round"] = c.round;
   json["device"] = c.device;
   json["machines"] = c.machines;
+  if (c.no_stop) json["no_stop"] = true;
   json["room"] = c.room;
   json["at"] = momentText(c.at);
   addEntered(json, c.entered);
@@ -96,6 +97,12 @@ std::string textOr(const Parsed& json, const char* key) {
   return at == json.end() ? std::string() : at->get<std::string>();
 }
 
+// What is only written where it is so.
+bool yesOr(const Parsed& json, const char* key) {
+  const auto at = json.find(key);
+  return at != json.end() && at->get<bool>();
+}
+
 inspection::LayoutThen layoutOf(const Parsed& json) {
   const Parsed& revision = json.at("revision");
   return {revision.is_null() ? std::nullopt : std::optional(revision.get<int>()),
@@ -115,7 +122,7 @@ inspection::RoundWalk walkOf(const Parsed& json) {
   if (const auto hours = json.find("hours"); hours != json.end())
     walk.after_hours = hours->get<std::string>() == kAfterHours;
   walk.start = textOr(json, "start");
-  if (const auto closed = json.find("closed"); closed != json.end()) walk.closed = closed->get<bool>();
+  walk.closed = yesOr(json, "closed");
   return walk;
 }
 
@@ -150,6 +157,7 @@ Check checkOf(const Parsed& json) {
   c.round = json.at("round").get<std::size_t>();
   c.device = json.at("device").get<std::string>();
   c.machines = json.at("machines").get<std::vector<std::string>>();
+  c.no_stop = yesOr(json, "no_stop");
   c.room = json.at("room").get<std::string>();
   c.at = momentOf(json, "at");
   c.entered = enteredOf(json);
@@ -160,7 +168,7 @@ Check checkOf(const Parsed& json) {
     if (const auto at = tested.find(word(test)); at != tested.end())
       c.tested.emplace_back(test, at->get<bool>());
   c.result = must(inspection::resultOf(json.at("result").get_ref<const std::string&>()), "result");
-  if (const auto removed = json.find("removed"); removed != json.end()) c.removed = removed->get<bool>();
+  c.removed = yesOr(json, "removed");
   if (const auto runs = json.find("run_down_s"); runs != json.end())
     c.run_down_s = runs->get<std::vector<double>>();
   c.note = textOr(json, "note");
@@ -206,7 +214,8 @@ void readFailure(const Parsed& json, ReadRecord& read) {
   const auto entered = readable([&] { return momentOf(json, "entered"); });
   read.has_no_time = !at && !entered;
   if (!read.has_no_time) c.at = at ? *at : *entered;
-  if (at) c.entered = entered;
+  c.is_undated = !at;
+  c.entered = entered;
   read.record = c;
 }
 

@@ -19,8 +19,9 @@ struct ReadRecord {
   std::optional<inspection::Record> record;
   std::size_t number = 0;  // as the line says
   std::string before;
-  std::string why;           // it is no whole record: a clause. `record` may then be a failure all the same
-  bool has_no_time = false;  // such a failure, of which it cannot be read when that was
+  std::string why;  // it is no whole record: a clause. `record` may then be a failure all the same
+  bool has_no_time =
+      false;  // such a failure, of which it can be read neither when that was nor when it was entered
 };
 // Of a whole object, blanks around it or not. What says which device failed is a failure, whatever else of it
 // cannot be read.

@@ -18,6 +18,7 @@ std::vector<const Check*> dated(const CheckChain& chain) {
   std::vector<const Check*> all = {chain.checks.front()};
   for (const Check* check : chain.checks)
     if (check->entered && check != all.front()) all.push_back(check);
+  if (all.size() > 1 && all.front()->is_undated) all.erase(all.begin());
   return all;
 }
 
@@ -71,6 +72,10 @@ bool CheckChain::failedOnce() const {
 
 bool CheckChain::passedThroughout(bool is_stop) const {
   return std::ranges::all_of(checks, [is_stop](const Check* c) { return workedAsAsked(*c, is_stop); });
+}
+
+bool CheckChain::isOfNoStop() const {
+  return std::ranges::all_of(checks, &Check::no_stop);
 }
 
 bool CheckChain::writtenAtOnce() const {

@@ -21,12 +21,17 @@ struct CheckChain {
   // Whoever first wrote it and whoever corrected it say that it was worked, and stopped, and nobody that it
   // did not stay in: of what kind it was then is not on record. Of what is no stop, that it was looked at.
   bool passedThroughout(bool is_stop = true) const;
+  // Whether each of them says that the device was no stop.
+  bool isOfNoStop() const;
   bool writtenAtOnce() const;
-  // Of it and its dated corrections the one with the earliest time.
+  // Of it and its dated corrections the one with the earliest time that can be read, if any can.
   const Check& datedFirst() const;
   // The first and the last of the times that they give.
   const Moment& earliest() const { return datedFirst().at; }
   const Moment& latest() const;
+  bool isUndated() const { return datedFirst().is_undated; }
+  // Of the first of those times, or kUnreadDay.
+  Date day() const { return isUndated() ? kUnreadDay : earliest().date; }
 };
 
 // Of each check that corrects no other one, in the order of writing.

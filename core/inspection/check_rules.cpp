@@ -5,7 +5,7 @@
 namespace stopwalk::inspection {
 
 std::span<const Tried> mayBeTried(bool is_stop) {
-  static constexpr Tried kLook[] = {Tried::Seen};
+  static constexpr Tried kLook[] = {Tried::Seen, Tried::Clear, Tried::Legible};
   return is_stop ? std::span<const Tried>(kTried) : std::span<const Tried>(kLook);
 }
 
@@ -24,7 +24,8 @@ bool workedAsAsked(const Check& check, bool is_stop) {
 
 std::optional<CorrectionFault> correctionFault(const Records& records, std::size_t number,
                                                const std::string& device, std::size_t round) {
-  const Check* old = records.findCheck(number);
+  const Check* old = records.findCheck(number, device);
+  if (!old) old = records.findCheck(number);
   if (!old) return CorrectionFault{CannotCorrect::Unknown, {}, 0};
   if (old->device != device) return CorrectionFault{CannotCorrect::OtherDevice, old->device, 0};
   const auto place = static_cast<std::size_t>(old - records.checks.data());

@@ -36,12 +36,14 @@ const Failure& lastOf(const std::vector<Failure>& open) {
 
 // Whether a pass was written, or is said to have been made, after a failure.
 bool mayBeAfter(const CheckChain& pass, const Check& failure) {
-  return pass.said().number > failure.number || instantOf(pass.earliest()) > instantOf(failure.at);
+  return pass.said().number > failure.number || failure.is_undated ||
+         instantOf(pass.earliest()) > instantOf(failure.at);
 }
 
-std::vector<std::string> notTested(const CheckChain& pass, const std::vector<std::string>& failed,
-                                   const DeviceNow* now) {
-  return isStop(now) ? notNamed(pass, machinesToTest(failed, now)) : std::vector<std::string>();
+// Of what the layout does not have looking will do only where it was no stop when it failed and when it
+// passed.
+bool mustBePressed(const CheckChain& pass, const Check& failure, const DeviceNow* now) {
+  return isOfStop(pass, now) || (!now && !failure.no_stop);
 }
 
 }  // namespace
@@ -55,19 +57,16 @@ std::vector<std::string> machinesToTest(const std::vector<std::string>& failed, 
   return failed.empty() || !are_known ? now->machines : failed;
 }
 
-bool testsAgain(const Check& pass, const std::vector<std::string>& failed, const DeviceNow* now) {
-  return workedAsAsked(pass, isStop(now)) && notTested(CheckChain{{&pass}}, failed, now).empty();
-}
-
 std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
                                     const Closing& closing) {
-  const bool is_stop = isStop(closing.now);
+  const bool is_stop = mustBePressed(pass, failure, closing.now);
   if (!pass.passedThroughout(is_stop))
     return workedAsAsked(pass.said(), is_stop) ? LeftOpen::Correction
            : is_stop                           ? LeftOpen::NotPressed
                                                : LeftOpen::NotSeen;
   if (closing.reliance.doubt(pass, closing.now)) return LeftOpen::InDoubt;
-  if (!notTested(pass, failure.machines, closing.now).empty()) return LeftOpen::NotNamed;
+  if (is_stop && !notNamed(pass, machinesToTest(failure.machines, closing.now)).empty())
+    return LeftOpen::NotNamed;
   if (!surelyAfter(pass, failed)) return LeftOpen::NotSurelyAfter;
   const auto foundIt = [&](const Check* c) { return maybeSamePerson(c->inspector, failure.inspector); };
   if (closing.by_another && std::ranges::any_of(pass.checks, foundIt)) return LeftOpen::SamePerson;
@@ -87,7 +86,8 @@ std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& clo
                       last.check->inspector,
                       std::ranges::min(open | std::views::transform(dayOf)),
                       isRemoved(chains, closing.reliance),
-                      last.check->machines};
+                      last.check->machines,
+                      last.check->no_stop};
 }
 
 bool isRemoved(const Chains& chains, const Reliance& reliance) {
@@ -104,18 +104,30 @@ bool isRemoved(const Chains& chains, const Reliance& reliance) {
   });
 }
 
+std::optional<NotCounted> lookNotCounted(const CheckChain& pass, const Closing& closing) {
+  if (const auto in_doubt = closing.reliance.lookNotCounted(pass, closing.now)) return in_doubt;
+  const auto mayBeLater = [&](const CheckChain* removal) { return !surelyAfter(pass, *removal); };
+  if (!closing.now || std::ranges::none_of(closing.removals, mayBeLater)) return std::nullopt;
+  return NotCounted{pass.said().number, pass.day(), Doubt::TakenAway};
+}
+
+std::optional<NotCounted> notCounted(const CheckChain& pass, const Closing& closing) {
+  const auto look = lookNotCounted(pass, closing);
+  return look ? look : closing.reliance.notCounted(pass, closing.now);
+}
+
 std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing) {
   std::vector<ShortOfPass> all;
   const std::vector<Failure> open = openFailures(chains, closing);
   const auto failed = openFailure(chains, closing);
   for (const CheckChain* chain : chains) {
     if (chain->said().result != Result::Pass) continue;
-    ShortOfPass one{chain->said().number, closing.reliance.notCounted(*chain, closing.now)};
+    ShortOfPass one{chain->said().number, notCounted(*chain, closing)};
     if (failed && mayBeAfter(*chain, *lastOf(open).check)) {
       one.left_open = whyLeftOpen(*chain, *lastOf(open).chain, *lastOf(open).check, closing);
       one.failed = failed;
       if (one.left_open == LeftOpen::NotNamed)
-        one.not_named = notTested(*chain, failed->machines, closing.now);
+        one.not_named = notNamed(*chain, machinesToTest(failed->machines, closing.now));
     }
     if (one.not_counted || one.left_open) all.push_back(one);
   }

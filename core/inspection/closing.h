@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -20,14 +21,19 @@ struct FailedDevice {
   Date since{};          // of the first such
   bool removed = false;  // said since to be no longer there: it counts only if the layout has it again
   std::vector<std::string> machines = {};  // that it named
+  bool no_stop = false;                    // it says that the device was none
   bool operator==(const FailedDevice&) const = default;
 };
+
+// Those of one device, in the order of writing.
+using Chains = std::vector<const CheckChain*>;
 
 // What passes are held against.
 struct Closing {
   bool by_another = false;  // than who found the failure
   Reliance reliance;
   const DeviceNow* now = nullptr;  // the device, if the layout has it
+  Chains removals = {};            // that say that it was taken away
 };
 
 // Why a pass does not close a failure.
@@ -40,6 +46,9 @@ enum class LeftOpen {
   NotSurelyAfter,  // by the times given
   SamePerson       // who found it passed it, and another is to
 };
+inline constexpr std::array kLeftOpen = {LeftOpen::Correction, LeftOpen::NotPressed, LeftOpen::InDoubt,
+                                         LeftOpen::NotSeen,    LeftOpen::NotNamed,   LeftOpen::NotSurelyAfter,
+                                         LeftOpen::SamePerson};
 // None: it closes it.
 std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& failed, const Check& failure,
                                     const Closing& closing);
@@ -48,16 +57,15 @@ std::optional<LeftOpen> whyLeftOpen(const CheckChain& pass, const CheckChain& fa
 // them now, or all that it stops where it is not clear which of them those were.
 std::vector<std::string> machinesToTest(const std::vector<std::string>& failed, const DeviceNow* now);
 
-// Whether it says that a device which failed with those machines passed what is asked of it.
-bool testsAgain(const Check& pass, const std::vector<std::string>& failed, const DeviceNow* now);
-
-// Those of one device, in the order of writing.
-using Chains = std::vector<const CheckChain*>;
 // Of the failures that no pass closes the last; none: all are closed.
 std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& closing);
 
 // Whether it was said after all that was found of the device that it is no longer there.
 bool isRemoved(const Chains& chains, const Reliance& reliance);
+
+// Why a pass counts for nothing as a test by hand, or as a look, of what the layout has now; none: it counts.
+std::optional<NotCounted> notCounted(const CheckChain& pass, const Closing& closing);
+std::optional<NotCounted> lookNotCounted(const CheckChain& pass, const Closing& closing);
 
 // What a pass does not do though it says pass.
 struct ShortOfPass {

@@ -21,6 +21,11 @@ auto ofWord(const Choices& choices, std::string_view text) {
   return at == choices.end() ? std::nullopt : std::optional(*at);
 }
 
+bool wasPressed(const Check& check) {
+  return testedFor(check, Tried::Pressed).value_or(false) ||
+         testedFor(check, Tried::PressedRunning).value_or(false);
+}
+
 }  // namespace
 
 const Round* Records::findRound(std::size_t number) const {
@@ -29,6 +34,17 @@ const Round* Records::findRound(std::size_t number) const {
 
 const Check* Records::findCheck(std::size_t number) const {
   return findNumber(checks, number);
+}
+
+const Check* Records::findCheck(std::size_t number, const std::string& device) const {
+  const Check *check = findCheck(number), *end = checks.data() + checks.size();
+  while (check && check->device != device)
+    check = check + 1 != end && check[1].number == number ? check + 1 : nullptr;
+  return check;
+}
+
+std::string timeText(const Check& check) {
+  return check.is_undated ? kNoReadableTime : momentText(check.at);
 }
 
 std::optional<bool> testedFor(const Check& check, Tried test) {
@@ -44,13 +60,13 @@ bool wasSeen(const Check& check) {
 
 bool passedPressed(const Check& check) {
   if (check.result != Result::Pass || contradictsPass(check)) return false;
-  return check.tested.empty() || testedFor(check, Tried::Pressed).value_or(false) ||
-         testedFor(check, Tried::PressedRunning).value_or(false);
+  return (check.tested.empty() && !check.no_stop) || wasPressed(check);
 }
 
 bool passedSeen(const Check& check) {
   if (check.result != Result::Pass || contradictsPass(check)) return false;
-  return check.tested.empty() || wasSeen(check);
+  if (wasSeen(check)) return true;
+  return check.tested.empty() || (wasPressed(check) && testedFor(check, Tried::Seen) != false);
 }
 
 bool passedInFull(const Check& check, bool latches) {

@@ -104,9 +104,10 @@ struct Check {
   std::optional<Moment> entered =
       {};                // when it was written, where `at` was given, such as from paper; none: at once
   bool removed = false;  // what was not tested is no longer there
-  bool is_undated =
-      false;  // `at` cannot be read: it is when the record before it was written, if there is one
+  // `at` cannot be read: it is when this, or else the record before it, was written, if that can be.
+  bool is_undated = false;
   std::optional<TagOut> tagged_out = {};
+  bool no_stop = false;  // the device was none that day: it is only looked at
   bool operator==(const Check&) const = default;
 };
 
@@ -118,7 +119,9 @@ struct Records {
   std::vector<Check> checks;
   std::size_t unsure_to = 0;  // the last line that is not as it was written; 0: all are
   const Round* findRound(std::size_t number) const;
+  // One of that number: a line that was changed may say of several devices that they failed.
   const Check* findCheck(std::size_t number) const;
+  const Check* findCheck(std::size_t number, const std::string& device) const;
   bool operator==(const Records&) const = default;
 };
 
@@ -130,6 +133,10 @@ inline const Moment& writtenAt(const Round& round) {
   return round.entered ? *round.entered : round.at;
 }
 
+inline const std::string kNoReadableTime = "no readable time";
+// When it was made, as a record has it, or that.
+std::string timeText(const Check& check);
+
 std::optional<bool> testedFor(const Check& check, Tried test);
 // Whether it says that it was looked at and was as it should be.
 bool wasSeen(const Check& check);
@@ -137,7 +144,7 @@ bool wasSeen(const Check& check);
 // asks for.
 bool passedPressed(const Check& check);
 // Whether it says that the device was looked at and all was as it should be: what is asked of what stops
-// nothing, such as a guarded start.
+// nothing, such as a guarded start. Whoever pressed it looked at it.
 bool passedSeen(const Check& check);
 // Whether everything that may be tried was, and was so. That it stays in when pressed may be left unsaid, and
 // is not asked of a kind that does not.

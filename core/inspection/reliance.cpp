@@ -34,6 +34,8 @@ std::string reasonOf(const NotCounted& pass) {
       return "the records are not as they were written";
     case Doubt::AfterToday:
       return "it is dated, or was entered, on a day that is still to come";
+    case Doubt::TakenAway:
+      return "it was made before the device was recorded as taken away";
     case Doubt::NotNamed:
       break;  // below
   }
@@ -41,7 +43,7 @@ std::string reasonOf(const NotCounted& pass) {
 }
 
 std::string clauseOf(const NotCounted& pass) {
-  return "check " + std::to_string(pass.check) + " of " + dateText(pass.on) +
+  return "check " + std::to_string(pass.check) + " of " + dayText(pass.on) +
          " does not count: " + reasonOf(pass);
 }
 
@@ -55,8 +57,8 @@ Reliance::Reliance(const Records& records, Date today)
 // the device is gone. It was made before it was written, and so before the next line was.
 bool Reliance::isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const {
   if (unsure_to_ == 0) return true;
-  if (pass.first().number <= unsure_to_ || !(pass.said().removed || pass.passedThroughout(isStop(now))))
-    return false;
+  if (pass.first().number <= unsure_to_) return false;
+  if (!pass.said().removed && !pass.passedThroughout(isOfStop(pass, now))) return false;
   return pass.writtenAtOnce() || instantOf(pass.earliest()) > sure_since_.value();
 }
 
@@ -71,14 +73,14 @@ std::optional<Doubt> Reliance::doubt(const CheckChain& pass, const DeviceNow* no
 
 std::optional<NotCounted> Reliance::lookNotCounted(const CheckChain& pass, const DeviceNow* now) const {
   const auto why = doubt(pass, now);
-  return why ? std::optional(NotCounted{pass.said().number, pass.earliest().date, *why}) : std::nullopt;
+  return why ? std::optional(NotCounted{pass.said().number, pass.day(), *why}) : std::nullopt;
 }
 
 std::optional<NotCounted> Reliance::notCounted(const CheckChain& pass, const DeviceNow* now) const {
   if (const auto look = lookNotCounted(pass, now); look || !now || !now->is_stop) return look;
   const std::vector<std::string> missing = notNamed(pass, now->machines);
   if (missing.empty()) return std::nullopt;
-  return NotCounted{pass.said().number, pass.earliest().date, Doubt::NotNamed, missing};
+  return NotCounted{pass.said().number, pass.day(), Doubt::NotNamed, missing};
 }
 
 std::vector<std::string> notNamed(const CheckChain& pass, const std::vector<std::string>& machines) {

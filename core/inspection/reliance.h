@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -15,8 +16,11 @@ namespace stopwalk::inspection {
 enum class Doubt {
   NotAsWritten,  // it stands up to a line of the log that is not as it was written, or corrects one such
   AfterToday,    // it is dated, or was entered, on a day that is still to come
+  TakenAway,     // the device was recorded as taken away since: another stands on the plan under its id
   NotNamed       // it did not name all machines that the device stops now
 };
+inline constexpr std::array kDoubts = {Doubt::NotAsWritten, Doubt::AfterToday, Doubt::TakenAway,
+                                       Doubt::NotNamed};
 
 struct NotCounted {
   std::size_t check = 0;  // its number
@@ -38,9 +42,10 @@ struct DeviceNow {
   bool operator==(const DeviceNow&) const = default;
 };
 
-// What is not known may be a stop.
-inline bool isStop(const DeviceNow* device) {
-  return !device || device->is_stop;
+// Whether what a chain says is held against what a stop must do: by what the device is now, or, where the
+// layout does not have it, by what it was.
+inline bool isOfStop(const CheckChain& chain, const DeviceNow* now) {
+  return now ? now->is_stop : !chain.isOfNoStop();
 }
 
 class Reliance {

@@ -43,10 +43,4 @@ std::vector<const Round*> unfinishedRounds(const Records& records) {
   return rounds;
 }
 
-std::vector<const Check*> actionsDueOn(const Records& records, const AsOf& as_of, Date day) {
-  std::vector<const Check*> due = openActions(records, as_of);
-  std::erase_if(due, [&](const Check* c) { return !c->corrective->due || *c->corrective->due > day; });
-  return due;
-}
-
 }  // namespace stopwalk::inspection

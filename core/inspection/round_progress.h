@@ -15,7 +15,5 @@ std::map<std::string, const Check*> checksIn(const Records& records, std::size_t
 std::vector<std::string> stillToCheck(const Round& round, const Records& records);
 // The rounds with a device still to check, the newest first.
 std::vector<const Round*> unfinishedRounds(const Records& records);
-// The checks whose action is open today and was to be done on `day` or before.
-std::vector<const Check*> actionsDueOn(const Records& records, const AsOf& as_of, Date day);
 
 }  // namespace stopwalk::inspection

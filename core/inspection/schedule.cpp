@@ -1,6 +1,7 @@
 #include "core/inspection/schedule.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <ranges>
 
@@ -19,20 +20,21 @@ void later(std::optional<NotCounted>& pass, const NotCounted& other) {
 }
 
 // Puts in a pass, as far as it counts.
-void addPass(DeviceState& state, const CheckChain& chain, const Reliance& reliance, const DeviceNow* now) {
+void addPass(DeviceState& state, const CheckChain& chain, const Closing& closing) {
   const Check& said = chain.said();
+  const DeviceNow* now = closing.now;
   if (contradictsPass(said, now && now->latches)) return;
   const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& kept,
                        const std::optional<NotCounted>& pass) {
     if (pass)
       later(kept, *pass);
     else
-      later(counted, chain.earliest().date);
+      later(counted, chain.day());
   };
   const bool is_seen = state.is_stop ? testedFor(said, Tried::Seen).value_or(true) : passedSeen(said);
-  if (is_seen) add(state.seen, state.seen_not_counted, reliance.lookNotCounted(chain, now));
+  if (is_seen) add(state.seen, state.seen_not_counted, lookNotCounted(chain, closing));
   if (!state.is_stop) return;
-  const auto by_hand = reliance.notCounted(chain, now);
+  const auto by_hand = notCounted(chain, closing);
   if (passedPressed(said)) add(state.pressed, state.pressed_not_counted, by_hand);
   if (passedInFull(said, !now || now->latches)) add(state.in_full, state.full_not_counted, by_hand);
 }
@@ -42,20 +44,22 @@ void dropEarlier(std::optional<NotCounted>& pass, const std::optional<Date>& cou
 }
 
 DeviceState stateOf(const std::string& device, const Chains& chains, const Closing& closing) {
-  DeviceState state{.device = device, .failed = openFailure(chains, closing), .is_stop = isStop(closing.now)};
+  DeviceState state{.device = device,
+                    .failed = openFailure(chains, closing),
+                    .is_stop = !closing.now || closing.now->is_stop};
   const CheckChain *last = nullptr, *believed = nullptr;
   for (const CheckChain* chain : chains) {
     const auto isLast = [&](const CheckChain* other) { return !other || !surelyAfter(*other, *chain); };
     if (isLast(last)) last = chain;
     if (closing.reliance.doubt(*chain, closing.now) != Doubt::AfterToday && isLast(believed))
       believed = chain;
-    if (chain->said().result == Result::Pass) addPass(state, *chain, closing.reliance, closing.now);
+    if (chain->said().result == Result::Pass) addPass(state, *chain, closing);
   }
   dropEarlier(state.seen_not_counted, state.seen);
   dropEarlier(state.pressed_not_counted, state.pressed);
   dropEarlier(state.full_not_counted, state.in_full);
   if (last) state.last = last->said().number;
-  if (believed) state.last_on = believed->earliest().date;
+  if (believed) state.last_on = believed->day();
   return state;
 }
 
@@ -77,6 +81,9 @@ void eachDevice(const std::vector<CheckChain>& chains, bool by_another, const Re
   Closing closing{by_another, Reliance(records, as_of.today)};
   for (const auto& [device, its] : byDevice(chains)) {
     closing.now = findNow(as_of, device);
+    closing.removals.clear();
+    std::ranges::copy_if(its, std::back_inserter(closing.removals),
+                         [](const CheckChain* chain) { return chain->said().removed; });
     each(device, its, closing);
   }
 }
@@ -142,8 +149,8 @@ void eachComing(std::span<const std::string> devices, std::span<const DeviceStat
 std::vector<std::size_t> placesCorrected(const Records& records) {
   std::vector<std::size_t> places;
   for (const Check& check : records.checks) {
-    const Check* old = check.corrects ? records.findCheck(*check.corrects) : nullptr;
-    const bool good = old && old->number < check.number && old->device == check.device;
+    const Check* old = check.corrects ? records.findCheck(*check.corrects, check.device) : nullptr;
+    const bool good = old && old->number < check.number;
     places.push_back(good ? static_cast<std::size_t>(old - records.checks.data()) : places.size());
   }
   return places;
@@ -204,6 +211,11 @@ std::map<std::size_t, ShortOfPass> passesShort(const Records& records, const Sch
                for (const ShortOfPass& pass : shortOf(its, closing)) passes[pass.check] = pass;
              });
   return passes;
+}
+
+const ShortOfPass* findShort(const std::map<std::size_t, ShortOfPass>& passes, const Check& check) {
+  const auto pass = passes.find(check.number);
+  return pass != passes.end() && check.result == Result::Pass ? &pass->second : nullptr;
 }
 
 std::set<std::string> removedDevices(const Records& records, Date today) {

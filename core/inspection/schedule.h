@@ -38,7 +38,7 @@ struct AsOf {
 struct DeviceState {
   std::string device;
   std::optional<std::size_t> last = {};  // the number of the last check that was not corrected
-  std::optional<Date> last_on = {};      // when that was, of those that are not still to come
+  std::optional<Date> last_on = {};      // when that was, of those that are not still to come, or kUnreadDay
   std::optional<Date> seen = {}, pressed = {}, in_full = {};  // when it last passed each
   // A pass since that, which counts for nothing.
   std::optional<NotCounted> seen_not_counted = {}, pressed_not_counted = {}, full_not_counted = {};
@@ -53,6 +53,8 @@ std::vector<FailedDevice> failedDevices(const Records& records, const Schedule& 
 // The passes that count for nothing, or leave open what their device failed; by the number of the check.
 std::map<std::size_t, ShortOfPass> passesShort(const Records& records, const Schedule& schedule,
                                                const AsOf& as_of);
+// That of the check; null: it is no such pass. A line that was changed may say of others that they failed.
+const ShortOfPass* findShort(const std::map<std::size_t, ShortOfPass>& passes, const Check& check);
 
 // What stands to be done at one device.
 struct Due {

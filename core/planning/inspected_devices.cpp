@@ -7,12 +7,19 @@
 namespace stopwalk::planning {
 namespace {
 
-std::vector<std::string> machinesStopped(const audit::StopRelation& relation, std::size_t device,
-                                         const layout::Layout& layout) {
-  std::vector<std::string> ids;
-  for (std::size_t m = 0; m < layout.machines.size(); ++m)
-    if (relation.stops(device, m)) ids.push_back(layout.machines[m].id);
-  return ids;
+// `room_of`: for each machine the room that it is in.
+std::vector<inspection::DeviceNow> devicesNow(const layout::Layout& layout,
+                                              const std::vector<audit::DeviceEntry>& devices,
+                                              const std::vector<std::optional<std::size_t>>& room_of) {
+  const audit::StopRelation relation(layout, devices, room_of);
+  std::vector<inspection::DeviceNow> all;
+  for (std::size_t d = 0; d < devices.size(); ++d) {
+    const layout::DeviceKind& kind = *devices[d].kind;
+    all.push_back({devices[d].id, {}, kind.latches, kind.counts_as_stop});
+    for (std::size_t m = 0; m < layout.machines.size(); ++m)
+      if (relation.stops(d, m)) all.back().machines.push_back(layout.machines[m].id);
+  }
+  return all;
 }
 
 }  // namespace
@@ -23,20 +30,17 @@ std::vector<InspectedDevice> inspectedDevices(const layout::Layout& layout, cons
   std::vector<std::optional<std::size_t>> rooms;
   for (const layout::Machine& m : layout.machines) rooms.push_back(around.roomAt(m.at));
   const std::vector<audit::DeviceEntry> devices = audit::devicesOf(layout, kinds);
-  const audit::StopRelation relation(layout, devices, rooms);
+  std::vector<inspection::DeviceNow> now = devicesNow(layout, devices, rooms);
 
   std::vector<InspectedDevice> all;
   for (std::size_t d = 0; d < devices.size(); ++d) {
     const audit::DeviceEntry& entry = devices[d];
     floor::Standing standing = around.standing(around.placed(*entry.device, *entry.kind, entry.machine));
-    InspectedDevice one{entry.id,
+    InspectedDevice one{std::move(now[d]),
                         entry.kind->label.empty() ? entry.kind->key : entry.kind->label,
-                        machinesStopped(relation, d, layout),
                         {},
                         std::move(standing.place),
-                        std::move(standing.reason),
-                        entry.kind->latches,
-                        entry.kind->counts_as_stop};
+                        std::move(standing.reason)};
     const auto room = standing.room ? standing.room : entry.machine ? rooms[*entry.machine] : std::nullopt;
     if (room) one.room = layout.rooms[*room].id;
     all.push_back(std::move(one));
@@ -51,13 +55,7 @@ std::vector<inspection::DeviceNow> devicesNow(const layout::Layout& layout,
   const geometry::IndexedPolygons rooms(std::move(outlines));
   std::vector<std::optional<std::size_t>> room_of;
   for (const layout::Machine& m : layout.machines) room_of.push_back(rooms.firstHolding(m.at));
-  const std::vector<audit::DeviceEntry> devices = audit::devicesOf(layout, kinds);
-  const audit::StopRelation relation(layout, devices, room_of);
-  std::vector<inspection::DeviceNow> all;
-  for (std::size_t d = 0; d < devices.size(); ++d)
-    all.push_back({devices[d].id, machinesStopped(relation, d, layout), devices[d].kind->latches,
-                   devices[d].kind->counts_as_stop});
-  return all;
+  return devicesNow(layout, audit::devicesOf(layout, kinds), room_of);
 }
 
 }  // namespace stopwalk::planning

@@ -12,16 +12,12 @@
 
 namespace stopwalk::planning {
 
-// A device as an inspection meets it.
-struct InspectedDevice {
-  std::string id;
-  std::string kind;                   // its label
-  std::vector<std::string> machines;  // ids of those it is wired to stop, in the order of the file
-  std::string room;                   // id of where its user stands, else of its machine; empty: in none
-  floor::Place place;                 // where its user stands; empty: blocked
-  std::string blocked;                // why
-  bool latches = false;               // its kind stays in when pressed
-  bool is_stop = true;                // false: it stops nothing, as a guarded start, and is only looked at
+// A device as an inspection meets it, with the machines that it is wired to stop in the order of the file.
+struct InspectedDevice : inspection::DeviceNow {
+  std::string kind;     // its label
+  std::string room;     // id of where its user stands, else of its machine; empty: in none
+  floor::Place place;   // where its user stands; empty: blocked
+  std::string blocked;  // why
 };
 
 // Every device of the layout, guarded starts among them, in the order of the file.

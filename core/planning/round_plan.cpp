@@ -22,9 +22,7 @@ std::string wordOf(const RoundScope& scope) {
 }
 
 inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today) {
-  inspection::AsOf as_of{today};
-  for (const InspectedDevice& d : devices) as_of.devices.push_back({d.id, d.machines, d.latches, d.is_stop});
-  return as_of;
+  return {today, {devices.begin(), devices.end()}};
 }
 
 inspection::AsOf asOf(const layout::Layout& layout, const layout::DeviceKinds& kinds,
@@ -106,12 +104,25 @@ inspection::LayoutThen layoutThen(const layout::Layout& layout, std::string sha2
   return {revision ? std::optional(revision->number) : std::nullopt, std::move(sha256)};
 }
 
+std::optional<InspectedDevice> lastKnown(const std::string& device, const inspection::Records& records) {
+  const auto& checks = records.checks;
+  const auto last = std::ranges::find(checks.rbegin(), checks.rend(), device, &inspection::Check::device);
+  if (last == checks.rend()) return std::nullopt;
+  InspectedDevice known;
+  known.id = device;
+  known.machines = last->machines;
+  known.room = last->room;
+  known.is_stop = !last->no_stop;
+  return known;
+}
+
 inspection::Check beginCheck(const inspection::Round& round, const InspectedDevice& device,
                              inspection::Moment at, inspection::LayoutThen layout) {
   inspection::Check check;
   check.round = round.number;
   check.device = device.id;
   check.machines = device.machines;
+  check.no_stop = !device.is_stop;
   check.room = device.room;
   check.at = at;
   check.inspector = round.by;

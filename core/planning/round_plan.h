@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -55,6 +56,8 @@ const InspectedDevice* findDevice(std::span<const InspectedDevice> devices, cons
 
 // The layout as a record names it.
 inspection::LayoutThen layoutThen(const layout::Layout& layout, std::string sha256);
+// A device that the layout does not have, as it was when it was checked last; none: it never was.
+std::optional<InspectedDevice> lastKnown(const std::string& device, const inspection::Records& records);
 // A check of the device in the round, with all but what was found.
 inspection::Check beginCheck(const inspection::Round& round, const InspectedDevice& device,
                              inspection::Moment at, inspection::LayoutThen layout);

@@ -5517,6 +5517,10 @@
         <source>machine tagged out by %1</source>
         <translation>Maschine gesperrt und gekennzeichnet durch %1</translation>
     </message>
+    <message>
+        <source>no readable time</source>
+        <translation>keine lesbare Zeit</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Drafts</name>
@@ -5805,6 +5809,10 @@
         <source>the line break behind it is missing</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Der Zeilenumbruch dahinter fehlt</translation>
+    </message>
+    <message>
+        <source>it was made before the device was recorded as taken away</source>
+        <translation>die Kontrolle war, bevor aufgezeichnet wurde, dass das Gerät entfernt ist</translation>
     </message>
 </context>
 <context>

@@ -5517,6 +5517,10 @@
         <source>machine tagged out by %1</source>
         <translation>máquina bloqueada y etiquetada por %1</translation>
     </message>
+    <message>
+        <source>no readable time</source>
+        <translation>sin hora legible</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Drafts</name>
@@ -5805,6 +5809,10 @@
         <source>the line break behind it is missing</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>falta el salto de línea que le sigue</translation>
+    </message>
+    <message>
+        <source>it was made before the device was recorded as taken away</source>
+        <translation>se hizo antes de que el dispositivo se registrara como retirado</translation>
     </message>
 </context>
 <context>

@@ -86,7 +86,7 @@ TEST_F(RoundBundle, SaysWhoTaggedTheMachineOutAndUntilWhen) {
   EXPECT_TRUE(has("Machine tagged out by Bo Example, until 2026-03-09")) << text().toStdString();
   const std::string csv = path("records.csv");
   ASSERT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", csv}).exit, kDone);
-  EXPECT_NE(textOf(csv).find("Bo Example,2026-03-09\r\n"), std::string::npos) << textOf(csv);
+  EXPECT_NE(textOf(csv).find("Bo Example,2026-03-09,\r\n"), std::string::npos) << textOf(csv);
   const std::string shown = round({"show"}).out;
   EXPECT_NE(shown.find("machine tagged out by Bo Example, until 2026-03-09"), std::string::npos) << shown;
 }
@@ -185,7 +185,7 @@ TEST_F(RoundBundle, SaysWhenItWasEntered) {
   EXPECT_TRUE(has("2026-03-01 08:30 +00:00 (entered 2026-03-02 09:15 +01:00)")) << text().toStdString();
   const std::string csv = path("records.csv");
   ASSERT_EQ(round({"bundle", "--from", "2026-03-01", "--to", "2026-03-31", "--out", csv}).exit, kDone);
-  EXPECT_NE(textOf(csv).find(",2026-03-02T09:15:00+01:00,,,,\r\n"), std::string::npos);
+  EXPECT_NE(textOf(csv).find(",2026-03-02T09:15:00+01:00,,,,,\r\n"), std::string::npos);
 }
 
 TEST_F(RoundBundle, NamesTheLineThatWasChanged) {
@@ -198,6 +198,35 @@ TEST_F(RoundBundle, NamesTheLineThatWasChanged) {
   EXPECT_TRUE(has("Line 2 is not as it was written: it was changed after it was written."))
       << text().toStdString();
   EXPECT_FALSE(has("Each record is as it was written"));
+}
+
+// As it may be of the period; and each failure of a line that says two has its own people.
+TEST_F(RoundBundle, HoldsFailuresWithoutAReadableTimeInEachPeriod) {
+  open();
+  ASSERT_EQ(record("saw/stop", "pass").exit, kDone);
+  write("shop.inspections.jsonl",
+        log() + R"({"device":"saw/stop","machines":["saw"],"inspector":"Ada Example","result":"fail")"
+                R"("device":"cut-off","machines":["drill"],"inspector":"Bo Example","result":"fail"})"
+                "\n");
+  const std::string csv = path("records.csv");
+  for (const char* year : {"2024", "2026"}) {
+    const std::string from = std::string(year) + "-01-01", to = std::string(year) + "-12-31";
+    ASSERT_EQ(round({"bundle", "--from", from, "--to", to, "--out", out}).exit, kDone);
+    EXPECT_TRUE(has("no readable time Ada Example Ada Example FAIL")) << text().toStdString();
+    EXPECT_TRUE(has("no readable time Bo Example Bo Example FAIL")) << text().toStdString();
+    ASSERT_EQ(round({"bundle", "--from", from, "--to", to, "--out", csv}).exit, kDone);
+    const std::string table = textOf(csv);
+    EXPECT_NE(table.find("check,3,0,no readable time,saw,saw/stop,,Ada Example,Ada Example,"),
+              std::string::npos)
+        << table;
+    EXPECT_NE(table.find("check,3,0,no readable time,drill,cut-off,,Bo Example,"), std::string::npos)
+        << table;
+    EXPECT_NE(table.find("failed,3,,no readable time,saw,saw/stop,,Ada Example,"), std::string::npos)
+        << table;
+    EXPECT_NE(table.find("failed,3,,no readable time,drill,cut-off,,Bo Example,"), std::string::npos)
+        << table;
+  }
+  EXPECT_FALSE(has("1970")) << text().toStdString();
 }
 
 TEST_F(RoundBundle, OfAPeriodWithoutChecksSaysSo) {

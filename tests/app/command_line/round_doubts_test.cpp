@@ -135,6 +135,27 @@ TEST_F(RoundDoubts, ADeviceThatIsRemovedIsTellable) {
   EXPECT_NE(round({"due"}).out.find("cut-off: mend"), std::string::npos);
 }
 
+// Such as a new one in its place: what was tested was another.
+TEST_F(RoundDoubts, WhatStandsUnderTheIdOfOneThatWasTakenAwayIsToBeTested) {
+  open();
+  ASSERT_EQ(record("cut-off", "pass").exit, kDone);
+  const std::string with = shop();
+  std::string without = with;
+  const std::size_t at = without.find("devices:\n  - {id: cut-off");
+  without.erase(at, without.find("phones:") - at);
+  write("shop.layout.yaml", without);
+  ASSERT_EQ(record("cut-off", "not-tested", {"--removed"}).exit, kDone);
+  write("shop.layout.yaml", with);
+  const auto due = [&] { return round({"due"}).out; };
+  EXPECT_NE(
+      due().find("cut-off: pressed, to be done again (overdue); check 2 of 2026-03-02 does not count: it "
+                 "was made before the device was recorded as taken away\n"),
+      std::string::npos)
+      << due();
+  ASSERT_EQ(record("cut-off", "pass").exit, kDone);
+  EXPECT_EQ(due().find("cut-off: pressed"), std::string::npos) << due();
+}
+
 // As of one that only has another id now.
 TEST_F(RoundDoubts, ThatADeviceWasRemovedByMistakeIsCorrectedWhereTheLayoutHasItNoMore) {
   open();

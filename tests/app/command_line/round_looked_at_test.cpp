@@ -40,7 +40,13 @@ TEST_F(RoundLookedAt, IsDueToBeSeenAndTakesNoOtherTest) {
     refuses({"--check", std::string(test) + "=yes"},
             "--check " + std::string(test) +
                 ": saw/start stops nothing and is only looked at: record it with --check seen=yes");
-  refuses({"--check", "pressed=yes"}, "is only looked at", "fail");
+  refuses({"--check", "pressed=yes"},
+          "is only looked at: say what is not so with --check clear=no or --check legible=no, all else with "
+          "--note",
+          "fail");
+  refuses({"--check", "pressed=yes"}, "is only looked at: leave that out", "not-tested");
+  refuses({"--check", "legible=no"}, "`legible=no` is a failure: record it with --result fail");
+  refuses({"--check", "clear=yes"}, "it is not said that all was looked at");
   refuses({"--run-down", "2.5"}, "--run-down: saw/start stops nothing");
   refuses({"--check", "seen=no"}, "`seen=no` says that it was not looked at");
   EXPECT_EQ(record("saw/start", "pass", {"--check", "seen=yes"}).exit, kDone);
@@ -61,6 +67,42 @@ TEST_F(RoundLookedAt, PassesAgainOnceItIsSeenToBeWhole) {
   EXPECT_TRUE(dueOf("saw/start").empty());
   const Ran audit = runProgram({"audit", layout});
   EXPECT_NE(audit.err.find("no device is failed"), std::string::npos) << audit.err;
+}
+
+TEST_F(RoundLookedAt, AFailureSaysWhatWasSeenToBeNotSo) {
+  for (const char* not_so : {"clear=no", "legible=no", "seen=yes"})
+    EXPECT_EQ(record("saw/start", "fail", {"--check", not_so}).exit, kDone) << not_so;
+  EXPECT_EQ(record("saw/start", "pass", {"--check", "clear=yes", "--check", "legible=yes"}).exit, kDone);
+  EXPECT_TRUE(dueOf("saw/start").empty());
+}
+
+// The layout no longer says what it was: the records do.
+TEST_F(RoundLookedAt, StaysPassedOnceItIsTakenOffThePlan) {
+  ASSERT_EQ(record("saw/start", "fail").exit, kDone);
+  ASSERT_EQ(record("saw/start", "pass", {"--check", "seen=yes"}).exit, kDone);
+  ASSERT_EQ(record("saw/stop", "pass").exit, kDone);
+  EXPECT_EQ(nlohmann::json::parse(lastLine(log())).count("no_stop"), 0u) << "only written where it is so";
+  const std::string with = textOf(layout);
+  write("shop.layout.yaml", shop());
+  const auto shown = nlohmann::json::parse(round({"show", "--format", "json"}).out);
+  EXPECT_EQ(shown["failed"].size(), 0u);
+  EXPECT_EQ(shown["checks"][0]["no_stop"], true);
+  EXPECT_EQ(runProgram({"audit", layout}).err.find("saw/start"), std::string::npos);
+  EXPECT_EQ(round({"verify"}).exit, kDone);
+  std::string as_stop = with;
+  as_stop.replace(as_stop.find("kind: guarded-start"), 19, "kind: mushroom-button");
+  as_stop.replace(as_stop.find(", pin: fitted"), 13, "");
+  write("shop.layout.yaml", as_stop);
+  EXPECT_EQ(dueOf("saw/start"), (std::vector<std::string>{"retest", "pressed", "full"}))
+      << "a stop is pressed, whatever was written";
+}
+
+TEST_F(RoundLookedAt, ThatItWasNoStopIsSaidOfItWhenItIsTakenAwayToo) {
+  ASSERT_EQ(record("saw/start", "fail").exit, kDone);
+  write("shop.layout.yaml", shop());
+  EXPECT_EQ(nlohmann::json::parse(round({"due", "--format", "json"}).out)["gone"].size(), 1u);
+  ASSERT_EQ(record("saw/start", "not-tested", {"--removed"}).exit, kDone);
+  EXPECT_EQ(nlohmann::json::parse(lastLine(log()))["no_stop"], true);
 }
 
 TEST_F(RoundLookedAt, HasOneBoxOnThePaperAndNothingToTime) {

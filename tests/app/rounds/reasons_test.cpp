@@ -18,11 +18,10 @@ inspection::NotCounted notCounted(Doubt why) {
 }
 
 TEST(Reasons, AreThoseOfTheCommandLine) {
-  for (const Doubt why : {Doubt::NotAsWritten, Doubt::AfterToday, Doubt::NotNamed})
+  for (const Doubt why : inspection::kDoubts)
     EXPECT_EQ(reasonText(notCounted(why), {"saw", "planer"}).toStdString(),
               inspection::reasonOf(notCounted(why)));
-  for (const LeftOpen why : {LeftOpen::Correction, LeftOpen::NotPressed, LeftOpen::InDoubt, LeftOpen::NotSeen,
-                             LeftOpen::NotNamed, LeftOpen::NotSurelyAfter, LeftOpen::SamePerson}) {
+  for (const LeftOpen why : inspection::kLeftOpen) {
     const inspection::ShortOfPass pass{
         3,
         notCounted(Doubt::AfterToday),

@@ -96,6 +96,37 @@ TEST(FailuresInText, StandInALineThatRanIntoTheNext) {
   EXPECT_EQ(failedIn(readInspectionLog("[" + lines[0] + "," + lines[1] + "," + lines[2] + "]")), both);
 }
 
+// Each with those that stand behind its own name.
+TEST(FailuresInText, HaveTheMachinesWhereThoseCanBeRead) {
+  const auto machinesIn = [](const std::string& text) {
+    std::vector<std::vector<std::string>> all;
+    for (const ReadRecord& read : failuresIn(text))
+      all.push_back(std::get<inspection::Check>(*read.record).machines);
+    return all;
+  };
+  using Lists = std::vector<std::vector<std::string>>;
+  const std::string two = R"("device":"a/b","machines":["a","]\"["],"x" "device":"c/d","machines" : [ "c" ])";
+  EXPECT_EQ(machinesIn(two + R"(,"result":"fail")"), (Lists{{"a", "]\"["}, {"c"}}));
+  for (const char* list : {"[\"c\"", "[\"c]", "[c]", "{}", "[\"c\",3]", "", "[]"})
+    EXPECT_EQ(machinesIn(R"("device":"c/d","machines":)" + std::string(list) + R"(,"result":"fail")"),
+              Lists{{}})
+        << list;
+  const InspectionLog log = changed("\"}\n", "\n");
+  EXPECT_EQ(log.records.checks[1].machines, std::vector<std::string>{"saw"});
+}
+
+TEST(FailuresInText, HaveEachItsOwnTimeAndFinder) {
+  const std::string text =
+      R"("device":"a/b","at":"2026-03-02T09:15:00+01:00","inspector":"Ada" "device":"c/d",)"
+      R"("at":"2026-03-03T09:15:00+01:00","inspector":"Bo","result":"fail")";
+  const std::vector<ReadRecord> read = failuresIn(text);
+  ASSERT_EQ(read.size(), 2u);
+  const auto& first = std::get<inspection::Check>(*read[0].record);
+  EXPECT_EQ(first.inspector, "Ada");
+  EXPECT_EQ(momentText(first.at), "2026-03-02T09:15:00+01:00");
+  EXPECT_EQ(std::get<inspection::Check>(*read[1].record).inspector, "Bo");
+}
+
 // Where nobody knows which it was, each that may have been.
 TEST(FailuresInText, AreOfEachDeviceThatTheLineNames) {
   EXPECT_EQ(failedIn(changed("\"device\":", "\"device\":\"saw/stop\",\"device\":")),

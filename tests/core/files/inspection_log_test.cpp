@@ -155,6 +155,21 @@ TEST_F(ChangedLines, OldHeadShowsWhatCameSince) {
   }
 }
 
+// Whoever changed a line may have put it in.
+TEST(InspectionLog, OfALineThatWasChangedItIsNotBelievedThatTheDeviceWasNoStop) {
+  inspection::Check check;
+  check.device = "saw/start", check.inspector = "Ada Example", check.note = "pin missing";
+  check.at = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+  check.result = inspection::Result::Fail, check.no_stop = true;
+  std::string text = logOf({check});
+  EXPECT_NE(text.find(R"("machines":[],"no_stop":true,"room")"), std::string::npos) << text;
+  EXPECT_TRUE(readInspectionLog(text).records.checks.at(0).no_stop);
+  text.replace(text.find("missing"), 7, "is lost");
+  EXPECT_FALSE(readInspectionLog(text).records.checks.at(0).no_stop);
+  check.no_stop = false;
+  EXPECT_EQ(logOf({check}).find("no_stop"), std::string::npos) << "as it ever was";
+}
+
 inspection::Check failureOf(const std::string& device) {
   inspection::Check c;
   c.device = device, c.machines = {"saw"}, c.inspector = "Ada Example", c.round = 1;

@@ -48,6 +48,7 @@ inline std::vector<inspection::Record> randomRecords(std::uint64_t seed, std::si
     c.entered = entered();
     if (below(3) == 0)
       c.tagged_out = TagOut{text(), below(2) == 0 ? std::optional(moment().date) : std::nullopt};
+    c.no_stop = below(4) == 0;
     records.emplace_back(c);
   }
   return records;

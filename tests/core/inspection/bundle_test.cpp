@@ -88,6 +88,38 @@ TEST_F(BundleOf, GoesByTheTimeOfTheCheckAndNotOfItsWriting) {
   EXPECT_EQ(numbersOf(march().checks), Numbers{1});
 }
 
+// Nobody knows that it is not of the period.
+TEST_F(BundleOf, HoldsWhatHasNoReadableTimeInEachPeriod) {
+  check("2026-02-02", Result::Pass);
+  check("1970-01-01", Result::Fail).is_undated = true;
+  check("2026-04-02", Result::Fail).is_undated = true;
+  const Bundle bundle = march();
+  EXPECT_EQ(numbersOf(bundle.checks), (Numbers{2, 3}));
+  EXPECT_EQ(timeText(bundle.checks[0]), "no readable time");
+  EXPECT_EQ(bundle.failed.at(0).since, kUnreadDay);
+  EXPECT_EQ(statesOf(records, {}, {*parseDate("2026-12-31")}).at(0).last_on, kUnreadDay);
+}
+
+TEST_F(BundleOf, ACorrectionMaySayWhenThatWas) {
+  check("1970-01-01", Result::Fail).is_undated = true;
+  Check& correction = check("2026-02-03", Result::Fail);
+  correction.corrects = 1;
+  correction.entered = momentOn("2026-05-02");
+  EXPECT_EQ(numbersOf(march().checks), Numbers{});
+  correction.at = momentOn("2026-03-03");
+  EXPECT_EQ(numbersOf(march().checks), (Numbers{1, 2}));
+}
+
+TEST_F(BundleOf, OfTwoFailuresOfOneLineEachIsItsOwn) {
+  check("2026-03-02", Result::Fail);
+  check("2026-03-02", Result::Fail, "lathe/bar").inspector = "Bo";
+  records.checks[1].number = records.checks[0].number;
+  const Bundle bundle = march();
+  ASSERT_EQ(bundle.failed.size(), 2u);
+  EXPECT_EQ(bundle.failures.at({1, "saw/stop"}).inspector, "Ada");
+  EXPECT_EQ(bundle.failures.at({1, "lathe/bar"}).inspector, "Bo");
+}
+
 TEST_F(BundleOf, TellsWhatIsOpenNowWheneverItWasFound) {
   check("2026-02-02", Result::Fail).corrective = Corrective{"mend it", "Bo", {}};
   check("2026-03-02", Result::Fail, "lathe/bar");

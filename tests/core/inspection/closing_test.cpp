@@ -106,6 +106,35 @@ TEST_F(OpenFailures, WhatWasCheckedSinceItWasRemovedIsThereAgain) {
   EXPECT_FALSE(failed().removed) << "by mistake";
 }
 
+// What stands under its id now is another, that nobody tested.
+TEST_F(OpenFailures, APassOfWhatWasTakenAwayIsNoneOfWhatIsThereAgain) {
+  const AsOf there{kToday, {{"saw/stop", {"saw"}}}};
+  const auto stateNow = [&] { return statesOf(records, schedule, there).at(0); };
+  const NotCounted of_before{1, kDay, Doubt::TakenAway, {}};
+  add(Result::Pass).tested = {{Tried::Seen, true},
+                              {Tried::PressedRunning, true},
+                              {Tried::StaysStoppedReleased, true},
+                              {Tried::StaysStoppedPower, true}};
+  EXPECT_EQ(stateNow().in_full, kDay);
+  add(Result::NotTested).removed = true;
+  for (const auto& day : {stateNow().seen, stateNow().pressed, stateNow().in_full})
+    EXPECT_EQ(day, std::nullopt);
+  for (const auto& pass :
+       {stateNow().seen_not_counted, stateNow().pressed_not_counted, stateNow().full_not_counted})
+    EXPECT_EQ(pass, of_before);
+  EXPECT_EQ(passesShort(records, schedule, there).at(1).not_counted, of_before);
+  EXPECT_TRUE(passesShort(records, schedule, {kToday}).empty()) << "it was good for what it was of";
+  Check& paper = add(Result::Pass);
+  paper.entered = paper.at;
+  paper.at.date = kDay;
+  EXPECT_EQ(stateNow().pressed, std::nullopt) << "it was made before";
+  add(Result::Pass);
+  EXPECT_EQ(stateNow().pressed, daysAfter(kDay, 3));
+  EXPECT_EQ(stateNow().in_full, std::nullopt);
+  add(Result::NotTested).corrects = 2;
+  EXPECT_EQ(stateNow().in_full, kDay) << "it was never taken away";
+}
+
 // Such as one that was wired to more than the layout said when it passed.
 TEST_F(OpenFailures, APassOfFewerMachinesThanFailedClosesNothing) {
   add(Result::Fail).machines = {"saw", "planer"};

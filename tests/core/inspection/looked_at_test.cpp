@@ -59,14 +59,77 @@ TEST_F(LookedAt, OldRecordsOfItSayThatItWasSeen) {
   records = {};
   add(Result::Pass);
   EXPECT_TRUE(due(false).empty()) << "a bare pass says all that is asked";
-  records = {};
-  add(Result::Pass, {{Tried::Pressed, true}});
-  EXPECT_EQ(due(false).size(), 1u) << "that its pin is in place was not said";
+  for (const Tried worked : {Tried::Pressed, Tried::PressedRunning}) {
+    records = {};
+    add(Result::Pass, {{worked, true}});
+    EXPECT_TRUE(due(false).empty()) << "whoever pressed it looked at it";
+  }
+}
+
+TEST_F(LookedAt, WhatWasPressedWasNotSeenWhereThatIsSaid) {
+  for (const Tried test : {Tried::Seen, Tried::Clear, Tried::Legible}) {
+    records = {};
+    add(Result::Fail);
+    add(Result::Pass, {{Tried::Pressed, true}, {test, false}});
+    EXPECT_TRUE(isFailed(false)) << word(test);
+    EXPECT_EQ(due(false).size(), 2u) << word(test) << ": a retest and a look";
+  }
+}
+
+// Of what the layout has no more it is on record what it was.
+TEST_F(LookedAt, StaysPassedOnceItIsOffThePlan) {
+  const auto isFailedNow = [&] { return !failedDevices(records, schedule, {kToday}).empty(); };
+  const auto notStops = [&](bool failed, bool passed) {
+    records = {};
+    add(Result::Fail);
+    add(Result::Pass, {{Tried::Seen, true}});
+    records.checks[0].no_stop = failed;
+    records.checks[1].no_stop = passed;
+  };
+  notStops(true, true);
+  EXPECT_FALSE(isFailedNow());
+  EXPECT_TRUE(isFailed(true)) << "a stop now, it must be pressed, whatever was written";
+  EXPECT_FALSE(isFailed(false));
+  records.unsure_to = 1;
+  EXPECT_FALSE(isFailedNow()) << "as of what is on the plan";
+  for (const auto& [failed, passed] : {std::pair(false, false), {true, false}, {false, true}}) {
+    notStops(failed, passed);
+    EXPECT_TRUE(isFailedNow()) << failed << passed << ": it may have been a stop";
+    EXPECT_FALSE(isFailed(false)) << "it is looked at now";
+  }
+}
+
+TEST_F(LookedAt, EachCorrectionOfAPassSaysWhatItWas) {
+  add(Result::Fail);
+  add(Result::Pass, {{Tried::Seen, true}});
+  add(Result::Pass, {{Tried::Seen, true}});
+  for (Check& c : records.checks) c.no_stop = true;
+  records.checks[2].corrects = 2;
+  EXPECT_TRUE(failedDevices(records, schedule, {kToday}).empty());
+  records.checks[2].no_stop = false;
+  EXPECT_FALSE(failedDevices(records, schedule, {kToday}).empty());
+}
+
+TEST_F(LookedAt, WhatIsStillToBeDoneAtItIsDoneOncePassedAlsoOffThePlan) {
+  add(Result::Fail);
+  add(Result::Pass, {{Tried::Seen, true}});
+  records.checks[0].corrective = Corrective{"fit the pin", "Bo", {}};
+  EXPECT_EQ(openActions(records, {kToday}).size(), 1u);
+  for (Check& c : records.checks) c.no_stop = true;
+  EXPECT_TRUE(openActions(records, {kToday}).empty());
+}
+
+// Drawn as a stop since.
+TEST_F(LookedAt, ABarePassOfWhatWasNoStopIsNoPress) {
+  add(Result::Pass);
+  EXPECT_EQ(due(true).size(), 1u) << "an older record does not say what it was";
+  records.checks[0].no_stop = true;
+  EXPECT_EQ(due(true).size(), 2u);
 }
 
 TEST_F(LookedAt, APassThatSaysSeenClosesWhatItFailed) {
   add(Result::Fail);
-  add(Result::Pass, {{Tried::Pressed, true}});
+  add(Result::Pass, {{Tried::Clear, true}});
   EXPECT_TRUE(isFailed(false));
   EXPECT_EQ(passesShort(records, schedule, asOf(false)).at(2).left_open, LeftOpen::NotSeen);
   add(Result::Pass, {{Tried::Seen, true}});

@@ -73,16 +73,6 @@ TEST(RoundProgress, UnfinishedRoundsComeNewestFirst) {
   EXPECT_EQ(open[1]->number, 4u);
 }
 
-TEST(RoundProgress, ActionsAreDueOnTheirDayAndNotWithoutOne) {
-  Records records;
-  for (const char* day : {"2026-03-01", "2026-03-02", "2026-03-03", ""}) {
-    Check check = checkOf(records.checks.size() + 1, 1, std::string("d") + day, Result::Fail);
-    check.corrective = Corrective{"mend it", "Bo Example", parseDate(day)};
-    records.checks.push_back(check);
-  }
-  EXPECT_EQ(actionsDueOn(records, {*parseDate("2026-03-02")}, *parseDate("2026-03-02")).size(), 2u);
-}
-
 TEST(CheckRules, WhatDoesNotStayStoppedContradictsAPassOnly) {
   for (const Tried test : kTried) {
     Check check = checkOf(1, 1, "a", Result::Pass);
