@@ -152,8 +152,10 @@ void addAudit(CLI::App& program, Session& session) {
       ->expected(1)
       ->take_all()
       ->allow_extra_args(false);
-  c.add_option("--format", options->format, "What to write; summary: only a line a layout")
-      ->check(CLI::IsMember({"table", "summary", "json", "csv"}))
+  c.add_option(
+       "--format", options->format,
+       "What to write; summary: only a line a layout; csv: a row a station, findings-csv: a row a finding")
+      ->check(CLI::IsMember({"table", "summary", "json", "csv", "findings-csv"}))
       ->capture_default_str();
   c.add_option("--out", options->out, "File to write, whole or not at all; default: standard output")
       ->check(saysSomething("the name of a file"));

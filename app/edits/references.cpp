@@ -4,6 +4,8 @@
 #include <string_view>
 #include <utility>
 
+#include "core/layout/which.h"
+
 namespace stopwalk::edits {
 namespace {
 
@@ -32,8 +34,9 @@ void followHeldAt(layout::Device& device, const std::string& machine, const NewI
   });
 }
 
-// "saw/stop, cut-off"; a word that is no id stays as it is.
+// "saw/stop, cut-off"; a word stays as it is.
 bool followWhich(std::string& which, const NewId& new_id) {
+  if (layout::isWhichWord(which)) return true;
   std::string followed;
   for (std::size_t at = 0; at < which.size();) {
     const std::size_t end = std::min(which.find(kBetween, at), which.size());

@@ -5,6 +5,7 @@
 #include "app/edits/things.h"
 #include "app/plan/guides.h"
 #include "app/plan/new_findings.h"
+#include "app/plan/turn_marks.h"
 #include "app/plan/turn_sign.h"
 #include "core/audit/rule.h"
 
@@ -152,10 +153,12 @@ RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selectio
 
 void AuditMarks::paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                               const layout::Layout& layout) const {
+  std::vector<std::pair<QPointF, Turn>> changes;
   for (const StationChange& change : changes_)
     if (const auto thing = edits::findThing(layout, change.station))
       if (const auto at = edits::placeOf(layout, *thing))
-        paintTurn(painter, theme, view.toPixels(*at), change.turn, is_current_);
+        changes.emplace_back(view.toPixels(*at), change.turn);
+  paintTurns(painter, theme, turnMarks(changes), is_current_);
 }
 
 }  // namespace stopwalk::plan

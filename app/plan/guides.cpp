@@ -103,20 +103,6 @@ void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box, bo
   painter.restore();
 }
 
-void paintTurn(QPainter& painter, const Theme& theme, QPointF beside, Turn turn, bool is_current) {
-  if (turn == Turn::Other) return;
-  constexpr double kHalf_px = 7, kAway_px = 20;
-  const double up = turn == Turn::Better ? -1 : 1;
-  const QPointF at = beside - QPointF(kAway_px, 0);
-  painter.save();
-  const QColor colour = turn == Turn::Better ? theme.meets : theme.fails;
-  painter.setPen(QPen(is_current ? theme.floor : colour, 2));
-  painter.setBrush(is_current ? colour : theme.floor);
-  painter.drawPolygon(QPolygonF{at + QPointF(0, up * kHalf_px), at + QPointF(kHalf_px, -up * kHalf_px),
-                                at + QPointF(-kHalf_px, -up * kHalf_px)});
-  painter.restore();
-}
-
 QRectF handleBox(QPointF middle) {
   return QRectF(middle.x() - kHandle_px / 2, middle.y() - kHandle_px / 2, kHandle_px, kHandle_px);
 }

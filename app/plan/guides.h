@@ -4,7 +4,6 @@
 #include <QString>
 #include <vector>
 
-#include "app/plan/changes.h"
 #include "app/plan/theme.h"
 #include "app/plan/view_transform.h"
 #include "core/layout/layout.h"
@@ -31,8 +30,6 @@ void paintLength(QPainter& painter, const ViewTransform& view, const Theme& them
                  layout::LengthUnit unit);
 // That something is wrong with what lies in a box of the screen: a triangle at its upper left corner.
 void paintFaultMark(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current);
-// Beside a place: a triangle upwards for better, downwards for worse; hollow for what was so a moment ago.
-void paintTurn(QPainter& painter, const Theme& theme, QPointF beside, Turn turn, bool is_current);
 QRectF handleBox(QPointF middle);
 inline constexpr double kHandle_px = 12;       // as painted
 inline constexpr double kHandleReach_px = 12;  // as found: 24 px across

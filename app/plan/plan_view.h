@@ -86,6 +86,8 @@ class PlanView : public QWidget, private ToolHost {
   // What is shown while dragging, to be audited; none: the layout as it is.
   void previewed(std::shared_ptr<const layout::Layout> layout);
   void menuWanted(const QPoint& global);
+  // Of what stands in the way, this was clicked or is about to be dragged.
+  void tookHold(const std::string& block);
   // What stands in the way was dragged elsewhere, or put down there.
   void supposed(const stopwalk::planning::Suppositions& suppositions);
 

@@ -36,6 +36,7 @@ bool PlanView::takesHold(const QMouseEvent& event) {
   if (!index) return false;
   const geometry::Point was = suppositions_.in_the_way[*index].at;
   held_ = Held{*index, at - was, was};
+  emit tookHold(suppositions_.in_the_way[*index].id);
   say();
   return true;
 }

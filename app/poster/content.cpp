@@ -75,7 +75,7 @@ class Gather {
     l.id = d.id;
     if (d.machine) l.machine = context_.name(context_.layout.machines[*d.machine]);
     l.symbol = d.kind->symbol;
-    if (context_.relation.isOutOfOrder(device)) l.failed_on = context_.failed_on[device];
+    if (context_.relation.isOutOfOrder(device)) l.failed_on = context_.failures[device]->on;
     // A stop that is wired to nothing, or out of order, must not look like one.
     l.ground = isStop(device) || !d.kind->counts_as_stop ? plan::groundOf(*d.kind) : plan::Ground::Plain;
     l.label = d.kind->label;

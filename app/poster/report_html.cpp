@@ -7,6 +7,7 @@
 #include "core/audit/accepted.h"
 #include "core/audit/measure.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::poster {
 namespace {
@@ -117,7 +118,8 @@ class Html {
   }
 
   static QString about(const std::string& subject, const std::string& which) {
-    return escaped(which.empty() ? subject : subject + " (" + which + ")");
+    if (which.empty()) return escaped(subject);
+    return escaped(subject + " " + (layout::isWhichWord(which) ? which : "(" + which + ")"));
   }
 
   QString accepted() const {
@@ -187,7 +189,7 @@ class Html {
           {escaped(device.id), escaped(device.kind->label),
            !counts ? "nothing: it is no stop"
            : open_.relation.isOutOfOrder(d)
-               ? "counted as no stop: failed on " + escaped(inspection::dayText(*open_.failed_on[d])) +
+               ? "counted as no stop: failed on " + escaped(inspection::dayText(open_.failures[d]->on)) +
                      " and not passed since"
            : stopped.empty() ? "nothing"
                              : escaped(audit::listed(stopped, 6)),

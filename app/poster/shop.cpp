@@ -22,7 +22,7 @@ QStringList Shop::failedOf(const std::vector<const Listed*>& listed) const {
   QStringList told;
   for (std::size_t d = 0; d < open_.devices.size(); ++d) {
     const audit::DeviceEntry& device = open_.devices[d];
-    if (!open_.failed_on[d] || !device.kind->counts_as_stop ||
+    if (!open_.failures[d] || !device.kind->counts_as_stop ||
         std::ranges::find(listed, device.id, &Listed::id) == listed.end())
       continue;
     const QString text =
@@ -34,7 +34,7 @@ QStringList Shop::failedOf(const std::vector<const Listed*>& listed) const {
                   "the check of %1 on %2 failed, and it has not passed since: the profile counts it as a "
                   "stop all the same, and so it is shown as one");
     told.push_back(
-        text.arg(QString::fromStdString(device.id), failedOnText(*open_.failed_on[d], Language("en"))));
+        text.arg(QString::fromStdString(device.id), failedOnText(open_.failures[d]->on, Language("en"))));
   }
   return told;
 }

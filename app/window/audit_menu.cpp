@@ -2,6 +2,7 @@
 #include <QTabWidget>
 #include <QTableView>
 
+#include "app/panels/findings/accepting.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/reach/reach_chooser.h"
 #include "app/panels/rules/rules_panel.h"
@@ -12,12 +13,23 @@
 
 namespace stopwalk::window {
 
-void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_here) {
+void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_here,
+                          const std::function<void(const std::function<void()>&)>& once_audited) {
   menu.menu()->setToolTipsVisible(true);  // that say why something cannot be done
   const auto add = [&](panels::Verb& verb, QWidget* page = nullptr) {
-    verb.setBefore([this, come_here, page] {
+    verb.setLead([this, come_here, page](const auto& run) {
       come_here();
       if (page) tabs_->setCurrentWidget(page);
+      run();
+    });
+    menu.add(&verb);
+  };
+  // What is shown at once to whoever just came is of the place that was left.
+  const auto addCopy = [&](panels::Verb& verb) {
+    verb.setLead([this, come_here, once_audited](const auto& run) {
+      const bool was_here = side_->isVisible();
+      come_here();
+      was_here ? run() : once_audited(run);
     });
     menu.add(&verb);
   };
@@ -30,11 +42,13 @@ void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_her
   go(tr("Look at the &findings"), tr("Ctrl+Shift+F"),
      [this] { turnTo(*tabs_->widget(0), *findings_->tree()); });
   findings_->fillMenu(*menu.addMenu(tr("How findings are &listed")), come_here);
-  add(findings_->copyVerb());
+  addCopy(findings_->copyVerb());
   add(findings_->exportVerb());
+  for (panels::Verb* verb : {&accepting_->acceptVerb(), &accepting_->takeBackVerb()})
+    add(*verb, tabs_->widget(0));
   menu.addSeparator();
   go(tr("Look at the table of &stations"), tr("Ctrl+Shift+T"), [this] { stations_->view()->setFocus(); });
-  add(stations_->copyVerb());
+  addCopy(stations_->copyVerb());
   add(stations_->exportVerb());
   menu.addSeparator();
   go(tr("Look at &what if"), tr("Ctrl+Shift+Y"), [this] { turnTo(*suppose_, *suppose_->tree()); });

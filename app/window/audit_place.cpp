@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/panels/findings/accepting.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/findings/why.h"
 #include "app/panels/reach/reach_chooser.h"
@@ -103,15 +104,24 @@ QWidget* AuditPlace::findingsPage() {
   auto* page = new QSplitter(Qt::Vertical);
   findings_ = new panels::FindingList;
   why_ = new panels::Why;
+  accepting_ = new panels::Accepting(desk_);
+  auto* why = new QWidget;
+  auto* column = new QVBoxLayout(why);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  column->addWidget(why_, 1);
+  column->addWidget(accepting_);
   page->addWidget(findings_);
-  page->addWidget(why_);
+  page->addWidget(why);
   page->setStretchFactor(0, 1);
   page->setSizes({420, 220});
   page->setChildrenCollapsible(false);
   connect(findings_, &panels::FindingList::goTo, this, &AuditPlace::goTo);
   connect(findings_, &panels::FindingList::exportWanted, this, &AuditPlace::exportFindingsWanted);
-  connect(findings_, &panels::FindingList::looked, this,
-          [this](const audit::Finding* finding) { why_->show(finding, unit_); });
+  connect(findings_, &panels::FindingList::looked, this, [this](const audit::Finding* finding) {
+    why_->show(finding, unit_);
+    accepting_->look(finding);
+  });
   connect(findings_, &panels::FindingList::looked, this, &AuditPlace::looked);
   connect(findings_, &panels::FindingList::picked, this, [this](const audit::Finding& finding) {
     if (findings_->isAncestorOf(QApplication::focusWidget()))
@@ -133,6 +143,7 @@ QWidget* AuditPlace::caution() {
 
 void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds) {
   unit_ = answer.layout->unit;
+  accepting_->setSupposed(answer.supposed != nullptr);
   findings_->setReport(answer.shown(), answer.layout, answer.supposed ? answer.report : nullptr);
   std::vector<plan::StationChange> changes;
   summary_.clear();

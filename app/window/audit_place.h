@@ -13,6 +13,7 @@ class QTabWidget;
 class QWidget;
 
 namespace stopwalk::panels {
+class Accepting;
 class FindingList;
 class ReachChooser;
 class RulesPanel;
@@ -41,6 +42,7 @@ class AuditPlace : public QObject {
   panels::SupposePanel& suppose() const { return *suppose_; }
   panels::ReachChooser& reach() const { return *reach_; }
   panels::RulesPanel& rules() const { return *rules_; }
+  panels::Accepting& accepting() const { return *accepting_; }
   QTabWidget& tabs() const { return *tabs_; }
 
   void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
@@ -51,8 +53,10 @@ class AuditPlace : public QObject {
   // The inspection records that are audited by: what is wrong with them stands beside the findings.
   void setRecords(const RecordsBeside& records);
   void setAge(panels::Age age);
-  // All that can be done here; `come_here` is called before.
-  void fillMenu(MenuMaker& menu, const std::function<void()>& come_here);
+  // All that can be done here; `come_here` is called before, and `once_audited` does a thing when what is
+  // shown is current.
+  void fillMenu(MenuMaker& menu, const std::function<void()>& come_here,
+                const std::function<void(const std::function<void()>&)>& once_audited);
 
  signals:
   // The finding that is looked at, or what has become of it; none: nullptr.
@@ -79,6 +83,7 @@ class AuditPlace : public QObject {
   panels::ReachChooser* reach_;
   panels::FindingList* findings_;
   panels::Why* why_;
+  panels::Accepting* accepting_;
   panels::SupposePanel* suppose_;
   panels::RulesPanel* rules_;
   panels::StationTable* stations_;

@@ -28,6 +28,8 @@ Freshness::Freshness(QObject* parent) : QObject(parent) {
 }
 
 void Freshness::changed() {
+  is_going_on_ = still_.isActive() && (is_going_on_ || still_.remainingTime() <=
+                                                           kStill_ms - kFrame_ms / 2);  // not the same change
   if (!is_awaited_) {
     frame_.start();
     late_.start();
@@ -46,7 +48,7 @@ void Freshness::answered() {
   is_awaited_ = false;
   frame_.stop();
   late_.stop();
-  const bool waits = age_ == Age::BeingComputed && still_.isActive();
+  const bool waits = is_going_on_ && age_ == Age::BeingComputed && still_.isActive();
   if (!waits) become(Age::Current);
 }
 

@@ -8,8 +8,8 @@
 namespace stopwalk::window {
 
 // How old what stands beside the plan is. What is answered within a frame is never marked but in what is
-// copied; what becomes pale stays so until nothing was changed for a moment, so that a key held down makes
-// nothing flicker.
+// copied; what became pale is current again with the answer. Where one change follows the other, as while a
+// key is held down, it stays pale until nothing was changed for a moment, so that nothing flickers.
 class Freshness : public QObject {
   Q_OBJECT
 
@@ -32,6 +32,7 @@ class Freshness : public QObject {
 
   QTimer frame_, late_, still_;
   bool is_awaited_ = false;
+  bool is_going_on_ = false;  // the last change came soon after another
   panels::Age age_ = panels::Age::Current;
 };
 

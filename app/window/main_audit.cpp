@@ -1,5 +1,8 @@
 // What is audited at the window, and where the answers are shown.
+#include <QLabel>
+#include <QTimer>
 #include <algorithm>
+#include <utility>
 
 #include "app/panels/details/details.h"
 #include "app/panels/problems/problem_list.h"
@@ -152,6 +155,15 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   details_->setProblems(panels::problemsOf(*answer_->shown()));
   problems_->setProblems(panels::problemsOf(*answer_->report));
   audit_place_->show(*answer_, *kinds_);
+  if (once_audited_)
+    QTimer::singleShot(0, this, [this, then = std::exchange(once_audited_, nullptr)] { onceAudited(then); });
+}
+
+// At once, or as soon as what is asked for is answered. Another that is to be done goes before it.
+void MainWindow::onceAudited(std::function<void()> then) {
+  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) return then();
+  once_audited_ = std::move(then);
+  sentence_->setText(tr("The audit is still being computed; this is done when it is there."));
 }
 
 // Beside the plan nothing follows a drag: a list that changed at each frame could not be read.

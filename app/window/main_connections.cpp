@@ -50,6 +50,7 @@ void MainWindow::connectParts() {
     selection_.clear();  // what is called the same is another thing
     live_audit_.leave();
     answer_.reset();
+    once_audited_ = nullptr;
     plan_->setReport(nullptr, false);
     live_reach_.leave();
     reach_.reset();
@@ -98,6 +99,7 @@ void MainWindow::connectParts() {
   connect(&freshness_, &Freshness::aged, this, &MainWindow::showAge);
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
   connect(&live_audit_, &LiveAudit::failed, this, [this](const QString& why) {
+    once_audited_ = nullptr;
     notices_->show(
         kNotAudited,
         tr("The audit could not be computed: %1. What is shown of it is of a moment ago. Close other "
@@ -152,6 +154,7 @@ void MainWindow::connectPanels() {
   connect(audit_place_, &AuditPlace::cautionWanted, this, &MainWindow::showCaution);
   audit_place_->suppose().setMiddle([this] { return plan_->middle(); });
   connect(plan_, &plan::PlanView::supposed, this, &MainWindow::suppose);
+  connect(plan_, &plan::PlanView::tookHold, &audit_place_->suppose(), &panels::SupposePanel::choose);
   connect(poster_place_, &PosterPlace::cautionWanted, this, &MainWindow::showCaution);
   connect(poster_place_, &PosterPlace::said, sentence_, &QLabel::setText);
   connect(document_.get(), &Document::opened, poster_place_, &PosterPlace::forgetWalls);

@@ -17,17 +17,21 @@ bool MainWindow::mayExport() {
     asker_.ask({tr("No table is exported"), why, {tr("OK")}});
     return false;
   }
-  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) return true;
-  sentence_->setText(tr("The audit is still being computed. Export the table when it is there."));
-  return false;
+  return true;
 }
 
-void MainWindow::exportTable(const QString& name, std::string (*table)(const files::FiledReport&),
-                             const QString& said) {
+// Time may pass before, and while a name is chosen.
+void MainWindow::exportTable(const QString& name, TableOf table, const QString& said) {
   files_->endTyping();
   if (!mayExport()) return;
-  const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(name + ".csv"));
-  if (path.isEmpty() || !mayExport()) return;  // time has passed while a name was chosen
+  onceAudited([this, name, table, said] {
+    const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(name + ".csv"));
+    if (path.isEmpty() || !mayExport()) return;
+    onceAudited([this, path, table, said] { writeTable(path, table, said); });
+  });
+}
+
+void MainWindow::writeTable(const QString& path, TableOf table, const QString& said) {
   const files::FiledReport filed{document_->name().toStdString(), "", *answer_->report};
   documents::WriteResult result;
   const QStringList read_from = document_->readFrom();

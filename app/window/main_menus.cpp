@@ -205,9 +205,12 @@ void MainWindow::makeViewMenu() {
 
 void MainWindow::makeAuditMenu() {
   MenuMaker menu(*menuBar(), tr("Audi&t"));
-  audit_place_->fillMenu(menu, [this] {
-    if (workPlace() != WorkPlace::Audit) goToPlace(WorkPlace::Audit);
-  });
+  audit_place_->fillMenu(
+      menu,
+      [this] {
+        if (workPlace() != WorkPlace::Audit) goToPlace(WorkPlace::Audit);
+      },
+      [this](const auto& then) { onceAudited(then); });
 }
 
 void MainWindow::makeInspectMenu() {

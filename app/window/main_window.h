@@ -2,6 +2,7 @@
 
 #include <QMainWindow>
 #include <QSettings>
+#include <functional>
 #include <memory>
 
 #include "app/documents/recovery_store.h"
@@ -132,8 +133,11 @@ class MainWindow : public QMainWindow {
   static constexpr const char *kNotAudited = "not audited", *kOnDisk = "disk";  // notices
   void showAge(panels::Age age);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
+  void onceAudited(std::function<void()> then);
   bool mayExport();
-  void exportTable(const QString& name, std::string (*table)(const files::FiledReport&), const QString& said);
+  using TableOf = std::string (*)(const files::FiledReport&);
+  void exportTable(const QString& name, TableOf table, const QString& said);
+  void writeTable(const QString& path, TableOf table, const QString& said);
   // How it went with what was written for others; `said`: where all is well.
   void tellWritten(const QString& path, const documents::WriteResult& result, const QString& said);
   void exportStations();
@@ -177,6 +181,7 @@ class MainWindow : public QMainWindow {
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;
+  std::function<void()> once_audited_;  // is to be done then
   Freshness freshness_{this};
   DayChange day_change_;
   planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn

@@ -5,15 +5,24 @@
 #include <string_view>
 #include <utility>
 
+#include "core/layout/which.h"
+
 namespace stopwalk::audit {
 namespace {
 
-bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding) {
-  return accepted.rule == finding.rule && accepted.subject == finding.subject &&
-         (accepted.which.empty() || accepted.which == finding.which);
+// Says nothing where the rule may find another thing tomorrow, or the word without the brackets that tell it
+// from an id.
+bool saysTooLittle(const layout::AcceptedFinding& accepted, const Finding& finding) {
+  return !finding.which.empty() &&
+         (accepted.which.empty() || layout::whichWord(accepted.which) == finding.which);
 }
 
 }  // namespace
+
+bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding) {
+  return accepted.rule == finding.rule && accepted.subject == finding.subject &&
+         (accepted.which == finding.which || saysTooLittle(accepted, finding));
+}
 
 void markAccepted(std::vector<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted) {
   if (accepted.empty()) return;
@@ -24,12 +33,10 @@ void markAccepted(std::vector<Finding>& findings, const std::vector<layout::Acce
     if (const auto found = spoken_of.find({f.subject, f.rule}); found != spoken_of.end())
       found->second.push_back(&f);
   }
-  for (const layout::AcceptedFinding& a : accepted) {
-    std::vector<Finding*> meant = spoken_of[{a.subject, a.rule}];
-    std::erase_if(meant, [&](const Finding* f) { return !mayMean(a, *f); });
-    const bool is_clear = !a.which.empty() || meant.size() == 1;
-    for (Finding* f : meant) (is_clear ? f->accepted : f->unclear) = Acceptance{a.reason, a.by, a.until};
-  }
+  for (const layout::AcceptedFinding& a : accepted)
+    for (Finding* f : spoken_of[{a.subject, a.rule}])
+      if (mayMean(a, *f))
+        (a.which == f->which ? f->accepted : f->unclear) = Acceptance{a.reason, a.by, a.until};
   for (Finding& f : findings)
     if (f.accepted) f.unclear.reset();
 }
@@ -46,10 +53,15 @@ std::string acceptedText(const Acceptance& a) {
   return "accepted by " + a.by + " until " + a.until + ": " + a.reason;
 }
 
+// In quotes: of several ids the commas would part what stands between braces.
+std::string whichLine(const Finding& f) {
+  return "which: \"" + f.which + "\"";
+}
+
 std::string unclearText(const Finding& f) {
   return "not accepted: what " + f.unclear->by + " accepts until " + f.unclear->until +
          " may be this finding or another of this rule about " + f.subject +
-         "; to accept this one, the layout must say `which: " + f.which + "`";
+         "; to accept this one, the layout must say " + whichLine(f);
 }
 
 }  // namespace stopwalk::audit

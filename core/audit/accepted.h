@@ -8,9 +8,12 @@
 namespace stopwalk::audit {
 
 // Marks the findings that the layout lets stand, and those that it may mean to. They keep their severity, and
-// a station its verdict. `findings` must be all of a report: an acceptance that does not say which of several
-// it means accepts none of them.
+// a station its verdict. Where a rule may find several things of a subject, an acceptance that does not say
+// which it means accepts none, also while there is but one: the next may be another.
 void markAccepted(std::vector<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted);
+
+// Whether it accepts the finding, or would if it said which it means.
+bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding);
 
 // Those of the layout's that no finding needs any more.
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
@@ -18,6 +21,8 @@ std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::Accepte
 
 // "accepted by M. Okafor-Lind until 2026-12-31: the guard is on order"
 std::string acceptedText(const Acceptance& acceptance);
+// What an acceptance must say to mean this finding, as a line of the layout.
+std::string whichLine(const Finding& finding);
 // Why a finding is not accepted by the acceptance that is unclear, and what would make it so.
 std::string unclearText(const Finding& finding);
 

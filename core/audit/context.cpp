@@ -129,20 +129,21 @@ floor::Walks::Count LastWalks::count() const {
 
 namespace {
 
-std::vector<std::optional<inspection::Date>> failedOn(const std::vector<DeviceEntry>& devices,
-                                                      std::span<const inspection::FailedDevice> failed) {
-  std::vector<std::optional<inspection::Date>> dates(devices.size());
+using Failures = std::vector<std::optional<inspection::FailedDevice>>;
+
+Failures failuresOf(const std::vector<DeviceEntry>& devices,
+                    std::span<const inspection::FailedDevice> failed) {
+  Failures failures(devices.size());
   for (const inspection::FailedDevice& f : failed)
     if (const auto at = std::ranges::find(devices, f.device, &DeviceEntry::id); at != devices.end())
-      dates[static_cast<std::size_t>(at - devices.begin())] = f.on;
-  return dates;
+      failures[static_cast<std::size_t>(at - devices.begin())] = f;
+  return failures;
 }
 
-std::vector<bool> outOfOrder(const std::vector<std::optional<inspection::Date>>& failed_on,
-                             const Profile& profile) {
-  std::vector<bool> out(failed_on.size(), false);
+std::vector<bool> outOfOrder(const Failures& failures, const Profile& profile) {
+  std::vector<bool> out(failures.size(), false);
   if (!profile.inspection.failed_stops_count)
-    for (std::size_t d = 0; d < out.size(); ++d) out[d] = failed_on[d].has_value();
+    for (std::size_t d = 0; d < out.size(); ++d) out[d] = failures[d].has_value();
   return out;
 }
 
@@ -160,8 +161,8 @@ Context::Context(const layout::Layout& of, const layout::DeviceKinds& kinds, con
       walks(*walks_held),
       machine_rooms(roomsOfMachines(of, surroundings)),
       devices(devicesOf(of, kinds)),
-      failed_on(failedOn(devices, failed)),
-      relation(of, devices, machine_rooms, outOfOrder(failed_on, by)),
+      failures(failuresOf(devices, failed)),
+      relation(of, devices, machine_rooms, outOfOrder(failures, by)),
       placed(placedDevices(devices, surroundings)),
       phones(placedPhones(of, surroundings)),
       stations(allStations(of, surroundings, walks, machine_rooms)),

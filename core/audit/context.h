@@ -143,9 +143,9 @@ class Context {
   floor::Surroundings surroundings;
   const std::shared_ptr<floor::Walks> walks_held;
   const floor::Walks& walks;
-  const std::vector<std::optional<std::size_t>> machine_rooms;   // the room the origin is in
-  const std::vector<DeviceEntry> devices;                        // in the order of the file's text
-  const std::vector<std::optional<inspection::Date>> failed_on;  // of devices: since they have not passed
+  const std::vector<std::optional<std::size_t>> machine_rooms;          // the room the origin is in
+  const std::vector<DeviceEntry> devices;                               // in the order of the file's text
+  const std::vector<std::optional<inspection::FailedDevice>> failures;  // of devices: those still open
   const StopRelation relation;
   std::vector<PlacedEntry> placed;  // of devices
   std::vector<PlacedEntry> phones;

@@ -44,7 +44,7 @@ struct Finding {
   Severity severity = Severity::Fail;
   std::string subject;  // id, such as `saw-2/operator`
   std::string room;     // id, or empty
-  // Tells it from the rule's others about the subject: ids of what it is about besides, or a word; empty
+  // Tells it from the rule's others about the subject, today's and tomorrow's (core/layout/which.h); empty
   // where there can be but one.
   std::string which = {};
   std::optional<double> measured;

@@ -39,7 +39,7 @@ std::string rowOf(const std::string& file, const audit::StationReport& s) {
 
 std::string rowOf(const std::string& file, const audit::Finding& f) {
   const audit::Acceptance accepted = f.accepted.value_or(audit::Acceptance());
-  return csvRow({file, f.rule, std::string(word(f.severity)), f.subject, f.room, number(f.measured),
+  return csvRow({file, f.rule, std::string(word(f.severity)), f.subject, f.which, f.room, number(f.measured),
                  number(f.limit), f.unit, f.text, std::string(word(f.basis.kind)), f.basis.reference,
                  accepted.by, accepted.until, accepted.reason});
 }
@@ -76,8 +76,8 @@ std::string reportCsv(const FiledReport& report) {
 }
 
 std::string findingsCsvHead() {
-  return csvRow({"layout", "rule", "severity", "subject", "room", "measured", "limit", "unit", "text",
-                 "basis", "basis_reference", "accepted_by", "accepted_until", "accepted_reason"});
+  return csvRow({"layout", "rule", "severity", "subject", "which", "room", "measured", "limit", "unit",
+                 "text", "basis", "basis_reference", "accepted_by", "accepted_until", "accepted_reason"});
 }
 
 std::string findingsCsv(const FiledReport& report) {

@@ -5,6 +5,7 @@
 
 #include "core/floor/doorway.h"
 #include "core/floor/fault_text.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::floor {
 
@@ -12,7 +13,7 @@ namespace {
 
 using namespace geometry;
 
-// Enough to name one; a heap of a thousand machines drawn at one place needs no thousand names each.
+// A heap of a thousand machines drawn at one place needs no thousand faults each.
 constexpr std::size_t kMostNamed = 16;
 constexpr std::size_t kMostLookedAt = 1000;
 
@@ -49,27 +50,37 @@ class Placement {
   }
 
   void checkRoom(std::size_t i) {
-    std::vector<std::string> others;
+    const layout::Room& room = layout_.rooms[i];
+    std::vector<std::size_t> others;
     index_.rooms().boxes().any(index_.rooms()[i].box(), [&](std::size_t j) {
       if (j < i && overlapDeeper(index_.rooms()[j], index_.rooms()[i], kRoomOverlap_mm + kTouch_mm))
-        others.push_back(layout_.rooms[j].id);
-      return others.size() == kMostNamed;
+        others.push_back(j);
+      return others.size() > kMostNamed;
     });
-    if (others.empty()) return;
-    const layout::Room& room = layout_.rooms[i];
-    const std::string& other = *std::min_element(others.begin(), others.end());
-    faults_.push_back({room.id, room.id,
-                       "Room " + room.id + " with its corner at " +
-                           place(room.outline.front(), layout_.unit) + " overlaps room " + other +
-                           " by more than " + lengthOf(kRoomOverlap_mm, layout_.unit) + ".",
-                       std::nullopt, other});
+    std::ranges::sort(others);
+    tellEach(others, layout_.rooms, "room", [&](const std::string& other, std::string which) {
+      faults_.push_back({room.id, room.id,
+                         "Room " + room.id + " with its corner at " +
+                             place(room.outline.front(), layout_.unit) + " overlaps " + other +
+                             " by more than " + lengthOf(kRoomOverlap_mm, layout_.unit) + ".",
+                         std::nullopt, std::move(which)});
+    });
+  }
+
+  // Each by its name and, where there are too many, that there are others.
+  template <class Things, class Tell>
+  static void tellEach(const std::vector<std::size_t>& others, const Things& things, const std::string& what,
+                       const Tell& tell) {
+    for (std::size_t i = 0; i < std::min(others.size(), kMostNamed); ++i)
+      tell(what + " " + things[others[i]].id, things[others[i]].id);
+    if (others.size() > kMostNamed) tell("other " + what + "s besides", layout::whichWord("others"));
   }
 
   void checkMachine(std::size_t i) {
     const layout::Machine& m = layout_.machines[i];
     machine_ = i;
     if (!index_.roomAt(m.at))
-      add(m.id, "room", m.at,
+      add(m.id, layout::whichWord("room"), m.at,
           "Machine " + m.id + " has its origin at " + place(m.at, layout_.unit) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
     for (const layout::Station& s : m.stations) checkStation(m, s);
@@ -93,19 +104,19 @@ class Placement {
   }
 
   void checkOverlap(const layout::Machine& m, std::size_t solid) {
-    std::vector<std::string> others;
+    std::vector<std::size_t> others;
     const IndexedPolygon& outline = index_.solids()[solid];
     for (const std::size_t j : firstAt(outline.box())) {
       if (j != solid && standsIn(solid, j) &&
           overlapDeeper(index_.solids()[j], outline, kMachineOverlap_mm + kTouch_mm))
-        others.push_back(layout_.machines[plan_.solids[j].index].id);
-      if (others.size() == kMostNamed) break;
+        others.push_back(plan_.solids[j].index);
+      if (others.size() > kMostNamed) break;
     }
-    if (others.empty()) return;
-    const std::string& other = *std::min_element(others.begin(), others.end());
-    add(m.id, other, m.at,
-        "Machine " + m.id + " at " + place(m.at, layout_.unit) + " stands in machine " + other +
-            " by more than " + lengthOf(kMachineOverlap_mm, layout_.unit) + ".");
+    tellEach(others, layout_.machines, "machine", [&](const std::string& other, std::string which) {
+      add(m.id, std::move(which), m.at,
+          "Machine " + m.id + " at " + place(m.at, layout_.unit) + " stands in " + other + " by more than " +
+              lengthOf(kMachineOverlap_mm, layout_.unit) + ".");
+    });
   }
 
   void checkStation(const layout::Machine& m, const layout::Station& s) {
@@ -113,7 +124,8 @@ class Placement {
     const std::string id = m.id + "/" + s.id;
     const std::string start = "Station " + id + " at " + place(p, layout_.unit);
     if (!index_.roomAt(p) && !index_.doorAt(p)) {
-      add(id, "floor", p, start + " is in no room and no open passage; its distances are unmeasured.");
+      add(id, layout::whichWord("floor"), p,
+          start + " is in no room and no open passage; its distances are unmeasured.");
     } else if (const auto solid = solidAt(p)) {
       add(id, *solid, p, start + " is inside the footprint of " + *solid + "; its distances are unmeasured.");
     } else if (!index_.touchesFloor(p)) {
@@ -155,7 +167,7 @@ class Placement {
     const bool near = index_.rooms().boxes().any(
         boxOf(p).grown(allowed), [&](std::size_t i) { return index_.rooms()[i].distanceTo(p) <= allowed; });
     if (!near)
-      add(id, "wall", p,
+      add(id, layout::whichWord("wall"), p,
           what + id + " at " + place(p, layout_.unit) + " is more than " +
               lengthOf(kFromRoom_mm, layout_.unit) + " from every room.");
   }

@@ -11,6 +11,7 @@
 #include "core/floor/floor_index.h"
 #include "core/floor/room_walls.h"
 #include "core/geometry/polygon.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::floor {
 
@@ -33,7 +34,7 @@ Polygon built(const Polygon& outline, bool drawn, const std::string& what, const
   faults.push_back({id, room,
                     "The outline of " + what + " " + id + " with its corner at " +
                         place(outline.front(), unit) + " " + trouble + "; it is left out of the floor.",
-                    std::nullopt, "outline"});
+                    std::nullopt, layout::whichWord("outline")});
   return {};
 }
 
@@ -71,7 +72,7 @@ std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& w
     const layout::Door& d = layout.doors[i];
     doors.push_back(planDoor(layout, i, room(d.first), room(d.second), walls));
     if (!doors.back().fault.empty())
-      faults.push_back({d.id, d.first, doors.back().fault, std::nullopt, "wall"});
+      faults.push_back({d.id, d.first, doors.back().fault, std::nullopt, layout::whichWord("wall")});
   }
   return doors;
 }
@@ -119,7 +120,7 @@ void checkHazards(const layout::Layout& layout, std::vector<Fault>& faults) {
       faults.push_back(
           {m.id, "",
            "The hazard outline of machine " + m.id + " at " + place(m.at, layout.unit) + " " + trouble + ".",
-           std::nullopt, "hazard"});
+           std::nullopt, layout::whichWord("hazard")});
   }
 }
 

@@ -43,7 +43,7 @@ struct Fault {
   std::string text;     // a sentence: what and where
   std::optional<std::size_t> machine =
       std::nullopt;        // that is placed wrongly, as it stands or with its stations: into layout.machines
-  std::string which = {};  // tells it from others of the subject: an id, or a word
+  std::string which = {};  // tells it from others of the subject (core/layout/which.h)
 };
 
 // The floor F of a layout at given hours, as pieces: (rooms + passages) - solids, and the walls that stand in

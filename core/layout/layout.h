@@ -196,7 +196,7 @@ struct HouseRule {
 struct AcceptedFinding {
   std::string rule;     // id
   std::string subject;  // id of what the finding is about, such as `saw-2/operator`
-  std::string which;    // of several findings of that rule and subject; empty: the only one
+  std::string which;    // of what the rule may find of the subject (which.h); empty where that is one thing
   std::string reason;
   std::string by;
   std::string until;  // the last day it is let stand, such as 2026-12-31

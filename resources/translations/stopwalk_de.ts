@@ -768,18 +768,16 @@
 <context>
     <name>LetStand</name>
     <message>
-        <source>%1 No longer let stand: the last day, %2, has passed.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <source>%1 Not accepted: what is accepted does not say which of several it means.</source>
+        <translation>%1 Nicht hingenommen: Was hingenommen wird, sagt nicht, welcher von mehreren gemeint ist.</translation>
+    </message>
+    <message>
+        <source>%1 No longer accepted: the last day, %2, has passed.</source>
         <translation>%1 Nicht länger hingenommen: der letzte Tag, %2, ist vorbei.</translation>
     </message>
     <message>
-        <source>%1 Let stand by %2 until %3.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <source>%1 Accepted by %2 until %3.</source>
         <translation>%1 Hingenommen von %2 bis %3.</translation>
-    </message>
-    <message>
-        <source>%1 Not let stand: which of several is meant is not said.</source>
-        <translation>%1 Nicht hingenommen: Welche von mehreren gemeint ist, steht nicht da.</translation>
     </message>
 </context>
 <context>
@@ -2328,6 +2326,14 @@
             <numerusform>%n Ding</numerusform>
             <numerusform>%n Dinge</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Accept %1 about %2</source>
+        <translation>%1 zu %2 hinnehmen</translation>
+    </message>
+    <message>
+        <source>No longer accept %1 about %2</source>
+        <translation>%1 zu %2 nicht mehr hinnehmen</translation>
     </message>
 </context>
 <context>
@@ -3899,6 +3905,92 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::panels::AcceptDialog</name>
+    <message>
+        <source>That day has passed. Type today&apos;s or a later one.</source>
+        <translation>Dieser Tag ist vorbei. Geben Sie den heutigen oder einen späteren ein.</translation>
+    </message>
+    <message>
+        <source>Accept this finding</source>
+        <translation>Diesen Befund hinnehmen</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Hinnehmen</translation>
+    </message>
+    <message>
+        <source>It stays a finding, as grave as it is, and is shown with these words everywhere. They are kept with the layout.</source>
+        <translation>Er bleibt ein Befund, so schwer wie er ist, und wird überall mit diesen Worten gezeigt. Sie stehen in der Datei des Plans.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Why it may stand for a time, and what is done meanwhile.</source>
+        <translation>Warum er für eine Zeit bestehen darf, und was bis dahin getan wird.</translation>
+    </message>
+    <message>
+        <source>Accepted by</source>
+        <translation>Hingenommen von</translation>
+    </message>
+    <message>
+        <source>The name of who answers for it.</source>
+        <translation>Der Name dessen, der dafür einsteht.</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>The last day, such as 2026-12-31. Arrows up and down change it by a day, with Shift by a month.</source>
+        <translation>Der letzte Tag, etwa 2026-12-31. Die Pfeile auf und ab ändern ihn um einen Tag, mit Umschalt um einen Monat.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::panels::Accepting</name>
+    <message>
+        <source>Accept the fin&amp;ding…</source>
+        <translation>Befund &amp;vorläufig hinnehmen…</translation>
+    </message>
+    <message>
+        <source>Lets it stand for a time: why, by whom, until when</source>
+        <translation>Lässt ihn für eine Zeit bestehen: warum, durch wen, bis wann</translation>
+    </message>
+    <message>
+        <source>Accept…</source>
+        <translation>Hinnehmen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Shift+G</translation>
+    </message>
+    <message>
+        <source>No lon&amp;ger accept the finding</source>
+        <translation>Befund ni&amp;cht mehr hinnehmen</translation>
+    </message>
+    <message>
+        <source>What lets it stand is taken out of the layout</source>
+        <translation>Was ihn bestehen lässt, wird aus dem Plan genommen</translation>
+    </message>
+    <message>
+        <source>No longer accept</source>
+        <translation>Nicht mehr hinnehmen</translation>
+    </message>
+    <message>
+        <source>Pick a finding first.</source>
+        <translation>Wählen Sie zuerst einen Befund.</translation>
+    </message>
+    <message>
+        <source>Go back to how it is first: what is only supposed is not accepted.</source>
+        <translation>Gehen Sie zuerst zurück zum Ist-Zustand: Was nur angenommen ist, wird nicht hingenommen.</translation>
+    </message>
+    <message>
+        <source>Nobody has accepted this finding.</source>
+        <translation>Niemand hat diesen Befund hingenommen.</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::panels::ActionFinder</name>
     <message>
         <source>%1: %2</source>
@@ -4650,6 +4742,10 @@
         <source>This rule is as the profile has it.</source>
         <translation>Diese Regel ist wie im Profil.</translation>
     </message>
+    <message>
+        <source>Choose a rule in the list first.</source>
+        <translation>Wählen Sie zuerst eine Regel in der Liste.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
@@ -5111,25 +5207,24 @@
         <translation>Grundlage:</translation>
     </message>
     <message>
-        <source>Let stand:</source>
-        <translation>Hingenommen:</translation>
-    </message>
-    <message>
         <source>by %1 until %2: %3</source>
         <translation>von %1 bis %2: %3</translation>
     </message>
     <message>
-        <source>No longer let stand, the last day has passed:</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <source>No longer accepted, the last day has passed:</source>
         <translation>Nicht länger hingenommen, der letzte Tag ist vorbei:</translation>
     </message>
     <message>
-        <source>Not let stand:</source>
+        <source>Accepted:</source>
+        <translation>Hingenommen:</translation>
+    </message>
+    <message>
+        <source>Not accepted:</source>
         <translation>Nicht hingenommen:</translation>
     </message>
     <message>
-        <source>what %1 lets stand until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say: which: %4</source>
-        <translation>Was %1 bis %2 hinnimmt, kann dieser Befund sein oder ein anderer dieser Regel zu %3. Damit dieser gemeint ist, muss in der Datei des Plans stehen: which: %4</translation>
+        <source>what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say %4: accept it here, and it does.</source>
+        <translation>Was %1 bis %2 hinnimmt, kann dieser Befund sein oder ein anderer dieser Regel zu %3. Damit dieser gemeint ist, muss in der Datei des Plans %4 stehen: Nehmen Sie ihn hier hin, und es steht dort.</translation>
     </message>
 </context>
 <context>
@@ -7406,11 +7501,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
         <translation>&amp;Zusammenstellung eines Zeitraums sichern…</translation>
     </message>
     <message>
-        <source>The audit is still being computed. Export the table when it is there.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfung wird noch berechnet. Die Tabelle ausführen, wenn sie da ist.</translation>
-    </message>
-    <message>
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Alle Arbeitsplätze, wie das Layout ist, stehen in %1.</translation>
@@ -7587,6 +7677,10 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Station o&amp;f an instructor</source>
         <translation>Arbeitsplatz des Ausbil&amp;ders</translation>
+    </message>
+    <message>
+        <source>The audit is still being computed; this is done when it is there.</source>
+        <translation>Die Prüfung wird noch berechnet; das wird getan, wenn sie da ist.</translation>
     </message>
 </context>
 <context>

@@ -768,18 +768,16 @@
 <context>
     <name>LetStand</name>
     <message>
-        <source>%1 No longer let stand: the last day, %2, has passed.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <source>%1 Not accepted: what is accepted does not say which of several it means.</source>
+        <translation>%1 No se acepta: lo aceptado no dice cuál de varios es.</translation>
+    </message>
+    <message>
+        <source>%1 No longer accepted: the last day, %2, has passed.</source>
         <translation>%1 Ya no se acepta: el último día, %2, ha pasado.</translation>
     </message>
     <message>
-        <source>%1 Let stand by %2 until %3.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <source>%1 Accepted by %2 until %3.</source>
         <translation>%1 Aceptado por %2 hasta el %3.</translation>
-    </message>
-    <message>
-        <source>%1 Not let stand: which of several is meant is not said.</source>
-        <translation>%1 No se acepta: no se dice cuál de varios se entiende.</translation>
     </message>
 </context>
 <context>
@@ -2328,6 +2326,14 @@
             <numerusform>%n cosa</numerusform>
             <numerusform>%n cosas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Accept %1 about %2</source>
+        <translation>Aceptar %1 sobre %2</translation>
+    </message>
+    <message>
+        <source>No longer accept %1 about %2</source>
+        <translation>Ya no aceptar %1 sobre %2</translation>
     </message>
 </context>
 <context>
@@ -3899,6 +3905,92 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::panels::AcceptDialog</name>
+    <message>
+        <source>That day has passed. Type today&apos;s or a later one.</source>
+        <translation>Ese día ha pasado. Escriba el de hoy o uno posterior.</translation>
+    </message>
+    <message>
+        <source>Accept this finding</source>
+        <translation>Aceptar este hallazgo</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>It stays a finding, as grave as it is, and is shown with these words everywhere. They are kept with the layout.</source>
+        <translation>Sigue siendo un hallazgo, tan grave como es, y se muestra en todas partes con estas palabras. Quedan en el archivo del plano.</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Why it may stand for a time, and what is done meanwhile.</source>
+        <translation>Por qué puede quedar así un tiempo, y qué se hace mientras tanto.</translation>
+    </message>
+    <message>
+        <source>Accepted by</source>
+        <translation>Aceptado por</translation>
+    </message>
+    <message>
+        <source>The name of who answers for it.</source>
+        <translation>El nombre de quien responde de ello.</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>The last day, such as 2026-12-31. Arrows up and down change it by a day, with Shift by a month.</source>
+        <translation>El último día, como 2026-12-31. Las flechas arriba y abajo lo cambian un día, con Mayús un mes.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::panels::Accepting</name>
+    <message>
+        <source>Accept the fin&amp;ding…</source>
+        <translation>Aceptar el halla&amp;zgo…</translation>
+    </message>
+    <message>
+        <source>Lets it stand for a time: why, by whom, until when</source>
+        <translation>Lo deja así un tiempo: por qué, por quién, hasta cuándo</translation>
+    </message>
+    <message>
+        <source>Accept…</source>
+        <translation>Aceptar…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Shift+G</translation>
+    </message>
+    <message>
+        <source>No lon&amp;ger accept the finding</source>
+        <translation>&amp;Ya no aceptar el hallazgo</translation>
+    </message>
+    <message>
+        <source>What lets it stand is taken out of the layout</source>
+        <translation>Lo que lo acepta se quita del plano</translation>
+    </message>
+    <message>
+        <source>No longer accept</source>
+        <translation>Ya no aceptar</translation>
+    </message>
+    <message>
+        <source>Pick a finding first.</source>
+        <translation>Elija primero un hallazgo.</translation>
+    </message>
+    <message>
+        <source>Go back to how it is first: what is only supposed is not accepted.</source>
+        <translation>Vuelva primero a como está: lo que solo se supone no se acepta.</translation>
+    </message>
+    <message>
+        <source>Nobody has accepted this finding.</source>
+        <translation>Nadie ha aceptado este hallazgo.</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::panels::ActionFinder</name>
     <message>
         <source>%1: %2</source>
@@ -4650,6 +4742,10 @@
         <source>This rule is as the profile has it.</source>
         <translation>Esta regla está como en el perfil.</translation>
     </message>
+    <message>
+        <source>Choose a rule in the list first.</source>
+        <translation>Elija primero una regla de la lista.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Section</name>
@@ -5111,25 +5207,24 @@
         <translation>Fundamento:</translation>
     </message>
     <message>
-        <source>Let stand:</source>
-        <translation>Aceptado:</translation>
-    </message>
-    <message>
         <source>by %1 until %2: %3</source>
         <translation>por %1 hasta el %2: %3</translation>
     </message>
     <message>
-        <source>No longer let stand, the last day has passed:</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <source>No longer accepted, the last day has passed:</source>
         <translation>Ya no se acepta, el último día ha pasado:</translation>
     </message>
     <message>
-        <source>Not let stand:</source>
+        <source>Accepted:</source>
+        <translation>Aceptado:</translation>
+    </message>
+    <message>
+        <source>Not accepted:</source>
         <translation>No se acepta:</translation>
     </message>
     <message>
-        <source>what %1 lets stand until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say: which: %4</source>
-        <translation>lo que %1 acepta hasta el %2 puede ser este hallazgo u otro de esta regla sobre %3. Para que se entienda este, el archivo del plano tiene que decir: which: %4</translation>
+        <source>what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say %4: accept it here, and it does.</source>
+        <translation>lo que %1 acepta hasta el %2 puede ser este hallazgo u otro de esta regla sobre %3. Para que sea este, el archivo del plano tiene que decir %4: acéptelo aquí, y lo dirá.</translation>
     </message>
 </context>
 <context>
@@ -7406,11 +7501,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>Guardar el con&amp;junto de un período…</translation>
     </message>
     <message>
-        <source>The audit is still being computed. Export the table when it is there.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>La auditoría aún se está calculando. Exporte la tabla cuando esté lista.</translation>
-    </message>
-    <message>
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Todos los puestos, tal como está el plano, están en %1.</translation>
@@ -7587,6 +7677,10 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Station o&amp;f an instructor</source>
         <translation>Puesto de&amp;l instructor</translation>
+    </message>
+    <message>
+        <source>The audit is still being computed; this is done when it is there.</source>
+        <translation>La auditoría aún se está calculando; se hace en cuanto esté.</translation>
     </message>
 </context>
 <context>

@@ -12,10 +12,7 @@ Verb::Verb(const Text& text, std::function<void()> run, QObject* parent)
     : QAction(text.menu, parent), help_(text.help), run_(std::move(run)) {
   if (!text.button.isEmpty()) setIconText(text.button);
   setWhyNot({});
-  connect(this, &QAction::triggered, this, [this] {
-    if (before_) before_();
-    run_();
-  });
+  connect(this, &QAction::triggered, this, [this] { lead_ ? lead_(run_) : run_(); });
 }
 
 void Verb::setWhyNot(const QString& why) {

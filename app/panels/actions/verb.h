@@ -23,8 +23,9 @@ class Verb : public QAction {
 
   Verb(const Text& text, std::function<void()> run, QObject* parent);
 
-  // What is done before it, such as going to where it is seen.
-  void setBefore(std::function<void()> before) { before_ = std::move(before); }
+  // How it comes to run, such as once one has gone to where it is seen.
+  using Run = std::function<void()>;
+  void setLead(std::function<void(const Run&)> lead) { lead_ = std::move(lead); }
   // Empty: it can be done.
   void setWhyNot(const QString& why);
   // The button looks as the action does, and does it.
@@ -32,7 +33,8 @@ class Verb : public QAction {
 
  private:
   QString help_;
-  std::function<void()> run_, before_;
+  Run run_;
+  std::function<void(const Run&)> lead_;
 };
 
 // An action for each choice of the box, the one that is chosen ticked; the box stays the one who knows.

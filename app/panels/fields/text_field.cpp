@@ -41,10 +41,18 @@ QString idTrouble(const std::string& id) {
   return {};
 }
 
-DateField::DateField(FieldText text, QWidget* parent) : TextField(std::move(text), dateTrouble, parent) {}
+DateField::DateField(FieldText text, Check besides, QWidget* parent)
+    : TextField(
+          std::move(text),
+          [besides = std::move(besides)](const std::string& day) {
+            const QString trouble = dateTrouble(day);
+            return trouble.isEmpty() && besides ? besides(day) : trouble;
+          },
+          parent) {}
 
 void DateField::step(int steps, bool large) {
   if (showsSeveral()) return;
+  if (line()->text().isEmpty()) return take(QDate::currentDate().toString(Qt::ISODate).toStdString());
   applyPending();
   const QDate date = QDate::fromString(QString::fromStdString(value()), Qt::ISODate);
   if (!trouble().isEmpty() || !date.isValid()) return;

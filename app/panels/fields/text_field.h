@@ -28,10 +28,11 @@ TextField::Check notEmpty();
 // What cannot be an id, whatever the others are.
 QString idTrouble(const std::string& id);
 
-// A day, `2026-03-02`, or nothing; steps by days, large ones by months.
+// A day, `2026-03-02`, or nothing; steps by days from today on, large ones by months. `besides`: what else is
+// asked of it.
 class DateField : public TextField {
  public:
-  explicit DateField(FieldText text, QWidget* parent = nullptr);
+  explicit DateField(FieldText text, Check besides = {}, QWidget* parent = nullptr);
 
  protected:
   void step(int steps, bool large) override;

@@ -18,13 +18,14 @@ bool isOver(const audit::Acceptance& acceptance, const QDate& today) {
 
 QString textOf(const audit::Finding& finding, const QDate& today) {
   const QString text = QString::fromStdString(finding.text);
-  if (finding.unclear) return Words::tr("%1 Not let stand: which of several is meant is not said.").arg(text);
+  if (finding.unclear)
+    return Words::tr("%1 Not accepted: what is accepted does not say which of several it means.").arg(text);
   if (!finding.accepted) return text;
   const QString by = QString::fromStdString(finding.accepted->by);
   const QString until = QString::fromStdString(finding.accepted->until);
   return isOver(*finding.accepted, today)
-             ? Words::tr("%1 No longer let stand: the last day, %2, has passed.").arg(text, until)
-             : Words::tr("%1 Let stand by %2 until %3.").arg(text, by, until);
+             ? Words::tr("%1 No longer accepted: the last day, %2, has passed.").arg(text, until)
+             : Words::tr("%1 Accepted by %2 until %3.").arg(text, by, until);
 }
 
 }  // namespace stopwalk::panels

@@ -1,6 +1,7 @@
 #include "app/panels/findings/why.h"
 
 #include "app/panels/findings/let_stand.h"
+#include "core/audit/accepted.h"
 #include "core/audit/rule.h"
 #include "core/audit/wording.h"
 
@@ -59,18 +60,17 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));
   if (rule) line(tr("What it means:"), escaped(rule->meaning));
   if (finding->accepted)
-    line(isOver(*finding->accepted, QDate::currentDate())
-             ? tr("No longer let stand, the last day has passed:")
-             : tr("Let stand:"),
+    line(isOver(*finding->accepted, QDate::currentDate()) ? tr("No longer accepted, the last day has passed:")
+                                                          : tr("Accepted:"),
          tr("by %1 until %2: %3")
              .arg(escaped(finding->accepted->by), escaped(finding->accepted->until),
                   escaped(finding->accepted->reason)));
   if (finding->unclear)
-    line(tr("Not let stand:"),
-         tr("what %1 lets stand until %2 may be this finding or another of this rule about %3. To mean this "
-            "one, the layout must say: which: %4")
+    line(tr("Not accepted:"),
+         tr("what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this "
+            "one, the layout must say %4: accept it here, and it does.")
              .arg(escaped(finding->unclear->by), escaped(finding->unclear->until), escaped(finding->subject),
-                  escaped(finding->which)));
+                  escaped(audit::whichLine(*finding))));
   line(tr("Basis:"), escaped(audit::basisText(finding->basis)));
   setHtml(html);
 }

@@ -175,7 +175,7 @@ void RulesPanel::showProfile() {
 }
 
 QWidget* RulesPanel::editor() {
-  auto* box = new QWidget(this);
+  auto* box = editor_ = new QWidget(this);
   form_ = new QFormLayout(box);
   form_->setContentsMargins(0, 0, 0, 0);
   severity_ = new ChoiceField({tr("A break of it"), tr("How bad it is if the rule is not met.")},
@@ -217,6 +217,7 @@ void RulesPanel::setProfile(const audit::Profile& profile, const QString& troubl
 }
 
 void RulesPanel::choose(const std::string& rule) {
+  search_->clear();
   for (int i = 0; i < tree_->topLevelItemCount(); ++i)
     if (tree_->topLevelItem(i)->data(0, kRuleRole).toString().toStdString() == rule)
       tree_->setCurrentItem(tree_->topLevelItem(i));
@@ -256,8 +257,12 @@ void RulesPanel::showAll() {
 }
 
 void RulesPanel::showRule() {
+  if (showing_) return;
   const audit::Rule* rule = current();
-  if (showing_ || !rule) return;
+  editor_->setEnabled(rule != nullptr);
+  const QString none = rule ? QString() : tr("Choose a rule in the list first.");
+  is_on_->setWhyNot(none);
+  if (!rule) return as_it_was_->setWhyNot(none);
   if (limits_of_ != rule) makeLimits(*rule);
   const audit::Setting& setting = kept_.of(*rule);
   severity_->show(keyOf(setting.severity));
@@ -307,11 +312,16 @@ void RulesPanel::makeLimits(const audit::Rule& rule) {
   }
 }
 
+// What is hidden is not chosen: the first that is shown is.
 void RulesPanel::filter() {
+  QTreeWidgetItem* first = nullptr;
   for (int i = 0; i < tree_->topLevelItemCount(); ++i) {
     QTreeWidgetItem* item = tree_->topLevelItem(i);
     item->setHidden(!matches(item->text(0) + " " + item->data(0, kRuleRole).toString(), search_->text()));
+    if (!item->isHidden() && !first) first = item;
   }
+  const QTreeWidgetItem* chosen = tree_->currentItem();
+  if (!chosen || chosen->isHidden()) tree_->setCurrentItem(first);
 }
 
 void RulesPanel::keep(const audit::Setting& wanted) {

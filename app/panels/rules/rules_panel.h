@@ -66,6 +66,7 @@ class RulesPanel : public QWidget {
   QLabel* of_;
   SearchLine* search_;
   QTreeWidget* tree_;
+  QWidget* editor_;
   QFormLayout* form_;
   ChoiceField* severity_;
   std::vector<LineField*> limits_;

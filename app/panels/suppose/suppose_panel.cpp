@@ -206,6 +206,13 @@ void SupposePanel::filter() {
     }
     heading->setHidden(!any);
   }
+  if (!building_) allow();
+}
+
+void SupposePanel::choose(const std::string& id) {
+  QTreeWidgetItem* item = itemOf(id);
+  if (item && item->isHidden()) search_->clear();
+  if (item) tree_->setCurrentItem(item);
 }
 
 void SupposePanel::take(QTreeWidgetItem* item) {

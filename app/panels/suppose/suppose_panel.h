@@ -24,6 +24,8 @@ class SupposePanel : public QWidget {
 
   const planning::Suppositions& suppositions() const { return suppositions_; }
   void set(planning::Suppositions suppositions);
+  // What was taken hold of on the plan is what is meant in the list.
+  void choose(const std::string& id);
   // Where something goes that is put in the way: into the middle of what is seen.
   void setMiddle(std::function<geometry::Point()> middle) { middle_ = std::move(middle); }
   // What it comes to, in a sentence: "2 stations are worse off".

@@ -90,7 +90,8 @@ void SupposePanel::toggle(Ids planning::Suppositions::*which, const Ids& ids) {
 
 std::string SupposePanel::blockMeant() const {
   const auto& blocks = suppositions_.in_the_way;
-  const std::string id = currentId();
+  const QTreeWidgetItem* item = tree_->currentItem();
+  const std::string id = item && !item->isHidden() ? currentId() : std::string();
   if (std::ranges::find(blocks, id, &layout::Fixture::id) != blocks.end()) return id;
   return blocks.size() == 1 ? blocks.front().id : std::string();
 }

@@ -26,6 +26,12 @@ FormDialog::FormDialog(const Desk& desk, const QString& title, const QString& ve
   connect(buttons, &QDialogButtonBox::rejected, this, &FormDialog::reject);
 }
 
+void FormDialog::say(const QString& text) {
+  auto* label = new QLabel(text, this);
+  label->setWordWrap(true);
+  form_->addRow(label);
+}
+
 void FormDialog::addField(Field* field) {
   form_->addRow(field->label(), field);
   field->setUnit(desk_.edited.layout().unit);

@@ -19,6 +19,8 @@ class FormDialog : public QDialog {
   void accept() override;
 
  protected:
+  // A sentence above the fields.
+  void say(const QString& text);
   void addField(Field* field);
   // With all fields entered and without trouble. Whether it is done, and the dialog can go; where the layout
   // refuses, it stays and says why.

@@ -1,14 +1,18 @@
 #include "core/audit/context.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
 
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t d) {
-  if (!c.failed_on[d]) return {};
+  const std::optional<inspection::FailedDevice>& failed = c.failures[d];
+  if (!failed) return {};
   Finding f = c.aboutDevice(d);
-  f.which = inspection::dateText(*c.failed_on[d]);
-  f.text = withCapital(c.deviceName(d)) + ": failed on " + inspection::dayText(*c.failed_on[d]) +
+  // The next check that fails, on the same day too, is another matter.
+  f.which =
+      layout::whichWord("check " + std::to_string(failed->check) + ", " + inspection::dayText(failed->on));
+  f.text = withCapital(c.deviceName(d)) + ": failed on " + inspection::dayText(failed->on) +
            " and has not passed since";
   if (c.devices[d].kind->counts_as_stop)
     f.text += c.profile.inspection.failed_stops_count

@@ -3,6 +3,7 @@
 
 #include "core/audit/context.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -17,10 +18,10 @@ std::vector<Finding> findDevice(const Context& c, const Setting&, std::size_t d)
   std::vector<Finding> findings;
   const DeviceEntry& device = c.devices[d];
   if (device.kind->height_band && !device.device->height)
-    add(findings, c.aboutDevice(d), "height",
+    add(findings, c.aboutDevice(d), layout::whichWord("height"),
         c.deviceName(d) + ": its height is not recorded, so it cannot be judged; measure it.");
   if (device.kind->counts_as_stop && c.relation.stopsNothing(d))
-    add(findings, c.aboutDevice(d), "stops",
+    add(findings, c.aboutDevice(d), layout::whichWord("stops"),
         c.deviceName(d) + ": it is recorded as stopping nothing; record what it stops.");
   return findings;
 }
@@ -32,11 +33,11 @@ std::vector<Finding> findMachine(const Context& c, const Setting&, std::size_t m
   for (const std::size_t d : c.candidates(m))
     if (!c.relation.runDown(d, m)) unknown.push_back(c.deviceName(d, m));
   if (!unknown.empty())
-    add(findings, c.aboutMachine(m), "run-down",
+    add(findings, c.aboutMachine(m), layout::whichWord("run-down"),
         c.name(machine) + ": the run-down after a stop by " + listed(unknown) +
             " is not recorded, so times leave it out; measure it.");
   if (machine.stations.empty())
-    add(findings, c.aboutMachine(m), "station",
+    add(findings, c.aboutMachine(m), layout::whichWord("station"),
         c.name(machine) +
             ": it has no station, so no walk is measured for it; draw where its operator stands.");
   return findings;

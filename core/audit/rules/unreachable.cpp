@@ -1,6 +1,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -17,11 +18,12 @@ Finding lost(const Context& c, std::size_t station, std::string which, const std
 std::vector<Finding> find(const Context& c, const Setting&, std::size_t i) {
   std::vector<Finding> findings;
   if (c.stop_ways[i].status == Status::Unreachable)
-    findings.push_back(lost(c, i, "stop", "the machine has a stop, but there is no way to it from here",
+    findings.push_back(lost(c, i, layout::whichWord("stop"),
+                            "the machine has a stop, but there is no way to it from here",
                             nearestStop(c, i, c.candidates(c.stations[i].machine))));
   if (c.phone_ways[i].status == Status::Unreachable)
-    findings.push_back(
-        lost(c, i, "phone", "there is a phone, but no way to it from here", nearestPhone(c, i)));
+    findings.push_back(lost(c, i, layout::whichWord("phone"), "there is a phone, but no way to it from here",
+                            nearestPhone(c, i)));
   return findings;
 }
 

@@ -63,7 +63,7 @@ TEST_F(ManyLayouts, FolderStandsForItsLayoutsByName) {
                                              "west/hall/shop-2", "west/hall/shop-5", "west/hall/shop-8"};
   std::vector<std::string> one_by_one = {"audit"};
   for (const std::string& name : expected) one_by_one.push_back(folder + "/" + name + ".layout.yaml");
-  for (const char* format : {"json", "csv", "table", "summary"}) {
+  for (const char* format : {"json", "csv", "findings-csv", "table", "summary"}) {
     std::vector<std::string> named = one_by_one;
     named.insert(named.end(), {"--format", format});
     const Ran by_folder = audit({"--format", format}), by_name = runProgram(named);
@@ -75,7 +75,7 @@ TEST_F(ManyLayouts, FolderStandsForItsLayoutsByName) {
 
 TEST_F(ManyLayouts, NumberAtOnceChangesNothing) {
   writeCampus();
-  for (const char* format : {"json", "csv", "table", "summary"}) {
+  for (const char* format : {"json", "csv", "findings-csv", "table", "summary"}) {
     const Ran one = audit({"--format", format, "--at-once", "1"});
     EXPECT_NE(one.out, "");
     for (const char* at_once : {"2", "3", "16"}) {
@@ -223,7 +223,7 @@ TEST_F(ManyLayouts, SummaryKeepsItsWidth) {
 TEST_F(ManyLayouts, NothingIsWrittenIfNoneCanBeRead) {
   put("campus/broken.layout.yaml", "x: [");
   put("campus/torn.layout.yaml", "x: [");
-  for (const char* format : {"json", "csv", "table", "summary"}) {
+  for (const char* format : {"json", "csv", "findings-csv", "table", "summary"}) {
     const std::string out = write("report", "old");
     const Ran ran = audit({"--format", format, "--out", out});
     EXPECT_EQ(ran.exit, kWrong);

@@ -32,7 +32,8 @@ INSTANTIATE_TEST_SUITE_P(All, Reports,
                          testing::Values(Golden{"shop.table.txt", {}},
                                          Golden{"shop.narrow.txt", {"--hours", "after"}, 72},
                                          Golden{"shop.json", {"--format", "json"}},
-                                         Golden{"shop.csv", {"--format", "csv"}}),
+                                         Golden{"shop.csv", {"--format", "csv"}},
+                                         Golden{"shop.findings.csv", {"--format", "findings-csv"}}),
                          [](const auto& golden) { return "Golden" + std::to_string(golden.index); });
 
 TEST(Reports, TableKeepsItsWidth) {

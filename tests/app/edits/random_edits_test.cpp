@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/edits/accept_finding.h"
 #include "app/edits/add_things.h"
 #include "app/edits/align_things.h"
 #include "app/edits/change_things.h"
@@ -39,7 +40,7 @@ class RandomEdits {
  public:
   explicit RandomEdits(std::uint64_t seed) : random_(seed) {}
 
-  static constexpr int kVerbs = 23;
+  static constexpr int kVerbs = 25;
 
   Edit edit(const Layout& layout, int verb) {
     layout_ = &layout;
@@ -73,6 +74,10 @@ class RandomEdits {
         return removeCorner(layout, room(), corner());
       case 13:
         return moveWall(layout, room(), corner(), vector());
+      case 23:
+        return acceptFinding(layout, found(), {"invented", "Ada Example", "2027-12-31"});
+      case 24:
+        return takeAcceptanceBack(layout, known());
       default:
         return verb < 17 ? adding(verb) : verb < 21 ? changing(verb) : hanging(verb);
     }
@@ -127,6 +132,23 @@ class RandomEdits {
                  : hangOnWall(*layout_, hung, vector(), random_.between(-400, 400));
     }
     return scaleUnderlay(*layout_, vector(), vector(), random_.chance(0.1) ? 1e9 : random_.between(1, 9000));
+  }
+
+  audit::Finding found() {
+    audit::Finding finding;
+    finding.rule = random_.chance(0.5) ? "unreachable" : "stop-too-far";
+    finding.subject = id();
+    if (random_.chance(0.5)) finding.which = random_.chance(0.5) ? "(phone)" : id() + ", " + id();
+    return finding;
+  }
+  audit::Finding known() {
+    audit::Finding finding = found();
+    if (layout_->accepted_findings.empty()) return finding;
+    const layout::AcceptedFinding& accepted = layout_->accepted_findings.back();
+    finding.rule = accepted.rule;
+    finding.subject = accepted.subject;
+    finding.which = accepted.which;
+    return finding;
   }
 
   std::string id() {

@@ -32,7 +32,7 @@ TEST(RemoveThings, TakesWhatIsAcceptedOfThem) {
   Layout layout = benchShop();
   layout.accepted_findings = {
       {"slow-run-down", "lathe", "saw/paddle, cut-off", "invented", "Ada Example", "2027-12-31", {}},
-      {"unreachable", "saw/operator", "phone", "invented", "Ada Example", "2027-12-31", {}}};
+      {"unreachable", "saw/operator", "(phone)", "invented", "Ada Example", "2027-12-31", {}}};
   const auto left = [&](const char* id) {
     return removeThings(layout, {id}, files::bundledDeviceKinds()).after.accepted_findings.size();
   };

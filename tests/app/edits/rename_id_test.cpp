@@ -1,5 +1,6 @@
 #include "app/edits/rename_id.h"
 
+#include "app/edits/remove_things.h"
 #include "tests/app/edits/bench_shop.h"
 
 namespace stopwalk::edits {
@@ -47,7 +48,7 @@ TEST(RenameId, WhatIsAcceptedFollows) {
   Layout before = benchShop();
   before.accepted_findings = {
       {"slow-run-down", "lathe", "saw/paddle, cut-off", "invented", "Ada Example", "2027-12-31", {}},
-      {"unreachable", "saw/operator", "phone", "invented", "Ada Example", "2027-12-31", {}}};
+      {"unreachable", "saw/operator", "(phone)", "invented", "Ada Example", "2027-12-31", {}}};
   const auto accepted = [&](const char* id) {
     return renameId(before, id, "other-9").after.accepted_findings;
   };
@@ -55,7 +56,22 @@ TEST(RenameId, WhatIsAcceptedFollows) {
   EXPECT_EQ(accepted("saw")[0].which, "other-9/paddle, cut-off");
   EXPECT_EQ(accepted("cut-off")[0].which, "saw/paddle, other-9");
   EXPECT_EQ(accepted("saw")[1].subject, "other-9/operator");
-  EXPECT_EQ(accepted("saw")[1].which, "phone");
+  EXPECT_EQ(accepted("saw")[1].which, "(phone)");
+}
+
+TEST(RenameId, OfAThingCalledAsAWordLeavesTheWord) {
+  Layout before = benchShop();
+  before = renameId(before, "wood", "floor").after;
+  before = renameId(before, "phone-1", "phone").after;
+  before.accepted_findings = {
+      {"drawing-fault", "saw/operator", "(floor)", "invented", "Ada Example", "2027-12-31", {}},
+      {"unreachable", "saw/operator", "(phone)", "invented", "Ada Example", "2027-12-31", {}},
+      {"failed-check", "saw/paddle", "(check 7, 2026-03-02)", "invented", "Ada Example", "2027-12-31", {}}};
+  for (const char* id : {"floor", "phone"}) {
+    EXPECT_EQ(renameId(before, id, "other-9").after.accepted_findings, before.accepted_findings) << id;
+    const Layout without = removeThings(before, {id}, files::bundledDeviceKinds()).after;
+    EXPECT_EQ(without.accepted_findings, before.accepted_findings) << id;
+  }
 }
 
 TEST(RenameId, SaysWhyNot) {

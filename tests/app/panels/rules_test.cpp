@@ -57,6 +57,23 @@ TEST_F(RulesOfTheHouse, OfSeveralLimitsEachIsKeptByItsName) {
   EXPECT_EQ(kept("stop-out-of-reach").limits, (std::vector<double>{0.6, 0.4}));
 }
 
+TEST_F(RulesOfTheHouse, WhatTheSearchHidesIsNotActedOn) {
+  panel.choose("hidden-stop");
+  panel.search()->setText("stop-too-far");
+  panel.verbs().front()->trigger();
+  ASSERT_EQ(house().size(), 1u);
+  EXPECT_EQ(house()[0].rule, "stop-too-far") << "the one that is seen";
+  panel.search()->setText("no rule is called so");
+  for (const Verb* verb : {panel.verbs()[0], panel.verbs()[1]}) {
+    EXPECT_FALSE(verb->isEnabled()) << verb->text().toStdString();
+    EXPECT_EQ(verb->toolTip(), "Choose a rule in the list first.");
+  }
+  EXPECT_FALSE(panel.limits()[0]->isEnabled());
+  panel.search()->clear();
+  EXPECT_TRUE(panel.verbs()[0]->isEnabled());
+  EXPECT_EQ(house().size(), 1u);
+}
+
 TEST_F(RulesOfTheHouse, AreTickedByTheKeyboard) {
   panel.choose("no-room-cut-off");
   panel.tree()->setFocus();

@@ -69,6 +69,47 @@ TEST_F(InTheAuditPlace, SomethingInTheWayIsDraggedOnThePlan) {
   EXPECT_EQ(layout(), as_it_is);
 }
 
+// Of two blocks the one that was clicked on the plan, not the one that was put down last.
+TEST_F(InTheAuditPlace, WhatIsTakenAwayIsWhatWasClickedOnThePlan) {
+  auto& suppose = window->auditPlace().suppose();
+  suppose.put()->click();
+  const geometry::Point middle = suppose.suppositions().in_the_way[0].at;
+  drag(middle, middle + geometry::Point{-3000, 0});
+  suppose.put()->click();
+  ASSERT_EQ(suppose.suppositions().in_the_way.size(), 2u);
+  const std::string second = suppose.suppositions().in_the_way[1].id;
+  ASSERT_EQ(suppose.tree()->currentItem(), suppose.itemOf(second));
+  click(suppose.suppositions().in_the_way[0].at);
+  suppose.verbs()[4]->trigger();
+  ASSERT_EQ(suppose.suppositions().in_the_way.size(), 1u);
+  EXPECT_EQ(suppose.suppositions().in_the_way[0].id, second);
+}
+
+// Of several in the way one that the search hides is not taken away.
+TEST_F(InTheAuditPlace, WhatTheSearchHidesIsNotTakenAway) {
+  auto& suppose = window->auditPlace().suppose();
+  suppose.put()->click();
+  suppose.put()->click();
+  suppose.search()->setText("table saw");
+  EXPECT_FALSE(suppose.verbs()[4]->isEnabled());
+  suppose.search()->clear();
+  EXPECT_TRUE(suppose.verbs()[4]->isEnabled());
+}
+
+TEST_F(InTheAuditPlace, ALimitThatIsBeingTypedIsInWhatIsSaved) {
+  auto& rules = window->auditPlace().rules();
+  window->auditPlace().tabs().setCurrentWidget(&rules);
+  rules.choose("stop-too-far");
+  rules.limits()[0]->line()->setFocus();
+  rules.limits()[0]->line()->selectAll();
+  type("4.2 m");
+  EXPECT_TRUE(layout().house_rules.empty()) << "it is not entered yet";
+  key(Qt::Key_S, Qt::ControlModifier);
+  EXPECT_TRUE(window->document().isSaved());
+  EXPECT_TRUE(bytes().contains("stop-too-far")) << bytes().toStdString();
+  EXPECT_TRUE(bytes().contains("4.2"));
+}
+
 TEST_F(InTheAuditPlace, WhatIsRemovedIsNotSupposedAnyMore) {
   window->auditPlace().suppose().itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
   window->selection().set("table-saw");

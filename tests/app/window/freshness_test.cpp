@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QDeadlineTimer>
 #include <QTest>
 
 namespace stopwalk::window {
@@ -41,14 +42,30 @@ TEST_F(FreshnessOf, WhatIsAnsweredWithinAFrameIsNeverPale) {
   EXPECT_EQ(freshness.age(), Age::Current);
 }
 
+TEST_F(FreshnessOf, WhatWasPaleIsCurrentWithTheAnswer) {
+  for (int i = 0; i < 3; ++i) {
+    freshness.changed();
+    freshness.changed();  // the same change, told twice
+    ASSERT_TRUE(QTest::qWaitFor([&] { return isPale(freshness.age()); }, 5000));
+    freshness.answered();
+    EXPECT_EQ(freshness.age(), Age::Current);
+    QTest::qWait(120);
+  }
+}
+
+// Where the machine is held up in between, it is as late as it says, and all begins again.
 TEST_F(FreshnessOf, WhatIsChangedAgainAndAgainStaysPaleBetweenTheAnswers) {
-  for (int i = 0; i < 5; ++i) {
+  constexpr int kChanges = 6;
+  int changes = 0;
+  for (const QDeadlineTimer patience(60000); changes < kChanges && !patience.hasExpired();) {
     freshness.changed();
     ASSERT_TRUE(QTest::qWaitFor([&] { return isPale(freshness.age()); }, 5000));
-    if (freshness.age() == Age::MomentAgo) GTEST_SKIP() << "the machine was held up for 100 ms";
+    const bool is_held_up = freshness.age() == Age::MomentAgo;
     freshness.answered();
-    EXPECT_EQ(freshness.age(), Age::BeingComputed) << "no flicker";
+    changes = is_held_up ? 0 : changes + 1;
+    if (changes > 1) EXPECT_EQ(freshness.age(), Age::BeingComputed) << "no flicker";
   }
+  EXPECT_EQ(changes, kChanges) << "held up for a minute";
   EXPECT_TRUE(becomes(Age::Current)) << "once nothing was changed for a moment";
 }
 

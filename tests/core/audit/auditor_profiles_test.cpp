@@ -14,6 +14,7 @@
 #include "tests/core/audit/random_edits.h"
 #include "tests/support/furnished.h"
 #include "tests/support/grid_layout.h"
+#include "tests/support/neglected.h"
 #include "tests/support/random_layout.h"
 
 namespace stopwalk::audit {
@@ -76,7 +77,14 @@ void expectToldApart(const Report& report) {
 
 struct Seen {
   std::size_t followed = 0, accepted = 0, unclear = 0;
+  std::set<std::string> rules;  // by which something was found
 };
+
+// What is never found on the way is not known to be followed.
+void expectEveryRule(const Seen& seen) {
+  for (const Rule* rule : rules())
+    EXPECT_TRUE(seen.rules.contains(rule->id)) << rule->id << " finds nothing on the way";
+}
 
 template <class Edit>
 void follow(Layout layout, std::uint64_t seed, int edits, Edit edit, Seen& seen) {
@@ -95,7 +103,7 @@ void follow(Layout layout, std::uint64_t seed, int edits, Edit edit, Seen& seen)
         << "seed " << seed << ", after edit " << i;
     expectToldApart(anew);
     for (const Finding& f : anew.findings)
-      seen.accepted += f.accepted ? 1 : 0, seen.unclear += f.unclear ? 1 : 0;
+      seen.accepted += f.accepted ? 1 : 0, seen.unclear += f.unclear ? 1 : 0, seen.rules.insert(f.rule);
     edit(layout, random);
   }
   seen.followed += auditor.followed();
@@ -112,23 +120,26 @@ Seen followAll(Draw draw, int seeds, int edits, Edit edit) {
 }
 
 Layout randomShop(std::uint64_t seed) {
-  return support::furnished(support::randomLayout(seed + 300), seed);
+  return support::neglected(support::furnished(support::randomLayout(seed + 300), seed), seed);
 }
 Layout narrowShop(std::uint64_t seed) {
-  return support::furnished(support::randomLayout(seed + 900, {.most_machines = 16, .narrow = true}), seed);
+  const Layout drawn = support::randomLayout(seed + 900, {.most_machines = 16, .narrow = true});
+  return support::neglected(support::furnished(drawn, seed), seed);
 }
 Layout gridShop(std::uint64_t seed) {
-  return support::furnished(support::gridLayout(seed + 300), seed);
+  return support::neglected(support::furnished(support::gridLayout(seed + 300), seed), seed);
 }
 
 TEST(AuditorByAnyProfile, FollowsDragsInRandomShops) {
-  EXPECT_GT(followAll(randomShop, 16, 20, Drag()).unclear, 0u);
+  const Seen seen = followAll(randomShop, 16, 20, Drag());
+  EXPECT_GT(seen.unclear, 0u);
+  expectEveryRule(seen);
 }
 TEST(AuditorByAnyProfile, FollowsDragsInNarrowShops) {
-  followAll(narrowShop, 8, 20, Drag());
+  expectEveryRule(followAll(narrowShop, 8, 20, Drag()));
 }
 TEST(AuditorByAnyProfile, FollowsDragsInShopsDrawnWithARuler) {
-  followAll(gridShop, 16, 20, Drag());
+  expectEveryRule(followAll(gridShop, 16, 20, Drag()));
 }
 TEST(AuditorByAnyProfile, FollowsAnyEdit) {
   followAll(randomShop, 8, 12, edited);

@@ -26,11 +26,12 @@ audit::Finding tooFar() {
 }
 
 TEST(FindingsCsv, HoldsAllThatIsSaidOfAFinding) {
-  EXPECT_EQ(findingsCsvHead(),
-            "layout,rule,severity,subject,room,measured,limit,unit,text,basis,basis_reference,accepted_by,"
-            "accepted_until,accepted_reason\r\n");
+  EXPECT_EQ(
+      findingsCsvHead(),
+      "layout,rule,severity,subject,which,room,measured,limit,unit,text,basis,basis_reference,accepted_by,"
+      "accepted_until,accepted_reason\r\n");
   EXPECT_EQ(rowsOf({tooFar()}),
-            "shop.layout.yaml,stop-too-far,fail,saw-2/helper,wood,7.25,5,m,"
+            "shop.layout.yaml,stop-too-far,fail,saw-2/helper,,wood,7.25,5,m,"
             "\"Saw 2, helper: 7.25 m, and 5 m is the limit.\",house-rule,\"walked, not run\",,,\r\n");
 }
 
@@ -38,6 +39,15 @@ TEST(FindingsCsv, SaysWhoLetsAFindingStandUntilWhen) {
   audit::Finding finding = tooFar();
   finding.accepted = audit::Acceptance{"moved in May", "R. Invented", "2026-05-31"};
   EXPECT_TRUE(rowsOf({finding}).ends_with(",R. Invented,2026-05-31,moved in May\r\n")) << rowsOf({finding});
+}
+
+// By which it can be accepted.
+TEST(FindingsCsv, TellsTwoOfARuleAboutOneThingApart) {
+  audit::Finding finding = tooFar();
+  finding.rule = "slow-run-down";
+  finding.which = "saw-2/stop, cut-off";
+  EXPECT_NE(rowsOf({finding}).find(",saw-2/helper,\"saw-2/stop, cut-off\",wood,"), std::string::npos)
+      << rowsOf({finding});
 }
 
 TEST(FindingsCsv, LeavesEmptyWhatIsNotMeasured) {

@@ -299,6 +299,41 @@ TEST(Faults, MachineStandingInAnother) {
   EXPECT_EQ(faulty(l), Ids{"within"});
 }
 
+TEST(Faults, EachMachineThatOneStandsInIsNamed) {
+  Layout l = twoRooms();
+  l.machines = {machine("large", {3000, 3000}, 1000, 1000), machine("broad", {3900, 3000}, 1010, 1000),
+                machine("small", {3500, 3000}, 400, 400)};
+  using Named = std::vector<std::pair<std::string, std::string>>;
+  const auto named = [&] {
+    Named found;
+    for (const Fault& f : buildPlan(l, Hours::Open).faults) found.emplace_back(f.subject, f.which);
+    return found;
+  };
+  EXPECT_EQ(named(), (Named{{"large", "broad"}, {"small", "large"}, {"small", "broad"}}));
+  l.machines[0].at.x = 1500;
+  EXPECT_EQ(named(), (Named{{"small", "broad"}})) << "which stays what it is";
+}
+
+TEST(Faults, OfAHeapSomeAreNamedAndThatThereAreOthers) {
+  Layout l = twoRooms();
+  for (int i = 0; i < 40; ++i)
+    l.machines.push_back(machine("m" + std::to_string(100 + i), {3000, 3000}, 1000 + i, 1000));
+  std::vector<std::string> named;
+  for (const Fault& f : buildPlan(l, Hours::Open).faults)
+    if (f.subject == "m100") named.push_back(f.which);
+  ASSERT_EQ(named.size(), 17u);
+  EXPECT_EQ(named.front(), "m101");
+  EXPECT_EQ(named.back(), "(others)");
+}
+
+TEST(Faults, EachRoomThatOneOverlapsIsNamed) {
+  Layout l = twoRooms();
+  l.rooms.push_back(room("cross", box(4000, 1000, 12000, 5000)));
+  std::vector<std::string> named;
+  for (const Fault& f : buildPlan(l, Hours::Open).faults) named.push_back(f.which);
+  EXPECT_EQ(named, (std::vector<std::string>{"wood", "metal"}));
+}
+
 TEST(Faults, HazardOutlineThatCrossesItself) {
   Layout l = twoRooms();
   l.machines = {machine("saw", {3000, 3000}, 500, 500)};

@@ -1,0 +1,61 @@
+#include "app/panels/findings/accepting.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+
+#include "app/edits/accept_finding.h"
+#include "app/panels/findings/accept_dialog.h"
+
+namespace stopwalk::panels {
+
+Accepting::Accepting(const Desk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  accept_ = new Verb(
+      {tr("Accept the fin&ding…"), tr("Lets it stand for a time: why, by whom, until when"), tr("Accept…")},
+      [this] { accept(); }, this);
+  accept_->setShortcut(QKeySequence(tr("Ctrl+Shift+G")));
+  take_back_ = new Verb(
+      {tr("No lon&ger accept the finding"), tr("What lets it stand is taken out of the layout"), tr("No longer accept")},
+      [this] { takeBack(); }, this);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(4, 0, 4, 4);
+  for (Verb* verb : {accept_, take_back_}) {
+    auto* button = new QPushButton(this);
+    verb->showOn(*button);
+    row->addWidget(button);
+  }
+  row->addStretch(1);
+  allow();
+}
+
+void Accepting::look(const audit::Finding* finding) {
+  finding_.reset();
+  if (finding) finding_ = *finding;
+  allow();
+}
+
+void Accepting::setSupposed(bool supposed) {
+  supposed_ = supposed;
+  allow();
+}
+
+void Accepting::allow() {
+  QString why_not;
+  if (!finding_)
+    why_not = tr("Pick a finding first.");
+  else if (supposed_)
+    why_not = tr("Go back to how it is first: what is only supposed is not accepted.");
+  accept_->setWhyNot(why_not);
+  if (why_not.isEmpty() && !finding_->accepted && !finding_->unclear)
+    why_not = tr("Nobody has accepted this finding.");
+  take_back_->setWhyNot(why_not);
+}
+
+void Accepting::accept() {
+  if (finding_) AcceptDialog(desk_, *finding_, this).exec();
+}
+
+void Accepting::takeBack() {
+  if (finding_) desk_.edited.apply(edits::takeAcceptanceBack(desk_.edited.layout(), *finding_));
+}
+
+}  // namespace stopwalk::panels

@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "app/panels/actions/verb.h"
+#include "app/panels/details/desk.h"
+#include "core/audit/report.h"
+
+namespace stopwalk::panels {
+
+// Lets the finding that is looked at stand for a time, or no longer.
+class Accepting : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit Accepting(const Desk& desk, QWidget* parent = nullptr);
+
+  // None: nullptr.
+  void look(const audit::Finding* finding);
+  // What is found only because something is supposed is not accepted.
+  void setSupposed(bool supposed);
+
+  Verb& acceptVerb() const { return *accept_; }
+  Verb& takeBackVerb() const { return *take_back_; }
+
+ private:
+  void allow();
+  void accept();
+  void takeBack();
+
+  Desk desk_;
+  std::optional<audit::Finding> finding_;
+  bool supposed_ = false;
+  Verb *accept_, *take_back_;
+};
+
+}  // namespace stopwalk::panels

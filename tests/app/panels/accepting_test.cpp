@@ -1,0 +1,112 @@
+#include "app/panels/findings/accepting.h"
+
+#include <gtest/gtest.h>
+
+#include <QDate>
+#include <QTimer>
+
+#include "app/panels/findings/accept_dialog.h"
+#include "tests/app/panels/person.h"
+#include "tests/app/panels/workshop.h"
+
+namespace stopwalk::panels {
+namespace {
+
+audit::Finding noWayToThePhone() {
+  audit::Finding finding;
+  finding.rule = "unreachable";
+  finding.subject = "saw-1/operator";
+  finding.which = "(phone)";
+  finding.text = "Table saw 1, operator: there is a phone, but no way to it from here.";
+  return finding;
+}
+
+QString day(int from_today) {
+  return QDate::currentDate().addDays(from_today).toString(Qt::ISODate);
+}
+
+class AcceptingAFinding : public testing::Test {
+ protected:
+  const std::vector<layout::AcceptedFinding>& accepted() const { return shop.layout().accepted_findings; }
+
+  Workshop shop;
+  Accepting accepting{shop.desk};
+};
+
+TEST_F(AcceptingAFinding, AsksWhyByWhomAndUntilWhenAndSaysWhichByItself) {
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), nullptr);
+  bringUp(dialog);
+  QTest::keyClicks(dialog.reason()->line(), "the phone is on order");
+  QTest::keyClicks(dialog.by()->line(), "Ada Example");
+  QTest::keyClicks(dialog.until()->line(), day(30));
+  QTest::keyClick(dialog.until()->line(), Qt::Key_Return);
+  EXPECT_EQ(dialog.result(), QDialog::Accepted);
+  ASSERT_EQ(accepted().size(), 1u);
+  EXPECT_EQ(accepted()[0], (layout::AcceptedFinding{"unreachable",
+                                                    "saw-1/operator",
+                                                    "(phone)",
+                                                    "the phone is on order",
+                                                    "Ada Example",
+                                                    day(30).toStdString(),
+                                                    {}}));
+  EXPECT_EQ(shop.lastStep(), "Accept unreachable about saw-1/operator");
+}
+
+TEST_F(AcceptingAFinding, WhatIsWrongStandsBesideItsField) {
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), nullptr);
+  bringUp(dialog);
+  dialog.accept();
+  for (const TextField* field : {dialog.reason(), dialog.by(), dialog.until()})
+    EXPECT_EQ(field->trouble(), "It cannot be left empty.") << field->name().toStdString();
+  EXPECT_EQ(QApplication::focusWidget(), dialog.reason()->line());
+  enter(dialog.reason()->line(), "invented");
+  enter(dialog.by()->line(), "Ada Example");
+  for (const QString& wrong : {QString("in May"), QString("2027-02-30"), day(-1)}) {
+    enter(dialog.until()->line(), wrong);
+    EXPECT_NE(dialog.until()->trouble(), "") << wrong.toStdString();
+    EXPECT_TRUE(dialog.isVisible());
+  }
+  EXPECT_TRUE(accepted().empty());
+  enter(dialog.until()->line(), day(0));
+  EXPECT_FALSE(dialog.isVisible());
+  EXPECT_EQ(accepted().size(), 1u);
+}
+
+TEST_F(AcceptingAFinding, ADayIsPickedByTheArrows) {
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), nullptr);
+  bringUp(dialog);
+  QTest::keyClick(dialog.until()->line(), Qt::Key_Up);
+  EXPECT_EQ(dialog.until()->line()->text(), day(0));
+  QTest::keyClick(dialog.until()->line(), Qt::Key_Up);
+  EXPECT_EQ(dialog.until()->line()->text(), day(1));
+}
+
+TEST_F(AcceptingAFinding, SaysWhyItCannotBe) {
+  const audit::Finding finding = noWayToThePhone();
+  EXPECT_EQ(accepting.acceptVerb().toolTip(), "Pick a finding first.");
+  accepting.look(&finding);
+  EXPECT_TRUE(accepting.acceptVerb().isEnabled());
+  EXPECT_EQ(accepting.takeBackVerb().toolTip(), "Nobody has accepted this finding.");
+  accepting.setSupposed(true);
+  EXPECT_FALSE(accepting.acceptVerb().isEnabled()) << "it may be one only by what is supposed";
+  EXPECT_TRUE(accepting.acceptVerb().toolTip().endsWith('.'));
+}
+
+TEST_F(AcceptingAFinding, IsTakenBack) {
+  layout::Layout layout = shop.layout();
+  layout.accepted_findings = {
+      {"unreachable", "saw-1/operator", "(phone)", "invented", "Ada Example", "2027-12-31", {}},
+      {"unreachable", "saw-1/operator", "(stop)", "invented", "Ada Example", "2027-12-31", {}}};
+  shop.edited.reset(layout);
+  audit::Finding finding = noWayToThePhone();
+  finding.accepted = {"invented", "Ada Example", "2027-12-31"};
+  accepting.look(&finding);
+  accepting.takeBackVerb().trigger();
+  ASSERT_EQ(accepted().size(), 1u);
+  EXPECT_EQ(accepted()[0].which, "(stop)");
+  shop.edited.history().undo();
+  EXPECT_EQ(shop.layout(), layout);
+}
+
+}  // namespace
+}  // namespace stopwalk::panels
