@@ -3974,10 +3974,6 @@
         <translation>Was ihn bestehen lässt, wird aus dem Plan genommen</translation>
     </message>
     <message>
-        <source>No longer accept</source>
-        <translation>Nicht mehr hinnehmen</translation>
-    </message>
-    <message>
         <source>Pick a finding first.</source>
         <translation>Wählen Sie zuerst einen Befund.</translation>
     </message>
@@ -3988,6 +3984,10 @@
     <message>
         <source>Nobody has accepted this finding.</source>
         <translation>Niemand hat diesen Befund hingenommen.</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
     </message>
 </context>
 <context>

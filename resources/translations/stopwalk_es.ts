@@ -3974,10 +3974,6 @@
         <translation>Lo que lo acepta se quita del plano</translation>
     </message>
     <message>
-        <source>No longer accept</source>
-        <translation>Ya no aceptar</translation>
-    </message>
-    <message>
         <source>Pick a finding first.</source>
         <translation>Elija primero un hallazgo.</translation>
     </message>
@@ -3988,6 +3984,10 @@
     <message>
         <source>Nobody has accepted this finding.</source>
         <translation>Nadie ha aceptado este hallazgo.</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Retirar</translation>
     </message>
 </context>
 <context>

@@ -57,9 +57,11 @@ Layout neglected(Layout layout, std::uint64_t seed) {
     if (random.chance(0.05)) m.stations.clear();
   }
   for (layout::Device& d : layout.devices) neglectCutOff(layout, d, random);
-  for (layout::Door& d : layout.doors)
-    if (random.chance(0.2)) d.locked = layout::Locked::AfterHours;
-  if (random.chance(0.1)) layout.phones.clear();
+  for (layout::Door& d : layout.doors) {
+    if (random.chance(0.3)) d.locked = layout::Locked::AfterHours;
+    if (random.chance(0.3)) d.width = random.between(565, 609);
+  }
+  if (random.chance(0.2)) layout.phones.clear();
   return layout;
 }
 

@@ -14,7 +14,7 @@ Accepting::Accepting(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
       [this] { accept(); }, this);
   accept_->setShortcut(QKeySequence(tr("Ctrl+Shift+G")));
   take_back_ = new Verb(
-      {tr("No lon&ger accept the finding"), tr("What lets it stand is taken out of the layout"), tr("No longer accept")},
+      {tr("No lon&ger accept the finding"), tr("What lets it stand is taken out of the layout"), tr("Take back")},
       [this] { takeBack(); }, this);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(4, 0, 4, 4);
