@@ -136,7 +136,7 @@ TEST(AuditorByAnyProfile, FollowsDragsInRandomShops) {
   expectEveryRule(seen);
 }
 TEST(AuditorByAnyProfile, FollowsDragsInNarrowShops) {
-  expectEveryRule(followAll(narrowShop, 8, 20, Drag()));
+  expectEveryRule(followAll(narrowShop, 12, 20, Drag()));
 }
 TEST(AuditorByAnyProfile, FollowsDragsInShopsDrawnWithARuler) {
   expectEveryRule(followAll(gridShop, 16, 20, Drag()));
