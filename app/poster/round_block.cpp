@@ -1,6 +1,7 @@
 #include "app/poster/round_block.h"
 
 #include <algorithm>
+#include <iterator>
 #include <span>
 
 #include "app/poster/colours.h"
@@ -10,14 +11,17 @@
 namespace stopwalk::poster {
 namespace {
 
-// Read at arm's length, some 0.7 m: between the 2 mm for 0.5 m and the 4 mm for 1 m of ASR A1.3.
-constexpr double kName_mm = 3.4, kWords_mm = 2.6, kLabel_mm = 2.2, kResult_mm = 3, kNumber_mm = 7;
-constexpr double kTick_mm = 5.5, kField_mm = 8;  // common practice: a box of 5 mm can be ticked standing
-constexpr double kText_mm = 20;                  // from the left: room for number and sign
-constexpr double kResults_mm = 46;               // from the right
-constexpr double kLine_mm = 0.35;
+// Many on a page, so that the sheet of a shop is no stack. Letters are as small as at 0.5 m (ASR A1.3), for
+// who holds it; the name and the results as for arm's length.
+constexpr double kName_mm = 2.8, kWords_mm = 2.1, kResult_mm = 2.6, kNumber_mm = 5, kSign_mm = 5.8;
+constexpr double kTick_mm = 5.5;  // common practice: a box of 5 mm can be ticked standing
+constexpr double kRun_mm = 5.4, kWrite_mm = 4.4;
+constexpr double kSignTop_mm = 7;
+constexpr double kText_mm = 12;     // from the left: room for number and sign
+constexpr double kResults_mm = 60;  // from the right
+constexpr double kLine_mm = 0.35, kGap_mm = 0.4, kTickGap_mm = 0.8;
 constexpr int kRuns = 10;  // what a mean run-down is taken of
-constexpr std::size_t kTickColumns = 4;
+constexpr std::size_t kTickColumns = 4, kResultColumns = 2;
 constexpr qsizetype kNameLines = 3, kMostLines = 5, kStopsLines = 24;  // a cut-off may stop many
 
 constexpr const char* kTried[] = {texts::kClear,          texts::kLegible, texts::kPressed,
@@ -35,13 +39,13 @@ class BlockMaker {
     Block& b = made_.block;
     b.marks.push_back(drawn(linePath({0, 0}, {width_, 0}), inks().ink, 0.6));
     number();
-    b.height = 1.5;
-    const double results = resultsFrom(b.height);
+    b.height = 1;
+    const double results = resultsFrom(b.height + kGap_mm);
     words();
     if (device_.symbol.empty()) return std::move(made_);
-    b.height = std::max({b.height, results, kText_mm + 2}) + 0.2;
+    b.height = std::max({b.height, results, kSignTop_mm + kSign_mm}) + kGap_mm;
     ticks();
-    runs();
+    if (device_.is_stop) runs();
     notes();
     return std::move(made_);
   }
@@ -51,16 +55,20 @@ class BlockMaker {
   QString say(const char* english) const { return language_.say(english); }
 
   void number() {
-    add(Text{QString::number(device_.number), {0, 2.5 + kNumber_mm}, kNumber_mm, true, inks().ink});
-    if (!device_.symbol.empty()) add(Sign{device_.symbol, device_.ground, QRectF(0, 11, 11, 11)});
+    add(Text{QString::number(device_.number), {0, 1.2 + kNumber_mm}, kNumber_mm, true, inks().ink});
+    if (!device_.symbol.empty())
+      add(Sign{device_.symbol, device_.ground, QRectF(0, kSignTop_mm, kSign_mm, kSign_mm)});
   }
 
   void words() {
     const double right = device_.symbol.empty() ? width_ : width_ - kResults_mm - 3;
     paragraph(device_.name, right, kName_mm, true, kNameLines);
-    paragraph(device_.where, right, kWords_mm, false, kMostLines);
-    paragraph(device_.stops, right, kWords_mm, false, kStopsLines);
+    const QString both = device_.where + "   |   " + device_.stops;
+    const bool fits = !device_.stops.isEmpty() && letters_.width(both, kWords_mm) <= right - kText_mm;
+    paragraph(fits ? both : device_.where, right, kWords_mm, false, kMostLines);
+    if (!fits) paragraph(device_.stops, right, kWords_mm, false, kStopsLines);
     paragraph(device_.how, right, kWords_mm, false, kMostLines);
+    paragraph(device_.no_way, right, kWords_mm, true, kMostLines);
     paragraph(device_.failed, right, kWords_mm, true, kMostLines);
   }
 
@@ -77,75 +85,98 @@ class BlockMaker {
     for (const QString& line : lines) writer.paragraph(line, kText_mm, right + 5, cap, bold);
   }
 
-  void box(QPointF at, double side) {
-    add(drawn(rectanglePath(QRectF(at, QSizeF(side, side))), inks().ink, kLine_mm));
-  }
+  void box(QPointF at, double side) { frame(QRectF(at, QSizeF(side, side))); }
+  void frame(const QRectF& box) { add(drawn(rectanglePath(box), inks().ink, kLine_mm)); }
 
-  // Down the right side, where a right-handed pen is; returns where they end.
+  // On the right side, where a right-handed pen is; returns where they end.
   double resultsFrom(double y) {
     if (device_.symbol.empty()) return y;
-    const double left = width_ - kResults_mm;
-    for (const char* result : kResults) {
-      box({left, y}, kTick_mm);
-      const double most = kResults_mm - kTick_mm - 2;
-      const double cap = std::min(kResult_mm, most / letters_.width(say(result), 1, true));
-      add(Text{say(result), {left + kTick_mm + 2, y + (kTick_mm + cap) / 2}, cap, true, inks().ink});
-      y += kTick_mm + 0.8;
+    constexpr double kColumn_mm = kResults_mm / kResultColumns, kMost_mm = kColumn_mm - kTick_mm - 2;
+    double cap = kResult_mm;
+    for (const char* result : kResults) cap = std::min(cap, kMost_mm / letters_.width(say(result), 1, true));
+    for (std::size_t i = 0; i < std::size(kResults); ++i) {
+      const QPointF at(width_ - kResults_mm + static_cast<double>(i % kResultColumns) * kColumn_mm, y);
+      box(at, kTick_mm);
+      add(Text{say(kResults[i]), at + QPointF(kTick_mm + 1.5, (kTick_mm + cap) / 2), cap, true, inks().ink});
+      if (i % kResultColumns + 1 == kResultColumns) y += kTick_mm + kTickGap_mm;
     }
     return y;
   }
 
+  // The time of the check stands in the first row, where no box is: of the longer words each row has as many
+  // lines as it must.
   void ticks() {
-    const double column = device_.is_stop ? width_ / kTickColumns : width_;
     const std::span<const char* const> tried =
         device_.is_stop ? std::span<const char* const>(kTried) : std::span<const char* const>(kLook);
-    const std::size_t columns = device_.is_stop ? kTickColumns : 1;
-    for (std::size_t i = 0; i < tried.size(); i += columns) {
+    constexpr std::size_t kBeforeTime = kTickColumns - 1;
+    const double column = width_ / kTickColumns, time = column * kBeforeTime, top = made_.block.height;
+    lineToFill(made_.block, say(texts::kTime), time, width_, top + kTick_mm - 0.6, letters_);
+    for (std::size_t i = 0; i < tried.size();) {
+      const std::size_t in_row = i == 0 ? kBeforeTime : kTickColumns;
+      const double wide = tried.size() == 1 ? time : column;
       double lowest = made_.block.height + kTick_mm;
-      for (std::size_t c = 0; c < columns && i + c < tried.size(); ++c) {
-        const double left = static_cast<double>(c) * column;
-        box({left, made_.block.height}, kTick_mm);
-        Block label;
-        Writer(label, letters_).paragraph(say(tried[i + c]), left + kTick_mm + 1.5, left + column - 1, 2.3);
-        const double down = std::max(0.0, (kTick_mm - label.height) / 2);
-        shift(label.marks, {0, made_.block.height + down});
-        for (Mark& mark : label.marks) add(std::move(mark));
-        lowest = std::max(lowest, made_.block.height + label.height);
-      }
-      made_.block.height = lowest + 0.7;
+      for (std::size_t c = 0; c < in_row && i < tried.size(); ++c, ++i)
+        lowest = std::max(lowest, tick(say(tried[i]), static_cast<double>(c) * column, wide));
+      made_.block.height = lowest + kTickGap_mm;
     }
   }
 
-  // The time of the check, and of a stop ten fields.
+  // Returns where its words end.
+  double tick(const QString& words, double left, double wide) {
+    const double top = made_.block.height;
+    box({left, top}, kTick_mm);
+    Block label;
+    Writer(label, letters_).paragraph(words, left + kTick_mm + 1.2, left + wide - 1, kWords_mm);
+    shift(label.marks, {0, top + std::max(0.0, (kTick_mm - label.height) / 2)});
+    for (Mark& mark : label.marks) add(std::move(mark));
+    return top + label.height;
+  }
+
+  // Ten fields.
   void runs() {
-    const double time = 42, left = letters_.width(say(texts::kRunDown), kWords_mm) + 3;
-    const double y = made_.block.height, each = (width_ - time - left - 3) / kRuns;
-    const double baseline = y + kField_mm - 1;
-    lineToFill(made_.block, say(texts::kTime), width_ - time, width_, baseline, letters_);
-    made_.block.height += kField_mm;
-    if (!device_.is_stop) return;
-    add(Text{say(texts::kRunDown), {0, y + (kField_mm + kWords_mm) / 2}, kWords_mm, false, inks().ink});
+    const double left = letters_.width(say(texts::kRunDown), kWords_mm) + 2, y = made_.block.height;
+    const double each = (width_ - left) / kRuns;
+    add(Text{say(texts::kRunDown), {0, y + (kRun_mm + kWords_mm) / 2}, kWords_mm, false, inks().ink});
     for (int run = 0; run < kRuns; ++run) {
-      const QRectF field(left + run * each, y, each, kField_mm);
-      add(drawn(rectanglePath(field), inks().ink, kLine_mm));
-      add(Text{QString::number(run + 1),
-               {field.left() + 0.6, y + 0.6 + kLeastLetter_mm},
-               kLeastLetter_mm,
-               false,
-               inks().quiet_ink});
+      frame({left + run * each, y, each, kRun_mm});
+      small(QString::number(run + 1), {left + run * each, y}, inks().quiet_ink);
     }
+    made_.block.height += kRun_mm + kGap_mm;
   }
 
+  // In the upper left corner of a field.
+  void small(const QString& words, QPointF corner, const QColor& ink) {
+    add(Text{words, corner + QPointF(0.8, 0.6 + kLeastLetter_mm), kLeastLetter_mm, false, ink});
+  }
+
+  // What is written down of it, a field each, with as much room as its words need, and to write in.
   void notes() {
-    made_.block.height += kField_mm - 0.5;
-    const double middle = width_ * 0.42;
-    lineToFill(made_.block, say(texts::kNote), 0, middle - 3, made_.block.height, letters_);
-    lineToFill(made_.block, say(texts::kStillToDo), middle, width_, made_.block.height, letters_);
-    made_.block.height += kField_mm;
-    const double half = width_ / 2;
-    lineToFill(made_.block, say(texts::kTaggedOut), 0, half - 3, made_.block.height, letters_);
-    lineToFill(made_.block, say(texts::kDoneAtOnce), half, width_, made_.block.height, letters_);
-    made_.block.height += 2;
+    struct Field {
+      const char* words;
+      double part;  // of the width
+    };
+    constexpr Field kFields[] = {{texts::kNote, 0.26},
+                                 {texts::kTaggedOut, 0.21},
+                                 {texts::kDoneAtOnce, 0.22},
+                                 {texts::kStillToDo, 0.31}};
+    const double y = made_.block.height;
+    qsizetype lines = 1;
+    for (const Field& f : kFields) lines = std::max(lines, wordsOf(f.words, f.part).size());
+    const double high = static_cast<double>(lines) * Lettering::lineOf(kLeastLetter_mm) + kWrite_mm;
+    double left = 0;
+    for (const Field& f : kFields) {
+      frame({left, y, f.part * width_, high});
+      QPointF corner(left, y);
+      for (const QString& line : wordsOf(f.words, f.part)) {
+        small(line, corner, inks().ink);
+        corner.ry() += Lettering::lineOf(kLeastLetter_mm);
+      }
+      left += f.part * width_;
+    }
+    made_.block.height += high + 0.7;
+  }
+  QStringList wordsOf(const char* words, double part) const {
+    return letters_.wrapped(say(words), part * width_ - 1.6, kLeastLetter_mm);
   }
 
   const SheetDevice& device_;
@@ -159,8 +190,9 @@ class BlockMaker {
 
 void lineToFill(Block& block, const QString& words, double left, double right, double baseline,
                 const Lettering& letters) {
-  block.marks.push_back(Text{words, {left, baseline}, kWords_mm, false, inks().ink});
-  const double from = left + letters.width(words, kWords_mm) + 1.5;
+  constexpr double kCap_mm = 2.4;
+  block.marks.push_back(Text{words, {left, baseline}, kCap_mm, false, inks().ink});
+  const double from = left + letters.width(words, kCap_mm) + 1.5;
   block.marks.push_back(drawn(linePath({from, baseline}, {right, baseline}), inks().ink, kLine_mm));
 }
 

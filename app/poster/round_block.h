@@ -16,6 +16,7 @@ struct SheetDevice {
   int number = 0;  // in the walk
   QString name;
   QString where, stops, how;  // to test it; empty: nothing is to be said
+  QString no_way;             // leads there on the plan; empty: one does
   QString failed;             // on which day; empty: it is not failed
   std::string symbol;         // empty: it is no longer on the plan
   plan::Ground ground = plan::Ground::Stop;

@@ -101,6 +101,7 @@ class SheetMaker {
     linesToFill(head);
     writer.gap(2.5);
     writer.paragraph(say(texts::kHowToFill), 0, width(), kWords_mm);
+    writer.paragraph(say(texts::kMustRest), 0, width(), kWords_mm, true);
     writer.gap(1);
     writer.paragraph(say(texts::kHowToEnter).arg(recordCommand(), newCommand()), 0, width(), kSmall_mm);
     writer.gap(2);
@@ -228,7 +229,7 @@ class SheetMaker {
                  : QStringLiteral("%1 (%2)").arg(kind, text(device.id));
     d.is_stop = device.is_stop;
     d.where = where(device, entry);
-    if (isNotReached(device.id)) d.where += "   |   " + say(texts::kNoWayHere);
+    if (isNotReached(device.id)) d.no_way = say(texts::kNoWayHere);
     d.stops = whatItStops(device, entry);
     const std::string& own = entry.device->instruction;
     const QString how = own.empty() ? language_.say(entry.kind->instruction) : text(own);
@@ -278,11 +279,16 @@ class SheetMaker {
     return foot;
   }
 
+  // In one line: what is said at its right is of every block below.
   Block goesOn() const {
     Block head;
+    const double rest = letters_.width(say(texts::kMustRest), kWords_mm, true);
+    const double baseline = (Lettering::lineOf(kWords_mm) + kWords_mm) / 2;
+    head.marks.push_back(
+        Text{say(texts::kMustRest), {width() - rest, baseline}, kWords_mm, true, inks().ink});
     Writer(head, letters_)
-        .paragraph(letters_.cut(title(), width(), kShop_mm, true), 0, width() + 5, kShop_mm, true);
-    head.height += 1;
+        .paragraph(letters_.cut(title(), width() - rest - 4, kWords_mm, true), 0, width(), kWords_mm, true);
+    head.height += 0.5;
     return head;
   }
 

@@ -53,8 +53,9 @@ inline constexpr const char* kOnAWall = QT_TRANSLATE_NOOP("poster", "%1, on a wa
 inline constexpr const char* kAboveFloor = QT_TRANSLATE_NOOP("poster", "%1, %2 above the floor");
 inline constexpr const char* kStops = QT_TRANSLATE_NOOP("poster", "Stops: %1");
 inline constexpr const char* kWiredToNothing = QT_TRANSLATE_NOOP("poster", "Is wired to stop nothing.");
-inline constexpr const char* kToTest = QT_TRANSLATE_NOOP(
-    "poster", "To test, with the work clear: %1 What it stops must come to rest, and stay at rest.");
+inline constexpr const char* kToTest = QT_TRANSLATE_NOOP("poster", "To test, with the work clear: %1");
+inline constexpr const char* kMustRest =
+    QT_TRANSLATE_NOOP("poster", "What a stop stops must come to rest, and stay at rest.");
 inline constexpr const char* kToLookAt = QT_TRANSLATE_NOOP("poster", "No stop. To look at: %1");
 inline constexpr const char* kFailedOn = QT_TRANSLATE_NOOP("poster", "Failed on %1 (%2). This is a retest.");
 inline constexpr const char* kNotOnPlan =

@@ -55,13 +55,26 @@ QString contradictionText(Tried test) {
   }
 }
 
+bool namesSomebody(const QString& typed) {
+  return !inspection::nameOf(plain(typed)).empty();
+}
+
+// A tick in the place of a name, which would be left out of the record.
+QString namesNobody(const QString& typed) {
+  const QString text = typed.trimmed();
+  return text.isEmpty() || namesSomebody(text) ? QString() : Words::tr("%1 is no name.").arg(text);
+}
+
 QString failureMissing(const Entered& entered) {
   const QString tagged_until = entered.tagged_until.trimmed();
-  if (inspection::nameOf(plain(entered.tagged_by)).empty() && !tagged_until.isEmpty())
+  if (const QString tick = namesNobody(entered.tagged_by); !tick.isEmpty())
+    return Words::tr("Say who tagged the machine out: %1").arg(tick);
+  if (!namesSomebody(entered.tagged_by) && !tagged_until.isEmpty())
     return Words::tr("Say who tagged the machine out.");
   if (const QString why = notADay(tagged_until); !why.isEmpty()) return why;
-  const bool todo = !entered.todo.trimmed().isEmpty(),
-             owner = !inspection::nameOf(plain(entered.owner)).empty();
+  if (const QString tick = namesNobody(entered.owner); !tick.isEmpty())
+    return Words::tr("Say who does what is still to be done: %1").arg(tick);
+  const bool todo = !entered.todo.trimmed().isEmpty(), owner = namesSomebody(entered.owner);
   const QString until = entered.until.trimmed();
   if (todo && !owner) return Words::tr("Say who does what is still to be done.");
   if (!todo && (owner || !until.isEmpty())) return Words::tr("Say what is still to be done.");
@@ -73,6 +86,8 @@ QString failureMissing(const Entered& entered) {
 QString whatIsMissing(const Entered& entered, bool latches) {
   if (const QString bad = badRun(entered.run_down); !bad.isEmpty()) return bad;
   if (!entered.result) return Words::tr("Choose the result: what came of it?");
+  if (const QString tick = namesNobody(entered.second); !tick.isEmpty())
+    return Words::tr("Say who the second person was, or leave that line empty: %1").arg(tick);
   inspection::Check check;
   check.result = *entered.result;
   check.tested = entered.tested;

@@ -124,7 +124,8 @@ QString personTyped(const QString& text) {
 }
 
 QString howToTry(const QString& how, bool is_stop) {
-  return asOnPaper(is_stop ? poster::texts::kToTest : poster::texts::kToLookAt).arg(how);
+  if (!is_stop) return asOnPaper(poster::texts::kToLookAt).arg(how);
+  return asOnPaper(poster::texts::kToTest).arg(how) + ' ' + asOnPaper(poster::texts::kMustRest);
 }
 
 QString secondsText(double seconds) {

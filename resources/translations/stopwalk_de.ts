@@ -3144,11 +3144,6 @@
         <translation>Ist so verdrahtet, dass nichts stoppt.</translation>
     </message>
     <message>
-        <source>To test, with the work clear: %1 What it stops must come to rest, and stay at rest.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zum Probieren, mit freiem Werkstück: %1 Was es stoppt, muss zur Ruhe kommen und in Ruhe bleiben.</translation>
-    </message>
-    <message>
         <source>No stop. To look at: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Kein Stopp. Zum Ansehen: %1</translation>
@@ -3365,6 +3360,14 @@
     <message>
         <source>What else was done at once</source>
         <translation>Was sonst sofort getan wurde</translation>
+    </message>
+    <message>
+        <source>To test, with the work clear: %1</source>
+        <translation>Zum Prüfen, ohne Werkstück: %1</translation>
+    </message>
+    <message>
+        <source>What a stop stops must come to rest, and stay at rest.</source>
+        <translation>Was ein Halt anhält, muss zur Ruhe kommen und in Ruhe bleiben.</translation>
     </message>
 </context>
 <context>
@@ -3894,6 +3897,22 @@
     <message>
         <source>Say who tagged the machine out.</source>
         <translation>Sagen, wer die Maschine gesperrt hat.</translation>
+    </message>
+    <message>
+        <source>%1 is no name.</source>
+        <translation>%1 ist kein Name.</translation>
+    </message>
+    <message>
+        <source>Say who tagged the machine out: %1</source>
+        <translation>Sagen Sie, wer die Maschine gesperrt hat: %1</translation>
+    </message>
+    <message>
+        <source>Say who does what is still to be done: %1</source>
+        <translation>Sagen Sie, wer tut, was noch zu tun ist: %1</translation>
+    </message>
+    <message>
+        <source>Say who the second person was, or leave that line empty: %1</source>
+        <translation>Sagen Sie, wer die zweite Person war, oder lassen Sie die Zeile leer: %1</translation>
     </message>
 </context>
 <context>

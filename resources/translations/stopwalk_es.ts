@@ -3144,11 +3144,6 @@
         <translation>Está conectado de modo que no detiene nada.</translation>
     </message>
     <message>
-        <source>To test, with the work clear: %1 What it stops must come to rest, and stay at rest.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Para probarlo, con la pieza libre: %1 Lo que detiene debe llegar al reposo y quedarse en reposo.</translation>
-    </message>
-    <message>
         <source>No stop. To look at: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No es una parada. Para mirar: %1</translation>
@@ -3365,6 +3360,14 @@
     <message>
         <source>What else was done at once</source>
         <translation>Qué más se hizo en el acto</translation>
+    </message>
+    <message>
+        <source>To test, with the work clear: %1</source>
+        <translation>Para probar, sin pieza: %1</translation>
+    </message>
+    <message>
+        <source>What a stop stops must come to rest, and stay at rest.</source>
+        <translation>Lo que una parada detiene debe quedar en reposo y seguir en reposo.</translation>
     </message>
 </context>
 <context>
@@ -3894,6 +3897,22 @@
     <message>
         <source>Say who tagged the machine out.</source>
         <translation>Diga quién bloqueó la máquina.</translation>
+    </message>
+    <message>
+        <source>%1 is no name.</source>
+        <translation>%1 no es un nombre.</translation>
+    </message>
+    <message>
+        <source>Say who tagged the machine out: %1</source>
+        <translation>Diga quién puso la máquina fuera de servicio: %1</translation>
+    </message>
+    <message>
+        <source>Say who does what is still to be done: %1</source>
+        <translation>Diga quién hace lo que queda por hacer: %1</translation>
+    </message>
+    <message>
+        <source>Say who the second person was, or leave that line empty: %1</source>
+        <translation>Diga quién fue la segunda persona, o deje esa línea vacía: %1</translation>
     </message>
 </context>
 <context>

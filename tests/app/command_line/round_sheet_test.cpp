@@ -60,7 +60,7 @@ TEST_F(RoundSheet, IsInTheOrderOfTheWalkAndSaysWhatItMust) {
   EXPECT_EQ(log(), "") << "it opens no round";
   for (const char* part :
        {"All devices (2)", "Layout c745c7a3c7a5", "Printed 2026-03-02", "Inspector", "Second person",
-        "Round no.", "page 1 of 2", "It certifies no machine, stop or room.",
+        "Round no.", "page 1 of 1", "It certifies no machine, stop or room.",
         "stopwalk round record shop.layout.yaml --round N", "Press the red button.",
         "Stops: ", "Nothing in its way", "Could not reach", "Run-down, seconds"})
     EXPECT_TRUE(has(part)) << part << "\n" << text();
@@ -81,7 +81,23 @@ TEST_F(RoundSheet, OfTwoHundredDevicesNumbersThemAsTheRoundDoesAndDividesNoBlock
     ASSERT_EQ(ran.exit, kDone) << ran.err;
     EXPECT_EQ(idsInOrder(QRegularExpression("^m\\d+/stop$")), order) << paper;
   }
-  EXPECT_TRUE(has("page 1 of 6")) << "three to a page";
+}
+
+// The sheet of a shop is no stack.
+TEST_F(RoundSheet, HoldsFiveDevicesAPageAndSaysOnEachWhatMustComeToRest) {
+  write("shop.layout.yaml", hallOf(40, "\"Thickness planer\""));
+  for (const auto& [paper, least] : {std::pair("a4", 5), std::pair("letter", 5)}) {
+    ASSERT_EQ(sheet({"--paper", paper}).exit, kDone);
+    const auto pages = poster::wordsOfPages(pdf());
+    ASSERT_GT(pages.size(), 3u);
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+      const bool is_whole = i > 0 && i + 1 < pages.size();
+      EXPECT_GE(std::ranges::count(pages[i], "Pass", &Word::text), is_whole ? least : 0) << paper << i;
+      QStringList all;
+      for (const Word& w : pages[i]) all << w.text;
+      EXPECT_TRUE(all.join(' ').contains("What a stop stops must come to rest, and stay at rest.")) << i;
+    }
+  }
 }
 
 // How wide and high the white box is that ends left of the word, by the ink round it, in mm.

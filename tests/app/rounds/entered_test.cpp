@@ -92,6 +92,29 @@ TEST(Entered, ATagOutSaysByWhomAndUntilWhichDay) {
   EXPECT_TRUE(whatIsMissing(entered, false).startsWith("Until Monday")) << "no day is guessed or left out";
 }
 
+// It would be recorded as nobody, and nobody would be told.
+TEST(Entered, ATickInThePlaceOfANameIsAskedFor) {
+  const QString tick = QString::fromUtf8("\u2713");
+  Entered entered;
+  entered.result = Result::Fail;
+  entered.tagged_by = tick;
+  EXPECT_EQ(whatIsMissing(entered, false), "Say who tagged the machine out: " + tick + " is no name.");
+  entered.result = Result::NotTested;
+  EXPECT_TRUE(whatIsMissing(entered, false).startsWith("Say who tagged")) << "whatever came of it";
+  entered.tagged_by.clear();
+  entered.owner = tick;
+  EXPECT_EQ(whatIsMissing(entered, false), "Say who does what is still to be done: " + tick + " is no name.");
+  entered.owner.clear();
+  entered.second = tick;
+  for (const Result result : inspection::kResults) {
+    entered.result = result;
+    entered.tested = {{Tried::Pressed, true}};
+    EXPECT_TRUE(whatIsMissing(entered, false).startsWith("Say who the second person was")) << word(result);
+  }
+  entered.second = " ";
+  EXPECT_EQ(whatIsMissing(entered, false), "");
+}
+
 TEST(Entered, WhatMustStayInAndDoesNotHasNotPassed) {
   Entered entered;
   entered.result = Result::Pass;
