@@ -11,7 +11,7 @@
     <message>
         <source>It failed on the way: %1. Close other programs if memory is short, and try again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es ist unterwegs gescheitert: %1. Andere Programme schließen, wenn der Speicher knapp ist, und es noch einmal versuchen.</translation>
+        <translation>Mittendrin gescheitert: %1. Andere Programme schließen, wenn der Speicher knapp ist, und es noch einmal versuchen.</translation>
     </message>
     <message>
         <source>OK</source>
@@ -34,7 +34,7 @@
     <message>
         <source>The short name by which other things of the file speak of this one.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Der Kurzname, unter dem andere Dinge der Datei dieses nennen.</translation>
+        <translation>Der Kurzname, mit dem andere Dinge der Datei auf dieses verweisen.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -437,7 +437,7 @@
     </message>
     <message>
         <source>Save the rules as</source>
-        <translation>Regeln speichern als</translation>
+        <translation>Die Regeln speichern unter</translation>
     </message>
     <message>
         <source>Choose a profile of rules</source>
@@ -762,7 +762,7 @@
     </message>
     <message>
         <source>That would be %1, where %2 is usual. Type the unit with it, such as 1.2 m.</source>
-        <translation>Das wären %1, üblich sind %2. Geben Sie die Einheit mit an, etwa 1.2 m.</translation>
+        <translation>Das wären %1, üblich sind %2. Die Einheit mit eintippen, etwa 1.2 m.</translation>
     </message>
 </context>
 <context>
@@ -1605,7 +1605,7 @@
     <message>
         <source>Strength</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Stärke</translation>
+        <translation>Deckkraft</translation>
     </message>
     <message>
         <source>From 0, not to be seen, to 1, as the picture is.</source>
@@ -1805,7 +1805,7 @@
     <message>
         <source>Save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen speichern.</translation>
+        <translation>Unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Not saved: what is there is not a layout, and is left as it is</source>
@@ -1815,7 +1815,7 @@
     <message>
         <source>Save under another name, or move that file away first.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen speichern, oder erst jene Datei beiseite schaffen.</translation>
+        <translation>Unter einem anderen Namen speichern, oder erst jene Datei beiseite schaffen.</translation>
     </message>
     <message>
         <source>Not saved: there is a layout of this name already</source>
@@ -1825,7 +1825,7 @@
     <message>
         <source>Save under another name, or replace it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen speichern, oder es ersetzen.</translation>
+        <translation>Unter einem anderen Namen speichern, oder es ersetzen.</translation>
     </message>
     <message>
         <source>Not saved: the file has changed on disk since it was opened</source>
@@ -1835,7 +1835,7 @@
     <message>
         <source>Save under another name, or look at both and replace the one on disk.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen speichern, oder beide ansehen und die auf dem Datenträger ersetzen.</translation>
+        <translation>Unter einem anderen Namen speichern, oder beide ansehen und die auf dem Datenträger ersetzen.</translation>
     </message>
     <message>
         <source>Not saved: the file would not open again</source>
@@ -1905,7 +1905,7 @@
     <message>
         <source>Close it there, or save your work under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es dort schließen, oder die eigene Arbeit unter anderem Namen speichern.</translation>
+        <translation>Es dort schließen, oder die eigene Arbeit unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Ask there first. If you are sure that nobody works on it, take it over.</source>
@@ -1920,7 +1920,7 @@
     <message>
         <source>Save under another name in a folder of yours, or have the permissions changed.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen in einem eigenen Ordner speichern, oder die Rechte ändern lassen.</translation>
+        <translation>Unter einem anderen Namen in einem eigenen Ordner speichern, oder die Rechte ändern lassen.</translation>
     </message>
     <message>
         <source>Open without a lock: another could write the file at the same time</source>
@@ -1930,7 +1930,7 @@
     <message>
         <source>Try again, or save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Noch einmal versuchen, oder unter anderem Namen speichern.</translation>
+        <translation>Noch einmal versuchen, oder unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>somebody</source>
@@ -2055,26 +2055,26 @@
     <message>
         <source>Save under another name, or take the protection off first.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen speichern, oder erst den Schreibschutz entfernen.</translation>
+        <translation>Unter einem anderen Namen speichern, oder erst den Schreibschutz entfernen.</translation>
     </message>
     <message>
         <source>Its name must end in one of .%1, so that no layout, profile or record is written over.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Der Name muss auf eines von .%1 enden, damit kein Layout, Profil oder Protokoll überschrieben wird.</translation>
+        <translation>Der Name muss auf eines von .%1 enden, damit kein Layout, kein Profil und keine Kontrollaufzeichnung überschrieben wird.</translation>
     </message>
     <message>
         <source>It is write-protected, and is left as it is. Save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter anderem Namen speichern.</translation>
+        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>The layout is made with this file. Save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Der Plan ist mit dieser Datei gemacht. Unter einem anderen Namen speichern.</translation>
+        <translation>Das Layout ist mit dieser Datei gemacht. Unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Its name must end in .yaml, and not in .layout.yaml as those of layouts do.</source>
-        <translation>Der Name muss auf .yaml enden, und nicht auf .layout.yaml wie bei Plänen.</translation>
+        <translation>Der Name muss auf .yaml enden, und nicht auf .layout.yaml wie bei Layouts.</translation>
     </message>
     <message>
         <source>There is a file of this name that is no profile. Save under another name.</source>
@@ -2381,7 +2381,7 @@
     <message>
         <source>none</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>keiner</translation>
+        <translation>nicht vorhanden</translation>
     </message>
     <message>
         <source>not measured, the station is not on the floor</source>
@@ -2605,7 +2605,7 @@
     <message>
         <source>failed its check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Prüfung nicht bestanden</translation>
+        <translation>Kontrolle nicht bestanden</translation>
     </message>
     <message>
         <source>nobody can walk to it</source>
@@ -2640,7 +2640,7 @@
     <message>
         <source>the start has no guard</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>der Anlauf ist ungesichert</translation>
+        <translation>der Start ist ungesichert</translation>
     </message>
     <message>
         <source>what looks like its stop is nearer</source>
@@ -2695,7 +2695,7 @@
     <message>
         <source>tape and plan differ</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Maßband und Plan weichen ab</translation>
+        <translation>Maßband und Plan weichen voneinander ab</translation>
     </message>
     <message>
         <source>cannot be built as drawn</source>
@@ -2903,7 +2903,7 @@
     <message>
         <source>Drawn from a plan and checked against chosen rules. It certifies no machine, stop or room. Local codes, the machine&apos;s maker, the authority having jurisdiction and licensed people come first. Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos;s procedure say, with the work clear.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Aus einem Plan gezeichnet und an gewählten Regeln geprüft. Bescheinigt weder Maschine noch Stopp noch Raum. Örtliche Vorschriften, der Hersteller der Maschine, die zuständige Behörde und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so prüfen, wie es der Hersteller und die Anweisung der Werkstatt vorgeben, und nur mit freiem Werkstück.</translation>
+        <translation>Aus einem Plan gezeichnet und an gewählten Regeln geprüft. Bescheinigt weder Maschine noch Stopp noch Raum. Örtliche Vorschriften, der Hersteller der Maschine, die zuständige Behörde und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so testen, wie es der Hersteller und die Anweisung der Werkstatt vorgeben, und nur, wenn kein Werkzeug im Eingriff ist.</translation>
     </message>
     <message>
         <source>Mushroom button</source>
@@ -3005,19 +3005,19 @@
     </message>
     <message>
         <source>If you cannot reach it</source>
-        <translation>Wenn Sie ihn nicht erreichen</translation>
+        <translation>Wenn er nicht erreichbar ist</translation>
     </message>
     <message>
         <source>%1: %2 from where you work.</source>
-        <translation>%1: %2 von Ihrem Arbeitsplatz.</translation>
+        <translation>%1: %2 vom Arbeitsplatz aus.</translation>
     </message>
     <message>
         <source>%1 in %3: %2 from where you work.</source>
-        <translation>%1 in %3: %2 von Ihrem Arbeitsplatz.</translation>
+        <translation>%1 in %3: %2 vom Arbeitsplatz aus.</translation>
     </message>
     <message>
         <source>%1: at hand from where you work.</source>
-        <translation>%1: von Ihrem Arbeitsplatz aus zur Hand.</translation>
+        <translation>%1: vom Arbeitsplatz aus in Griffweite.</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -3029,15 +3029,15 @@
     </message>
     <message>
         <source>No way from where you work is known: the plan has none, or no place to work at.</source>
-        <translation>Von Ihrem Arbeitsplatz ist kein Weg bekannt: Im Plan fehlt der Weg oder der Arbeitsplatz.</translation>
+        <translation>Vom Arbeitsplatz aus ist kein Weg bekannt: Im Plan fehlt der Weg oder der Arbeitsplatz.</translation>
     </message>
     <message>
         <source>Nothing stops this machine. Keep off it.</source>
-        <translation>Nichts stoppt diese Maschine. Finger weg.</translation>
+        <translation>Nichts stoppt diese Maschine. Von ihr fernbleiben.</translation>
     </message>
     <message>
         <source>After hours there is no way to it.</source>
-        <translation>Außerhalb der Öffnungszeiten führt kein Weg dorthin.</translation>
+        <translation>Außerhalb der Betriebszeit führt kein Weg dorthin.</translation>
     </message>
     <message>
         <source>The plan has drawing faults (%1): something may be missing here.</source>
@@ -3106,7 +3106,7 @@
     <message>
         <source>Tick what was tried and was so. Where it was tried and was not so, write NO into the box. What was not tried stays empty. One result for each device, and the time where it failed.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ankreuzen, was geprobt wurde und so war. Was geprobt wurde und nicht so war: NEIN in das Kästchen schreiben. Was nicht geprobt wurde, bleibt leer. Für jedes Gerät ein Ergebnis, und die Uhrzeit, wo es nicht bestanden hat.</translation>
+        <translation>Ankreuzen, was getestet oder nachgesehen wurde und so war. Was dabei nicht so war: NEIN in das Kästchen schreiben. Was nicht getestet oder nachgesehen wurde, bleibt leer. Für jedes Gerät ein Ergebnis, und die Uhrzeit, wo es nicht bestanden hat.</translation>
     </message>
     <message>
         <source>The walk, in the order of the numbers. 1 : %1</source>
@@ -3141,7 +3141,7 @@
     <message>
         <source>Is wired to stop nothing.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ist so verdrahtet, dass nichts stoppt.</translation>
+        <translation>Ist so verdrahtet, dass es nichts stoppt.</translation>
     </message>
     <message>
         <source>No stop. To look at: %1</source>
@@ -3151,7 +3151,7 @@
     <message>
         <source>Failed on %1 (%2). This is a retest.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nicht bestanden am %1 (%2). Dies ist eine Wiederholung.</translation>
+        <translation>Nicht bestanden am %1 (%2). Dies ist eine Nachkontrolle.</translation>
     </message>
     <message>
         <source>It is no longer on the plan: nothing can be recorded of it.</source>
@@ -3161,7 +3161,7 @@
     <message>
         <source>Nothing in its way, marking legible</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nichts im Weg, Beschriftung lesbar</translation>
+        <translation>Nichts im Weg, Kennzeichnung lesbar</translation>
     </message>
     <message>
         <source>Pressed, and it worked</source>
@@ -3201,7 +3201,7 @@
     <message>
         <source>Not tested</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nicht geprobt</translation>
+        <translation>Nicht getestet</translation>
     </message>
     <message>
         <source>Could not reach</source>
@@ -3355,7 +3355,7 @@
     </message>
     <message>
         <source>Tagged out by, until when</source>
-        <translation>Gesperrt durch, bis wann</translation>
+        <translation>Sperranhänger durch, bis wann</translation>
     </message>
     <message>
         <source>What else was done at once</source>
@@ -3363,11 +3363,11 @@
     </message>
     <message>
         <source>To test, with the work clear: %1</source>
-        <translation>Zum Prüfen, ohne Werkstück: %1</translation>
+        <translation>Zum Testen, kein Werkzeug im Eingriff: %1</translation>
     </message>
     <message>
         <source>What a stop stops must come to rest, and stay at rest.</source>
-        <translation>Was ein Halt anhält, muss zur Ruhe kommen und in Ruhe bleiben.</translation>
+        <translation>Was ein Stopp stoppt, muss zum Stillstand kommen und stehen bleiben.</translation>
     </message>
 </context>
 <context>
@@ -3475,7 +3475,7 @@
     <message>
         <source>the layout has no `revision`: nobody can tell this poster from an older one but by its hash</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>das Layout hat keine `revision`: nur am Hash lässt sich dieser Aushang von einem älteren unterscheiden</translation>
+        <translation>das Layout hat keine `revision`: nur an der Prüfsumme lässt sich dieser Aushang von einem älteren unterscheiden</translation>
     </message>
     <message>
         <source>its outline cannot be built; `stopwalk check` says why</source>
@@ -3500,7 +3500,7 @@
     <message>
         <source>%1: its words are too long for the sheet; they are cut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: Die Wörter sind zu lang für das Blatt; sie sind gekürzt</translation>
+        <translation>%1: die Texte sind zu lang für das Blatt; sie sind abgeschnitten</translation>
     </message>
     <message>
         <source>%1: how it stops is in letters of %2 mm only, so that all of it fits on one page</source>
@@ -3510,15 +3510,15 @@
     <message>
         <source>%1: its stops and their words do not fit on one page; one language alone, or fewer words, may</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: ihre Stopps und deren Worte passen nicht auf eine Seite; eine Sprache allein, oder weniger Worte, vielleicht</translation>
+        <translation>%1: ihre Stopps und deren Texte passen nicht auf eine Seite; in einer Sprache allein oder mit weniger Worten vielleicht</translation>
     </message>
     <message>
         <source>the check of %1 on %2 failed, and it has not passed since: it is shown as out of order; when it has passed, print this anew</source>
-        <translation>die Kontrolle von %1 am %2 war nicht bestanden, und seither keine: es ist als außer Betrieb gezeigt; wenn es bestanden hat, neu drucken</translation>
+        <translation>%1 hat die Kontrolle am %2 nicht bestanden und seither keine: es ist als außer Betrieb gezeigt; sobald es eine bestanden hat, neu drucken</translation>
     </message>
     <message>
         <source>the check of %1 on %2 failed, and it has not passed since: the profile counts it as a stop all the same, and so it is shown as one</source>
-        <translation>die Kontrolle von %1 am %2 war nicht bestanden, und seither keine: das Profil zählt es trotzdem als Stopp, und so wird es gezeigt</translation>
+        <translation>%1 hat die Kontrolle am %2 nicht bestanden und seither keine: das Profil zählt es trotzdem als Stopp, und so wird es gezeigt</translation>
     </message>
 </context>
 <context>
@@ -3556,7 +3556,7 @@
     <message>
         <source>%1, on a wall or post</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, an Wand oder Säule</translation>
+        <translation>%1, an einer Wand oder Stütze</translation>
     </message>
     <message>
         <source>%1, %2 above the floor</source>
@@ -3571,7 +3571,7 @@
     <message>
         <source>Already checked in this round: %1. Record it again only if it was tested again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>In diesem Kontrollgang schon kontrolliert: %1. Nur erneut eintragen, wenn es erneut geprüft wurde.</translation>
+        <translation>In diesem Kontrollgang schon kontrolliert: %1. Nur erneut eintragen, wenn es erneut getestet wurde.</translation>
     </message>
     <message>
         <source>%1 never recorded</source>
@@ -3676,12 +3676,12 @@
     <message>
         <source>What does not stay stopped has not passed: choose the failure.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Was nicht gestoppt bleibt, hat nicht bestanden: das Nichtbestehen wählen.</translation>
+        <translation>Was nicht gestoppt bleibt, hat nicht bestanden: „Nicht bestanden“ wählen.</translation>
     </message>
     <message>
         <source>Tick what was tried: a pass says nothing without it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ankreuzen, was geprüft wurde: ohne das sagt ein Bestehen nichts.</translation>
+        <translation>Ankreuzen, was getestet oder nachgesehen wurde: ohne das sagt „Bestanden“ nichts.</translation>
     </message>
     <message>
         <source>Not recorded: %1 is being written by %2. What was entered is kept here; try again.</source>
@@ -3716,7 +3716,7 @@
     <message>
         <source>full test</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>volle Prüfung</translation>
+        <translation>voller Test</translation>
     </message>
     <message>
         <source>look</source>
@@ -3801,7 +3801,7 @@
     </message>
     <message>
         <source>It is no longer on the plan under this id: of it can only be recorded that it was taken away.</source>
-        <translation>Es steht nicht mehr unter dieser Kennung im Plan: Aufgezeichnet werden kann nur, dass es entfernt wurde.</translation>
+        <translation>Es steht nicht mehr unter dieser Kennung im Plan: Eingetragen werden kann nur, dass es entfernt wurde.</translation>
     </message>
     <message>
         <source>failed since %1, last on %2, to be checked again once it is mended</source>
@@ -3809,15 +3809,15 @@
     </message>
     <message>
         <source>%1: failed on %2, and no longer on the plan under this id. Enter: say that it was taken away</source>
-        <translation>%1: nicht bestanden am %2 und nicht mehr unter dieser Kennung im Plan. Enter: sagen, dass es entfernt wurde</translation>
+        <translation>%1: nicht bestanden am %2 und nicht mehr unter dieser Kennung im Plan. Eingabetaste: sagen, dass es entfernt wurde</translation>
     </message>
     <message>
         <source>What does not stay in when pressed has not passed: choose the failure.</source>
-        <translation>Was gedrückt nicht eingerastet bleibt, hat nicht bestanden: den Fehler wählen.</translation>
+        <translation>Was gedrückt nicht eingerastet bleibt, hat nicht bestanden: „Nicht bestanden“ wählen.</translation>
     </message>
     <message>
         <source>Not recorded: that check was corrected meanwhile, by check %1: correct that one.</source>
-        <translation>Nicht aufgezeichnet: Diese Kontrolle wurde inzwischen berichtigt, durch Kontrolle %1: diese berichtigen.</translation>
+        <translation>Nicht eingetragen: Diese Kontrolle wurde inzwischen berichtigt, durch Kontrolle %1: diese berichtigen.</translation>
     </message>
     <message>
         <source>d MMM</source>
@@ -3826,11 +3826,11 @@
     </message>
     <message>
         <source>Run-down %1: seconds from 0 to %2 are expected, such as 2.4.</source>
-        <translation>Nachlaufzeit %1: Erwartet werden Sekunden von 0 bis %2, etwa 2,4.</translation>
+        <translation>Nachlaufzeit %1: Erwartet werden Sekunden von 0 bis %2, etwa 2.4.</translation>
     </message>
     <message>
         <source>Stops nothing: it is looked at, and never pressed.</source>
-        <translation>Hält nichts an: Es wird angesehen und nie gedrückt.</translation>
+        <translation>Stoppt nichts: Es wird angesehen und nie gedrückt.</translation>
     </message>
     <message>
         <source>a day that cannot be read</source>
@@ -3864,7 +3864,7 @@
     <message>
         <source>There is no device to inspect.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gibt kein Gerät zu prüfen.</translation>
+        <translation>Es gibt kein Gerät zu kontrollieren.</translation>
     </message>
     <message>
         <source>The walk is %1, doors as after hours.</source>
@@ -3888,15 +3888,15 @@
     </message>
     <message>
         <source>What has something in its way has not passed: choose the failure.</source>
-        <translation>Was verstellt ist, hat nicht bestanden: Den Fehler wählen.</translation>
+        <translation>Was verstellt ist, hat nicht bestanden: „Nicht bestanden“ wählen.</translation>
     </message>
     <message>
         <source>What has no legible marking has not passed: choose the failure.</source>
-        <translation>Was keine lesbare Kennzeichnung hat, hat nicht bestanden: Den Fehler wählen.</translation>
+        <translation>Was keine lesbare Kennzeichnung hat, hat nicht bestanden: „Nicht bestanden“ wählen.</translation>
     </message>
     <message>
         <source>Say who tagged the machine out.</source>
-        <translation>Sagen, wer die Maschine gesperrt hat.</translation>
+        <translation>Angeben, wer den Sperranhänger angebracht hat.</translation>
     </message>
     <message>
         <source>%1 is no name.</source>
@@ -3904,15 +3904,15 @@
     </message>
     <message>
         <source>Say who tagged the machine out: %1</source>
-        <translation>Sagen Sie, wer die Maschine gesperrt hat: %1</translation>
+        <translation>Angeben, wer den Sperranhänger angebracht hat: %1</translation>
     </message>
     <message>
         <source>Say who does what is still to be done: %1</source>
-        <translation>Sagen Sie, wer tut, was noch zu tun ist: %1</translation>
+        <translation>Angeben, wer tut, was noch zu tun ist: %1</translation>
     </message>
     <message>
         <source>Say who the second person was, or leave that line empty: %1</source>
-        <translation>Sagen Sie, wer die zweite Person war, oder lassen Sie die Zeile leer: %1</translation>
+        <translation>Angeben, wer die zweite Person war, oder die Zeile leer lassen: %1</translation>
     </message>
 </context>
 <context>
@@ -3927,7 +3927,7 @@
     <name>stopwalk::panels::AcceptDialog</name>
     <message>
         <source>That day has passed. Type today&apos;s or a later one.</source>
-        <translation>Dieser Tag ist vorbei. Geben Sie den heutigen oder einen späteren ein.</translation>
+        <translation>Dieser Tag ist vorbei. Den heutigen oder einen späteren eintippen.</translation>
     </message>
     <message>
         <source>Accept this finding</source>
@@ -3939,7 +3939,7 @@
     </message>
     <message>
         <source>It stays a finding, as grave as it is, and is shown with these words everywhere. They are kept with the layout.</source>
-        <translation>Er bleibt ein Befund, so schwer wie er ist, und wird überall mit diesen Worten gezeigt. Sie stehen in der Datei des Plans.</translation>
+        <translation>Er bleibt ein Befund, so schwer wie er ist, und wird überall mit diesen Worten gezeigt. Sie bleiben beim Layout.</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -3974,7 +3974,7 @@
     </message>
     <message>
         <source>Lets it stand for a time: why, by whom, until when</source>
-        <translation>Lässt ihn für eine Zeit bestehen: warum, durch wen, bis wann</translation>
+        <translation>Lässt ihn für eine Zeit bestehen: warum, von wem, bis wann</translation>
     </message>
     <message>
         <source>Accept…</source>
@@ -3990,15 +3990,15 @@
     </message>
     <message>
         <source>What lets it stand is taken out of the layout</source>
-        <translation>Was ihn bestehen lässt, wird aus dem Plan genommen</translation>
+        <translation>Was ihn bestehen lässt, wird aus dem Layout genommen</translation>
     </message>
     <message>
         <source>Pick a finding first.</source>
-        <translation>Wählen Sie zuerst einen Befund.</translation>
+        <translation>Zuerst einen Befund auswählen.</translation>
     </message>
     <message>
         <source>Go back to how it is first: what is only supposed is not accepted.</source>
-        <translation>Gehen Sie zuerst zurück zum Ist-Zustand: Was nur angenommen ist, wird nicht hingenommen.</translation>
+        <translation>Zuerst zurück zum Ist-Zustand: Was nur angenommen ist, wird nicht hingenommen.</translation>
     </message>
     <message>
         <source>Nobody has accepted this finding.</source>
@@ -4271,7 +4271,7 @@
     </message>
     <message>
         <source>Farthest past its limit first</source>
-        <translation>Am weitesten über der Grenze zuerst</translation>
+        <translation>Am weitesten über dem Grenzwert zuerst</translation>
     </message>
     <message>
         <source>By name</source>
@@ -4317,7 +4317,7 @@
     <message>
         <source>Search what to draw</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zum Zeichnen suchen</translation>
+        <translation>Suchen, was zu zeichnen ist</translation>
     </message>
     <message>
         <source>Nothing here is called that.</source>
@@ -4580,7 +4580,7 @@
     <message>
         <source>The short name by which other things of the file speak of this one.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Der Kurzname, unter dem andere Dinge der Datei dieses nennen.</translation>
+        <translation>Der Kurzname, mit dem andere Dinge der Datei auf dieses verweisen.</translation>
     </message>
     <message>
         <source>Rename %1</source>
@@ -4628,7 +4628,7 @@
     <message>
         <source>A break of it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sie zu brechen</translation>
+        <translation>Nicht erfüllt</translation>
     </message>
     <message>
         <source>How bad it is if the rule is not met.</source>
@@ -4688,7 +4688,7 @@
     <message>
         <source>From where on the rule is broken.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ab wo die Regel gebrochen ist.</translation>
+        <translation>Ab wo die Regel nicht erfüllt ist.</translation>
     </message>
     <message>
         <source>1 rule is off.</source>
@@ -4727,7 +4727,7 @@
     </message>
     <message>
         <source>The rules and limits that the layout is audited by</source>
-        <translation>Die Regeln und Grenzen, nach denen das Layout geprüft wird</translation>
+        <translation>Die Regeln und Grenzwerte, nach denen das Layout geprüft wird</translation>
     </message>
     <message>
         <source>Profile fro&amp;m a file…</source>
@@ -4763,7 +4763,7 @@
     </message>
     <message>
         <source>Choose a rule in the list first.</source>
-        <translation>Wählen Sie zuerst eine Regel in der Liste.</translation>
+        <translation>Zuerst in der Liste eine Regel wählen.</translation>
     </message>
 </context>
 <context>
@@ -4789,7 +4789,7 @@
     <message>
         <source>none</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>keiner</translation>
+        <translation>nicht vorhanden</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -4814,7 +4814,7 @@
     <message>
         <source>From the first sign of trouble to rest: reaction, walk and run-down. A plus: the run-down is not recorded.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Vom ersten Anzeichen bis zum Stillstand: Reaktion, Weg und Nachlaufzeit. Ein Plus: Die Nachlaufzeit ist nicht festgehalten.</translation>
+        <translation>Vom ersten Anzeichen bis zum Stillstand: Reaktion, Weg und Nachlaufzeit. Ein Pluszeichen: Die Nachlaufzeit ist nicht festgehalten.</translation>
     </message>
     <message>
         <source>Station</source>
@@ -4980,7 +4980,7 @@
     <message>
         <source>Shut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zu</translation>
+        <translation>Geschlossen</translation>
     </message>
     <message>
         <source>In the way</source>
@@ -5243,7 +5243,7 @@
     </message>
     <message>
         <source>what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say %4: accept it here, and it does.</source>
-        <translation>Was %1 bis %2 hinnimmt, kann dieser Befund sein oder ein anderer dieser Regel zu %3. Damit dieser gemeint ist, muss in der Datei des Plans %4 stehen: Nehmen Sie ihn hier hin, und es steht dort.</translation>
+        <translation>Was %1 bis %2 hinnimmt, kann dieser Befund sein oder ein anderer dieser Regel zu %3. Damit dieser gemeint ist, muss im Layout %4 stehen: Ihn hier hinnehmen, dann steht es dort.</translation>
     </message>
 </context>
 <context>
@@ -5386,7 +5386,7 @@
     <message>
         <source>Key %1: once yes, twice no, three times not tried</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Taste %1: einmal ja, zweimal nein, dreimal nicht geprüft</translation>
+        <translation>Taste %1: einmal ja, zweimal nein, dreimal nicht getestet</translation>
     </message>
     <message>
         <source>Key %1</source>
@@ -5399,7 +5399,7 @@
     <message>
         <source>All rounds</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Alle Gänge</translation>
+        <translation>Alle Kontrollgänge</translation>
     </message>
     <message>
         <source>Previous device</source>
@@ -5464,7 +5464,7 @@
     <message>
         <source>Record as of %1 (Enter)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eintragen zum %1 (Eingabe)</translation>
+        <translation>Eintragen zum %1 (Enter)</translation>
     </message>
     <message>
         <source>H</source>
@@ -5480,20 +5480,20 @@
     <message>
         <source>Inspected by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Geprüft von</translation>
+        <translation>Kontrolliert von</translation>
     </message>
     <message>
         <source>name: the check bears it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Name: die Prüfung trägt ihn</translation>
+        <translation>Name: die Kontrolle trägt ihn</translation>
     </message>
     <message>
         <source>With a pass, what was done and what is still to be done is not recorded: put it into the note if it holds.</source>
-        <translation>Mit „bestanden“ wird nicht aufgezeichnet, was getan wurde und was noch zu tun ist: Gilt es noch, gehört es in die Notiz.</translation>
+        <translation>Mit „bestanden“ wird nicht eingetragen, was getan wurde und was noch zu tun ist: Gilt es noch, gehört es in die Notiz.</translation>
     </message>
     <message>
         <source>Record that it was taken away (Enter)</source>
-        <translation>Aufzeichnen, dass es entfernt wurde (Enter)</translation>
+        <translation>Eintragen, dass es entfernt wurde (Enter)</translation>
     </message>
     <message>
         <source>empty: now; else a time as 09:15, or 2026-03-02 09:15</source>
@@ -5517,7 +5517,7 @@
     <message>
         <source>leaves the failure open: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>lässt den Fehler offen: %1</translation>
+        <translation>lässt den Mangel offen: %1</translation>
     </message>
     <message>
         <source>; </source>
@@ -5530,7 +5530,7 @@
     <message>
         <source>%1 (%2 runs)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 (%2 Läufe)</translation>
+        <translation>%1 (%2 Messungen)</translation>
     </message>
     <message>
         <source>not so: %1</source>
@@ -5629,7 +5629,7 @@
     </message>
     <message>
         <source>machine tagged out by %1</source>
-        <translation>Maschine gesperrt und gekennzeichnet durch %1</translation>
+        <translation>Sperranhänger an der Maschine durch %1</translation>
     </message>
     <message>
         <source>no readable time</source>
@@ -5648,15 +5648,15 @@
     </message>
     <message>
         <source>an earlier day</source>
-        <translation>einem früheren Tag</translation>
+        <translation>(früherer Tag)</translation>
     </message>
     <message>
         <source>Entered on %1 without a name, not recorded</source>
-        <translation>Eingegeben am %1 ohne Namen, nicht aufgezeichnet</translation>
+        <translation>Eingegeben am %1 ohne Namen, nicht eingetragen</translation>
     </message>
     <message>
         <source>Entered on %1 by %2, not recorded</source>
-        <translation>Eingegeben am %1 von %2, nicht aufgezeichnet</translation>
+        <translation>Eingegeben am %1 von %2, nicht eingetragen</translation>
     </message>
     <message>
         <source>%1: what stands in the lines below.</source>
@@ -5664,7 +5664,7 @@
     </message>
     <message>
         <source>%1: %2. What you try and find yourself is to be chosen; the lines below stay.</source>
-        <translation>%1: %2. Was selbst geprüft und gefunden wird, ist neu zu wählen; die Zeilen unten bleiben.</translation>
+        <translation>%1: %2. Was selbst getestet und festgestellt wird, ist neu zu wählen; die Zeilen unten bleiben.</translation>
     </message>
     <message>
         <source>, </source>
@@ -5714,17 +5714,17 @@
     <message>
         <source>It stays failed, on the plan and in the audit, until it passes a check of its own. Take the machine out of use as the shop&apos;s procedure says.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt als nicht bestanden, auf dem Plan und in der Prüfung, bis es eine eigene Kontrolle besteht. Die Maschine stilllegen, wie es die Werkstattregeln sagen.</translation>
+        <translation>Es gilt als nicht bestanden, auf dem Plan und in der Prüfung, bis es eine eigene Kontrolle besteht. Die Maschine außer Betrieb nehmen, wie es die Anweisung der Werkstatt vorgibt.</translation>
     </message>
     <message>
         <source>Machine tagged out by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Maschine gesperrt durch</translation>
+        <translation>Sperranhänger durch</translation>
     </message>
     <message>
         <source>name; empty: it is not</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Name; leer: sie ist es nicht</translation>
+        <translation>Name; leer: keiner</translation>
     </message>
     <message>
         <source>What else was done at once</source>
@@ -5753,7 +5753,7 @@
     </message>
     <message>
         <source>Tagged out until</source>
-        <translation>Gesperrt bis</translation>
+        <translation>Sperranhänger bis</translation>
     </message>
 </context>
 <context>
@@ -5802,7 +5802,7 @@
         <source>%1 d</source>
         <comment>days</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 T</translation>
+        <translation>%1 Tg.</translation>
     </message>
     <message>
         <source>%1 mo</source>
@@ -5814,7 +5814,7 @@
         <source>%1 y</source>
         <comment>years</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 J</translation>
+        <translation>%1 J.</translation>
     </message>
 </context>
 <context>
@@ -5822,12 +5822,12 @@
     <message>
         <source>Failed on %1 (check %2): it stays failed until it passes a check of its own, made by another person than %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nicht bestanden am %1 (Prüfung %2): Das bleibt so, bis es eine eigene Prüfung besteht, die jemand anders als %3 macht.</translation>
+        <translation>Nicht bestanden am %1 (Kontrolle %2): Das bleibt so, bis es eine eigene Kontrolle besteht, die jemand anders als %3 macht.</translation>
     </message>
     <message>
         <source>Failed on %1 (check %2): it stays failed until it passes a check of its own.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nicht bestanden am %1 (Prüfung %2): Das bleibt so, bis es eine eigene Prüfung besteht.</translation>
+        <translation>Nicht bestanden am %1 (Kontrolle %2): Das bleibt so, bis es eine eigene Kontrolle besteht.</translation>
     </message>
     <message>
         <source>Failed since %1. %2</source>
@@ -5836,7 +5836,7 @@
     <message>
         <source>It still counts as failed: by the times given, or as the records are not as they were written, it is not sure that it was taken away after check %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten, oder weil die Aufzeichnungen nicht mehr so sind, wie sie geschrieben wurden, ist nicht sicher, dass es nach Prüfung %1 entfernt wurde.</translation>
+        <translation>Es gilt weiter als nicht bestanden: Nach den angegebenen Zeiten, oder weil die Aufzeichnungen nicht mehr so sind, wie sie geschrieben wurden, ist nicht sicher, dass es nach Kontrolle %1 entfernt wurde.</translation>
     </message>
     <message>
         <source>It is still failed: %1.</source>
@@ -5854,12 +5854,12 @@
     <message>
         <source>it is dated, or was entered, on a day that is still to come</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Der Tag der Prüfung oder des Eintragens kommt erst noch</translation>
+        <translation>Der Tag der Kontrolle oder des Eintragens kommt erst noch</translation>
     </message>
     <message>
         <source>it did not test %1, which the device stops now</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Was das Gerät jetzt anhält, wurde dabei nicht mit geprüft: %1</translation>
+        <translation>Nicht mitgetestet wurde, was das Gerät jetzt stoppt: %1</translation>
     </message>
     <message>
         <source>, </source>
@@ -5869,40 +5869,40 @@
     <message>
         <source>a correction undoes no failure</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eine Berichtigung hebt keinen Fehler auf</translation>
+        <translation>Eine Berichtigung hebt keinen Mangel auf</translation>
     </message>
     <message>
         <source>it was not pressed, or did not stay in, or what it stops did not stop or stay stopped</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es wurde nicht betätigt oder blieb nicht eingerastet, oder was es stillsetzt, kam nicht zum Stillstand oder blieb nicht stehen</translation>
+        <translation>Es wurde nicht betätigt oder blieb nicht eingerastet, oder was es stoppt, kam nicht zum Stillstand oder blieb nicht stehen</translation>
     </message>
     <message>
         <source>this check counts for nothing: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Diese Prüfung zählt nicht: %1</translation>
+        <translation>Diese Kontrolle zählt nicht: %1</translation>
     </message>
     <message>
         <source>by the times given it is not sure that this was after check %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nach den angegebenen Zeiten ist nicht sicher, dass dies nach Prüfung %1 war</translation>
+        <translation>Nach den angegebenen Zeiten ist nicht sicher, dass dies nach Kontrolle %1 war</translation>
     </message>
     <message>
         <source>another person than %1, who found it, is to pass it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 hat es gefunden, bestätigen muss es jemand anders</translation>
+        <translation>%1 hat den Mangel gefunden; bestehen muss es die Kontrolle einer anderen Person</translation>
     </message>
     <message>
         <source>it does not say that it was looked at</source>
-        <translation>dass es angesehen wurde, ist nicht gesagt</translation>
+        <translation>Dass es angesehen wurde, ist nicht gesagt</translation>
     </message>
     <message>
         <source>it did not test %1</source>
-        <translation>nicht mit geprüft wurde: %1</translation>
+        <translation>Nicht mitgetestet wurde: %1</translation>
     </message>
     <message>
         <source>it does not end as a record does</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sie endet nicht wie eine Aufzeichnung</translation>
+        <translation>Sie endet nicht wie ein Eintrag</translation>
     </message>
     <message>
         <source>it was changed after it was written</source>
@@ -5912,7 +5912,7 @@
     <message>
         <source>what it says is no record of this format, or more than one</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Was darin steht, ist keine Aufzeichnung dieses Formats oder mehr als eine</translation>
+        <translation>Was darin steht, ist kein Eintrag dieses Formats oder mehr als einer</translation>
     </message>
     <message>
         <source>lines before it were changed, removed, put in or moved</source>
@@ -5926,7 +5926,7 @@
     </message>
     <message>
         <source>it was made before the device was recorded as taken away</source>
-        <translation>die Kontrolle war, bevor aufgezeichnet wurde, dass das Gerät entfernt ist</translation>
+        <translation>Die Kontrolle war, bevor eingetragen wurde, dass das Gerät entfernt ist</translation>
     </message>
 </context>
 <context>
@@ -5976,12 +5976,12 @@
     <message>
         <source>At rest: stop the clock (Space)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Steht: Uhr anhalten (Leertaste)</translation>
+        <translation>Stillstand: Uhr anhalten (Leertaste)</translation>
     </message>
     <message>
         <source>All %1 runs are timed</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Alle %1 Läufe sind gemessen</translation>
+        <translation>Alle %1 Messungen sind gemacht</translation>
     </message>
     <message>
         <source>Time the run-down (Space)</source>
@@ -6009,12 +6009,12 @@
     <message>
         <source>your name</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ihr Name</translation>
+        <translation>eigener Name</translation>
     </message>
     <message>
         <source>Over what</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Worüber</translation>
+        <translation>Umfang</translation>
     </message>
     <message>
         <source>One room:</source>
@@ -6192,7 +6192,7 @@
     <message>
         <source>Holds a drawing against chosen rules; certifies nothing. Local codes, the maker and licensed people come first. Never rely on a stop as a guard. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Hält eine Zeichnung gegen gewählte Regeln; bescheinigt nichts. Örtliche Vorschriften, Hersteller und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
+        <translation>Vergleicht eine Zeichnung mit gewählten Regeln; bescheinigt nichts. Örtliche Vorschriften, Hersteller und zugelassene Fachleute gehen vor. Sich nie auf einen Stopp als Schutzeinrichtung verlassen. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
     </message>
     <message>
         <source>1 new finding</source>
@@ -6232,7 +6232,7 @@
     <message>
         <source>The layout&apos;s own profile is not used</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Das eigene Profil des Plans wird nicht verwendet</translation>
+        <translation>Das eigene Profil des Layouts wird nicht verwendet</translation>
     </message>
     <message>
         <source>Of a moment ago: %1</source>
@@ -6411,7 +6411,7 @@
     <message>
         <source>Save under another name</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter anderem Namen speichern</translation>
+        <translation>Unter einem anderen Namen speichern</translation>
     </message>
     <message>
         <source>%1 was taken over by somebody else</source>
@@ -6461,7 +6461,7 @@
     <message>
         <source>Saved, but perhaps not for good</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Gespeichert, aber vielleicht nicht von Dauer</translation>
+        <translation>Gespeichert, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>
         <source>%1 was changed by someone else</source>
@@ -6597,17 +6597,17 @@
     <message>
         <source>Test a stop only as its maker and the shop&apos;s procedure say, with the work clear. A record certifies nothing. Local codes, the maker and licensed people come first. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ein Stoppgerät nur so prüfen, wie der Hersteller und die Werkstattregeln es sagen, ohne Werkstück. Ein Eintrag bescheinigt nichts. Örtliche Vorschriften, der Hersteller und Fachleute gehen vor. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
+        <translation>Einen Stopp nur so testen, wie es der Hersteller und die Anweisung der Werkstatt vorgeben, und nur, wenn kein Werkzeug im Eingriff ist. Ein Eintrag bescheinigt nichts. Örtliche Vorschriften, Hersteller und zugelassene Fachleute gehen vor. &lt;a href=&quot;#&quot;&gt;Mehr&lt;/a&gt;</translation>
     </message>
     <message>
         <source>Save the layout first: inspection records stand beside its file.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zuerst das Layout speichern: Einträge der Kontrollen stehen neben seiner Datei.</translation>
+        <translation>Zuerst das Layout speichern: Kontrollaufzeichnungen stehen neben seiner Datei.</translation>
     </message>
     <message>
         <source>The inspection records cannot be read, and nothing is added to them: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Einträge der Kontrollen können nicht gelesen werden, und nichts kommt dazu: %1.</translation>
+        <translation>Die Kontrollaufzeichnungen können nicht gelesen werden, und nichts kommt dazu: %1.</translation>
     </message>
     <message>
         <source>The layout is not in its file as it is here. Save it first (Ctrl+S): a check names the layout that it was made by.</source>
@@ -6717,7 +6717,7 @@
     <message>
         <source>Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Berichtigt Kontrolle %1. Jene bleibt in den Aufzeichnungen, wie sie geschrieben wurde. Escape lässt sie unberichtigt.</translation>
+        <translation>Berichtigt Kontrolle %1. Jene bleibt in den Aufzeichnungen, wie sie geschrieben wurde. Esc lässt sie unberichtigt.</translation>
     </message>
     <message>
         <source>%1 A correction undoes no failure: only a check of its own that passes does.</source>
@@ -6737,32 +6737,32 @@
     <message>
         <source>The clock was still running: that run is not kept.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Uhr lief noch: dieser Lauf wird nicht behalten.</translation>
+        <translation>Die Uhr lief noch: diese Messung wird nicht behalten.</translation>
     </message>
     <message>
         <source>The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Uhr läuft noch: anhalten (Leertaste), sobald alles stillsteht. Ein falscher Lauf lässt sich streichen.</translation>
+        <translation>Die Uhr läuft noch: anhalten (Leertaste), sobald alles stillsteht. Eine falsche Messung lässt sich streichen.</translation>
     </message>
     <message>
         <source>Type in &quot;Inspected by&quot; who made this check: it bears that name for good.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Unter „Geprüft von“ eintragen, wer diese Prüfung gemacht hat: Sie trägt diesen Namen auf Dauer.</translation>
+        <translation>Unter „Kontrolliert von“ eintragen, wer diese Kontrolle gemacht hat: Sie trägt diesen Namen auf Dauer.</translation>
     </message>
     <message>
         <source>Inspection records that were read here are no longer there as they were: nothing is added to their rounds. Put them back, or start a round anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Prüfaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: Ihren Kontrollgängen wird nichts hinzugefügt. Sie zurücklegen oder einen Kontrollgang neu beginnen.</translation>
+        <translation>Kontrollaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: Ihren Kontrollgängen wird nichts hinzugefügt. Sie zurücklegen oder einen Kontrollgang neu beginnen.</translation>
     </message>
     <message>
         <source>A check is still being written. Try again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eine Prüfung wird noch geschrieben. Noch einmal versuchen.</translation>
+        <translation>Eine Kontrolle wird noch geschrieben. Noch einmal versuchen.</translation>
     </message>
     <message>
         <source>A check is still being written. What is entered here is kept; try again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eine Prüfung wird noch geschrieben. Was hier eingetragen ist, bleibt; noch einmal versuchen.</translation>
+        <translation>Eine Kontrolle wird noch geschrieben. Was hier eingegeben ist, bleibt; noch einmal versuchen.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6794,7 +6794,7 @@
     </message>
     <message>
         <source>If it was taken away, press Enter once more. What it failed, and what is still to be done at it, is then no longer asked for. If it only has another id now, leave it.</source>
-        <translation>Wurde es entfernt, noch einmal Enter drücken. Was es nicht bestand und was daran noch zu tun ist, wird dann nicht mehr verlangt. Hat es jetzt nur eine andere Kennung, es so lassen.</translation>
+        <translation>Wurde es entfernt, noch einmal die Eingabetaste drücken. Was es nicht bestand und was daran noch zu tun ist, wird dann nicht mehr verlangt. Hat es jetzt nur eine andere Kennung, es so lassen.</translation>
     </message>
     <message>
         <source>taken away</source>
@@ -6803,12 +6803,12 @@
     <message>
         <source>Inspection records that were read here are no longer there as they were: put them back. Enter once more starts a round without them.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Prüfaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: sie zurücklegen. Noch einmal Enter beginnt einen Kontrollgang ohne sie.</translation>
+        <translation>Kontrollaufzeichnungen, die hier gelesen wurden, sind nicht mehr da, wie sie waren: sie zurücklegen. Noch einmal die Eingabetaste beginnt einen Kontrollgang ohne sie.</translation>
     </message>
     <message>
         <source>%1 Failed only by them: %2. That is then forgotten once the layout is closed, unless it is checked in this round.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 Nur nach ihnen nicht bestanden: %2. Das ist vergessen, sobald der Plan geschlossen wird, außer es wird in diesem Kontrollgang geprüft.</translation>
+        <translation>%1 Nur nach ihnen nicht bestanden: %2. Das ist vergessen, sobald das Layout geschlossen wird, außer es wird in diesem Kontrollgang kontrolliert.</translation>
     </message>
     <message>
         <source>, </source>
@@ -6818,11 +6818,11 @@
     <message>
         <source>That it was taken away is recorded already.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Dass es entfernt wurde, ist schon aufgezeichnet.</translation>
+        <translation>Dass es entfernt wurde, ist schon eingetragen.</translation>
     </message>
     <message>
         <source>The settings of this computer cannot be written: what is entered here is lost if it is not recorded before the program ends.</source>
-        <translation>Die Einstellungen dieses Rechners lassen sich nicht schreiben: Was hier eingetragen ist, geht verloren, wenn es nicht festgehalten wird, bevor das Programm endet.</translation>
+        <translation>Die Einstellungen dieses Rechners lassen sich nicht schreiben: Was hier eingegeben ist, geht verloren, wenn es nicht eingetragen wird, bevor das Programm endet.</translation>
     </message>
     <message>
         <source>Round %1, %2, %3: %4 of %5 checked</source>
@@ -6848,7 +6848,7 @@
     <message>
         <source>Nobody can stand where the walk is to begin: choose another place.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Wo der Weg beginnen soll, kann niemand stehen: bitte einen anderen Ort wählen.</translation>
+        <translation>Wo der Weg beginnen soll, kann niemand stehen: einen anderen Ort wählen.</translation>
     </message>
 </context>
 <context>
@@ -6915,7 +6915,7 @@ Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Stopwalk prüft eine Zeichnung an gewählten Regeln. Es bescheinigt weder eine Maschine noch einen Stopp noch einen Raum. Örtliche Vorschriften, der Hersteller der Maschine, die zuständige Behörde und zugelassene Fachleute gehen vor.
 
-Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so prüfen, wie es der Hersteller und die Anweisung der Werkstatt vorgeben, und nur mit freiem Werkstück. Alle dürfen jeden Stopp drücken.</translation>
+Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so testen, wie es der Hersteller und die Anweisung der Werkstatt vorgeben, und nur, wenn kein Werkzeug im Eingriff ist. Alle dürfen jeden Stopp drücken.</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -7512,12 +7512,12 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Save the sheet of this round as P&amp;DF…</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Laufblatt dieses Kontrollgangs als PDF sichern…</translation>
+        <translation>B&amp;latt dieses Kontrollgangs als PDF speichern…</translation>
     </message>
     <message>
         <source>Save the &amp;bundle of a period…</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>&amp;Zusammenstellung eines Zeitraums sichern…</translation>
+        <translation>&amp;Zusammenstellung eines Zeitraums speichern…</translation>
     </message>
     <message>
         <source>All stations, as the layout is, are in %1.</source>
@@ -7527,17 +7527,17 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>A record is being written. The window closes when it is on the disk.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eine Aufzeichnung wird geschrieben. Das Fenster schließt, sobald sie auf der Platte ist.</translation>
+        <translation>Ein Eintrag wird geschrieben. Das Fenster schließt, sobald er auf dem Datenträger ist.</translation>
     </message>
     <message>
         <source>The inspection records of %1 stay with it, and cannot be read: what failed by them is not known here.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen von %1 bleiben dort und sind nicht lesbar: Was nach ihnen nicht bestanden hat, ist hier nicht bekannt.</translation>
+        <translation>Die Kontrollaufzeichnungen von %1 bleiben dort und sind nicht lesbar: Was nach ihnen nicht bestanden hat, ist hier nicht bekannt.</translation>
     </message>
     <message>
         <source>The inspection records of %1 stay with it. Failed by them, and not known here: %2 devices.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen von %1 bleiben dort. Nach ihnen nicht bestanden und hier nicht bekannt: %2 Geräte.</translation>
+        <translation>Die Kontrollaufzeichnungen von %1 bleiben dort. Nach ihnen nicht bestanden und hier nicht bekannt: %2 Geräte.</translation>
     </message>
     <message>
         <source>%1 %2 has records of its own.</source>
@@ -7557,12 +7557,12 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>The inspection records of %1 are copied. Each goes on by itself from here.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen von %1 sind kopiert. Von hier an gehen beide für sich weiter.</translation>
+        <translation>Die Kontrollaufzeichnungen von %1 sind kopiert. Von hier an gehen beide für sich weiter.</translation>
     </message>
     <message>
         <source>The records are copied, but perhaps not for good: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Aufzeichnungen sind kopiert, aber vielleicht nicht auf Dauer: %1.</translation>
+        <translation>Die Aufzeichnungen sind kopiert, aber vielleicht nicht dauerhaft: %1.</translation>
     </message>
     <message>
         <source>The records were not copied</source>
@@ -7582,7 +7582,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>%1 was changed by another program, and was read again: the layout is audited by what it says now.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 wurde von einem anderen Programm geändert und neu gelesen: Der Plan wird nach dem geprüft, was jetzt darin steht.</translation>
+        <translation>%1 wurde von einem anderen Programm geändert und neu gelesen: Das Layout wird nach dem geprüft, was jetzt darin steht.</translation>
     </message>
     <message>
         <source>%1 was changed by another program. %2 The profile as it was read before stays in use until it can be read again.</source>
@@ -7592,7 +7592,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>No table is exported</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Es wird keine Tabelle ausgeführt</translation>
+        <translation>Es wird keine Tabelle exportiert</translation>
     </message>
     <message>
         <source>The audit could not be computed: %1. What is shown of it is of a moment ago. Close other programs if memory is short; the next change is audited anew.</source>
@@ -7611,15 +7611,15 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Failed and not passed since, and counted as a stop all the same: %1.</source>
-        <translation>Nicht bestanden und seither auch nicht, trotzdem als Stopp gezählt: %1.</translation>
+        <translation>Kontrolle nicht bestanden und seither keine bestanden, trotzdem als Stopp gezählt: %1.</translation>
     </message>
     <message>
         <source>Failed and not passed since, and counted as no stop: %1.</source>
-        <translation>Nicht bestanden und seither auch nicht, nicht als Stopp gezählt: %1.</translation>
+        <translation>Kontrolle nicht bestanden und seither keine bestanden, nicht als Stopp gezählt: %1.</translation>
     </message>
     <message>
         <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
-        <translation>Nicht bestanden und seither auch nicht, und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
+        <translation>Kontrolle nicht bestanden, seither keine bestanden, und nicht mehr unter dieser Kennung im Plan: %1. Was nun an seiner Stelle steht, zählt als Stopp.</translation>
     </message>
     <message>
         <source>findings</source>
@@ -7663,7 +7663,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
-        <translation>Geschrieben, aber vielleicht nicht von Dauer</translation>
+        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>
         <source>R&amp;ename…</source>
@@ -7695,7 +7695,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Station o&amp;f an instructor</source>
-        <translation>Arbeitsplatz des Ausbil&amp;ders</translation>
+        <translation>Arbeitsplatz eines Ausbil&amp;ders</translation>
     </message>
     <message>
         <source>The audit is still being computed; this is done when it is there.</source>
@@ -7802,7 +7802,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Save the poster under another name.</source>
-        <translation>Den Aushang unter anderem Namen speichern.</translation>
+        <translation>Den Aushang unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Replace what is there?</source>
@@ -7822,7 +7822,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>It is write-protected, and is left as it is. Save under another name.</source>
-        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter anderem Namen speichern.</translation>
+        <translation>Die Datei ist schreibgeschützt und bleibt, wie sie ist. Unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Written: %1</source>
@@ -7830,7 +7830,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
-        <translation>Geschrieben, aber vielleicht nicht von Dauer</translation>
+        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>
         <source>The posters are written</source>
@@ -7942,7 +7942,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Click the wall where the poster is to hang; Escape goes back to the poster.</source>
-        <translation>Die Wand anklicken, an der der Aushang hängen soll; Escape führt zum Aushang zurück.</translation>
+        <translation>Die Wand anklicken, an der der Aushang hängen soll; Esc führt zum Aushang zurück.</translation>
     </message>
     <message>
         <source>The wheel zooms and dragging moves the page; 0 shows it whole.</source>
@@ -7994,30 +7994,30 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>The inspection records in %1 are gone: %2 that were read here.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen in %1 sind weg: %2, die hier gelesen wurden.</translation>
+        <translation>Die Kontrollaufzeichnungen in %1 sind weg: %2, die hier gelesen wurden.</translation>
     </message>
     <message>
         <source>The inspection records in %1 are not all there any more, or not as they were: it held %2, now %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Prüfaufzeichnungen in %1 sind nicht mehr alle da oder nicht mehr, wie sie waren: Es waren %2, jetzt sind es %3.</translation>
+        <translation>Die Kontrollaufzeichnungen in %1 sind nicht mehr alle da oder nicht mehr, wie sie waren: Es waren %2, jetzt sind es %3.</translation>
     </message>
     <message>
         <source>%1 Find out who moved or changed the file, and put it back. What failed by them still counts as failed here, and nothing is recorded until they are back or a round is started anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 Herausfinden, wer die Datei verschoben oder geändert hat, und sie zurücklegen. Was nach ihnen nicht bestanden hat, gilt hier weiter als nicht bestanden, und es wird nichts aufgezeichnet, bis sie wieder da sind oder ein Kontrollgang neu begonnen wird.</translation>
+        <translation>%1 Herausfinden, wer die Datei verschoben oder geändert hat, und sie zurücklegen. Was nach ihnen nicht bestanden hat, gilt hier weiter als nicht bestanden, und es wird nichts eingetragen, bis sie wieder da sind oder ein Kontrollgang neu begonnen wird.</translation>
     </message>
     <message>
         <source>Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to line %4.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Zeile %1 der Prüfaufzeichnungen in %2 ist nicht mehr, wie sie geschrieben wurde: %3. Bis Zeile %4 zählt nichts als bestanden.</translation>
+        <translation>Zeile %1 der Kontrollaufzeichnungen in %2 ist nicht mehr, wie sie geschrieben wurde: %3. Bis Zeile %4 zählt nichts als bestanden.</translation>
     </message>
     <message>
         <source>The inspection records in %1 end in one that was never finished, or was cut or changed later: it does not count, and a failure may be in it. What is recorded next puts it aside into a file of its own.</source>
-        <translation>Die Prüfaufzeichnungen in %1 enden mit einer, die nie fertig wurde oder später gekürzt oder geändert wurde: Sie zählt nicht, und es kann ein Fehler darin stehen. Die nächste Aufzeichnung legt sie in einer eigenen Datei beiseite.</translation>
+        <translation>Die Kontrollaufzeichnungen in %1 enden mit einem Eintrag, der nie fertig wurde oder später gekürzt oder geändert wurde: Er zählt nicht, und es kann ein Mangel darin stehen. Der nächste Eintrag legt ihn in einer eigenen Datei beiseite.</translation>
     </message>
     <message>
         <source>%1 are the inspection records of %2 too: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
-        <translation>%1 sind auch die Prüfaufzeichnungen von %2: Was in dem einen nicht bestanden hat, gilt auch im anderen als nicht bestanden. Eines davon unter einem eigenen Namen speichern.</translation>
+        <translation>%1 sind auch die Kontrollaufzeichnungen von %2: Was in dem einen nicht bestanden hat, gilt auch im anderen als nicht bestanden. Eines davon unter einem eigenen Namen speichern.</translation>
     </message>
     <message>
         <source>Lines of it that cannot be read any more: %1. What failed by them is not known.</source>
@@ -8197,7 +8197,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Save the sheet of the round as</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Blatt des Kontrollgangs speichern als</translation>
+        <translation>Das Blatt des Kontrollgangs speichern unter</translation>
     </message>
     <message>
         <source>round</source>
@@ -8207,7 +8207,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>The bundle of which period?</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Sammlung welchen Zeitraums?</translation>
+        <translation>Die Zusammenstellung welchen Zeitraums?</translation>
     </message>
     <message>
         <source>It holds the records of the period, the audit of the plan, and what is still open.</source>
@@ -8237,17 +8237,17 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Nothing was inspected yet: a bundle is of what was recorded.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Noch wurde nichts kontrolliert: Eine Sammlung ist von dem, was aufgezeichnet wurde.</translation>
+        <translation>Noch wurde nichts kontrolliert: Eine Zusammenstellung ist von dem, was eingetragen wurde.</translation>
     </message>
     <message>
         <source>The bundle is being made…</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Die Sammlung wird gemacht…</translation>
+        <translation>Die Zusammenstellung wird gemacht…</translation>
     </message>
     <message>
         <source>Save the bundle as</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sammlung speichern als</translation>
+        <translation>Die Zusammenstellung speichern unter</translation>
     </message>
     <message>
         <source>records</source>
@@ -8267,7 +8267,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Nobody can stand where the walk is to begin: choose another place.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Wo der Weg beginnen soll, kann niemand stehen: bitte einen anderen Ort wählen.</translation>
+        <translation>Wo der Weg beginnen soll, kann niemand stehen: einen anderen Ort wählen.</translation>
     </message>
     <message>
         <source>From … to …</source>
@@ -8292,7 +8292,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     <message>
         <source>Make the bundle</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sammlung machen</translation>
+        <translation>Zusammenstellung machen</translation>
     </message>
     <message>
         <source>Two days as 2026-03-02 are expected, the earlier first. Both belong to it.</source>
@@ -8313,11 +8313,11 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so pr�
     </message>
     <message>
         <source>Arrow keys go from wall to wall, Enter hangs the poster there, Escape leaves. The list of walls does the same.</source>
-        <translation>Pfeiltasten gehen von Wand zu Wand, Enter hängt den Aushang dort auf, Escape verlässt. Die Liste der Wände tut dasselbe.</translation>
+        <translation>Pfeiltasten gehen von Wand zu Wand, Eingabetaste hängt den Aushang dort auf, Esc verlässt sie. Die Liste der Wände tut dasselbe.</translation>
     </message>
     <message>
         <source>Click the wall where the poster is to hang; Escape goes back to it.</source>
-        <translation>Die Wand anklicken, an der der Aushang hängen soll; Escape führt zu ihm zurück.</translation>
+        <translation>Die Wand anklicken, an der der Aushang hängen soll; Esc führt zu ihm zurück.</translation>
     </message>
     <message>
         <source>Hangs here</source>

@@ -11,7 +11,7 @@
     <message>
         <source>It failed on the way: %1. Close other programs if memory is short, and try again.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Falló en el camino: %1. Cierre otros programas si falta memoria e inténtelo otra vez.</translation>
+        <translation>Falló a mitad de camino: %1. Cierre otros programas si falta memoria e inténtelo otra vez.</translation>
     </message>
     <message>
         <source>OK</source>
@@ -1099,7 +1099,7 @@
     <message>
         <source>Fails</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Falta</translation>
+        <translation>Incumplimiento</translation>
     </message>
     <message>
         <source>Warns</source>
@@ -1332,7 +1332,7 @@
     <message>
         <source>fails</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>falta</translation>
+        <translation>incumple</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1605,7 +1605,7 @@
     <message>
         <source>Strength</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Intensidad</translation>
+        <translation>Opacidad</translation>
     </message>
     <message>
         <source>From 0, not to be seen, to 1, as the picture is.</source>
@@ -2060,7 +2060,7 @@
     <message>
         <source>Its name must end in one of .%1, so that no layout, profile or record is written over.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Su nombre debe terminar en uno de .%1, para que no se sobrescriba ningún plano, perfil ni registro.</translation>
+        <translation>Su nombre debe terminar en uno de .%1, para que no se sobrescriba ninguna distribución, perfil ni registro.</translation>
     </message>
     <message>
         <source>It is write-protected, and is left as it is. Save under another name.</source>
@@ -2070,15 +2070,15 @@
     <message>
         <source>The layout is made with this file. Save under another name.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>El plano se hace con este archivo. Guárdelo con otro nombre.</translation>
+        <translation>La distribución se hace con este archivo. Guarde con otro nombre.</translation>
     </message>
     <message>
         <source>Its name must end in .yaml, and not in .layout.yaml as those of layouts do.</source>
-        <translation>El nombre debe terminar en .yaml, y no en .layout.yaml como los de los planos.</translation>
+        <translation>El nombre debe terminar en .yaml, y no en .layout.yaml como los de las distribuciones.</translation>
     </message>
     <message>
         <source>There is a file of this name that is no profile. Save under another name.</source>
-        <translation>Hay un archivo con este nombre que no es un perfil. Guardar con otro nombre.</translation>
+        <translation>Hay un archivo con este nombre que no es un perfil. Guarde con otro nombre.</translation>
     </message>
 </context>
 <context>
@@ -2490,7 +2490,7 @@
     <message>
         <source>not measured</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>no medido</translation>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>%1 s</source>
@@ -2540,7 +2540,7 @@
     <message>
         <source>fails now also: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>ahora también falta: %1</translation>
+        <translation>ahora también incumple: %1</translation>
     </message>
     <message>
         <source>warns now also: %1</source>
@@ -2555,7 +2555,7 @@
     <message>
         <source>now fails</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>ahora falta</translation>
+        <translation>ahora incumple</translation>
     </message>
     <message>
         <source>now warns</source>
@@ -2565,7 +2565,7 @@
     <message>
         <source>now fails: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>ahora falta: %1</translation>
+        <translation>ahora incumple: %1</translation>
     </message>
     <message>
         <source>now warns: %1</source>
@@ -2580,12 +2580,12 @@
     <message>
         <source>nothing stops it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>nada la para</translation>
+        <translation>nada la detiene</translation>
     </message>
     <message>
         <source>no stop at hand</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>ninguna parada a mano</translation>
+        <translation>ninguna parada al alcance de la mano</translation>
     </message>
     <message>
         <source>stop too far</source>
@@ -2605,7 +2605,7 @@
     <message>
         <source>failed its check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>no pasó su revisión</translation>
+        <translation>no pasó su comprobación</translation>
     </message>
     <message>
         <source>nobody can walk to it</source>
@@ -2655,12 +2655,12 @@
     <message>
         <source>runs on too long</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>tarda demasiado en pararse</translation>
+        <translation>tarda demasiado en detenerse</translation>
     </message>
     <message>
         <source>runs on longer by the room cut-off</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>con el corte general de la sala tarda más en pararse</translation>
+        <translation>con el corte general de la sala tarda más en detenerse</translation>
     </message>
     <message>
         <source>no room cut-off</source>
@@ -2903,7 +2903,7 @@
     <message>
         <source>Drawn from a plan and checked against chosen rules. It certifies no machine, stop or room. Local codes, the machine&apos;s maker, the authority having jurisdiction and licensed people come first. Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos;s procedure say, with the work clear.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Dibujado a partir de un plano y comprobado con las reglas elegidas. No certifica ninguna máquina, parada ni sala. Tienen prioridad las normas locales, el fabricante de la máquina, la autoridad competente y los profesionales autorizados. Nunca confíe en una parada como protección. Pruebe una parada solo como indiquen el fabricante y el procedimiento del taller, con la pieza libre.</translation>
+        <translation>Dibujado a partir de un plano y comprobado con las reglas elegidas. No certifica ninguna máquina, parada ni sala. Tienen prioridad las normas locales, el fabricante de la máquina, la autoridad competente y los profesionales autorizados. Nunca confíe en una parada como protección. Pruebe una parada solo como indiquen el fabricante y el procedimiento del taller, con la pieza separada de la herramienta.</translation>
     </message>
     <message>
         <source>Mushroom button</source>
@@ -2997,7 +2997,7 @@
     </message>
     <message>
         <source>How it stops</source>
-        <translation>Cómo se para</translation>
+        <translation>Cómo se detiene</translation>
     </message>
     <message>
         <source>This machine has no stop of its own.</source>
@@ -3017,7 +3017,7 @@
     </message>
     <message>
         <source>%1: at hand from where you work.</source>
-        <translation>%1: al alcance desde su puesto.</translation>
+        <translation>%1: al alcance de la mano desde su puesto.</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -3033,11 +3033,11 @@
     </message>
     <message>
         <source>Nothing stops this machine. Keep off it.</source>
-        <translation>Nada detiene esta máquina. No la use.</translation>
+        <translation>Nada detiene esta máquina. No se acerque a ella.</translation>
     </message>
     <message>
         <source>After hours there is no way to it.</source>
-        <translation>Fuera de horario no se puede llegar allí.</translation>
+        <translation>Fuera de horario no hay camino hasta allí.</translation>
     </message>
     <message>
         <source>The plan has drawing faults (%1): something may be missing here.</source>
@@ -3056,7 +3056,7 @@
     <message>
         <source>Devices that are due (%1)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Dispositivos que vencen (%1)</translation>
+        <translation>Dispositivos pendientes (%1)</translation>
     </message>
     <message>
         <source>Devices of %2 (%1)</source>
@@ -3066,7 +3066,7 @@
     <message>
         <source>Devices of %2 that are due (%1)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Dispositivos de %2 que vencen (%1)</translation>
+        <translation>Dispositivos pendientes de %2 (%1)</translation>
     </message>
     <message>
         <source>Printed %1</source>
@@ -3156,12 +3156,12 @@
     <message>
         <source>It is no longer on the plan: nothing can be recorded of it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ya no está en el plano: no se puede anotar nada de él.</translation>
+        <translation>Ya no está en el plano: no se puede registrar nada de él.</translation>
     </message>
     <message>
         <source>Nothing in its way, marking legible</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nada lo tapa, rótulo legible</translation>
+        <translation>Nada lo obstruye, rotulación legible</translation>
     </message>
     <message>
         <source>Pressed, and it worked</source>
@@ -3289,7 +3289,7 @@
     </message>
     <message>
         <source>In its place, with its pin if it has one; nothing in its way, marking legible</source>
-        <translation>En su sitio, con su pasador si lo tiene; nada que estorbe, rotulado legible</translation>
+        <translation>En su sitio, con su pasador si lo tiene; nada lo obstruye, rotulación legible</translation>
     </message>
     <message>
         <source>a day that cannot be read</source>
@@ -3338,7 +3338,7 @@
     <message>
         <source>On the plan no way leads to: %1. See how to get there.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>En el plano ningún camino lleva a: %1. Hay que ver cómo llegar.</translation>
+        <translation>En el plano ningún camino lleva a: %1. Vea allí cómo llegar.</translation>
     </message>
     <message>
         <source>On the plan no way leads here.</source>
@@ -3355,7 +3355,7 @@
     </message>
     <message>
         <source>Tagged out by, until when</source>
-        <translation>Bloqueada por, hasta cuándo</translation>
+        <translation>Etiquetada fuera de servicio por, hasta cuándo</translation>
     </message>
     <message>
         <source>What else was done at once</source>
@@ -3363,11 +3363,11 @@
     </message>
     <message>
         <source>To test, with the work clear: %1</source>
-        <translation>Para probar, sin pieza: %1</translation>
+        <translation>Para probarlo, con la pieza separada de la herramienta: %1</translation>
     </message>
     <message>
         <source>What a stop stops must come to rest, and stay at rest.</source>
-        <translation>Lo que una parada detiene debe quedar en reposo y seguir en reposo.</translation>
+        <translation>Lo que una parada detiene debe detenerse del todo y seguir detenido.</translation>
     </message>
 </context>
 <context>
@@ -3475,7 +3475,7 @@
     <message>
         <source>the layout has no `revision`: nobody can tell this poster from an older one but by its hash</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>la distribución no tiene `revision`: solo por su hash se distingue este cartel de otro más antiguo</translation>
+        <translation>la distribución no tiene `revision`: solo por su suma de comprobación se distingue este cartel de otro más antiguo</translation>
     </message>
     <message>
         <source>its outline cannot be built; `stopwalk check` says why</source>
@@ -3500,7 +3500,7 @@
     <message>
         <source>%1: its words are too long for the sheet; they are cut</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: sus palabras son demasiado largas para la hoja; están cortadas</translation>
+        <translation>%1: sus textos son demasiado largos para la hoja; están cortados</translation>
     </message>
     <message>
         <source>%1: how it stops is in letters of %2 mm only, so that all of it fits on one page</source>
@@ -3514,11 +3514,11 @@
     </message>
     <message>
         <source>the check of %1 on %2 failed, and it has not passed since: it is shown as out of order; when it has passed, print this anew</source>
-        <translation>la comprobación de %1 del %2 no se pasó, y desde entonces ninguna: se muestra como fuera de servicio; cuando la pase, imprima esto de nuevo</translation>
+        <translation>%1 no pasó la comprobación del %2, ni ninguna desde entonces: se muestra como fuera de servicio; cuando pase una, imprima esto de nuevo</translation>
     </message>
     <message>
         <source>the check of %1 on %2 failed, and it has not passed since: the profile counts it as a stop all the same, and so it is shown as one</source>
-        <translation>la comprobación de %1 del %2 no se pasó, y desde entonces ninguna: el perfil lo cuenta como parada de todos modos, y así se muestra</translation>
+        <translation>%1 no pasó la comprobación del %2, ni ninguna desde entonces: el perfil lo cuenta como parada de todos modos, y así se muestra</translation>
     </message>
 </context>
 <context>
@@ -3556,7 +3556,7 @@
     <message>
         <source>%1, on a wall or post</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, en una pared o un poste</translation>
+        <translation>%1, en una pared o columna</translation>
     </message>
     <message>
         <source>%1, %2 above the floor</source>
@@ -3576,7 +3576,7 @@
     <message>
         <source>%1 never recorded</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: nunca registrado</translation>
+        <translation>%1: nunca se registró</translation>
     </message>
     <message>
         <source>%1 due today</source>
@@ -3586,17 +3586,17 @@
     <message>
         <source>%1 overdue by 1 day</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: vencido hace 1 día</translation>
+        <translation>%1: plazo vencido hace 1 día</translation>
     </message>
     <message>
         <source>%1 overdue by %2 days</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: vencido hace %2 días</translation>
+        <translation>%1: plazo vencido hace %2 días</translation>
     </message>
     <message>
         <source>failed on %1, to be checked again once it is mended</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>falló el %1, se comprobará de nuevo cuando esté reparado</translation>
+        <translation>falló el %1; por comprobar de nuevo cuando esté reparado</translation>
     </message>
     <message>
         <source>%1: %2 due, %3 overdue</source>
@@ -3626,7 +3626,7 @@
     <message>
         <source>Failed</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Fallado</translation>
+        <translation>Con fallo</translation>
     </message>
     <message>
         <source>Overdue</source>
@@ -3651,7 +3651,7 @@
     <message>
         <source>Failed: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Fallados: %1</translation>
+        <translation>Con fallo: %1</translation>
     </message>
     <message>
         <source>Say who does what is still to be done.</source>
@@ -3676,12 +3676,12 @@
     <message>
         <source>What does not stay stopped has not passed: choose the failure.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lo que no permanece detenido no ha pasado: elija el fallo.</translation>
+        <translation>Lo que no permanece detenido no ha pasado: elija «Falla».</translation>
     </message>
     <message>
         <source>Tick what was tried: a pass says nothing without it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Marque lo que se probó: sin ello, pasar no dice nada.</translation>
+        <translation>Marque lo que se probó: sin ello, «Aprobado» no dice nada.</translation>
     </message>
     <message>
         <source>Not recorded: %1 is being written by %2. What was entered is kept here; try again.</source>
@@ -3769,7 +3769,7 @@
     </message>
     <message>
         <source>Failed, and no longer on the plan: %1.</source>
-        <translation>Fallados y ya no en el plano: %1.</translation>
+        <translation>Con fallo y ya no en el plano: %1.</translation>
     </message>
     <message>
         <source>To be done by today: %1, overdue: %2.</source>
@@ -3805,7 +3805,7 @@
     </message>
     <message>
         <source>failed since %1, last on %2, to be checked again once it is mended</source>
-        <translation>fallado desde el %1, la última vez el %2; por comprobar de nuevo cuando esté reparado</translation>
+        <translation>con fallo desde el %1, la última vez el %2; por comprobar de nuevo cuando esté reparado</translation>
     </message>
     <message>
         <source>%1: failed on %2, and no longer on the plan under this id. Enter: say that it was taken away</source>
@@ -3813,7 +3813,7 @@
     </message>
     <message>
         <source>What does not stay in when pressed has not passed: choose the failure.</source>
-        <translation>Lo que no se queda enclavado al pulsarlo no ha pasado: elija el fallo.</translation>
+        <translation>Lo que no se queda enclavado al pulsarlo no ha pasado: elija «Falla».</translation>
     </message>
     <message>
         <source>Not recorded: that check was corrected meanwhile, by check %1: correct that one.</source>
@@ -3826,11 +3826,11 @@
     </message>
     <message>
         <source>Run-down %1: seconds from 0 to %2 are expected, such as 2.4.</source>
-        <translation>Tiempo de parada %1: se esperan segundos de 0 a %2, como 2,4.</translation>
+        <translation>Tiempo de parada %1: se esperan segundos de 0 a %2, como 2.4.</translation>
     </message>
     <message>
         <source>Stops nothing: it is looked at, and never pressed.</source>
-        <translation>No para nada: se mira y nunca se pulsa.</translation>
+        <translation>No detiene nada: se mira y nunca se pulsa.</translation>
     </message>
     <message>
         <source>a day that cannot be read</source>
@@ -3864,7 +3864,7 @@
     <message>
         <source>There is no device to inspect.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No hay ningún dispositivo que revisar.</translation>
+        <translation>No hay ningún dispositivo que inspeccionar.</translation>
     </message>
     <message>
         <source>The walk is %1, doors as after hours.</source>
@@ -3888,15 +3888,15 @@
     </message>
     <message>
         <source>What has something in its way has not passed: choose the failure.</source>
-        <translation>Lo que está obstruido no es apto: elija el fallo.</translation>
+        <translation>Lo que está obstruido no ha pasado: elija «Falla».</translation>
     </message>
     <message>
         <source>What has no legible marking has not passed: choose the failure.</source>
-        <translation>Lo que no tiene rotulación legible no es apto: elija el fallo.</translation>
+        <translation>Lo que no tiene rotulación legible no ha pasado: elija «Falla».</translation>
     </message>
     <message>
         <source>Say who tagged the machine out.</source>
-        <translation>Diga quién bloqueó la máquina.</translation>
+        <translation>Diga quién etiquetó la máquina como fuera de servicio.</translation>
     </message>
     <message>
         <source>%1 is no name.</source>
@@ -3904,7 +3904,7 @@
     </message>
     <message>
         <source>Say who tagged the machine out: %1</source>
-        <translation>Diga quién puso la máquina fuera de servicio: %1</translation>
+        <translation>Diga quién etiquetó la máquina como fuera de servicio: %1</translation>
     </message>
     <message>
         <source>Say who does what is still to be done: %1</source>
@@ -3939,7 +3939,7 @@
     </message>
     <message>
         <source>It stays a finding, as grave as it is, and is shown with these words everywhere. They are kept with the layout.</source>
-        <translation>Sigue siendo un hallazgo, tan grave como es, y se muestra en todas partes con estas palabras. Quedan en el archivo del plano.</translation>
+        <translation>Sigue siendo un hallazgo, tan grave como es, y se muestra en todas partes con estas palabras. Quedan con la distribución.</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -3990,7 +3990,7 @@
     </message>
     <message>
         <source>What lets it stand is taken out of the layout</source>
-        <translation>Lo que lo acepta se quita del plano</translation>
+        <translation>Lo que lo acepta se quita de la distribución</translation>
     </message>
     <message>
         <source>Pick a finding first.</source>
@@ -4166,7 +4166,7 @@
     <message>
         <source>Fails</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Faltas</translation>
+        <translation>Incumplimientos</translation>
     </message>
     <message>
         <source>Warns</source>
@@ -4271,7 +4271,7 @@
     </message>
     <message>
         <source>Farthest past its limit first</source>
-        <translation>Los más lejanos de su límite primero</translation>
+        <translation>Primero los que más rebasan su límite</translation>
     </message>
     <message>
         <source>By name</source>
@@ -4628,7 +4628,7 @@
     <message>
         <source>A break of it</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Incumplirla</translation>
+        <translation>Si no se cumple</translation>
     </message>
     <message>
         <source>How bad it is if the rule is not met.</source>
@@ -4638,7 +4638,7 @@
     <message>
         <source>fails</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>es una falta</translation>
+        <translation>es un incumplimiento</translation>
     </message>
     <message>
         <source>warns</source>
@@ -4727,7 +4727,7 @@
     </message>
     <message>
         <source>The rules and limits that the layout is audited by</source>
-        <translation>Las reglas y límites con los que se audita el plano</translation>
+        <translation>Las reglas y los límites con los que se audita la distribución</translation>
     </message>
     <message>
         <source>Profile fro&amp;m a file…</source>
@@ -4735,7 +4735,7 @@
     </message>
     <message>
         <source>One of your own, beside the layout</source>
-        <translation>Uno propio, junto al plano</translation>
+        <translation>Uno propio, junto a la distribución</translation>
     </message>
     <message>
         <source>File…</source>
@@ -4747,7 +4747,7 @@
     </message>
     <message>
         <source>All rules as they are kept here, for other layouts and the command line</source>
-        <translation>Todas las reglas como rigen aquí, para otros planos y la línea de órdenes</translation>
+        <translation>Todas las reglas como rigen aquí, para otras distribuciones y la línea de comandos</translation>
     </message>
     <message>
         <source>Save…</source>
@@ -4814,7 +4814,7 @@
     <message>
         <source>From the first sign of trouble to rest: reaction, walk and run-down. A plus: the run-down is not recorded.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Desde la primera señal de problema hasta el reposo: reacción, camino y tiempo de parada. Un más: el tiempo de parada no está registrado.</translation>
+        <translation>Desde la primera señal de problema hasta el reposo: reacción, camino y tiempo de parada. Un signo +: el tiempo de parada no está registrado.</translation>
     </message>
     <message>
         <source>Station</source>
@@ -5243,7 +5243,7 @@
     </message>
     <message>
         <source>what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say %4: accept it here, and it does.</source>
-        <translation>lo que %1 acepta hasta el %2 puede ser este hallazgo u otro de esta regla sobre %3. Para que sea este, el archivo del plano tiene que decir %4: acéptelo aquí, y lo dirá.</translation>
+        <translation>lo que %1 acepta hasta el %2 puede ser este hallazgo u otro de esta regla sobre %3. Para que sea este, la distribución tiene que decir %4: acéptelo aquí, y lo dirá.</translation>
     </message>
 </context>
 <context>
@@ -5291,7 +5291,7 @@
     <message>
         <source>Release to put it there; Escape leaves it where it was.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Suelte para dejarlo ahí; Escape lo deja donde estaba.</translation>
+        <translation>Suelte para dejarlo ahí; Esc lo deja donde estaba.</translation>
     </message>
 </context>
 <context>
@@ -5530,7 +5530,7 @@
     <message>
         <source>%1 (%2 runs)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 (%2 ensayos)</translation>
+        <translation>%1 (%2 mediciones)</translation>
     </message>
     <message>
         <source>not so: %1</source>
@@ -5595,7 +5595,7 @@
     <message>
         <source>%1 (corrected by %2)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 (corregido por %2)</translation>
+        <translation>%1 (corregida por %2)</translation>
     </message>
     <message>
         <source>%1 (in place of %2)</source>
@@ -5610,12 +5610,12 @@
     <message>
         <source>%1, entered %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, registrada %2</translation>
+        <translation>%1, registrada el %2</translation>
     </message>
     <message>
         <source>%1, until %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, hasta %2</translation>
+        <translation>%1, hasta el %2</translation>
     </message>
     <message>
         <source>Correct this check… (Enter)</source>
@@ -5625,11 +5625,11 @@
     <message>
         <source>%1, written %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, escrito el %2</translation>
+        <translation>%1, escrita el %2</translation>
     </message>
     <message>
         <source>machine tagged out by %1</source>
-        <translation>máquina bloqueada y etiquetada por %1</translation>
+        <translation>máquina etiquetada fuera de servicio por %1</translation>
     </message>
     <message>
         <source>no readable time</source>
@@ -5648,7 +5648,7 @@
     </message>
     <message>
         <source>an earlier day</source>
-        <translation>un día anterior</translation>
+        <translation>(día anterior)</translation>
     </message>
     <message>
         <source>Entered on %1 without a name, not recorded</source>
@@ -5714,17 +5714,17 @@
     <message>
         <source>It stays failed, on the plan and in the audit, until it passes a check of its own. Take the machine out of use as the shop&apos;s procedure says.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue como fallado, en el plano y en la auditoría, hasta que pase una comprobación propia. Ponga la máquina fuera de uso como diga el procedimiento del taller.</translation>
+        <translation>Sigue con fallo, en el plano y en la auditoría, hasta que pase una comprobación propia. Ponga la máquina fuera de uso como diga el procedimiento del taller.</translation>
     </message>
     <message>
         <source>Machine tagged out by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Máquina bloqueada por</translation>
+        <translation>Máquina etiquetada por</translation>
     </message>
     <message>
         <source>name; empty: it is not</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>nombre; vacío: no lo está</translation>
+        <translation>nombre; vacío: sin etiqueta</translation>
     </message>
     <message>
         <source>What else was done at once</source>
@@ -5753,7 +5753,7 @@
     </message>
     <message>
         <source>Tagged out until</source>
-        <translation>Bloqueada hasta</translation>
+        <translation>Etiquetada hasta</translation>
     </message>
 </context>
 <context>
@@ -5808,13 +5808,13 @@
         <source>%1 mo</source>
         <comment>months</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 m</translation>
+        <translation>%1 meses</translation>
     </message>
     <message>
         <source>%1 y</source>
         <comment>years</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 a</translation>
+        <translation>%1 años</translation>
     </message>
 </context>
 <context>
@@ -5822,26 +5822,26 @@
     <message>
         <source>Failed on %1 (check %2): it stays failed until it passes a check of its own, made by another person than %3.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Falló el %1 (comprobación %2): sigue fallado hasta que supere una comprobación propia, hecha por otra persona que %3.</translation>
+        <translation>Falló el %1 (comprobación %2): sigue con fallo hasta que supere una comprobación propia, hecha por otra persona que %3.</translation>
     </message>
     <message>
         <source>Failed on %1 (check %2): it stays failed until it passes a check of its own.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Falló el %1 (comprobación %2): sigue fallado hasta que supere una comprobación propia.</translation>
+        <translation>Falló el %1 (comprobación %2): sigue con fallo hasta que supere una comprobación propia.</translation>
     </message>
     <message>
         <source>Failed since %1. %2</source>
-        <translation>Fallado desde el %1. %2</translation>
+        <translation>Con fallo desde el %1. %2</translation>
     </message>
     <message>
         <source>It still counts as failed: by the times given, or as the records are not as they were written, it is not sure that it was taken away after check %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue contando como fallado: por las horas indicadas, o porque los registros no están como se escribieron, no es seguro que se retirara después de la comprobación %1.</translation>
+        <translation>Sigue contando como fallo: por las horas indicadas, o porque los registros no están como se escribieron, no es seguro que se retirara después de la comprobación %1.</translation>
     </message>
     <message>
         <source>It is still failed: %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sigue fallado: %1.</translation>
+        <translation>Sigue con fallo: %1.</translation>
     </message>
 </context>
 <context>
@@ -5859,7 +5859,7 @@
     <message>
         <source>it did not test %1, which the device stops now</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>no comprobó lo que el dispositivo para ahora: %1</translation>
+        <translation>no probó lo que el dispositivo detiene ahora: %1</translation>
     </message>
     <message>
         <source>, </source>
@@ -5874,7 +5874,7 @@
     <message>
         <source>it was not pressed, or did not stay in, or what it stops did not stop or stay stopped</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>no se accionó, o no quedó enclavado, o lo que para no se paró o no siguió parado</translation>
+        <translation>no se accionó, o no quedó enclavado, o lo que detiene no se detuvo o no siguió detenido</translation>
     </message>
     <message>
         <source>this check counts for nothing: %1</source>
@@ -5897,7 +5897,7 @@
     </message>
     <message>
         <source>it did not test %1</source>
-        <translation>no comprobó: %1</translation>
+        <translation>no probó: %1</translation>
     </message>
     <message>
         <source>it does not end as a record does</source>
@@ -5976,12 +5976,12 @@
     <message>
         <source>At rest: stop the clock (Space)</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Parada: detener el reloj (Espacio)</translation>
+        <translation>En reposo: detener el reloj (Espacio)</translation>
     </message>
     <message>
         <source>All %1 runs are timed</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Los %1 ensayos están medidos</translation>
+        <translation>Hechas las %1 mediciones</translation>
     </message>
     <message>
         <source>Time the run-down (Space)</source>
@@ -6014,7 +6014,7 @@
     <message>
         <source>Over what</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Sobre qué</translation>
+        <translation>Qué abarca</translation>
     </message>
     <message>
         <source>One room:</source>
@@ -6069,7 +6069,7 @@
     <message>
         <source>What is entered is kept; a round can be stopped and continued at any time.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lo que se apunta se conserva; una ronda se puede interrumpir y continuar en cualquier momento.</translation>
+        <translation>Lo que se introduce se conserva; una ronda se puede interrumpir y continuar en cualquier momento.</translation>
     </message>
     <message>
         <source>Sheet on paper…</source>
@@ -6232,7 +6232,7 @@
     <message>
         <source>The layout&apos;s own profile is not used</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>El perfil propio del plano no se usa</translation>
+        <translation>El perfil propio de la distribución no se usa</translation>
     </message>
     <message>
         <source>Of a moment ago: %1</source>
@@ -6461,7 +6461,7 @@
     <message>
         <source>Saved, but perhaps not for good</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Guardado, pero quizá no para siempre</translation>
+        <translation>Guardado, pero quizá no de forma duradera</translation>
     </message>
     <message>
         <source>%1 was changed by someone else</source>
@@ -6597,7 +6597,7 @@
     <message>
         <source>Test a stop only as its maker and the shop&apos;s procedure say, with the work clear. A record certifies nothing. Local codes, the maker and licensed people come first. &lt;a href=&quot;#&quot;&gt;More&lt;/a&gt;</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Pruebe una parada solo como digan el fabricante y el procedimiento del taller, sin pieza. Un registro no certifica nada. Las normas locales, el fabricante y el personal autorizado van primero. &lt;a href=&quot;#&quot;&gt;Más&lt;/a&gt;</translation>
+        <translation>Pruebe una parada solo como indiquen el fabricante y el procedimiento del taller, con la pieza separada de la herramienta. Un registro no certifica nada. Tienen prioridad las normas locales, el fabricante y los profesionales autorizados. &lt;a href=&quot;#&quot;&gt;Más&lt;/a&gt;</translation>
     </message>
     <message>
         <source>Save the layout first: inspection records stand beside its file.</source>
@@ -6717,7 +6717,7 @@
     <message>
         <source>Corrects check %1. That one stays in the records as it was written. Escape leaves it uncorrected.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Corrige la comprobación %1. Esa queda en los registros como se escribió. Escape la deja sin corregir.</translation>
+        <translation>Corrige la comprobación %1. Esa queda en los registros como se escribió. Esc la deja sin corregir.</translation>
     </message>
     <message>
         <source>%1 A correction undoes no failure: only a check of its own that passes does.</source>
@@ -6737,12 +6737,12 @@
     <message>
         <source>The clock was still running: that run is not kept.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>El reloj aún corría: esa medida no se guarda.</translation>
+        <translation>El reloj aún corría: esa medición no se guarda.</translation>
     </message>
     <message>
         <source>The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>El reloj aún corre: párelo (Espacio) cuando todo esté parado. Una medida errónea se puede quitar.</translation>
+        <translation>El reloj aún corre: deténgalo (Espacio) cuando todo esté en reposo. Una medición errónea se puede quitar.</translation>
     </message>
     <message>
         <source>Type in &quot;Inspected by&quot; who made this check: it bears that name for good.</source>
@@ -6790,7 +6790,7 @@
     </message>
     <message>
         <source>No round lists that device: say on the command line that it was taken away.</source>
-        <translation>Ninguna ronda incluye ese dispositivo: diga en la línea de órdenes que se retiró.</translation>
+        <translation>Ninguna ronda incluye ese dispositivo: diga en la línea de comandos que se retiró.</translation>
     </message>
     <message>
         <source>If it was taken away, press Enter once more. What it failed, and what is still to be done at it, is then no longer asked for. If it only has another id now, leave it.</source>
@@ -6808,7 +6808,7 @@
     <message>
         <source>%1 Failed only by them: %2. That is then forgotten once the layout is closed, unless it is checked in this round.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 Fallados solo según ellos: %2. Eso se olvida al cerrar el plano, salvo que se compruebe en esta ronda.</translation>
+        <translation>%1 Con fallo solo según ellos: %2. Eso se olvida al cerrar la distribución, salvo que se compruebe en esta ronda.</translation>
     </message>
     <message>
         <source>, </source>
@@ -6822,7 +6822,7 @@
     </message>
     <message>
         <source>The settings of this computer cannot be written: what is entered here is lost if it is not recorded before the program ends.</source>
-        <translation>No se puede escribir la configuración de este equipo: lo anotado aquí se pierde si no se registra antes de que termine el programa.</translation>
+        <translation>No se puede escribir la configuración de este equipo: lo introducido aquí se pierde si no se registra antes de que termine el programa.</translation>
     </message>
     <message>
         <source>Round %1, %2, %3: %4 of %5 checked</source>
@@ -6848,7 +6848,7 @@
     <message>
         <source>Nobody can stand where the walk is to begin: choose another place.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nadie puede estar de pie donde debe empezar el recorrido: hay que elegir otro lugar.</translation>
+        <translation>Nadie puede estar de pie donde debe empezar el recorrido: elija otro lugar.</translation>
     </message>
 </context>
 <context>
@@ -6915,7 +6915,7 @@ Never rely on a stop as a guard. Test a stop only as the maker and the shop&apos
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Stopwalk comprueba un dibujo con las reglas elegidas. No certifica una máquina, una parada ni una sala. Tienen prioridad las normas locales, el fabricante de la máquina, la autoridad competente y los profesionales autorizados.
 
-Nunca confíe en una parada como protección. Pruebe una parada solo como indiquen el fabricante y el procedimiento del taller, con la pieza libre. Cualquiera puede pulsar cualquier parada.</translation>
+Nunca confíe en una parada como protección. Pruebe una parada solo como indiquen el fabricante y el procedimiento del taller, con la pieza separada de la herramienta. Cualquiera puede pulsar cualquier parada.</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -7230,7 +7230,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>The place to &amp;draw</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lugar para &amp;dibujar</translation>
+        <translation>Área &amp;Dibujar</translation>
     </message>
     <message>
         <source>Alt+1</source>
@@ -7240,7 +7240,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>The place to &amp;audit</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lugar para &amp;auditar</translation>
+        <translation>Área &amp;Auditar</translation>
     </message>
     <message>
         <source>Alt+2</source>
@@ -7315,7 +7315,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Places of work</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lugares de trabajo</translation>
+        <translation>Áreas de trabajo</translation>
     </message>
     <message>
         <source>Draw</source>
@@ -7457,7 +7457,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>The place of the pos&amp;ter</source>
-        <translation>Lu&amp;gar del cartel</translation>
+        <translation>Área Ca&amp;rtel</translation>
     </message>
     <message>
         <source>Alt+4</source>
@@ -7482,7 +7482,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>The place to in&amp;spect</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lugar para ins&amp;peccionar</translation>
+        <translation>Área Ins&amp;peccionar</translation>
     </message>
     <message>
         <source>Alt+3</source>
@@ -7517,12 +7517,12 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Save the &amp;bundle of a period…</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Guardar el con&amp;junto de un período…</translation>
+        <translation>Guardar la recop&amp;ilación de un período…</translation>
     </message>
     <message>
         <source>All stations, as the layout is, are in %1.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Todos los puestos, tal como está el plano, están en %1.</translation>
+        <translation>Todos los puestos, tal como está la distribución, están en %1.</translation>
     </message>
     <message>
         <source>A record is being written. The window closes when it is on the disk.</source>
@@ -7537,7 +7537,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>The inspection records of %1 stay with it. Failed by them, and not known here: %2 devices.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Los registros de inspección de %1 se quedan con él. Fallados según ellos y no conocidos aquí: %2 dispositivos.</translation>
+        <translation>Los registros de inspección de %1 se quedan con él. Con fallo según ellos y no conocidos aquí: %2 dispositivos.</translation>
     </message>
     <message>
         <source>%1 %2 has records of its own.</source>
@@ -7582,7 +7582,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>%1 was changed by another program, and was read again: the layout is audited by what it says now.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Otro programa ha cambiado %1, y se ha leído de nuevo: el plano se audita según lo que dice ahora.</translation>
+        <translation>Otro programa ha cambiado %1, y se ha leído de nuevo: la distribución se audita según lo que dice ahora.</translation>
     </message>
     <message>
         <source>%1 was changed by another program. %2 The profile as it was read before stays in use until it can be read again.</source>
@@ -7611,15 +7611,15 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Failed and not passed since, and counted as a stop all the same: %1.</source>
-        <translation>Fallado y no superado desde entonces, aun así cuenta como parada: %1.</translation>
+        <translation>No pasó una comprobación, ni ninguna desde entonces; aun así cuenta como parada: %1.</translation>
     </message>
     <message>
         <source>Failed and not passed since, and counted as no stop: %1.</source>
-        <translation>Fallado y no superado desde entonces, no cuenta como parada: %1.</translation>
+        <translation>No pasó una comprobación, ni ninguna desde entonces; no cuenta como parada: %1.</translation>
     </message>
     <message>
         <source>Failed and not passed since, and no longer on the plan under this id: %1. What stands in its place now counts as a stop.</source>
-        <translation>Fallado y no superado desde entonces, y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
+        <translation>No pasó una comprobación, ni ninguna desde entonces, y ya no está en el plano con este identificador: %1. Lo que está ahora en su lugar cuenta como parada.</translation>
     </message>
     <message>
         <source>findings</source>
@@ -7631,7 +7631,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>All findings, as the layout is, are in %1.</source>
-        <translation>Todos los hallazgos, tal como está el plano, están en %1.</translation>
+        <translation>Todos los hallazgos, tal como está la distribución, están en %1.</translation>
     </message>
     <message>
         <source>Audi&amp;t</source>
@@ -7655,15 +7655,15 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Save the layout first: a profile file stands beside it.</source>
-        <translation>Guarde antes el plano: un archivo de perfil está junto a él.</translation>
+        <translation>Guarde antes la distribución: un archivo de perfil está junto a ella.</translation>
     </message>
     <message>
         <source>It must stand in the folder of the layout or below, so that it goes where the layout goes.</source>
-        <translation>Debe estar en la carpeta del plano o debajo, para que vaya adonde va el plano.</translation>
+        <translation>Debe estar en la carpeta de la distribución o debajo, para que vaya adonde va la distribución.</translation>
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
-        <translation>Escrito, pero quizá no para siempre</translation>
+        <translation>Escrito, pero quizá no de forma duradera</translation>
     </message>
     <message>
         <source>R&amp;ename…</source>
@@ -7806,7 +7806,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Replace what is there?</source>
-        <translation>¿Reemplazar lo que hay?</translation>
+        <translation>¿Sustituir lo que hay?</translation>
     </message>
     <message>
         <source>The poster has several pages, and each is a file. There already: %1.</source>
@@ -7818,7 +7818,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Replace them</source>
-        <translation>Reemplazarlos</translation>
+        <translation>Sustituirlos</translation>
     </message>
     <message>
         <source>It is write-protected, and is left as it is. Save under another name.</source>
@@ -7830,7 +7830,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
-        <translation>Escrito, pero quizá no para siempre</translation>
+        <translation>Escrito, pero quizá no de forma duradera</translation>
     </message>
     <message>
         <source>The posters are written</source>
@@ -7942,7 +7942,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Click the wall where the poster is to hang; Escape goes back to the poster.</source>
-        <translation>Haga clic en la pared donde va a colgar el cartel; Escape vuelve al cartel.</translation>
+        <translation>Haga clic en la pared donde va a colgar el cartel; Esc vuelve al cartel.</translation>
     </message>
     <message>
         <source>The wheel zooms and dragging moves the page; 0 shows it whole.</source>
@@ -7989,7 +7989,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>%1 What had failed when they were last read still counts as failed.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 Lo que había fallado en la última lectura sigue contando como fallado.</translation>
+        <translation>%1 Lo que había fallado en la última lectura sigue contando como fallo.</translation>
     </message>
     <message>
         <source>The inspection records in %1 are gone: %2 that were read here.</source>
@@ -8004,7 +8004,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>%1 Find out who moved or changed the file, and put it back. What failed by them still counts as failed here, and nothing is recorded until they are back or a round is started anew.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 Averigüe quién movió o cambió el archivo y devuélvalo a su sitio. Lo que falló según ellos sigue contando aquí como fallado, y no se registra nada hasta que vuelvan o se empiece una ronda nueva.</translation>
+        <translation>%1 Averigüe quién movió o cambió el archivo y devuélvalo a su sitio. Lo que falló según ellos sigue contando aquí como fallo, y no se registra nada hasta que vuelvan o se empiece una ronda nueva.</translation>
     </message>
     <message>
         <source>Line %1 of the inspection records in %2 is not as it was written: %3. No pass counts up to line %4.</source>
@@ -8017,7 +8017,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>%1 are the inspection records of %2 too: what failed in one counts as failed in the other. Save one of them under a name of its own.</source>
-        <translation>%1 son también los registros de inspección de %2: lo que falló en uno cuenta como fallado en el otro. Guarde uno de ellos con un nombre propio.</translation>
+        <translation>%1 son también los registros de inspección de %2: lo que falló en uno cuenta como fallo en el otro. Guarde uno de ellos con un nombre propio.</translation>
     </message>
     <message>
         <source>Lines of it that cannot be read any more: %1. What failed by them is not known.</source>
@@ -8127,7 +8127,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>That is the layout itself</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Ese es la propia distribución</translation>
+        <translation>Esa es la propia distribución</translation>
     </message>
     <message>
         <source>Save it under another name.</source>
@@ -8172,7 +8172,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>What is due</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Lo que vence</translation>
+        <translation>Lo pendiente</translation>
     </message>
     <message>
         <source>The sheet is being made…</source>
@@ -8187,7 +8187,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>There is no device that is due.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No vence ningún dispositivo.</translation>
+        <translation>No hay ningún dispositivo pendiente.</translation>
     </message>
     <message>
         <source>There is no device to inspect.</source>
@@ -8257,7 +8257,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>No round is being walked. The sheet opens none: it is opened when the sheet is entered. One room, other doors or another beginning are chosen in the form of a new round.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No hay ninguna ronda en curso. La hoja no abre ninguna: se abre al pasar la hoja. Una sola sala, otras puertas u otro comienzo se eligen en el formulario de una ronda nueva.</translation>
+        <translation>No hay ninguna ronda en curso. La hoja no abre ninguna: se abre al registrar la hoja. Una sola sala, otras puertas u otro comienzo se eligen en el formulario de una ronda nueva.</translation>
     </message>
     <message>
         <source>Choose…</source>
@@ -8267,7 +8267,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Nobody can stand where the walk is to begin: choose another place.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Nadie puede estar de pie donde debe empezar el recorrido: hay que elegir otro lugar.</translation>
+        <translation>Nadie puede estar de pie donde debe empezar el recorrido: elija otro lugar.</translation>
     </message>
     <message>
         <source>From … to …</source>
@@ -8313,11 +8313,11 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Arrow keys go from wall to wall, Enter hangs the poster there, Escape leaves. The list of walls does the same.</source>
-        <translation>Las flechas van de pared en pared, Intro cuelga allí el cartel, Escape sale. La lista de paredes hace lo mismo.</translation>
+        <translation>Las flechas van de pared en pared, Intro cuelga allí el cartel, Esc sale. La lista de paredes hace lo mismo.</translation>
     </message>
     <message>
         <source>Click the wall where the poster is to hang; Escape goes back to it.</source>
-        <translation>Haga clic en la pared donde va a colgar el cartel; Escape vuelve a él.</translation>
+        <translation>Haga clic en la pared donde va a colgar el cartel; Esc vuelve a él.</translation>
     </message>
     <message>
         <source>Hangs here</source>
