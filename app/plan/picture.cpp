@@ -77,15 +77,21 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     const auto state = marks.states->find(items_[i]->id);
     return state == marks.states->end() ? StationState::NotAudited : state->second;
   };
+  const auto checkOf = [&](std::size_t i) -> std::optional<CheckMark> {
+    if (!marks.checks) return std::nullopt;
+    const auto check = marks.checks->find(items_[i]->id);
+    return check == marks.checks->end() ? std::nullopt : std::optional(check->second);
+  };
   // The tick of a device hides no cross of another.
   const auto isDevice = [&](std::size_t i) { return items_[i]->layer == ItemLayer::Device; };
   const auto devices = std::ranges::find_if(shown, isDevice);
-  std::stable_partition(devices, std::find_if_not(devices, shown.end(), isDevice),
-                        [&](std::size_t i) { return stateOf(i) != StationState::Fails; });
+  std::stable_partition(devices, std::find_if_not(devices, shown.end(), isDevice), [&](std::size_t i) {
+    return checkOf(i).value_or(CheckMark()).sign != CheckSign::Failed;
+  });
 
   PaintContext context{view, theme};
   context.grid = marks.grid;
-  context.by_records = marks.by_records;
+  context.by_records = marks.checks != nullptr;
   std::vector<Label> labels = marks.labels;
   std::vector<Covered> covered;
   for (const QRectF& box : marks.taken) covered.push_back({box, ItemLayer::Note, nullptr});
@@ -103,6 +109,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     context.selected = marks.selected && marks.selected(item.id);
     context.hovered = !marks.hovered.empty() && item.id == marks.hovered;
     context.state = stateOf(i);
+    context.check = checkOf(i);
     painter.save();
     item.paint(painter, context);
     painter.restore();
@@ -118,6 +125,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
   paintOnFloors();
   for (const std::size_t i : shown) {
     context.state = stateOf(i);
+    context.check = checkOf(i);
     items_[i]->paintSign(painter, context);
   }
   paintLabels(painter, theme, visible, std::move(labels), covered);

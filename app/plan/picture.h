@@ -15,12 +15,12 @@ namespace stopwalk::plan {
 struct Marks {
   std::function<bool(const std::string& id)> selected;
   std::string hovered;
-  const std::map<std::string, StationState>* states = nullptr;  // by id: of stations, of devices
+  const std::map<std::string, StationState>* states = nullptr;  // of stations, by id
+  const std::map<std::string, CheckMark>* checks = nullptr;     // of devices, by id; none: not shown
   std::optional<layout::LengthUnit> grid = {};                  // of the floors, if it is shown
   std::function<void(QPainter&)> on_floors = {};  // paints on the floors, under all that stands on them
   std::vector<Label> labels = {};                 // besides those of the items
   std::vector<QRectF> taken = {};                 // where no label goes
-  bool by_records = false;                        // they are of checks, not of an audit
 };
 
 // A layout as items, and where they are.

@@ -33,8 +33,7 @@ PlanView::PlanView(edits::EditedLayout& edited, edits::Selection& selection, Cat
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAccessibleName(tr("Plan"));
-  setAccessibleDescription(
-      tr("The plan of the workshop. The list of things beside it does the same by keyboard."));
+  describeForReaders();
   patience_.setSingleShot(true);
   patience_.setTimerType(Qt::PreciseTimer);
   patience_.setInterval(kPatience_ms);
@@ -105,6 +104,7 @@ void PlanView::showInspected(std::optional<InspectedOnPlan> inspected) {
   if (inspected && inspection_ && inspection_->inspected() == *inspected) return;
   inspection_.reset();
   if (inspected) inspection_.emplace(std::move(*inspected));
+  say();
   update();
 }
 
@@ -122,11 +122,7 @@ void PlanView::setFailed(std::vector<std::string> devices) {
 // Where the plan shows what the records say, a cross of theirs is enough.
 std::vector<std::string> PlanView::failedUnmarked() const {
   std::vector<std::string> devices = failed_;
-  if (inspection_)
-    std::erase_if(devices, [&](const std::string& id) {
-      const auto state = inspection_->states().find(id);
-      return state != inspection_->states().end() && state->second == StationState::Fails;
-    });
+  if (inspection_) std::erase_if(devices, [&](const std::string& id) { return inspection_->isFailed(id); });
   return devices;
 }
 
@@ -269,8 +265,10 @@ void PlanView::paintEvent(QPaintEvent*) {
   Marks marks;
   marks.selected = [this](const std::string& id) { return selection_.contains(id); };
   marks.hovered = hovered_;
-  marks.by_records = inspection_.has_value();
-  marks.states = inspection_ ? &inspection_->states() : &marks_.states();
+  if (inspection_)
+    marks.checks = &inspection_->marks();
+  else
+    marks.states = &marks_.states();
   if (shows_grid_) {
     marks.grid = shown().unit;
     paintGrid(painter, view_, theme_, theme_.outside, visible, shown().unit);
@@ -284,7 +282,10 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.labels = reach_->labels(view_);
     marks.taken.push_back(legend = reach_->legendBox(view_, inside, reach_is_current_));
   }
-  if (inspection_) marks.labels = inspection_->labels(picture(), view_);
+  if (inspection_) {
+    marks.labels = inspection_->labels(picture(), view_);
+    marks.taken.push_back(legend = inspection_->legendBox(picture(), view_, inside));
+  }
   picture().paint(painter, view_, theme_, inside, marks);
   if (inspection_) inspection_->paintWalk(painter, view_, theme_);
   marks_.paintFaults(painter, view_, theme_, picture());
@@ -292,11 +293,14 @@ void PlanView::paintEvent(QPaintEvent*) {
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
   routes.paint(painter, theme_);
   if (reach_) reach_->paintLegend(painter, theme_, legend, reach_is_current_);
+  if (inspection_ && !legend.isEmpty()) inspection_->legend().paint(painter, theme_, legend);
   paintScaleBar(painter, view_, theme_, visible.size(), shown().unit);
   marks_.paintChanges(painter, view_, theme_, shown());
   tool_->paintOver(painter);
   if (pointer_ && (isPreviewing() || isHolding()))
     paintTagAtPointer(painter, theme_, *pointer_, tellsOfChanges(), isPreviewing() ? kTag_px : 0);
+  else if (pointer_ && !panned_from_)
+    paintTagAtPointer(painter, theme_, *pointer_, tellsOfCheck(hovered_));
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
 }
 
@@ -312,12 +316,30 @@ void PlanView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
 }
 
+QString PlanView::tellsOfCheck(const std::string& id) const {
+  const QString told = inspection_ ? inspection_->told(id) : QString();
+  const auto thing = told.isEmpty() ? std::nullopt : edits::findThing(shown(), id);
+  return thing ? tr("%1\n%2", "what it is; what its last check came to")
+                     .arg(describe(shown(), catalogue_.kinds, *thing, nullptr), told)
+               : QString();
+}
+
+// With what the records say of the device that is picked.
+void PlanView::describeForReaders() {
+  QString said = tr("The plan of the workshop. The list of things beside it does the same by keyboard.");
+  if (selection_.ids().size() == 1)
+    if (const QString check = tellsOfCheck(selection_.ids().front()); !check.isEmpty())
+      said = tr("%1 Picked: %2").arg(said, QString(check).replace('\n', ": "));
+  if (said != accessibleDescription()) setAccessibleDescription(said);
+}
+
 // Walks only where they are those of what is shown; what a drag changes stands beside the pointer.
 void PlanView::say() {
   QString sentence;
   const audit::Report* walks = marks_.isCurrent() && !isPreviewing() ? marks_.report() : nullptr;
   if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
     sentence = describe(shown(), catalogue_.kinds, *thing, walks) + "   ";
+  describeForReaders();
   const bool is_fixed = edited_.isReadOnly() && !selection_.empty();  // what is picked cannot be moved
   if (isHolding()) return emit said(tr("Release to put it there; Escape leaves it where it was."));
   emit said(is_fixed ? sentence.trimmed() : sentence + tool_->prompt());

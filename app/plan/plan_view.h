@@ -73,6 +73,9 @@ class PlanView : public QWidget, private ToolHost {
   geometry::Point middle() const;
   // What a drag that is going on changes, a line for each station; as painted beside the pointer.
   QString tellsOfChanges() const { return marks_.tellsOfChanges(); }
+  // Where the records are shown: what a device is and what its last check came to; of others empty. As
+  // painted beside the pointer.
+  QString tellsOfCheck(const std::string& id) const;
   // Whether that, and how stations stand, was found for the layout that is shown.
   bool isAudited() const { return marks_.isCurrent(); }
   const ViewTransform& transform() const { return view_; }
@@ -128,6 +131,7 @@ class PlanView : public QWidget, private ToolHost {
   std::vector<std::string> failedUnmarked() const;
   void paintSoon();
   void say();
+  void describeForReaders();
   void showCursor();
   void letGoOfSpace();
   bool pans(const QMouseEvent& event) const;

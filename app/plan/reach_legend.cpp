@@ -1,7 +1,7 @@
 // What the colours of a reach map mean.
 #include <algorithm>
-#include <limits>
 
+#include "app/plan/legend_corner.h"
 #include "app/plan/reach_layer.h"
 #include "app/plan/text.h"
 #include "core/audit/wording.h"
@@ -11,7 +11,7 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr int kSwatches = 5;
-constexpr double kSwatch_px = 36, kLegend_px = 260, kMargin_px = 8;
+constexpr double kSwatch_px = 36, kLegend_px = 260, kMargin_px = kLegendMargin_px;
 constexpr int kScale_rows = 2;
 
 double rowOf(const QFontMetricsF& metrics) {
@@ -42,26 +42,12 @@ QStringList ReachLayer::legendLines(bool is_current) const {
 QRectF ReachLayer::legendBox(const ViewTransform& view, const QRectF& visible, bool is_current) const {
   const QFontMetricsF metrics{labelFont()};
   const QSizeF text = textSize(legendLines(is_current).join('\n'), metrics);
-  QRectF box(0, 0, std::max(text.width(), kLegend_px) + 2 * kMargin_px,
-             text.height() + kScale_rows * rowOf(metrics) + 2 * kMargin_px);
-  const QRectF inside = visible.adjusted(kMargin_px, kMargin_px, -kMargin_px, -kMargin_px);
-  QRectF best;
-  double least = std::numeric_limits<double>::infinity();
-  for (const auto move : {&QRectF::moveTopRight, &QRectF::moveTopLeft, &QRectF::moveBottomRight}) {
-    const QPointF corner = move == &QRectF::moveTopRight  ? inside.topRight()
-                           : move == &QRectF::moveTopLeft ? inside.topLeft()
-                                                          : inside.bottomRight();
-    (box.*move)(corner);
-    double hidden = 0;
-    for (const ReachFloor& floor : floors_) {
-      const QRectF under = view.toPixels(geometry::boxOf(floor.outline)) & box;
-      hidden += under.width() * under.height();
-    }
-    if (hidden >= least) continue;
-    least = hidden;
-    best = box;
-  }
-  return best;
+  const QSizeF size(std::max(text.width(), kLegend_px) + 2 * kMargin_px,
+                    text.height() + kScale_rows * rowOf(metrics) + 2 * kMargin_px);
+  KeptInSight kept;
+  for (const ReachFloor& floor : floors_)
+    kept.grounds.push_back(view.toPixels(geometry::boxOf(floor.outline)));
+  return legendCorner(size, visible, kept);
 }
 
 void ReachLayer::paintLegend(QPainter& painter, const Theme& theme, const QRectF& box,

@@ -3,6 +3,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTimer>
+#include <QVBoxLayout>
 
 #include "app/panels/announce.h"
 #include "app/rounds/failure_form.h"
@@ -44,6 +45,7 @@ void CheckCard::showText(const CardText& text) {
   tried_->setIsStop(is_stop_);
   timer_->setVisible(is_stop_);
   paper_->setVisible(is_there_);  // that something is no longer there is of now
+  placePaper();
   setWriting(writing_);
 }
 
@@ -56,6 +58,7 @@ void CheckCard::showEntered(const Entered& entered) {
   second_->setText(entered.second);
   showFailureForm();
   tell({}, false);
+  showVerbs();
 }
 
 // Nothing that was typed there goes unseen into a record, or out of one.
@@ -99,6 +102,7 @@ void CheckCard::enteredChanged() {
                   "note if it holds.")
              : QString(),
        drops);
+  showVerbs();
   emit changed();
 }
 
@@ -122,6 +126,22 @@ void CheckCard::setWriting(bool writing) {
   const bool fits = QFontMetrics(large).horizontalAdvance(text) <= kRecordText_px;
   record_->setFont(fits ? large : bold());
   record_->setText(text);
+  showVerbs();
+}
+
+// Of what is entered from paper the time comes first, as on the paper; who walks the round has none, as a
+// rule.
+void CheckCard::placePaper() {
+  const bool first = paper_round_.has_value();
+  body_->removeWidget(paper_);
+  body_->insertWidget(first ? body_->indexOf(tried_) : body_->indexOf(note_) + 1, paper_);
+  setTabOrder(first ? static_cast<QWidget*>(next_) : note_, on_paper_);
+}
+
+void CheckCard::goToPaper() {
+  scroll_->ensureWidgetVisible(paper_);
+  on_paper_->setFocus(Qt::ShortcutFocusReason);
+  on_paper_->selectAll();
 }
 
 void CheckCard::paperTyped() {

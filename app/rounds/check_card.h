@@ -12,6 +12,10 @@
 class QScrollArea;
 class QVBoxLayout;
 
+namespace stopwalk::panels {
+class Verb;
+}
+
 namespace stopwalk::rounds {
 
 class FailureForm;
@@ -69,6 +73,15 @@ class CheckCard : public QWidget {
   QLineEdit* second() const { return second_; }
   // Stays from card to card, as a paper has one for all.
   QLineEdit* onPaper() const { return on_paper_; }
+  // All that is chosen or timed here, for menus: what was tried, what came of it, the clock, and the line for
+  // the time on paper. Each is done by its key too, while the card has the keyboard.
+  const std::vector<panels::Verb*>& triedVerbs() const { return tried_verbs_; }
+  const std::vector<panels::Verb*>& resultVerbs() const { return result_verbs_; }
+  panels::Verb& clockVerb() const { return *clock_verb_; }
+  panels::Verb& paperVerb() const { return *paper_verb_; }
+  // Why nothing can be done here; empty: it can.
+  void setWhyNot(const QString& why);
+
   QPushButton* recordButton() const { return record_; }
   QPushButton* previousButton() const { return previous_; }
   QPushButton* nextButton() const { return next_; }
@@ -92,7 +105,13 @@ class CheckCard : public QWidget {
   QWidget* foot();
   QWidget* people();
   QString paperTime() const;
-  bool chooseByKey(const QString& key);
+  void makeVerbs();
+  void showVerbs();
+  QString whyNotNow() const;
+  bool doByKey(const QKeyEvent& event);
+  void goToPaper();
+  static QString paperKey() { return tr("T", "the key for: the time on paper"); }
+  void placePaper();
   void enteredChanged();
   void showFailureForm();
   void showQuestions();
@@ -104,12 +123,16 @@ class CheckCard : public QWidget {
   QProgressBar* progress_;
   QPushButton *previous_, *next_, *leave_, *record_;
   QScrollArea* scroll_;
+  QVBoxLayout* body_;
   WhatWasTried* tried_;
   ResultChoice* result_;
   RunDownTimer* timer_;
   FailureForm* failure_;
   QWidget *people_, *paper_;
   QLineEdit *note_, *inspector_, *second_, *on_paper_;
+  std::vector<panels::Verb*> tried_verbs_, result_verbs_;
+  panels::Verb *clock_verb_, *paper_verb_;
+  QString why_not_;
   bool writing_ = false;
   bool is_there_ = true;
   std::optional<inspection::Round> paper_round_;

@@ -4,6 +4,7 @@
 
 #include "app/rounds/check_card.h"
 #include "app/rounds/failure_form.h"
+#include "app/rounds/finger_scroll.h"
 #include "app/rounds/line.h"
 #include "app/rounds/run_down_timer.h"
 #include "app/rounds/what_was_tried.h"
@@ -49,8 +50,10 @@ CheckCard::CheckCard(QWidget* parent) : QWidget(parent) {
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  new FingerScroll(*scroll_);
   column->addWidget(scroll_, 1);
   column->addWidget(foot());
+  makeVerbs();
   showText({});
   showEntered({});
   showNotRecorded({});
@@ -95,7 +98,7 @@ QWidget* CheckCard::head() {
 
 QWidget* CheckCard::body() {
   auto* body = new QWidget(this);
-  auto* column = new QVBoxLayout(body);
+  auto* column = body_ = new QVBoxLayout(body);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   where_ = wrapped(body);
@@ -119,6 +122,7 @@ QWidget* CheckCard::body() {
   auto* paper = new QVBoxLayout(paper_);
   paper->setContentsMargins(0, 0, 0, 0);
   on_paper_ = addLine(*paper, tr("Done on paper on"), {}, paper_);
+  on_paper_->setToolTip(tr("Key: %1").arg(paperKey()));
   column->addWidget(paper_);
   column->addStretch(1);
   connect(tried_, &WhatWasTried::changed, this, &CheckCard::enteredChanged);

@@ -54,11 +54,19 @@ QString Counting::but(const inspection::Check& check) const {
   return pass == passes_.end() || check.result != inspection::Result::Pass ? QString() : pass->second;
 }
 
-plan::StationState Counting::sign(const inspection::Check& check) const {
-  if (check.result == inspection::Result::Fail) return plan::StationState::Fails;
+plan::CheckSign Counting::sign(const inspection::Check& check) const {
+  switch (check.result) {
+    case inspection::Result::Fail:
+      return plan::CheckSign::Failed;
+    case inspection::Result::NotTested:
+      return plan::CheckSign::NotTested;
+    case inspection::Result::NotAccessible:
+      return plan::CheckSign::NotReached;
+    case inspection::Result::Pass:
+      break;
+  }
   const auto pass = passes_.find(check.number);
-  return pass != passes_.end() && pass->second.isEmpty() ? plan::StationState::Meets
-                                                         : plan::StationState::Warns;
+  return pass != passes_.end() && pass->second.isEmpty() ? plan::CheckSign::Passed : plan::CheckSign::Short;
 }
 
 }  // namespace stopwalk::rounds

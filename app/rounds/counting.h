@@ -4,7 +4,7 @@
 #include <map>
 #include <span>
 
-#include "app/plan/items/item.h"
+#include "app/plan/items/check_sign.h"
 #include "core/inspection/schedule.h"
 #include "core/layout/layout.h"
 #include "core/planning/inspected_devices.h"
@@ -23,8 +23,8 @@ class Counting {
   // What is to be said behind "pass"; empty: it counts and leaves nothing open, or it is no pass, or was
   // corrected.
   QString but(const inspection::Check& check) const;
-  // A tick for a pass of which nothing is to be said, a cross for a failure, a triangle for all else.
-  plan::StationState sign(const inspection::Check& check) const;
+  // A pass of which something is to be said falls short.
+  plan::CheckSign sign(const inspection::Check& check) const;
 
  private:
   std::map<std::size_t, QString> passes_;  // of checks that are not corrected, by number: what is to be said

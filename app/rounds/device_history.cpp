@@ -6,8 +6,9 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "app/panels/actions/verb.h"
 #include "app/panels/rows.h"
-#include "app/plan/items/station_sign.h"
+#include "app/plan/items/check_sign.h"
 #include "app/plan/theme.h"
 #include "app/rounds/big_button.h"
 #include "app/rounds/open_failure.h"
@@ -23,14 +24,14 @@ constexpr int kNumberRole = Qt::UserRole;
 constexpr int kHighest_px = 150, kSign_px = 24;
 
 // The signs of the plan.
-QIcon iconOf(plan::StationState state, const QWidget& on) {
+QIcon iconOf(plan::CheckSign is, const QWidget& on) {
   QPixmap sign(kSign_px, kSign_px);
   sign.fill(Qt::transparent);
   QPainter painter(&sign);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.scale(2, 2);  // a small one is the bare shape
-  constexpr double kMiddle = kSign_px / 4.0;
-  plan::paintStationRing(painter, plan::Theme::of(on.palette()), state, {kMiddle, kMiddle}, kMiddle - 1);
+  constexpr double kMiddle = kSign_px / 2.0;
+  plan::paintCheckMark(painter, plan::Theme::of(on.palette()), {is, plan::CheckAge::None}, {kMiddle, kMiddle},
+                       kMiddle - 3);
   return sign;
 }
 
@@ -97,10 +98,15 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
   title_ = new QLabel(this);
   title_->setWordWrap(true);
   title_->setTextFormat(Qt::PlainText);
-  correct_ = new QPushButton(tr("Correct this check… (Enter)"), this);
+  correct_ = new QPushButton(this);
   correct_->setAutoDefault(false);
   correct_->setMinimumHeight(kTouch_px);
-  correct_->setToolTip(tr("A correction is a record of its own; the old one stays as it was written."));
+  correct_verb_ = new panels::Verb(
+      {tr("Correct the chec&k that is picked…"),
+       tr("A correction is a record of its own; the old one stays as it was written."),
+       tr("Correct this check… (Enter)")},
+      [this] { emit correctWanted(current()); }, this);
+  correct_verb_->showOn(*correct_);
   row->addWidget(title_, 1);
   row->addWidget(correct_);
   list_ = new QTreeWidget(this);
@@ -114,14 +120,17 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
   list_->header()->setSectionResizeMode(Found, QHeaderView::Stretch);
   column->addLayout(row);
   column->addWidget(list_);
-  connect(list_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
-    correct_->setEnabled(item && !item->font(What).strikeOut());
-  });
-  const auto correct = [this] {
-    if (correct_->isEnabled()) emit correctWanted(current());
-  };
-  connect(correct_, &QPushButton::clicked, this, correct);
-  connect(list_, &QTreeWidget::itemActivated, this, correct);
+  connect(list_, &QTreeWidget::currentItemChanged, this, &DeviceHistory::showVerb);
+  connect(list_, &QTreeWidget::itemActivated, correct_verb_, &QAction::trigger);
+  showVerb();
+}
+
+void DeviceHistory::showVerb() {
+  const QTreeWidgetItem* item = list_->currentItem();
+  correct_verb_->setWhyNot(!item ? tr("Pick a check of the device, below the plan, first.")
+                           : item->font(What).strikeOut()
+                               ? tr("It was corrected already: correct the one in its place.")
+                               : QString());
 }
 
 void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
@@ -143,7 +152,7 @@ void DeviceHistory::show(const std::string& device, const QString& name, const i
   title_->setFont(font);
   list_->setVisible(count > 0);
   correct_->setVisible(count > 0);
-  correct_->setEnabled(false);
+  showVerb();
   for (int i = 0; i < count; ++i)
     if (list_->topLevelItem(i)->data(0, kNumberRole).toULongLong() == was)
       list_->setCurrentItem(list_->topLevelItem(i));

@@ -10,6 +10,10 @@
 #include "core/inspection/record.h"
 #include "core/inspection/schedule.h"
 
+namespace stopwalk::panels {
+class Verb;
+}
+
 namespace stopwalk::rounds {
 
 // All checks of one device by the time that each gives, the newest first; what was corrected is marked as
@@ -31,6 +35,7 @@ class DeviceHistory : public QWidget {
   std::size_t current() const;  // the number of the check that is picked; 0: none
 
   QTreeWidget* list() const { return list_; }
+  panels::Verb& correctVerb() const { return *correct_verb_; }
   QPushButton* correctButton() const { return correct_; }
   QString title() const { return title_->text(); }
 
@@ -47,7 +52,10 @@ class DeviceHistory : public QWidget {
 
   QLabel* title_;
   QTreeWidget* list_;
+  void showVerb();
+
   QPushButton* correct_;
+  panels::Verb* correct_verb_;
 };
 
 // That it failed, since when, and what would close it; empty: it did not, or it passed since.

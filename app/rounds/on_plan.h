@@ -10,9 +10,10 @@
 
 namespace stopwalk::rounds {
 
-// What the plan shows where devices are inspected: a tick where nothing is due on the day, a triangle where
-// something is, a cross where it failed and has not passed since; and how long ago that was.
+// What the plan shows where devices are inspected: what the last check of each came to, that it failed as
+// long as it has not passed since; how long ago that was, and how much of the time until the next has gone.
 plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devices,
+                                const inspection::Records& records, const Counting& counting,
                                 std::span<const inspection::DeviceState> states,
                                 const inspection::Schedule& schedule, inspection::Date day);
 

@@ -68,7 +68,8 @@ void RunDownTimer::startOrStop() {
     if (fields_->isFull()) return;
     clock_.start();
     ticker_.start();
-    return tell();
+    tell();
+    return emit turned();
   }
   const double run_s =
       std::round(static_cast<double>(clock_.elapsed()) / kMsPerSecond * kPerSecond) / kPerSecond;
@@ -76,6 +77,7 @@ void RunDownTimer::startOrStop() {
   ticker_.stop();
   if (run_s <= inspection::kMostRunDown_s) fields_->add(run_s);
   tell();
+  emit turned();
 }
 
 void RunDownTimer::tell() {

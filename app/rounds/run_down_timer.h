@@ -34,6 +34,7 @@ class RunDownTimer : public QWidget {
 
  signals:
   void changed();
+  void turned();  // the clock, on or off
 
  private:
   void tell();

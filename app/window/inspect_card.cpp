@@ -26,6 +26,7 @@ void InspectPlace::roundChanged() {
   }
   askDevices();
   showOnPlan();
+  card_->setWhyNot(round_.round() ? QString() : tr("Start a round, or continue one, first."));
   if (!round_.round()) {
     shown_.reset();
     typed_.reset();
@@ -79,16 +80,15 @@ void InspectPlace::showDraft(const rounds::Entered& anew) {
   typed_ = draft ? std::optional(draft->typed) : std::nullopt;
   card_->showEntered(draft ? draft->entered : anew);
   card_->showNotRecorded({});
-  dropOfAnother();
+  dropOfAnother(draft ? draft->entered : anew);  // whatever kind the card before was of
 }
 
 // A record says who tried something, and when: what another tried, or what was tried on another day, is told
 // and chosen anew. It is kept as it was until something is.
-void InspectPlace::dropOfAnother() {
+void InspectPlace::dropOfAnother(const rounds::Entered& old) {
   if (!typed_ || rounds::mayBeOf(*typed_, is_restored_ ? card_->inspector()->text().simplified() : QString(),
                                  records::momentNow().date, visit_))
     return;
-  const rounds::Entered old = card_->entered();
   rounds::Entered lines = rounds::linesOf(old);
   lines.second = second_;
   card_->showEntered(lines);
@@ -114,7 +114,7 @@ void InspectPlace::tellNotKept() {
 }
 
 void InspectPlace::nameTyped() {
-  dropOfAnother();
+  dropOfAnother(card_->entered());
   if (typed_) keepDraft();
 }
 

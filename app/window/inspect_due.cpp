@@ -49,11 +49,13 @@ std::vector<rounds::StartForm::Place> placesOf(const layout::Layout& layout,
 // The plan shows what is due, or how far the round has come.
 void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
-  if (!round_.round())
-    return emit onPlan(rounds::dueOnPlan(found_->devices, states(), source_.schedule, today()));
-  emit onPlan(rounds::roundOnPlan(
-      round_, isWayFound() ? std::span(found_->way.legs) : std::span<const planning::InspectionLeg>(),
-      counting(), states()));
+  const auto legs = round_.round() && isWayFound() ? std::span(found_->way.legs)
+                                                   : std::span<const planning::InspectionLeg>();
+  plan::InspectedOnPlan shown = round_.round() ? rounds::roundOnPlan(round_, legs, counting(), states())
+                                               : rounds::dueOnPlan(found_->devices, recordsNow(), counting(),
+                                                                   states(), source_.schedule, today());
+  if (is_of_before_) shown.title = tr("Of before", "signs on the plan");
+  emit onPlan(shown);
 }
 
 // The way that was found is that of the round.

@@ -6,6 +6,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/panels/actions/verb.h"
+#include "app/panels/moment_ago.h"
 #include "app/rounds/check_card.h"
 #include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
@@ -19,6 +21,7 @@ namespace stopwalk::window {
 namespace {
 
 constexpr int kSide_px = 430;
+constexpr int kLate_ms = 100;  // sooner than this records are read as good as at once
 
 // Asks for its width only while it is seen.
 class Side : public QStackedWidget {
@@ -43,7 +46,11 @@ InspectPlace::InspectPlace(edits::Selection& selection, QSettings& settings, QOb
   under_ = below();
   start_->setName(settings_.value(kByKey).toString());
   drafts_.forgetBefore(inspection::monthsAfter(records::momentNow().date, -kDraftMonths));
+  late_.setSingleShot(true);
+  late_.setInterval(kLate_ms);
+  connect(&late_, &QTimer::timeout, this, [this] { showOfBefore(true); });
   connectPages();
+  roundChanged();
 }
 
 InspectPlace::~InspectPlace() = default;
@@ -188,6 +195,8 @@ const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {
 
 void InspectPlace::setRecords(RecordsBeside& beside) {
   beside_ = &beside;
+  late_.stop();
+  showOfBefore(false);
   read_ = beside.read();
   if (are_missed_ != beside.areMissed()) asked_anew_ = false;
   are_missed_ = beside.areMissed();
@@ -196,6 +205,20 @@ void InspectPlace::setRecords(RecordsBeside& beside) {
   if (!round_.round()) fillDue();
   showOnPlan();
   showHistory();
+}
+
+void InspectPlace::recordsAreRead() {
+  late_.start();
+}
+
+// What is shown of them, pale and in words.
+void InspectPlace::showOfBefore(bool is_of_before) {
+  if (is_of_before == is_of_before_) return;
+  is_of_before_ = is_of_before;
+  for (QWidget* part : {static_cast<QWidget*>(due_), static_cast<QWidget*>(history_)})
+    panels::showPale(*part, is_of_before);
+  if (is_of_before) emit said(tr("The records are being read again: what is shown of them is of before."));
+  showOnPlan();
 }
 
 // Why nothing can be recorded here yet; empty: it can.
@@ -283,6 +306,7 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
   });
   add(tr("&Continue the round"), QKeySequence(tr("Ctrl+Shift+C")), [this] {
     whenFound([this] {
+      emit lookWanted();
       if (!round_.round()) round_.walk(due_->openRound());
     });
   });
@@ -294,6 +318,24 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
     if (is_here_) return record();
     come_here();  // nothing is recorded out of sight
   });
+  fillCardMenu(menu, come_here);
+}
+
+void InspectPlace::fillCardMenu(MenuMaker& menu, const std::function<void()>& come_here) {
+  const auto give = [&](QMenu& to, panels::Verb& verb) {
+    verb.setLead([come_here](const auto& run) {
+      come_here();
+      run();
+    });
+    to.addAction(&verb);
+  };
+  menu.menu()->setToolTipsVisible(true);  // that say why something cannot be done
+  QMenu *tried = menu.addMenu(tr("What was &tried")), *result = menu.addMenu(tr("What came &of it"));
+  for (QMenu* below : {tried, result}) below->setToolTipsVisible(true);
+  for (panels::Verb* verb : card_->triedVerbs()) give(*tried, *verb);
+  for (panels::Verb* verb : card_->resultVerbs()) give(*result, *verb);
+  for (panels::Verb* verb : {&card_->clockVerb(), &card_->paperVerb(), &history_->correctVerb()})
+    give(*menu.menu(), *verb);
 }
 
 }  // namespace stopwalk::window

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QSettings>
+#include <QTimer>
 #include <memory>
 
 #include "app/edits/selection.h"
@@ -63,6 +64,8 @@ class InspectPlace : public QObject {
   void follow(InspectSource source);
   // As they are now. What failed by records that are missed is still failed here.
   void setRecords(RecordsBeside& beside);
+  // They are being read again: what is shown is of a moment ago, and says so if it takes longer.
+  void recordsAreRead();
   // The form that a round is started from, and a sheet is asked for.
   void showStart();
   void come();
@@ -83,6 +86,7 @@ class InspectPlace : public QObject {
   void cautionWanted();
 
  private:
+  void fillCardMenu(MenuMaker& menu, const std::function<void()>& come_here);
   QWidget* below();
   void connectPages();
   void askDevices();
@@ -90,6 +94,7 @@ class InspectPlace : public QObject {
   void whenFound(std::function<void()> act);
   void refresh();
   void showOnPlan();
+  void showOfBefore(bool is_of_before);
   void fillDue();
   bool isWayFound() const;
   void showDue();
@@ -101,7 +106,7 @@ class InspectPlace : public QObject {
   void keepDraft();
   void tellNotKept();
   void nameTyped();
-  void dropOfAnother();
+  void dropOfAnother(const rounds::Entered& old);
   void showCard();
   void roundChanged();
   void cardChanged();
@@ -167,6 +172,8 @@ class InspectPlace : public QObject {
   const AsOf& asOfToday();
   std::optional<AsOf> as_of_;
   bool is_here_ = false;
+  QTimer late_;  // while the records are being read
+  bool is_of_before_ = false;
   std::optional<rounds::CardKey> shown_;       // the card that is on the screen
   std::optional<rounds::Typed> typed_;         // what stands on it; none: nothing was entered there
   bool is_restored_ = false;                   // that was entered when the card was shown before

@@ -66,7 +66,7 @@ void InspectPlace::record() {
     return refuse(tr("A check is still being written. What is entered here is kept; try again."));
   emit lookWanted();
   if (!round_.round()) return emit said(whatIsMissed());  // its records went away
-  dropOfAnother();
+  dropOfAnother(card_->entered());
   const rounds::Entered entered = card_->entered();
   QString why = whyNotYet();
   if (why.isEmpty()) why = whatIsMissed();
@@ -130,7 +130,8 @@ void InspectPlace::write(inspection::Check check) {
 
 // What is typed next is an answer to that, and no name.
 void InspectPlace::refuse(const QString& why) {
-  if (card_->inspector()->hasFocus() || card_->second()->hasFocus()) card_->setFocus();
+  for (const QLineEdit* line : {card_->inspector(), card_->second(), card_->onPaper()})
+    if (line->hasFocus()) card_->setFocus();
   card_->tell(why, true);
 }
 

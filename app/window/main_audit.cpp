@@ -145,7 +145,7 @@ void MainWindow::askReach() {
 
 void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   answer_ = std::move(answer);
-  const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent();
+  const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent() && !records_->isReading();
   plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr,
                    answer_->narrow_places);
   if (!is_current || plan_->isPreviewing() || plan_->isHolding()) return;

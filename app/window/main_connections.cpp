@@ -44,6 +44,12 @@ void MainWindow::connectParts() {
   });
   connect(records_, &RecordsBeside::changed, this, &MainWindow::recordsChanged);
   connect(&day_change_, &DayChange::changed, this, &MainWindow::dayChanged);
+  connect(records_, &RecordsBeside::begun, this, [this] {  // what is audited is by those of before
+    inspect_place_->recordsAreRead();
+    if (!shown_) return;
+    if (answer_) plan_->setReport(answer_->shown(), false);
+    freshness_.changed();
+  });
   connect(files_beside_, &FilesBeside::changed, this, &MainWindow::filesBesideChanged);
   connect(document_.get(), &Document::sourcesChanged, this, &MainWindow::sourcesChanged);
   connect(document_.get(), &Document::opened, this, [this] {

@@ -1,6 +1,7 @@
 #include "app/window/records_beside.h"
 
 #include <QDateTime>
+#include <QEventLoop>
 #include <QFile>
 #include <QFileInfo>
 #include <QStringList>
@@ -22,9 +23,22 @@ bool goesOn(const records::ReadRecords& now, const records::ReadRecords& known) 
 
 }  // namespace
 
-RecordsBeside::RecordsBeside(QObject* parent) : QObject(parent) {
+RecordsBeside::RecordsBeside(QObject* parent)
+    : QObject(parent),
+      reader_(
+          this, [](const std::string& layout, const auto& give) { give(records::readRecords(layout)); },
+          [this](std::shared_ptr<const records::ReadRecords> read) { take(std::move(read)); },
+          [this](const QString& why) {  // such as for want of memory: tried again at the next look
+            reader_.leave();
+            stamp_ = {};
+            records::ReadRecords unread;
+            unread.file = records::recordsFileOf(QFile::encodeName(layout_path_).toStdString());
+            unread.there = true;
+            unread.unreadable = why.toStdString();
+            take(std::make_shared<const records::ReadRecords>(std::move(unread)));
+          }) {
   look_.setInterval(kLookEvery_ms);
-  connect(&look_, &QTimer::timeout, this, &RecordsBeside::lookNow);
+  connect(&look_, &QTimer::timeout, this, &RecordsBeside::look);
 }
 
 RecordsBeside::Stamp RecordsBeside::stampNow() const {
@@ -39,6 +53,7 @@ void RecordsBeside::follow(const QString& layout_path) {
   if (layout_path == layout_path_) return;
   layout_path_ = layout_path;
   stamp_ = {};
+  reader_.leave();
   read_ = known_ = std::make_shared<records::ReadRecords>();
   are_missed_ = false;
   kept_.clear();
@@ -47,10 +62,8 @@ void RecordsBeside::follow(const QString& layout_path) {
     look_.stop();
   else
     look_.start();
-  if (stampNow() == Stamp())
-    emit changed();
-  else
-    lookNow();
+  look();
+  emit changed();
 }
 
 void RecordsBeside::setLayout(std::shared_ptr<const layout::Layout> layout,
@@ -64,20 +77,27 @@ void RecordsBeside::setLayout(std::shared_ptr<const layout::Layout> layout,
   failed_.reset();
 }
 
-void RecordsBeside::lookNow() {
+void RecordsBeside::look() {
   const Stamp now = stampNow();
   if (now == stamp_) return;
   stamp_ = now;
-  readNow();
-  emit changed();
+  reader_.ask(QFile::encodeName(layout_path_).toStdString());
+  emit begun();
 }
 
-void RecordsBeside::readNow() {
+void RecordsBeside::lookNow() {
+  look();
+  QEventLoop until_read;
+  connect(this, &RecordsBeside::changed, &until_read, &QEventLoop::quit);
+  while (isReading()) until_read.exec(QEventLoop::ExcludeUserInputEvents);
+}
+
+void RecordsBeside::take(std::shared_ptr<const records::ReadRecords> read) {
   failed_.reset();
-  read_ = std::make_shared<const records::ReadRecords>(
-      records::readRecords(QFile::encodeName(layout_path_).toStdString()));
+  read_ = std::move(read);
   are_missed_ = !goesOn(*read_, *known_);
   if (!are_missed_) known_ = read_;
+  emit changed();
 }
 
 void RecordsBeside::takeAsTheyAre() {

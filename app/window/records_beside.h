@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "app/records/records_file.h"
+#include "app/window/newest_answered.h"
 #include "core/inspection/schedule.h"
 #include "core/layout/device_kind.h"
 #include "core/layout/layout.h"
@@ -13,8 +14,9 @@
 namespace stopwalk::window {
 
 // The inspection records beside the layout in the window, read again when they have grown: by us, or by
-// another program. Looks now and then, as network folders tell nothing. Records that were read here and are
-// there no longer are missed until they are back: what failed by them still counts as failed.
+// another program. Looks now and then, as network folders tell nothing; reads on a thread of its own, as
+// those of ten years take a while: until then there is what was read before. Records that were read here and
+// are there no longer are missed until they are back: what failed by them still counts as failed.
 class RecordsBeside : public QObject {
   Q_OBJECT
 
@@ -23,7 +25,11 @@ class RecordsBeside : public QObject {
 
   // Empty for a layout without a file, which has no records.
   void follow(const QString& layout_path);
+  void look();
+  // And waits for what is read: the window is painted meanwhile, and nothing else happens in it.
   void lookNow();
+  // What is there now is not known yet.
+  bool isReading() const { return !reader_.isCurrent(); }
   // What is there now, against which the records are held. Neither may be null.
   void setLayout(std::shared_ptr<const layout::Layout> layout,
                  std::shared_ptr<const layout::DeviceKinds> kinds);
@@ -43,6 +49,7 @@ class RecordsBeside : public QObject {
   QString trouble() const;
 
  signals:
+  void begun();  // to read
   void changed();
 
  private:
@@ -52,7 +59,7 @@ class RecordsBeside : public QObject {
     bool operator==(const Stamp&) const = default;
   };
   Stamp stampNow() const;
-  void readNow();
+  void take(std::shared_ptr<const records::ReadRecords> read);
   void addKept(std::vector<inspection::FailedDevice>& failed, const inspection::Schedule& schedule) const;
   QString missed() const;
   QString fileName() const;
@@ -75,6 +82,7 @@ class RecordsBeside : public QObject {
   };
   std::optional<Failed> failed_;
   QTimer look_;
+  NewestAnswered<std::string, records::ReadRecords> reader_;  // of the layout's path
 };
 
 }  // namespace stopwalk::window

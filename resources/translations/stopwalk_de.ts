@@ -1614,15 +1614,6 @@
     </message>
 </context>
 <context>
-    <name>Words</name>
-    <message>
-        <source>never</source>
-        <comment>checked</comment>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>nie</translation>
-    </message>
-</context>
-<context>
     <name>WorkshopSection</name>
     <message>
         <source>Revision</source>
@@ -2706,6 +2697,46 @@
         <source>not known in full</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>nicht ganz bekannt</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>passed, but does not count in full</source>
+        <translation>bestanden, zählt aber nicht ganz</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>could not be reached</source>
+        <translation>nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht getestet</translation>
+    </message>
+    <message>
+        <source>never checked</source>
+        <translation>nie geprüft</translation>
+    </message>
+    <message>
+        <source>less than half of its time gone</source>
+        <translation>weniger als die halbe Frist um</translation>
+    </message>
+    <message>
+        <source>half of its time gone</source>
+        <translation>halbe Frist um</translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation>heute fällig</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
     </message>
 </context>
 <context>
@@ -5293,6 +5324,17 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Loslassen stellt es dort ab; Esc lässt es, wo es war.</translation>
     </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>what it is; what its last check came to</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>%1 Picked: %2</source>
+        <translation>%1 Gewählt: %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>
@@ -5499,6 +5541,51 @@
         <source>empty: now; else a time as 09:15, or 2026-03-02 09:15</source>
         <translation>leer: jetzt; sonst Zeit wie 09:15 oder 2026-03-02 09:15</translation>
     </message>
+    <message>
+        <source>T</source>
+        <comment>the key for: the time on paper</comment>
+        <translation>Z</translation>
+    </message>
+    <message>
+        <source>T&amp;ime the run-down</source>
+        <translation>Nachlauf m&amp;essen</translation>
+    </message>
+    <message>
+        <source>&amp;Give the time on paper</source>
+        <translation>Zeit vom Papier ein&amp;geben</translation>
+    </message>
+    <message>
+        <source>When it was done, if it is entered from paper.</source>
+        <translation>Wann es getan wurde, wenn es vom Papier eingetragen wird.</translation>
+    </message>
+    <message>
+        <source>The check is being written.</source>
+        <translation>Die Prüfung wird geschrieben.</translation>
+    </message>
+    <message>
+        <source>The device is no longer on the plan.</source>
+        <translation>Das Gerät ist nicht mehr auf dem Plan.</translation>
+    </message>
+    <message>
+        <source>A stop is asked for each of that by itself.</source>
+        <translation>Bei einem Halt wird nach jedem davon einzeln gefragt.</translation>
+    </message>
+    <message>
+        <source>It stops nothing: it is only looked at.</source>
+        <translation>Es hält nichts an: es wird nur angesehen.</translation>
+    </message>
+    <message>
+        <source>At rest: stop th&amp;e clock</source>
+        <translation>In Ruhe: Uhr anhalt&amp;en</translation>
+    </message>
+    <message>
+        <source>All runs are timed.</source>
+        <translation>Alle Läufe sind gemessen.</translation>
+    </message>
+    <message>
+        <source>Key: %1</source>
+        <translation>Taste: %1</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Counting</name>
@@ -5634,6 +5721,18 @@
     <message>
         <source>no readable time</source>
         <translation>keine lesbare Zeit</translation>
+    </message>
+    <message>
+        <source>Correct the chec&amp;k that is picked…</source>
+        <translation>Die gewählte Prüfung &amp;korrigieren …</translation>
+    </message>
+    <message>
+        <source>Pick a check of the device, below the plan, first.</source>
+        <translation>Wählen Sie zuerst unter dem Plan eine Prüfung des Geräts.</translation>
+    </message>
+    <message>
+        <source>It was corrected already: correct the one in its place.</source>
+        <translation>Sie ist schon korrigiert: korrigieren Sie die, die an ihre Stelle trat.</translation>
     </message>
 </context>
 <context>
@@ -5815,6 +5914,32 @@
         <comment>years</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 J.</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>passed; a day</comment>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>%1, next due on %2</source>
+        <comment>half of its time gone; a day</comment>
+        <translation>%1, nächste fällig am %2</translation>
+    </message>
+    <message>
+        <source>Last check: %1; %2.</source>
+        <translation>Letzte Prüfung: %1; %2.</translation>
+    </message>
+    <message>
+        <source>No. %1 of this round: %2.</source>
+        <translation>Nr. %1 dieses Kontrollgangs: %2.</translation>
+    </message>
+    <message>
+        <source>not checked yet</source>
+        <translation>noch nicht geprüft</translation>
+    </message>
+    <message>
+        <source>In this round</source>
+        <translation>In diesem Kontrollgang</translation>
     </message>
 </context>
 <context>
@@ -6849,6 +6974,27 @@
         <source>Nobody can stand where the walk is to begin: choose another place.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Wo der Weg beginnen soll, kann niemand stehen: einen anderen Ort wählen.</translation>
+    </message>
+    <message>
+        <source>Start a round, or continue one, first.</source>
+        <translation>Beginnen Sie zuerst einen Kontrollgang, oder setzen Sie einen fort.</translation>
+    </message>
+    <message>
+        <source>Of before</source>
+        <comment>signs on the plan</comment>
+        <translation>Von vorher</translation>
+    </message>
+    <message>
+        <source>The records are being read again: what is shown of them is of before.</source>
+        <translation>Die Prüfungen werden neu gelesen: was von ihnen gezeigt wird, ist von vorher.</translation>
+    </message>
+    <message>
+        <source>What was &amp;tried</source>
+        <translation>Was pro&amp;biert wurde</translation>
+    </message>
+    <message>
+        <source>What came &amp;of it</source>
+        <translation>Was daraus &amp;wurde</translation>
     </message>
 </context>
 <context>

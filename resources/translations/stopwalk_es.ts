@@ -1614,15 +1614,6 @@
     </message>
 </context>
 <context>
-    <name>Words</name>
-    <message>
-        <source>never</source>
-        <comment>checked</comment>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>nunca</translation>
-    </message>
-</context>
-<context>
     <name>WorkshopSection</name>
     <message>
         <source>Revision</source>
@@ -2706,6 +2697,46 @@
         <source>not known in full</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>no se conoce del todo</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>superada</translation>
+    </message>
+    <message>
+        <source>passed, but does not count in full</source>
+        <translation>superada, pero no cuenta del todo</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>fallida</translation>
+    </message>
+    <message>
+        <source>could not be reached</source>
+        <translation>no se pudo alcanzar</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>sin probar</translation>
+    </message>
+    <message>
+        <source>never checked</source>
+        <translation>nunca comprobado</translation>
+    </message>
+    <message>
+        <source>less than half of its time gone</source>
+        <translation>menos de la mitad del plazo transcurrida</translation>
+    </message>
+    <message>
+        <source>half of its time gone</source>
+        <translation>mitad del plazo transcurrida</translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation>vence hoy</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>vencido</translation>
     </message>
 </context>
 <context>
@@ -5293,6 +5324,17 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Suelte para dejarlo ahí; Esc lo deja donde estaba.</translation>
     </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>what it is; what its last check came to</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>%1 Picked: %2</source>
+        <translation>%1 Elegido: %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>
@@ -5499,6 +5541,51 @@
         <source>empty: now; else a time as 09:15, or 2026-03-02 09:15</source>
         <translation>vacío: ahora; si no, una hora como 09:15, o 2026-03-02 09:15</translation>
     </message>
+    <message>
+        <source>T</source>
+        <comment>the key for: the time on paper</comment>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>T&amp;ime the run-down</source>
+        <translation>Cronometrar la i&amp;nercia</translation>
+    </message>
+    <message>
+        <source>&amp;Give the time on paper</source>
+        <translation>Dar la hora del pap&amp;el</translation>
+    </message>
+    <message>
+        <source>When it was done, if it is entered from paper.</source>
+        <translation>Cuándo se hizo, si se anota desde el papel.</translation>
+    </message>
+    <message>
+        <source>The check is being written.</source>
+        <translation>Se está escribiendo la comprobación.</translation>
+    </message>
+    <message>
+        <source>The device is no longer on the plan.</source>
+        <translation>El dispositivo ya no está en el plano.</translation>
+    </message>
+    <message>
+        <source>A stop is asked for each of that by itself.</source>
+        <translation>De una parada se pregunta cada cosa por separado.</translation>
+    </message>
+    <message>
+        <source>It stops nothing: it is only looked at.</source>
+        <translation>No detiene nada: solo se mira.</translation>
+    </message>
+    <message>
+        <source>At rest: stop th&amp;e clock</source>
+        <translation>En reposo: parar el relo&amp;j</translation>
+    </message>
+    <message>
+        <source>All runs are timed.</source>
+        <translation>Todas las medidas están tomadas.</translation>
+    </message>
+    <message>
+        <source>Key: %1</source>
+        <translation>Tecla: %1</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Counting</name>
@@ -5634,6 +5721,18 @@
     <message>
         <source>no readable time</source>
         <translation>sin hora legible</translation>
+    </message>
+    <message>
+        <source>Correct the chec&amp;k that is picked…</source>
+        <translation>Corregir la comprobación ele&amp;gida…</translation>
+    </message>
+    <message>
+        <source>Pick a check of the device, below the plan, first.</source>
+        <translation>Elija antes una comprobación del dispositivo, debajo del plano.</translation>
+    </message>
+    <message>
+        <source>It was corrected already: correct the one in its place.</source>
+        <translation>Ya fue corregida: corrija la que está en su lugar.</translation>
     </message>
 </context>
 <context>
@@ -5815,6 +5914,32 @@
         <comment>years</comment>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 años</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>passed; a day</comment>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>%1, next due on %2</source>
+        <comment>half of its time gone; a day</comment>
+        <translation>%1, la próxima vence el %2</translation>
+    </message>
+    <message>
+        <source>Last check: %1; %2.</source>
+        <translation>Última comprobación: %1; %2.</translation>
+    </message>
+    <message>
+        <source>No. %1 of this round: %2.</source>
+        <translation>N.º %1 de esta ronda: %2.</translation>
+    </message>
+    <message>
+        <source>not checked yet</source>
+        <translation>aún sin comprobar</translation>
+    </message>
+    <message>
+        <source>In this round</source>
+        <translation>En esta ronda</translation>
     </message>
 </context>
 <context>
@@ -6849,6 +6974,27 @@
         <source>Nobody can stand where the walk is to begin: choose another place.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Nadie puede estar de pie donde debe empezar el recorrido: elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>Start a round, or continue one, first.</source>
+        <translation>Empiece antes una ronda, o continúe una.</translation>
+    </message>
+    <message>
+        <source>Of before</source>
+        <comment>signs on the plan</comment>
+        <translation>De antes</translation>
+    </message>
+    <message>
+        <source>The records are being read again: what is shown of them is of before.</source>
+        <translation>Los registros se están leyendo de nuevo: lo que se muestra de ellos es de antes.</translation>
+    </message>
+    <message>
+        <source>What was &amp;tried</source>
+        <translation>Qué se pro&amp;bó</translation>
+    </message>
+    <message>
+        <source>What came &amp;of it</source>
+        <translation>&amp;Qué resultó</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/edits/things.h"
+#include "app/plan/items/check_sign.h"
 #include "app/plan/theme.h"
 #include "app/plan/view_transform.h"
 #include "core/geometry/box.h"
@@ -17,7 +18,7 @@
 
 namespace stopwalk::plan {
 
-// How a station stands in the last audit, or a device by its inspection records.
+// How a station stands in the last audit.
 enum class StationState { NotAudited, BeingComputed, Meets, Warns, Fails };
 
 // What an item is painted with. The painter's units are pixels; an item puts its places through `view`.
@@ -26,9 +27,10 @@ struct PaintContext {
   const Theme& theme;
   bool selected = false;
   bool hovered = false;
-  StationState state = StationState::NotAudited;  // of a station or device
+  StationState state = StationState::NotAudited;  // of a station
   std::optional<layout::LengthUnit> grid = {};    // the floors show the grid of this unit
-  bool by_records = false;  // the states are of checks: a cross is one that failed, and nothing else
+  bool by_records = false;                        // devices show what their checks came to, and nothing else
+  std::optional<CheckMark> check = {};            // of a device
 };
 
 // The order of painting; what is painted last is found first. Only the underlay is found last of all though

@@ -9,10 +9,10 @@ namespace stopwalk::plan {
 
 // What a mark looks like, as far as it differs from others.
 struct StampKey {
-  enum class What { Dot, Station, Sign } what = What::Dot;
-  int kind = 0;  // ground or state
-  int size = 0;  // in half pixels
-  int turn = 0;  // in degrees
+  enum class What { Dot, Station, Sign, Check } what = What::Dot;
+  int kind = 0;  // ground, state or sign
+  int size = 0;  // in half pixels; of a check in tenths
+  int turn = 0;  // in degrees; of a check its age
   bool operator==(const StampKey&) const = default;
 };
 

@@ -32,7 +32,23 @@ QPen roundPen(const QColor& colour, double width) {
   return QPen(colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
 }
 
-void paintShape(QPainter& painter, const Theme& theme, StationState state, QPointF c, double r) {
+double signRadius(double radius) {
+  return std::clamp(radius * 0.45, 5.0, 8.0);
+}
+
+}  // namespace
+
+bool hasSign(StationState state) {
+  return state == StationState::Meets || state == StationState::Warns || state == StationState::Fails;
+}
+
+QRectF stationSignBox(QPointF middle, double radius, QPointF corner) {
+  const double r = signRadius(radius) + 2;
+  const QPointF at = middle + 0.85 * radius * corner;
+  return {at - QPointF(r, r), at + QPointF(r, r)};
+}
+
+void paintStationShape(QPainter& painter, const Theme& theme, StationState state, QPointF c, double r) {
   painter.setBrush(Qt::NoBrush);
   if (state == StationState::Meets) {
     painter.setPen(roundPen(theme.meets, std::max(1.5, r / 3)));
@@ -53,26 +69,10 @@ void paintShape(QPainter& painter, const Theme& theme, StationState state, QPoin
   }
 }
 
-double signRadius(double radius) {
-  return std::clamp(radius * 0.45, 5.0, 8.0);
-}
-
-}  // namespace
-
-bool hasSign(StationState state) {
-  return state == StationState::Meets || state == StationState::Warns || state == StationState::Fails;
-}
-
-QRectF stationSignBox(QPointF middle, double radius, QPointF corner) {
-  const double r = signRadius(radius) + 2;
-  const QPointF at = middle + 0.85 * radius * corner;
-  return {at - QPointF(r, r), at + QPointF(r, r)};
-}
-
 void paintStationRing(QPainter& painter, const Theme& theme, StationState state, QPointF middle,
                       double radius) {
   if (radius < kSmallest_px && hasSign(state)) {
-    paintShape(painter, theme, state, middle, radius);
+    paintStationShape(painter, theme, state, middle, radius);
     return;
   }
   painter.setPen(ringPen(theme, state));
@@ -88,7 +88,7 @@ void paintStationSign(QPainter& painter, const Theme& theme, StationState state,
   painter.setPen(Qt::NoPen);
   painter.setBrush(theme.floor);
   painter.drawEllipse(at, r + 2, r + 2);
-  paintShape(painter, theme, state, at, r);
+  paintStationShape(painter, theme, state, at, r);
 }
 
 }  // namespace stopwalk::plan

@@ -13,6 +13,10 @@ inline constexpr QPointF kUpperRight{1, -1};
 void paintStationSign(QPainter& painter, const Theme& theme, StationState state, QPointF middle,
                       double radius, QPointF corner = kUpperRight);
 
+// Its shape alone.
+void paintStationShape(QPainter& painter, const Theme& theme, StationState state, QPointF middle,
+                       double radius);
+
 // Whether there is one, and all that it covers.
 bool hasSign(StationState state);
 QRectF stationSignBox(QPointF middle, double radius, QPointF corner = kUpperRight);

@@ -17,24 +17,28 @@ class OnThePlan : public testing::Test {
   OnThePlan() : layout(everyKind()), catalogue(bundledCatalogue()), picture(layout, catalogue.kinds) {
     view.fit(picture.bounds(), kView, 20);
   }
-  QImage painted(const std::map<std::string, StationState>& states) {
+  QImage painted(const std::map<std::string, CheckMark>& checks) {
     QImage image(kView, QImage::Format_RGB32);
     image.fill(Theme::light().outside);
     QPainter painter(&image);
     Marks marks;
-    marks.states = &states;
+    marks.checks = &checks;
     picture.paint(painter, view, Theme::light(), QRectF(QPointF(), kView), marks);
     return image;
   }
-  // Of two pictures, how many pixels differ within a few of a thing, and how many elsewhere.
-  std::pair<int, int> differences(const QImage& a, const QImage& b, const std::string& id) {
+  // As whoever sees no colours, and as whoever tells no red from green.
+  static QImage grey(const QImage& image) { return image.convertToFormat(QImage::Format_Grayscale8); }
+  static int differences(const QImage& a, const QImage& b) {
+    int count = 0;
+    for (int y = 0; y < a.height(); ++y)
+      for (int x = 0; x < a.width(); ++x) count += a.pixel(x, y) != b.pixel(x, y);
+    return count;
+  }
+  QRect around(const std::string& id) {
     const geometry::Box box = picture.find(id)->bounds();
-    const QPointF at = view.toPixels(0.5 * (box.low + box.high));
-    int near = 0, far = 0;
-    for (int y = 0; y < kView.height(); ++y)
-      for (int x = 0; x < kView.width(); ++x)
-        if (a.pixel(x, y) != b.pixel(x, y)) ++(QLineF(QPointF(x, y), at).length() < 40 ? near : far);
-    return {near, far};
+    QRect square(0, 0, 80, 80);
+    square.moveCenter(view.toPixels(0.5 * (box.low + box.high)).toPoint());
+    return square;
   }
 
   layout::Layout layout;
@@ -43,42 +47,86 @@ class OnThePlan : public testing::Test {
   ViewTransform view;
 };
 
-TEST_F(OnThePlan, EachStateOfADeviceHasAShapeOfItsOwnAtTheDevice) {
-  std::vector<QImage> images{painted({})};
-  for (const auto state : {StationState::Meets, StationState::Warns, StationState::Fails}) {
-    images.push_back(painted({{"cut-off", state}}));
-    for (std::size_t i = 0; i + 1 < images.size(); ++i) {
-      const auto [near, far] = differences(images[i], images.back(), "cut-off");
-      EXPECT_GT(near, 10);
-      EXPECT_EQ(far, 0);
+using CheckAge::Fresh, CheckAge::HalfGone, CheckAge::Overdue;
+using CheckSign::Failed, CheckSign::Passed;
+
+constexpr CheckSign kSigns[] = {
+    Passed, CheckSign::Short, Failed, CheckSign::NotReached, CheckSign::NotTested, CheckSign::Never};
+constexpr CheckAge kAges[] = {Fresh, HalfGone, CheckAge::Due, Overdue};
+
+TEST_F(OnThePlan, EachSignAndEachRingOfADeviceHasAShapeOfItsOwnAtTheDeviceWithoutColoursToo) {
+  const QImage plain = grey(painted({}));
+  std::vector<QImage> images{plain.copy(around("cut-off"))};
+  for (const CheckSign sign : kSigns)
+    for (const CheckAge age : kAges) {
+      const QImage whole = grey(painted({{"cut-off", {sign, age}}}));
+      images.push_back(whole.copy(around("cut-off")));
+      EXPECT_EQ(differences(plain, whole), differences(images.front(), images.back())) << "and nowhere else";
+      for (std::size_t i = 0; i + 1 < images.size(); ++i)
+        EXPECT_GT(differences(images[i], images.back()), 10)
+            << static_cast<int>(sign) << " " << static_cast<int>(age) << " and " << i;
+    }
+}
+
+// The tone goes with the time: each ring has more ink than the one before.
+TEST_F(OnThePlan, TheMoreTimeHasGoneTheMoreInkIsInTheRing) {
+  for (const Theme& theme : {Theme::light(), Theme::darkened()}) {
+    double before = 0;
+    for (const CheckAge age : kAges) {
+      QImage image(40, 40, QImage::Format_RGB32);
+      image.fill(theme.floor);
+      {
+        QPainter painter(&image);
+        paintCheckMark(painter, theme, {CheckSign::None, age}, {20, 20}, 6);
+      }
+      double ink = 0;
+      for (int y = 0; y < 40; ++y)
+        for (int x = 0; x < 40; ++x) ink += std::abs(qGray(image.pixel(x, y)) - qGray(theme.floor.rgb()));
+      EXPECT_GT(ink, 1.3 * before) << static_cast<int>(age) << (theme.dark ? " dark" : " light");
+      before = ink;
     }
   }
+}
+
+TEST_F(OnThePlan, TheLegendSaysInWordsWhatStandsOnThePlanAndNothingElse) {
+  InspectedOnPlan inspected;
+  inspected.title = "Last check";
+  inspected.devices["cut-off"] = {{Failed, Overdue}, "12 d", "Last check: failed; overdue."};
+  inspected.devices["lathe/bar"] = {{Passed, HalfGone}, "3 d", ""};
+  const InspectionLayer layer(inspected);
+  EXPECT_EQ(layer.legend().lines(), (QStringList{"passed", "failed", "half of its time gone", "overdue"}));
+  EXPECT_TRUE(InspectionLayer({}).legendBox(picture, view, QRectF({}, kView)).isEmpty());
+  const QRectF box = layer.legendBox(picture, view, QRectF({}, kView));
+  EXPECT_TRUE(QRectF({}, kView).contains(box));
+  for (const char* id : {"cut-off", "lathe/bar"})
+    EXPECT_FALSE(box.contains(view.toPixels(picture.find(id)->bounds().low))) << "it hides no device: " << id;
+  EXPECT_EQ(layer.told("cut-off"), "Last check: failed; overdue.");
+  EXPECT_EQ(layer.told("lathe"), "");
 }
 
 // Whichever of two that stand close is painted later.
 TEST_F(OnThePlan, NoTickHidesTheCrossOfADeviceThatFailed) {
   for (layout::Device& d : layout.machines[0].devices) d.at = {0, -475};
   picture = Picture(layout, catalogue.kinds);
-  const auto crosses = [&](const std::map<std::string, StationState>& states) {
-    const QImage image = painted(states);
+  const auto crosses = [&](const std::map<std::string, CheckMark>& checks) {
+    const QImage image = painted(checks);
     int count = 0;
     for (int y = 0; y < kView.height(); ++y)
       for (int x = 0; x < kView.width(); ++x) count += image.pixel(x, y) == Theme::light().fails.rgb();
     return count;
   };
-  using enum StationState;
-  EXPECT_GT(crosses({{"lathe/bar", Fails}, {"lathe/start", NotAudited}}), 10);
-  EXPECT_GE(crosses({{"lathe/bar", Fails}, {"lathe/start", Meets}}),
-            crosses({{"lathe/bar", Fails}, {"lathe/start", NotAudited}}));
-  EXPECT_GE(crosses({{"lathe/start", Fails}, {"lathe/bar", Meets}}),
-            crosses({{"lathe/start", Fails}, {"lathe/bar", NotAudited}}));
+  EXPECT_GT(crosses({{"lathe/bar", {Failed}}, {"lathe/start", {}}}), 10);
+  EXPECT_GE(crosses({{"lathe/bar", {Failed}}, {"lathe/start", {Passed}}}),
+            crosses({{"lathe/bar", {Failed}}, {"lathe/start", {}}}));
+  EXPECT_GE(crosses({{"lathe/start", {Failed}}, {"lathe/bar", {Passed}}}),
+            crosses({{"lathe/start", {Failed}}, {"lathe/bar", {}}}));
 }
 
 TEST_F(OnThePlan, TextsStandBesideTheirDevicesAndOfWhatIsGoneThereAreNone) {
   InspectedOnPlan inspected;
-  inspected.devices["cut-off"] = {StationState::Meets, "12 d"};
-  inspected.devices["phone-that-is-gone"] = {StationState::Meets, "3 d"};
-  inspected.devices["lathe/stop"] = {StationState::Meets, ""};
+  inspected.devices["cut-off"] = {{Passed, Fresh}, "12 d", ""};
+  inspected.devices["phone-that-is-gone"] = {{Passed, Fresh}, "3 d", ""};
+  inspected.devices["lathe/bar"] = {{Passed, Fresh}, "", ""};
   const auto labels = InspectionLayer(inspected).labels(picture, view);
   ASSERT_EQ(labels.size(), 1u);
   EXPECT_EQ(labels[0].text, "12 d");
@@ -92,7 +140,7 @@ TEST_F(OnThePlan, TheLegToTheNextDeviceStandsOutOfTheWalk) {
     QImage image(kView, QImage::Format_RGB32);
     image.fill(Theme::light().floor);
     QPainter painter(&image);
-    InspectionLayer({{}, {{{{1000, 1000}, {5000, 1000}}, is_next}, {{{1000, 3000}}, false}}})
+    InspectionLayer({"", {}, {{{{1000, 1000}, {5000, 1000}}, is_next}, {{{1000, 3000}}, false}}})
         .paintWalk(painter, view, Theme::light());
     return image;
   };

@@ -215,7 +215,8 @@ TEST(Items, AMissingPinIsMarked) {
   EXPECT_EQ(withPin(layout::Pin::Fitted), withPin(std::nullopt));
   EXPECT_NE(withPin(layout::Pin::Fitted), withPin(layout::Pin::Missing));
   Marks marks;
-  marks.by_records = true;
+  const std::map<std::string, CheckMark> checks;
+  marks.checks = &checks;
   EXPECT_EQ(withPin(layout::Pin::Fitted, marks), withPin(layout::Pin::Missing, marks)) << "the check's sign";
 }
 

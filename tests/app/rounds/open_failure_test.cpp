@@ -126,16 +126,16 @@ TEST_F(OpenFailure, LeavesNoTickOnThePlanOfTheRoundThatPassedIt) {
     return roundOnPlan(round, {}, Counting(records, schedule, {}, {}, kToday),
                        inspection::statesOf(records, schedule, {kToday}))
         .devices.at("saw/stop")
-        .state;
+        .mark.sign;
   };
-  EXPECT_EQ(sign(), plan::StationState::Meets);
+  EXPECT_EQ(sign(), plan::CheckSign::Passed);
   pass().inspector = "Ada Example";
   schedule.retest_by_another = true;
-  EXPECT_EQ(sign(), plan::StationState::Fails);
+  EXPECT_EQ(sign(), plan::CheckSign::Failed);
   pass().tested = {{inspection::Tried::Seen, true}};
-  EXPECT_EQ(sign(), plan::StationState::Fails);
+  EXPECT_EQ(sign(), plan::CheckSign::Failed);
   records.checks.erase(records.checks.begin());
-  EXPECT_EQ(sign(), plan::StationState::Warns);
+  EXPECT_EQ(sign(), plan::CheckSign::Short);
 }
 
 TEST_F(OpenFailure, HasItsCrossInARoundThatHasNotComeToIt) {
@@ -146,8 +146,8 @@ TEST_F(OpenFailure, HasItsCrossInARoundThatHasNotComeToIt) {
   round.walk(2);
   const auto shown = roundOnPlan(round, {}, Counting(records, schedule, {}, {}, kToday),
                                  inspection::statesOf(records, schedule, {kToday}));
-  EXPECT_EQ(shown.devices.at("saw/stop").state, plan::StationState::Fails);
-  EXPECT_EQ(shown.devices.at("saw/bar").state, plan::StationState::NotAudited);
+  EXPECT_EQ(shown.devices.at("saw/stop").mark.sign, plan::CheckSign::Failed);
+  EXPECT_EQ(shown.devices.at("saw/bar").mark.sign, plan::CheckSign::None);
 }
 
 }  // namespace

@@ -47,6 +47,37 @@ TEST_F(FromPaper, ThePaperIsClearedForOneDeviceAlone) {
   EXPECT_EQ(paper(), "2026-03-02 09:15");
 }
 
+TEST_F(FromPaper, TheTimeIsMetFirstAndByOneKey) {
+  startOnPaper();
+  settle();
+  const auto isFirst = [&] {
+    return card().onPaper()->mapTo(&card(), QPoint()).y() < card().tried().mapTo(&card(), QPoint()).y();
+  };
+  EXPECT_TRUE(isFirst()) << "as on the paper";
+  for (const char* time : {"0931", "0944"}) {
+    const std::size_t before = onDisk().checks.size();
+    type("t");
+    ASSERT_EQ(QApplication::focusWidget(), card().onPaper());
+    type(time);
+    EXPECT_EQ(card().onPaper()->text(), time) << "in the place of the last one";
+    key(Qt::Key_Return);  // nothing is chosen yet: that is asked for, and keys choose again
+    EXPECT_EQ(onDisk().checks.size(), before);
+    EXPECT_TRUE(card().told().contains("Choose the result")) << card().told().toStdString();
+    type("123p");
+    enter();
+    ASSERT_EQ(onDisk().checks.size(), before + 1) << card().told().toStdString();
+  }
+  EXPECT_EQ(onDisk().checks[1].at.second, 60 * (9 * 60 + 44));
+  card().previousButton()->setFocus();
+  card().nextButton()->setFocus();
+  key(Qt::Key_Tab);
+  EXPECT_EQ(QApplication::focusWidget(), card().onPaper());
+  round().leave();
+  startRound();
+  settle();
+  EXPECT_FALSE(isFirst()) << "who walks it now has no time to give";
+}
+
 // As on the command line: it is of the time of the check that it corrects.
 TEST_F(FromPaper, ACorrectionIsOfNoTimeOfThePaper) {
   startOnPaper();

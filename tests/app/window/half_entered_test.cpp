@@ -4,6 +4,7 @@
 #include <QJsonObject>
 
 #include "app/rounds/device_history.h"
+#include "app/rounds/run_down_timer.h"
 #include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
@@ -79,6 +80,29 @@ TEST_F(HalfEntered, UnderAnotherNameNothingIsChosen) {
       << card().notRecorded().toStdString();
   enter();
   EXPECT_TRUE(onDisk().checks.empty());
+}
+
+// Where one comes to it from what is only looked at, too: of such a device nothing is pressed or timed.
+TEST_F(HalfEntered, ADraftOfAnotherIsToldInFullWhateverKindTheCardBeforeWasOf) {
+  openAndCome();
+  startRound();
+  const auto isLookedAt = [](const std::string& id) { return id.ends_with("/start"); };
+  const std::vector<std::string> order = round().order();
+  const auto looked_at = std::ranges::find_if(order, isLookedAt);
+  const auto stop = std::ranges::find_if_not(order, isLookedAt);
+  ASSERT_TRUE(looked_at != order.end() && stop != order.end());
+  round().goTo(*stop);
+  type("13p");
+  card().timer().show({"2.41"});
+  card().note()->setText("sticks");
+  type("2");  // kept with the run
+  round().goTo(*looked_at);
+  signAs("Grace Example");
+  round().goTo(*stop);
+  const QString told = card().notRecorded();
+  EXPECT_TRUE(told.contains("by Ada Example, not recorded: pass")) << told.toStdString();
+  for (const char* found : {"Nothing in its way", "Marking legible", "Pressed", "2.41 s"})
+    EXPECT_TRUE(told.contains(found)) << found << " in " << told.toStdString();
 }
 
 TEST_F(HalfEntered, ANameThatIsTypedAndRecordedAtOnceMakesNoRecordOfAnothersCheck) {

@@ -64,8 +64,8 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   ASSERT_TRUE(becomes([&] { return shown.has_value(); }));
   const std::size_t devices = shown->devices.size();
   for (const auto& [id, device] : shown->devices) {
-    EXPECT_EQ(device.state, plan::StationState::Warns) << id;
-    EXPECT_EQ(device.text, "never") << id;
+    EXPECT_EQ(device.mark, (plan::CheckMark{plan::CheckSign::Never, plan::CheckAge::Overdue})) << id;
+    EXPECT_EQ(device.told, "Last check: never checked; overdue.") << id;
   }
   EXPECT_TRUE(shown->walk.empty());
 
@@ -77,8 +77,8 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   EXPECT_EQ(shown->devices.at(order[2]).text, "3");
   type("123p");
   enter();
-  EXPECT_EQ(shown->devices.at(order[0]).state, plan::StationState::Meets);
-  EXPECT_EQ(shown->devices.at(order[1]).state, plan::StationState::NotAudited);
+  EXPECT_EQ(shown->devices.at(order[0]).mark.sign, plan::CheckSign::Passed);
+  EXPECT_EQ(shown->devices.at(order[1]).mark.sign, plan::CheckSign::None);
   ASSERT_TRUE(becomes([&] { return shown && !shown->walk.empty() && shown->walk[0].is_next; }));
   EXPECT_EQ(std::ranges::count(shown->walk, true, &plan::InspectedOnPlan::Leg::is_next), 1);
 

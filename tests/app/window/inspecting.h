@@ -11,6 +11,7 @@
 #include "app/rounds/start_form.h"
 #include "app/rounds/what_was_tried.h"
 #include "app/window/inspect_place.h"
+#include "app/window/records_beside.h"
 #include "tests/app/window/person.h"
 
 namespace stopwalk::window {
@@ -33,7 +34,8 @@ class Inspecting : public AtTheWindow {
   void come() {
     key(Qt::Key_3, Qt::AltModifier);
     EXPECT_EQ(window->workPlace(), WorkPlace::Inspect);
-    EXPECT_TRUE(becomes([&] { return place().due().tree()->topLevelItemCount() > 0; }));
+    EXPECT_TRUE(becomes(
+        [&] { return !window->records().isReading() && place().due().tree()->topLevelItemCount() > 0; }));
   }
   // As if the program were closed and started anew.
   void again() {

@@ -171,11 +171,11 @@ TEST_F(MissedRecords, WhatFailedByThemIsFailedOnThePlanInTheListInTheHistoryAndI
   window->records().lookNow();
   ASSERT_TRUE(window->records().areMissed());
 
-  EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Fails) << "in the round";
+  EXPECT_EQ(shown->devices.at(device).mark.sign, plan::CheckSign::Failed) << "in the round";
   round().goTo(device);
   EXPECT_TRUE(card().failedText().contains("stays failed")) << card().failedText().toStdString();
   round().leave();
-  EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Fails);
+  EXPECT_EQ(shown->devices.at(device).mark.sign, plan::CheckSign::Failed);
   const QTreeWidget& due = *place().due().tree();
   EXPECT_EQ(due.topLevelItem(0)->text(0), "Failed: 1");
   window->selection().set(device);

@@ -40,13 +40,13 @@ TEST_F(RecordOrTell, AFailedDeviceSaysSoOnItsCardAndAPassThatDoesNotCloseItToo) 
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
   EXPECT_TRUE(card().told().contains("still failed")) << card().told().toStdString();
-  EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Fails);
+  EXPECT_EQ(shown->devices.at(device).mark.sign, plan::CheckSign::Failed);
   round().goTo(device);
   EXPECT_FALSE(card().failedText().isEmpty());
   type("3p");
   enter();
   EXPECT_FALSE(card().told().contains("still failed")) << card().told().toStdString();
-  EXPECT_EQ(shown->devices.at(device).state, plan::StationState::Meets);
+  EXPECT_EQ(shown->devices.at(device).mark.sign, plan::CheckSign::Passed);
   round().goTo(device);
   EXPECT_EQ(card().failedText(), "");
 }
@@ -57,7 +57,7 @@ TEST_F(RecordOrTell, NoTickStandsForAPassThatDoesNotCountAndItIsSaidWhy) {
   openAndCome();
   startRound();
   const std::string device = round().device();
-  const auto sign = [&] { return shown->devices.at(device).state; };
+  const auto sign = [&] { return shown->devices.at(device).mark.sign; };
   const auto newest = [&] {
     window->selection().set(device);
     const QTreeWidgetItem* item = place().history().list()->topLevelItem(0);
@@ -78,18 +78,18 @@ TEST_F(RecordOrTell, NoTickStandsForAPassThatDoesNotCountAndItIsSaidWhy) {
   type("12p");
   enter();
   EXPECT_TRUE(card().told().contains("pass, only looked at.")) << card().told().toStdString();
-  EXPECT_EQ(sign(), plan::StationState::Warns);
+  EXPECT_EQ(sign(), plan::CheckSign::Short);
   EXPECT_TRUE(newest().contains("Pass: only looked at")) << newest().toStdString();
   round().goTo(device);
   EXPECT_TRUE(card().findChild<QLabel*>("already")->text().contains("pass, only looked at"));
   const std::vector<std::string> machines = onDisk().checks.back().machines;
   ASSERT_FALSE(machines.empty());
   pass({});
-  EXPECT_EQ(sign(), plan::StationState::Warns);
+  EXPECT_EQ(sign(), plan::CheckSign::Short);
   EXPECT_TRUE(newest().contains("Pass: not counted: it did not test")) << newest().toStdString();
   EXPECT_FALSE(newest().contains(QString::fromStdString(machines.back()))) << "by its name";
   pass(machines);
-  EXPECT_EQ(sign(), plan::StationState::Meets);
+  EXPECT_EQ(sign(), plan::CheckSign::Passed);
   EXPECT_TRUE(newest().endsWith("Pass")) << newest().toStdString();
 }
 

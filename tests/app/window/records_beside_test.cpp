@@ -4,6 +4,8 @@
 #include <QFile>
 #include <QListWidget>
 #include <QPushButton>
+#include <QTimer>
+#include <fstream>
 #include <functional>
 
 #include "app/edits/rename_id.h"
@@ -57,6 +59,32 @@ class WithRecords : public AtTheWindow {
     check.result = result;
     check.layout = {1, hash};
     ASSERT_EQ(records::appendRecord(file, check).written, records::Written::Yes);
+  }
+
+  // As another program would have, over ten years; the last of them failed.
+  void writeYears(std::size_t checks) {
+    const std::string hash(64, '0'), device = "table-saw/paddle";
+    const auto now = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+    std::string text, head;
+    const auto add = [&](const inspection::Record& record, std::size_t number) {
+      const std::string line = files::recordLine(record, number, head);
+      head = files::endOfLog(line).head;
+      text += line;
+    };
+    add(inspection::Round{0, now, "Ada Example", "all", {device}, {1, hash}}, 1);
+    inspection::Check check;
+    check.round = 1;
+    check.device = device;
+    check.machines = {"table-saw"};
+    check.at = now;
+    check.inspector = "Ada Example";
+    check.layout = {1, hash};
+    check.note = std::string(200, 'n');
+    for (std::size_t i = 1; i <= checks; ++i) {
+      check.result = i == checks ? inspection::Result::Fail : inspection::Result::NotTested;
+      add(check, i + 1);
+    }
+    std::ofstream(file) << text;
   }
 
   const QString path = pathOf("shop.layout.yaml");
@@ -117,6 +145,39 @@ TEST_F(WithRecords, ThePosterShowsWhatFailedAsOutOfOrderUntilItPasses) {
   EXPECT_TRUE(becomes([&] { return page_says("Out of order") && told(); }));
   record("table-saw/paddle", inspection::Result::Pass);
   EXPECT_TRUE(becomes([&] { return page_says("Wood room") && !page_says("Out of order") && !told(); }));
+}
+
+// What is shown until then is of before, and says so.
+TEST_F(WithRecords, ALongLogIsReadWhileTheWindowGoesOn) {
+  openLayout();
+  const QString before = stopOf("table-saw/operator");
+  ASSERT_TRUE(becomes([&] { return plan().isAudited(); }));
+  writeYears(24000);
+  int turns = 0;
+  QTimer turn;
+  QObject::connect(&turn, &QTimer::timeout, &turn, [&] { ++turns; });
+  turn.start(0);
+  int of_reading = -1;
+  QObject::connect(&window->records(), &RecordsBeside::changed, &turn, [&] { of_reading = turns; });
+  window->records().look();
+  EXPECT_TRUE(window->records().isReading());
+  EXPECT_FALSE(plan().isAudited()) << "a stop may have failed";
+  EXPECT_TRUE(window->records().records().checks.empty());
+  ASSERT_TRUE(becomes([&] { return of_reading >= 0; }));
+  EXPECT_GT(of_reading, 3) << "nothing else was done while it was read";
+  EXPECT_EQ(window->records().records().checks.size(), 24000u);
+  EXPECT_TRUE(becomes([&] { return plan().isAudited() && stopOf("table-saw/operator") != before; }));
+}
+
+TEST_F(WithRecords, WhoNeedsThemAtOnceWaitsForWhatIsBeingRead) {
+  openLayout();
+  writeYears(3000);
+  window->records().look();
+  ASSERT_TRUE(window->records().isReading());
+  window->records().lookNow();
+  EXPECT_FALSE(window->records().isReading());
+  EXPECT_EQ(window->records().records().checks.size(), 3000u);
+  EXPECT_TRUE(window->notices().text().contains("table-saw/paddle")) << "and all is told of them";
 }
 
 TEST_F(WithRecords, RecordsOfOneLayoutAreNotThoseOfAnother) {

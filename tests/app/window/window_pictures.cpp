@@ -125,8 +125,8 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   if (!QTest::qWaitFor(walks, 10000)) std::fprintf(stderr, "the round was not started\n");
   rounds::CheckCard& card = place.card();
   const auto settled = [&] { return !place.isWriting(); };
-  for (int i = 0; i < 4; ++i) {
-    QTest::keyClicks(&card, "123p");
+  for (const char* keys : {"123p", "r", "n", "1234567p"}) {
+    QTest::keyClicks(&card, keys);
     QTest::keyClick(&card, Qt::Key_Return);
     if (!QTest::qWaitFor(settled, 10000)) std::fprintf(stderr, "a check was not written\n");
     QTest::qWait(20);
@@ -153,6 +153,11 @@ void takeInspection(Pictures& pictures, MainWindow& window, const QString& path)
   place.history().correctButton()->click();
   pictures.take(window, "inspect-correct");
   QTest::keyClick(&card, Qt::Key_Escape);
+  place.round().leave();
+  window.selection().clear();
+  window.plan().fit();
+  pictures.take(window, "inspect-plan");
+  place.due().continueButton()->click();
   takePaper(pictures, window);
 }
 
