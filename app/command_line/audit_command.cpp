@@ -13,6 +13,7 @@
 #include "app/command_line/layout_files.h"
 #include "app/command_line/output.h"
 #include "app/command_line/progress.h"
+#include "app/command_line/round_input.h"
 #include "app/records/records_file.h"
 
 namespace stopwalk::app {
@@ -123,7 +124,8 @@ Exit audit(const AuditOptions& options, Session& session) {
     if (!asked.profile) return asked.exit;
   }
 
-  const ReportPages pages(options.format, layouts.several, styleFor(options, session));
+  const ReportPages pages(options.format, layouts.several, styleFor(options, session),
+                          nowOf(session.console).date);
   Collector collector(layouts.files.size(), pages, options, session);
   inOrder<Audited>(
       layouts.files.size(), atOnce(options),

@@ -16,7 +16,7 @@ std::string ReportPages::page(const files::FiledReport& report) const {
   if (format_ == "csv") return files::reportCsv(report);
   if (format_ == "findings-csv") return files::findingsCsv(report);
   if (format_ == "json") return files::reportJson(report);
-  return format_ == "summary" ? "" : auditSheet(report, style_);
+  return format_ == "summary" ? "" : auditSheet(report, style_, today_);
 }
 
 std::string ReportPages::end(const std::vector<SummaryLine>& lines) const {

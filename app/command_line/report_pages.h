@@ -5,6 +5,7 @@
 
 #include "app/command_line/summary.h"
 #include "core/files/report_json.h"
+#include "core/inspection/moment.h"
 
 namespace stopwalk::app {
 
@@ -12,8 +13,9 @@ namespace stopwalk::app {
 class ReportPages {
  public:
   // `several`: a list, with a summary where the format is for people.
-  ReportPages(std::string format, bool several, TableStyle style)
-      : format_(std::move(format)), several_(several), style_(style) {}
+  // `today` decides which acceptances are over.
+  ReportPages(std::string format, bool several, TableStyle style, inspection::Date today)
+      : format_(std::move(format)), several_(several), style_(style), today_(today) {}
 
   std::string before(bool first) const;
   std::string page(const files::FiledReport& report) const;
@@ -23,6 +25,7 @@ class ReportPages {
   std::string format_;
   bool several_;
   TableStyle style_;
+  inspection::Date today_;
 };
 
 }  // namespace stopwalk::app

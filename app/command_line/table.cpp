@@ -67,12 +67,12 @@ std::string rulesOffText(std::size_t rules) {
   return counted(rules, "rule") + (rules == 1 ? " is off" : " are off");
 }
 
-std::string findingList(const Report& report, const TableStyle& style) {
+std::string findingList(const Report& report, const TableStyle& style, inspection::Date today) {
   std::string text;
   for (const audit::Finding& f : report.findings) {
     std::string sentence = paragraph(f.text, 6, style);
     sentence.replace(0, 4, inked(std::string(audit::word(f.severity)), inkOf(f.severity), style));
-    if (f.accepted) sentence += paragraph(audit::acceptedText(*f.accepted), 6, style);
+    if (f.accepted) sentence += paragraph(audit::acceptedText(*f.accepted, today), 6, style);
     if (f.unclear) sentence += paragraph(audit::unclearText(f), 6, style);
     text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }
@@ -92,7 +92,7 @@ std::string totals(const Report& report, const TableStyle& style) {
 
 }  // namespace
 
-std::string auditSheet(const files::FiledReport& filed, TableStyle style) {
+std::string auditSheet(const files::FiledReport& filed, TableStyle style, inspection::Date today) {
   style.columns = std::min(style.columns, kWidestText);
   const Report& r = filed.report;
   const std::string title =
@@ -111,7 +111,8 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style) {
                                ? std::string("; no device is failed")
                                : "; failed and not passed since: " + audit::listed(filed.records->failed)),
                       0, style);
-  return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style) + "\n" + totals(r, style) + "\n";
+  return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style, today) + "\n" +
+         totals(r, style) + "\n";
 }
 
 std::string caution(TableStyle style) {

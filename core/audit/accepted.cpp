@@ -58,6 +58,19 @@ std::string whichLine(const Finding& f) {
   return "which: \"" + f.which + "\"";
 }
 
+bool isOver(const Acceptance& a, inspection::Date today) {
+  const auto last = inspection::parseDate(a.until);
+  return !last || *last < today;
+}
+
+std::string acceptedText(const Acceptance& a, inspection::Date today) {
+  if (!isOver(a, today)) return acceptedText(a);
+  return std::string("no longer accepted: ") +
+         (inspection::parseDate(a.until) ? "the last day has passed"
+                                         : "its last day is none, such as 2026-12-31") +
+         "; it was " + acceptedText(a);
+}
+
 std::string unclearText(const Finding& f) {
   return "not accepted: what " + f.unclear->by + " accepts until " + f.unclear->until +
          " may be this finding or another of this rule about " + f.subject +

@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "core/audit/report.h"
+#include "core/inspection/moment.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::audit {
@@ -21,6 +22,10 @@ std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::Accepte
 
 // "accepted by M. Okafor-Lind until 2026-12-31: the guard is on order"
 std::string acceptedText(const Acceptance& acceptance);
+// Whether its last day has passed, or is no day that one can read.
+bool isOver(const Acceptance& acceptance, inspection::Date today);
+// The same as a sentence of that day: what is over is accepted no longer.
+std::string acceptedText(const Acceptance& acceptance, inspection::Date today);
 // What an acceptance must say to mean this finding, as a line of the layout.
 std::string whichLine(const Finding& finding);
 // Why a finding is not accepted by the acceptance that is unclear, and what would make it so.

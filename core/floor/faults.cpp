@@ -129,7 +129,7 @@ class Placement {
     } else if (const auto solid = solidAt(p)) {
       add(id, *solid, p, start + " is inside the footprint of " + *solid + "; its distances are unmeasured.");
     } else if (!index_.touchesFloor(p)) {
-      add(id, "floor", p,
+      add(id, layout::whichWord("floor"), p,
           start + " is where " + touchingAt(p) +
               " touch, with no floor between; its distances are unmeasured.");
     }

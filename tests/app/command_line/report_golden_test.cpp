@@ -63,6 +63,22 @@ TEST(Reports, TableShowsNoControlCharacters) {
   EXPECT_EQ(out.find('\a'), std::string::npos);
 }
 
+TEST(Reports, TableSaysThatAnAcceptanceIsOver) {
+  const auto with = [](const std::string& until) {
+    std::string layout = shop();
+    layout.insert(
+        layout.rfind("..."),
+        "accepted_findings:\n  - {rule: drawing-fault, subject: caged/inside, which: caged, reason: "
+        "On order, by: Ada Example, until: " +
+            until + "}\n");
+    return runProgram({"audit", "-"}, layout).out;
+  };
+  EXPECT_NE(with("9999-12-31").find("accepted by Ada Example until 9999-12-31: On order"), std::string::npos);
+  EXPECT_EQ(with("9999-12-31").find("no longer accepted"), std::string::npos);
+  EXPECT_NE(with("2001-01-01").find("no longer accepted: the last day has passed;"), std::string::npos);
+  EXPECT_NE(with("soon").find("no longer accepted: its last day is none"), std::string::npos);
+}
+
 TEST(Reports, TableEndsWithTheCaution) {
   EXPECT_TRUE(runProgram({"audit", "-"}, shop()).out.ends_with("Anyone may press any stop.\n"));
 }

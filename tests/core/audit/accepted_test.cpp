@@ -34,6 +34,18 @@ TEST(Accepted, MarksOnlyTheFindingOfThatRuleAndSubject) {
   EXPECT_FALSE(findings[2].accepted);
 }
 
+TEST(Accepted, AfterItsLastDayIsNoLonger) {
+  const auto on = [](const std::string& until, const std::string& today) {
+    return acceptedText(Acceptance{"on order", "Ada Example", until}, *inspection::parseDate(today));
+  };
+  EXPECT_EQ(on("2026-12-31", "2026-12-31"), "accepted by Ada Example until 2026-12-31: on order");
+  EXPECT_EQ(on("2026-12-31", "2027-01-01"),
+            "no longer accepted: the last day has passed; it was accepted by Ada Example until 2026-12-31: "
+            "on order");
+  for (const std::string until : {"soon", "2026-02-30", ""})
+    EXPECT_TRUE(on(until, "2026-01-01").starts_with("no longer accepted: its last day is none")) << until;
+}
+
 TEST(Accepted, OfSeveralFindingsOnlyTheOneThatIsMeant) {
   std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
   layout::AcceptedFinding meant = kAccepted;
