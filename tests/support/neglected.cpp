@@ -61,7 +61,7 @@ Layout neglected(Layout layout, std::uint64_t seed) {
     if (random.chance(0.3)) d.locked = layout::Locked::AfterHours;
     if (random.chance(0.3)) d.width = random.between(565, 609);
   }
-  if (random.chance(0.2)) layout.phones.clear();
+  if (seed % 3 == 1) layout.phones.clear();
   return layout;
 }
 
