@@ -73,7 +73,8 @@ void CheckCard::showVerbs() {
 
 // The first that can be done: a key may be of one thing at a stop and of another at what is none.
 bool CheckCard::doByKey(const QKeyEvent& event) {
-  std::vector<panels::Verb*> verbs = tried_verbs_;
+  // Seen last: of an older check it stands beside what it says in one, and has the key of the first of that.
+  std::vector<panels::Verb*> verbs(tried_verbs_.rbegin(), tried_verbs_.rend());
   verbs.insert(verbs.end(), result_verbs_.begin(), result_verbs_.end());
   verbs.push_back(clock_verb_);
   verbs.push_back(paper_verb_);

@@ -178,6 +178,11 @@ void DeviceHistory::add(const Check& check, const Check& dated, std::size_t corr
   for (int column = What; column <= Found; ++column) item->setFont(column, font);
 }
 
+void DeviceHistory::forget() {
+  list_->clear();
+  showVerb();
+}
+
 bool DeviceHistory::come() {
   if (!isVisible() || list_->topLevelItemCount() == 0) return false;
   if (!list_->currentItem()) list_->setCurrentItem(list_->topLevelItem(0));

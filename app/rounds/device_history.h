@@ -32,6 +32,8 @@ class DeviceHistory : public QWidget {
             const Counting& counting);
   // By keyboard, at the check that is picked, or at the newest; false: there is none.
   bool come();
+  // No device is picked.
+  void forget();
   std::size_t current() const;  // the number of the check that is picked; 0: none
 
   QTreeWidget* list() const { return list_; }

@@ -24,6 +24,7 @@ RunDownTimer::RunDownTimer(QWidget* parent) : QWidget(parent) {
   row->setContentsMargins(0, 0, 0, 0);
   button_ = new QPushButton(timing_);
   button_->setAutoDefault(false);
+  button_->setFocusPolicy(Qt::TabFocus);  // a click leaves the keyboard with the card: Enter records
   button_->setMinimumHeight(kTouch_px);
   time_ = new QLabel(timing_);
   QFont large = time_->font();

@@ -25,4 +25,7 @@ class MenuMaker {
   QMenu* menu_;
 };
 
+// While the menu bar has the keyboard a letter opens a menu, and is no key of what hangs in one.
+void keepLettersForMenus(QMenuBar& bar);
+
 }  // namespace stopwalk::window

@@ -18,9 +18,9 @@ void InspectPlace::showHistory() {
   const std::string id = picked();
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
-  if (device)
-    history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states(), source_.schedule,
-                   counting());
+  if (!device) return history_->forget();
+  history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states(), source_.schedule,
+                 counting());
 }
 
 void InspectPlace::goToHistory() {
@@ -56,7 +56,6 @@ bool InspectPlace::isCorrecting() const {
 // Its card once more, with what it says but for the result.
 void InspectPlace::correct(std::size_t number) {
   const inspection::Check* check = recordsNow().findCheck(number, picked());
-  if (!check) check = recordsNow().findCheck(number);
   if (!check || writer_.isWriting()) return;
   const auto place = static_cast<std::size_t>(check - recordsNow().checks.data());
   const inspection::Round* round = recordsNow().findRound(inspection::roundsOf(recordsNow())[place]);

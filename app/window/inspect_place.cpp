@@ -107,8 +107,8 @@ void InspectPlace::connectPages() {
   connect(card_, &rounds::CheckCard::changed, this, &InspectPlace::cardChanged);
   connect(card_->inspector(), &QLineEdit::editingFinished, this, &InspectPlace::nameTyped);
   connect(card_, &rounds::CheckCard::recordWanted, this, &InspectPlace::record);
-  connect(card_, &rounds::CheckCard::moveWanted, &round_, &rounds::RoundUnderWay::goBy);
-  connect(card_, &rounds::CheckCard::leaveWanted, &round_, &rounds::RoundUnderWay::leave);
+  connect(card_, &rounds::CheckCard::moveWanted, this, &InspectPlace::goBy);
+  connect(card_, &rounds::CheckCard::leaveWanted, this, &InspectPlace::leaveRound);
   connect(&round_, &rounds::RoundUnderWay::changed, this, &InspectPlace::roundChanged);
   connect(&writer_, &rounds::RecordWriter::written, this, &InspectPlace::finish);
   connect(&live_, &LiveDevices::answered, this, [this](std::shared_ptr<const LiveDevices::Answer> answer) {
@@ -132,6 +132,7 @@ void InspectPlace::follow(InspectSource source) {
     found_.reset();
     as_of_.reset();
     asked_.reset();
+    waiting_ = {};
   }
   if (source.schedule != source_.schedule) as_of_.reset();
   source_ = std::move(source);
@@ -195,8 +196,10 @@ const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {
 
 void InspectPlace::setRecords(RecordsBeside& beside) {
   beside_ = &beside;
-  late_.stop();
-  showOfBefore(false);
+  if (!beside.isReading()) {
+    late_.stop();
+    showOfBefore(false);
+  }
   read_ = beside.read();
   if (are_missed_ != beside.areMissed()) asked_anew_ = false;
   are_missed_ = beside.areMissed();
@@ -276,6 +279,17 @@ void InspectPlace::come() {
   takeKeyboard();
 }
 
+// The name that is being typed is of the card that is left.
+void InspectPlace::goBy(int steps) {
+  if (round_.round()) nameTyped();
+  round_.goBy(steps);
+}
+
+void InspectPlace::leaveRound() {
+  if (round_.round()) nameTyped();
+  round_.leave();
+}
+
 void InspectPlace::takeKeyboard() {
   if (round_.round())
     card_->setFocus();
@@ -297,11 +311,11 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
     });
   };
   add(tr("&What is due"), {}, [this] {
-    round_.leave();
+    leaveRound();
     showDue();
   });
   add(tr("&Start a round…"), QKeySequence(tr("Ctrl+Shift+I")), [this] {
-    round_.leave();
+    leaveRound();
     whenFound([this] { showStart(); });
   });
   add(tr("&Continue the round"), QKeySequence(tr("Ctrl+Shift+C")), [this] {
@@ -312,8 +326,8 @@ void InspectPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_h
   });
   add(tr("C&hecks of the device"), QKeySequence(tr("Ctrl+Shift+H")), [this] { goToHistory(); });
   menu.addSeparator();
-  add(tr("&Next device"), QKeySequence(tr("Ctrl+PgDown")), [this] { round_.goBy(1); });
-  add(tr("&Previous device"), QKeySequence(tr("Ctrl+PgUp")), [this] { round_.goBy(-1); });
+  add(tr("&Next device"), QKeySequence(tr("Ctrl+PgDown")), [this] { goBy(1); });
+  add(tr("&Previous device"), QKeySequence(tr("Ctrl+PgUp")), [this] { goBy(-1); });
   menu.add(tr("&Record the check"), QKeySequence(tr("Ctrl+Return")), [this, come_here] {
     if (is_here_) return record();
     come_here();  // nothing is recorded out of sight

@@ -115,6 +115,8 @@ class InspectPlace : public QObject {
   void goToHistory();
   void goToCard(const std::string& device);
   void takeKeyboard();
+  void goBy(int steps);
+  void leaveRound();
   void stopCorrecting();
   QString correctsText() const;
   void correct(std::size_t check);

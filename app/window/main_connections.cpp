@@ -162,6 +162,7 @@ void MainWindow::connectPanels() {
   connect(plan_, &plan::PlanView::supposed, this, &MainWindow::suppose);
   connect(plan_, &plan::PlanView::tookHold, &audit_place_->suppose(), &panels::SupposePanel::choose);
   connect(poster_place_, &PosterPlace::cautionWanted, this, &MainWindow::showCaution);
+  connect(poster_place_, &PosterPlace::lookWanted, records_, &RecordsBeside::lookNow);
   connect(poster_place_, &PosterPlace::said, sentence_, &QLabel::setText);
   connect(document_.get(), &Document::opened, poster_place_, &PosterPlace::forgetWalls);
   connect(document_.get(), &Document::stateChanged, this, &MainWindow::showPoster);

@@ -53,6 +53,7 @@ void MainWindow::showWarnings() {
 
 // Records stay with the file that they were made by: what failed there would silently count as working here.
 void MainWindow::showLeftRecords(const QString& was) {
+  records_->lookNow();
   const records::ReadRecords left = records::readRecords(QFile::encodeName(was).toStdString());
   if (!left.there || left.file == recordsOf(document_->path())) return notices_->clear("left records");
   const QString old = QFileInfo(was).fileName();

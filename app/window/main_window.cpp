@@ -4,6 +4,7 @@
 #include <QDragEnterEvent>
 #include <QFileInfo>
 #include <QLabel>
+#include <QMenuBar>
 #include <QMimeData>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -18,6 +19,7 @@
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/plan/plan_view.h"
 #include "app/window/audit_place.h"
+#include "app/window/commands.h"
 #include "app/window/first_minutes.h"
 #include "app/window/inspect_place.h"
 #include "app/window/notice_bar.h"
@@ -36,6 +38,7 @@ MainWindow::MainWindow(documents::RecoveryStore& store, QSettings& settings, Ask
   recovery_worker_.setMaxThreadCount(1);
   setAcceptDrops(true);
   layOut();
+  keepLettersForMenus(*menuBar());
   makeFileMenu();
   makeEditMenu();
   makeArrangeMenu();

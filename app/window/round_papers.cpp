@@ -206,7 +206,7 @@ std::optional<RoundPapers::Period> RoundPapers::periodTyped(Period offered) {
 
 void RoundPapers::saveBundle() {
   if (!isSaved()) return;
-  const RoundPaperSource source = source_();
+  RoundPaperSource source = source_();
   if (!source.read.there || !source.read.unreadable.empty())
     return tell(tr("There are no records"),
                 source.trouble.isEmpty() ? tr("Nothing was inspected yet: a bundle is of what was recorded.")
@@ -219,6 +219,8 @@ void RoundPapers::saveBundle() {
   if (!path.endsWith(".pdf", Qt::CaseInsensitive) && !path.endsWith(".csv", Qt::CaseInsensitive))
     return tell(tr("%1 was not written").arg(QFileInfo(path).fileName()),
                 tr("The name says what it is: it ends in .pdf for a document, in .csv for a table."));
+  source = source_();  // time has passed
+  if (!source.read.unreadable.empty()) return tell(tr("There are no records"), source.trouble);
   writeBundle(source, *period, today, path);
 }
 

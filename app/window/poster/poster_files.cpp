@@ -55,6 +55,7 @@ void PosterFiles::refuse(const QString& path, const QString& why) {
 // A poster that shows a stop as working though it failed misleads.
 bool PosterFiles::mayBeMade() {
   files_.endTyping();
+  emit lookWanted();
   const QString why = order_(Rooms::This).source.unreadable;
   if (why.isEmpty()) return true;
   tell(tr("No poster is made"), why);
@@ -113,9 +114,11 @@ std::optional<PosterFiles::Made> PosterFiles::made(Rooms rooms) {
 }
 
 std::optional<PosterFiles::Made> PosterFiles::madeStill(Made made, Rooms rooms) {
+  if (!mayBeMade()) return std::nullopt;
   if (order_(rooms).source == made.source) return made;
-  if (!mayBeMade() || !mayCarryHash()) return std::nullopt;
-  return this->made(rooms);
+  if (!mayCarryHash()) return std::nullopt;
+  auto anew = this->made(rooms);
+  return anew && maySave(*anew) ? std::move(anew) : std::nullopt;
 }
 
 bool PosterFiles::maySave(const Made& made) {

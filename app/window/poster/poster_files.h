@@ -41,6 +41,7 @@ class PosterFiles : public QObject {
 
  signals:
   void said(const QString& sentence);
+  void lookWanted();  // at the records that posters are made by
 
  private:
   struct Made {

@@ -85,6 +85,7 @@ PosterPlace::PosterPlace(Document& document, FileFlow& files, Asker& asker, QSet
   connect(wall_view_, &WallView::left, this, &PosterPlace::leave);
   connect(wall_view_, &WallView::said, this, &PosterPlace::said);
   connect(&files_, &PosterFiles::said, this, &PosterPlace::said);
+  connect(&files_, &PosterFiles::lookWanted, this, &PosterPlace::lookWanted);
   connect(&live_, &LivePoster::answered, this,
           [this](std::shared_ptr<const LivePoster::Answer> answer) { show(*answer); });
   connect(&live_, &LivePoster::failed, this, &PosterPlace::showFailed);

@@ -54,6 +54,7 @@ class PosterPlace : public QObject {
 
  signals:
   void said(const QString& sentence);
+  void lookWanted();  // at the records that posters are made by
   void cautionWanted();
 
  private:

@@ -3,6 +3,7 @@
 #include <sys/file.h>
 #include <unistd.h>
 
+#include <QMenuBar>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QWheelEvent>
@@ -348,6 +349,30 @@ TEST_F(Inspecting, TheWheelChangesNoChoiceOfTheForm) {
                    false);
   QApplication::sendEvent(doors, &down);
   EXPECT_EQ(doors->currentIndex(), was);
+}
+
+TEST_F(Inspecting, ALetterInTheMenuBarOpensAMenuAndSaysNothingOfTheDevice) {
+  openAndCome();
+  startRound();
+  type("123f");
+  window->menuBar()->setFocus();
+  QTest::keyClick(window->menuBar(), Qt::Key_P);
+  QTest::keyClick(window->menuBar(), Qt::Key_Escape);
+  card().setFocus();
+  type("x");
+  EXPECT_EQ(card().entered().result, Result::Fail);
+}
+
+TEST_F(Inspecting, EnterRecordsAlsoAfterAClickOnTheClock) {
+  openAndCome();
+  startRound();
+  QPushButton* clock = card().timer().findChild<QPushButton*>();
+  QTest::mouseClick(clock, Qt::LeftButton);
+  QTest::mouseClick(clock, Qt::LeftButton);
+  type("123p");
+  enter();
+  EXPECT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_FALSE(card().timer().isRunning());
 }
 
 }  // namespace
