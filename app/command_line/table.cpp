@@ -67,6 +67,11 @@ std::string rulesOffText(std::size_t rules) {
   return counted(rules, "rule") + (rules == 1 ? " is off" : " are off");
 }
 
+std::size_t meeting(const Report& report) {
+  return static_cast<std::size_t>(
+      std::ranges::count(report.stations, audit::Verdict::Meets, &StationReport::verdict));
+}
+
 std::string findingList(const Report& report, const TableStyle& style, inspection::Date today) {
   std::string text;
   for (const audit::Finding& f : report.findings) {
@@ -76,18 +81,23 @@ std::string findingList(const Report& report, const TableStyle& style, inspectio
     if (f.unclear) sentence += paragraph(audit::unclearText(f), 6, style);
     text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }
-  return text.empty() ? "No findings: the plan, as drawn and as entered, meets the chosen rules.\n" : text;
+  if (!text.empty()) return text;
+  const auto lacking = report.stations.size() - meeting(report);
+  if (lacking == 0) return "No findings: the plan, as drawn and as entered, meets the chosen rules.\n";
+  return paragraph("No findings by the rules that are on; without a way to a stop or to a phone: " +
+                       counted(lacking, "station") + ".",
+                   0, style);
 }
 
 std::string totals(const Report& report, const TableStyle& style) {
-  const auto good = std::ranges::count(report.stations, audit::Verdict::Meets, &StationReport::verdict);
-  return paragraph(counted(report.machines, "machine") + ", " + counted(report.stations.size(), "station") +
-                       ", " + counted(report.devices, "device") +
-                       "; findings: " + std::to_string(report.count(audit::Severity::Fail)) + " fail, " +
-                       std::to_string(report.count(audit::Severity::Warn)) + " warn, " +
-                       std::to_string(report.count(audit::Severity::Note)) +
-                       " note. Stations without a failing or warning finding: " + std::to_string(good) + ".",
-                   0, style);
+  return paragraph(
+      counted(report.machines, "machine") + ", " + counted(report.stations.size(), "station") + ", " +
+          counted(report.devices, "device") +
+          "; findings: " + std::to_string(report.count(audit::Severity::Fail)) + " fail, " +
+          std::to_string(report.count(audit::Severity::Warn)) + " warn, " +
+          std::to_string(report.count(audit::Severity::Note)) +
+          " note. Stations without a failing or warning finding: " + std::to_string(meeting(report)) + ".",
+      0, style);
 }
 
 }  // namespace

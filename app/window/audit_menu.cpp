@@ -44,8 +44,15 @@ void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_her
   findings_->fillMenu(*menu.addMenu(tr("How findings are &listed")), come_here);
   addCopy(findings_->copyVerb());
   add(findings_->exportVerb());
-  for (panels::Verb* verb : {&accepting_->acceptVerb(), &accepting_->takeBackVerb()})
-    add(*verb, tabs_->widget(0));
+  // Of the finding as it is once what was typed is entered: what stands there may be of a moment ago.
+  for (panels::Verb* verb : {&accepting_->acceptVerb(), &accepting_->takeBackVerb()}) {
+    verb->setLead([this, come_here, once_audited](const auto& run) {
+      come_here();
+      tabs_->setCurrentIndex(0);
+      once_audited(run);
+    });
+    menu.add(verb);
+  }
   menu.addSeparator();
   go(tr("Look at the table of &stations"), tr("Ctrl+Shift+T"), [this] { stations_->view()->setFocus(); });
   addCopy(stations_->copyVerb());

@@ -11,10 +11,11 @@ namespace stopwalk::audit {
 namespace {
 
 // Says nothing where the rule may find another thing tomorrow, or the word without the brackets that tell it
-// from an id.
+// from an id, or of a check the day alone.
 bool saysTooLittle(const layout::AcceptedFinding& accepted, const Finding& finding) {
   return !finding.which.empty() &&
-         (accepted.which.empty() || layout::whichWord(accepted.which) == finding.which);
+         (accepted.which.empty() || layout::whichWord(accepted.which) == finding.which ||
+          (finding.which.front() == '(' && finding.which.ends_with(", " + accepted.which + ")")));
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -17,8 +18,10 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   if (way.found()) {
     f.measured = way.walk_m;
     f.lines.push_back(lineOf(c, i, way));
-  } else if (auto nearest = nearestStop(c, i, c.cutOffs(*c.stations[i].room))) {
-    f.lines.push_back(std::move(*nearest));
+  } else {
+    f.which = layout::whichWord("no way");
+    if (auto nearest = nearestStop(c, i, c.cutOffs(*c.stations[i].room)))
+      f.lines.push_back(std::move(*nearest));
   }
   f.limit = limit;
   f.unit = "m";

@@ -4,6 +4,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -108,6 +109,8 @@ std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t 
   if (helper) {
     f.measured = helper->seconds;
     f.lines.push_back(lineOf(c, helper->station, helper->way));
+  } else {
+    f.which = layout::whichWord("nobody");
   }
   f.limit = setting.limit();
   f.unit = "s";

@@ -1,6 +1,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -19,6 +20,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
     f.text +=
         "nearest phone is " + c.phoneName(*way.index) + ", " + c.length(way.walk_m, s.limit()) + " to walk";
   } else {
+    f.which = layout::whichWord("none");
     f.text += "the layout has no phone";
   }
   f.text += "; the rule allows " + c.limit(s.limit(), f.measured) + ".";

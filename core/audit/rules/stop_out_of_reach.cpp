@@ -2,6 +2,7 @@
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
 #include "core/geometry/segment.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -38,8 +39,10 @@ std::string situation(const Context& c, std::size_t station, Finding& f) {
   if (way.found()) f.lines.push_back(lineOf(c, station, way));
   switch (way.status) {
     case Status::None:
+      f.which = layout::whichWord("none");
       return "there is no stop for this station at all";
     case Status::Unreachable:
+      f.which = layout::whichWord("no way");
       return "there is no way to any of its stops";
     case Status::AtHand:
       f.measured = c.straight_m(station, *way.index);

@@ -1,6 +1,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -25,6 +26,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t i) {
   f.unit = "m";
   f.text = c.stationName(i) + ": ";
   if (nothing) {
+    f.which = layout::whichWord("none");
     f.text += "there is no stop for this station at all";
   } else {
     f.measured = way.walk_m;

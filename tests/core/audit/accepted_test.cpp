@@ -60,6 +60,25 @@ TEST(Accepted, OfSeveralFindingsOnlyTheOneThatIsMeant) {
   EXPECT_EQ(notNeeded({meant}, findings).size(), 1u);
 }
 
+TEST(Accepted, ACheckByItsDayAloneIsUnclear) {
+  std::vector<Finding> findings{oneOf("failed-check", "saw/bar", "(check 12, 2026-03-02)")};
+  layout::AcceptedFinding of_the_day = kAccepted;
+  of_the_day.rule = "failed-check", of_the_day.subject = "saw/bar", of_the_day.which = "2026-03-02";
+  markAccepted(findings, {of_the_day});
+  EXPECT_FALSE(findings[0].accepted);
+  EXPECT_TRUE(findings[0].unclear);
+}
+
+// Who let a stop stand that is too far did not let stand that there is none.
+TEST(Accepted, NoStopAtAllIsAnotherFindingThanOneTooFar) {
+  std::vector<Finding> findings{oneOf("stop-too-far", "saw/helper", "(none)")};
+  layout::AcceptedFinding too_far = kAccepted;
+  too_far.rule = "stop-too-far", too_far.subject = "saw/helper";
+  markAccepted(findings, {too_far});
+  EXPECT_FALSE(findings[0].accepted);
+  EXPECT_TRUE(findings[0].unclear);
+}
+
 TEST(Accepted, WithoutSayingWhichOfSeveralAcceptsNoneAndSaysSo) {
   std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
   markAccepted(findings, {kAccepted});
