@@ -17,11 +17,6 @@ constexpr double kDeepIn_mm =
     4 * kMountedOn_mm;                 // a line that is in a room for less only passes a corner of it
 constexpr double kBeforeWall_mm = 20;  // from there one sees along a wall that bends
 
-// Whether the user is not on the side that the device faces, seen from this point of it.
-bool isBehind(Point user, Point actuator, const PlacedDevice& device) {
-  return dot(user - actuator, direction(device.faces)) <= kOnOutline_mm;
-}
-
 }  // namespace
 
 struct Surroundings::Inside {
@@ -67,20 +62,18 @@ struct Surroundings::Inside {
     return before <= kMountedOn_mm + kTouch_mm || before <= std::min(kInWall_mm, behind) + kTouch_mm;
   }
 
-  // Whether the solid does not stand between the device and its user. What carries the device does not, for
-  // who is on the side that the device faces; from behind one reaches over it, or not at all.
-  bool isSpared(const PlacedDevice& device, std::size_t solid, Segment line) const {
+  // Whether the solid does not stand between the device and its user, wherever the user is.
+  bool isSpared(const PlacedDevice& device, std::size_t solid) const {
     const SolidFacts& facts = solids[solid];
-    if (facts.height && device.height && *facts.height < *device.height) return true;
-    if (isBehind(line.a, line.b, device)) return false;
-    return isOwn(device, solid) ||
-           (index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line()) &&
-            canCarry(device, solid));
+    if (isOwn(device, solid) || (facts.height && device.height && *facts.height < *device.height))
+      return true;
+    return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line()) &&
+           canCarry(device, solid);
   }
 
   // `line` from the user to the actuator.
   std::optional<Obstacles::Obstacle> between(Segment line, const PlacedDevice& device) const {
-    return onTheWay(line, device, [&](std::size_t solid) { return isSpared(device, solid, line); });
+    return onTheWay(line, device, [&](std::size_t solid) { return isSpared(device, solid); });
   }
 
   std::optional<Obstacles::Obstacle> onTheWay(Segment line, const PlacedDevice& device,
@@ -246,7 +239,7 @@ std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& de
   const double away = distance(line.a, line.b);
   if (away > reach_mm + kTouch_mm) return std::nullopt;
   const bool on_wall = !device.machine;
-  if (on_wall && isBehind(station, line.b, device)) return std::nullopt;
+  if (on_wall && dot(station - line.b, direction(device.faces)) <= kOnOutline_mm) return std::nullopt;
   if (inside_->between(line, device)) return std::nullopt;
   if (!device.foot && inside_->throughHazard(line)) return std::nullopt;
   return away;

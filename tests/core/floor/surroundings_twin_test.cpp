@@ -96,13 +96,13 @@ double slowInWall(const Plan& plan, Segment line, const PlacedDevice& device) {
   return 0;
 }
 
-bool slowSpared(const Plan& plan, const Solid& solid, const PlacedDevice& device, Segment line) {
-  if (solid.height && device.height && *solid.height < *device.height) return true;
-  if (dot(line.a - line.b, geometry::direction(device.faces)) <= 0) return false;
+bool slowSpared(const Plan& plan, const Solid& solid, const PlacedDevice& device) {
   if (solid.is_machine && device.machine == solid.index) return true;
+  if (solid.height && device.height && *solid.height < *device.height) return true;
   if (!slowCarries(plan, solid, device)) return false;
+  const Segment line = device.line();
   for (int k = 0; k <= 2000; ++k) {
-    const Point p = at(device.line(), k / 2000.0);
+    const Point p = at(line, k / 2000.0);
     if (strictlyInside(solid.outline, p)) return true;
     for (std::size_t i = 0; i < solid.outline.size(); ++i)
       if (distance(Segment{solid.outline[i], solid.outline[(i + 1) % solid.outline.size()]}, p) <= 1) return true;
@@ -121,11 +121,10 @@ bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Se
   return false;
 }
 
-// Of those that are not spared for who comes along `line` to the device.
-std::vector<const Solid*> solidsInTheWay(const Plan& plan, const PlacedDevice& device, Segment line) {
+std::vector<const Solid*> solidsInTheWay(const Plan& plan, const PlacedDevice& device) {
   std::vector<const Solid*> found;
   for (const Solid& s : plan.solids)
-    if (!slowSpared(plan, s, device, line)) found.push_back(&s);
+    if (!slowSpared(plan, s, device)) found.push_back(&s);
   return found;
 }
 
@@ -203,9 +202,9 @@ TEST_P(Twin, StandingLineOfABar) {
   const Surroundings surroundings(l, plan);
   for (int round = 0; round < 4; ++round) {
     const PlacedDevice d = roughDevice(numbers, l, true);
+    const auto in_the_way = solidsInTheWay(plan, d);
     const Standing standing = surroundings.standing(d);
     const Point out = (d.foot ? 300 : 450) * geometry::direction(d.faces);
-    const auto in_the_way = solidsInTheWay(plan, d, {d.at + out, d.at});
     for (int k = 0; k <= 300; ++k) {
       const Point on_bar = at(d.line(), k / 300.0), p = on_bar + out;
       if (toNearestEdge(plan, p) < 0.01) continue;
@@ -239,7 +238,7 @@ TEST_P(Twin, StandingPlaceOfAButton) {
       EXPECT_TRUE(standing.place.empty()) << "seed " << GetParam() << ", round " << round;
       continue;
     }
-    if (slowBetween(plan, solidsInTheWay(plan, d, {*slow, d.at}), {*slow, d.at}, d)) {
+    if (slowBetween(plan, solidsInTheWay(plan, d), {*slow, d.at}, d)) {
       EXPECT_TRUE(standing.place.empty()) << "seed " << GetParam() << ", round " << round;
     } else {
       ASSERT_EQ(standing.place.points.size(), 1u) << "seed " << GetParam() << ", round " << round;
@@ -261,7 +260,7 @@ TEST_P(Twin, AtHand) {
     const Segment line{station, nearestPoint(d.line(), station)};
     bool slow = distance(line.a, line.b) <= (d.foot ? 500 : 650);
     if (!d.machine && dot(station - line.b, geometry::direction(d.faces)) <= 0) slow = false;
-    slow = slow && !slowBetween(plan, solidsInTheWay(plan, d, line), line, d);
+    slow = slow && !slowBetween(plan, solidsInTheWay(plan, d), line, d);
     if (!d.foot)
       for (int k = 0; k <= 5000; ++k) slow = slow && !strictlyInside(hazard, at(line, k / 5000.0));
     EXPECT_EQ(surroundings.atHand(station, d).has_value(), slow) << "seed " << GetParam() << ", round " << round;
