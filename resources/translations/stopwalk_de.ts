@@ -2720,15 +2720,15 @@
     </message>
     <message>
         <source>never checked</source>
-        <translation>nie geprüft</translation>
+        <translation>nie kontrolliert</translation>
     </message>
     <message>
         <source>less than half of its time gone</source>
-        <translation>weniger als die halbe Frist um</translation>
+        <translation>weniger als die halbe Frist abgelaufen</translation>
     </message>
     <message>
         <source>half of its time gone</source>
-        <translation>halbe Frist um</translation>
+        <translation>halbe Frist abgelaufen</translation>
     </message>
     <message>
         <source>due today</source>
@@ -5333,7 +5333,7 @@
     </message>
     <message>
         <source>%1 Picked: %2</source>
-        <translation>%1 Gewählt: %2</translation>
+        <translation>%1 Ausgewählt: %2</translation>
     </message>
 </context>
 <context>
@@ -5548,19 +5548,19 @@
     </message>
     <message>
         <source>T&amp;ime the run-down</source>
-        <translation>Nachlauf m&amp;essen</translation>
+        <translation>Nachlaufzeit &amp;messen</translation>
     </message>
     <message>
         <source>&amp;Give the time on paper</source>
-        <translation>Zeit vom Papier ein&amp;geben</translation>
+        <translation>&amp;Uhrzeit vom Papier eingeben</translation>
     </message>
     <message>
         <source>When it was done, if it is entered from paper.</source>
-        <translation>Wann es getan wurde, wenn es vom Papier eingetragen wird.</translation>
+        <translation>Wann es getan wurde, wenn es vom Papier eingegeben wird.</translation>
     </message>
     <message>
         <source>The check is being written.</source>
-        <translation>Die Prüfung wird geschrieben.</translation>
+        <translation>Die Kontrolle wird geschrieben.</translation>
     </message>
     <message>
         <source>The device is no longer on the plan.</source>
@@ -5568,19 +5568,19 @@
     </message>
     <message>
         <source>A stop is asked for each of that by itself.</source>
-        <translation>Bei einem Halt wird nach jedem davon einzeln gefragt.</translation>
+        <translation>Bei einem Stopp wird nach jedem davon einzeln gefragt.</translation>
     </message>
     <message>
         <source>It stops nothing: it is only looked at.</source>
-        <translation>Es hält nichts an: es wird nur angesehen.</translation>
+        <translation>Es stoppt nichts: Es wird nur angesehen.</translation>
     </message>
     <message>
         <source>At rest: stop th&amp;e clock</source>
-        <translation>In Ruhe: Uhr anhalt&amp;en</translation>
+        <translation>Stillstand: Uhr &amp;anhalten</translation>
     </message>
     <message>
         <source>All runs are timed.</source>
-        <translation>Alle Läufe sind gemessen.</translation>
+        <translation>Alle Messungen sind gemacht.</translation>
     </message>
     <message>
         <source>Key: %1</source>
@@ -5724,15 +5724,15 @@
     </message>
     <message>
         <source>Correct the chec&amp;k that is picked…</source>
-        <translation>Die gewählte Prüfung &amp;korrigieren …</translation>
+        <translation>Die ausgewählte &amp;Kontrolle berichtigen…</translation>
     </message>
     <message>
         <source>Pick a check of the device, below the plan, first.</source>
-        <translation>Wählen Sie zuerst unter dem Plan eine Prüfung des Geräts.</translation>
+        <translation>Zuerst unter dem Plan eine Kontrolle des Geräts auswählen.</translation>
     </message>
     <message>
         <source>It was corrected already: correct the one in its place.</source>
-        <translation>Sie ist schon korrigiert: korrigieren Sie die, die an ihre Stelle trat.</translation>
+        <translation>Sie ist schon berichtigt: die berichtigen, die an ihre Stelle trat.</translation>
     </message>
 </context>
 <context>
@@ -5927,7 +5927,7 @@
     </message>
     <message>
         <source>Last check: %1; %2.</source>
-        <translation>Letzte Prüfung: %1; %2.</translation>
+        <translation>Letzte Kontrolle: %1; %2.</translation>
     </message>
     <message>
         <source>No. %1 of this round: %2.</source>
@@ -5935,7 +5935,7 @@
     </message>
     <message>
         <source>not checked yet</source>
-        <translation>noch nicht geprüft</translation>
+        <translation>noch nicht kontrolliert</translation>
     </message>
     <message>
         <source>In this round</source>
@@ -6977,24 +6977,24 @@
     </message>
     <message>
         <source>Start a round, or continue one, first.</source>
-        <translation>Beginnen Sie zuerst einen Kontrollgang, oder setzen Sie einen fort.</translation>
+        <translation>Zuerst einen Kontrollgang beginnen oder einen fortsetzen.</translation>
     </message>
     <message>
         <source>Of before</source>
         <comment>signs on the plan</comment>
-        <translation>Von vorher</translation>
+        <translation>Stand von vorher</translation>
     </message>
     <message>
         <source>The records are being read again: what is shown of them is of before.</source>
-        <translation>Die Prüfungen werden neu gelesen: was von ihnen gezeigt wird, ist von vorher.</translation>
+        <translation>Die Kontrollaufzeichnungen werden neu gelesen: Was von ihnen gezeigt wird, ist der Stand von vorher.</translation>
     </message>
     <message>
         <source>What was &amp;tried</source>
-        <translation>Was pro&amp;biert wurde</translation>
+        <translation>Was ge&amp;testet wurde</translation>
     </message>
     <message>
         <source>What came &amp;of it</source>
-        <translation>Was daraus &amp;wurde</translation>
+        <translation>Was &amp;herauskam</translation>
     </message>
 </context>
 <context>

@@ -2712,7 +2712,7 @@
     </message>
     <message>
         <source>could not be reached</source>
-        <translation>no se pudo alcanzar</translation>
+        <translation>no se pudo llegar</translation>
     </message>
     <message>
         <source>not tested</source>
@@ -2736,7 +2736,7 @@
     </message>
     <message>
         <source>overdue</source>
-        <translation>vencido</translation>
+        <translation>plazo vencido</translation>
     </message>
 </context>
 <context>
@@ -5548,15 +5548,15 @@
     </message>
     <message>
         <source>T&amp;ime the run-down</source>
-        <translation>Cronometrar la i&amp;nercia</translation>
+        <translation>&amp;Medir el tiempo de parada</translation>
     </message>
     <message>
         <source>&amp;Give the time on paper</source>
-        <translation>Dar la hora del pap&amp;el</translation>
+        <translation>Dar la hora del pa&amp;pel</translation>
     </message>
     <message>
         <source>When it was done, if it is entered from paper.</source>
-        <translation>Cuándo se hizo, si se anota desde el papel.</translation>
+        <translation>Cuándo se hizo, si se introduce desde el papel.</translation>
     </message>
     <message>
         <source>The check is being written.</source>
@@ -5576,11 +5576,11 @@
     </message>
     <message>
         <source>At rest: stop th&amp;e clock</source>
-        <translation>En reposo: parar el relo&amp;j</translation>
+        <translation>En reposo: &amp;detener el reloj</translation>
     </message>
     <message>
         <source>All runs are timed.</source>
-        <translation>Todas las medidas están tomadas.</translation>
+        <translation>Hechas todas las mediciones.</translation>
     </message>
     <message>
         <source>Key: %1</source>
