@@ -11,6 +11,7 @@
 
 #include "app/command_line/run.h"
 #include "app/rounds/device_history.h"
+#include "app/rounds/run_down_timer.h"
 #include "tests/app/window/inspecting.h"
 
 namespace stopwalk::window {
