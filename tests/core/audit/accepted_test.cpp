@@ -147,7 +147,7 @@ TEST(Accepted, OfAFailedCheckOnlyThatCheck) {
   EXPECT_EQ(said("", 7), "(check 7, 2026-03-02) unclear");
   EXPECT_EQ(said(seven, 7), "(check 7, 2026-03-02) accepted");
   EXPECT_EQ(said(seven, 9), "(check 9, 2026-03-02)") << "on the same day";
-  EXPECT_EQ(said("which: 2026-03-02, ", 7), "(check 7, 2026-03-02)") << "as it was named once";
+  EXPECT_EQ(said("which: 2026-03-02, ", 7), "(check 7, 2026-03-02) unclear") << "as it was named once";
 }
 
 // Between braces too, where a comma would part it.
