@@ -52,6 +52,10 @@ void Freshness::answered() {
   if (!waits) become(Age::Current);
 }
 
+void Freshness::look() {
+  if (!is_awaited_) become(Age::Current);
+}
+
 void Freshness::become(Age age) {
   if (age == age_) return;
   age_ = age;

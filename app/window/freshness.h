@@ -22,6 +22,8 @@ class Freshness : public QObject {
   void held();
   // What was changed last is shown.
   void answered();
+  // What is there is looked at now: if nothing is awaited it is current, however lately it came.
+  void look();
   panels::Age age() const { return age_; }
 
  signals:

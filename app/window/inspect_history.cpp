@@ -56,6 +56,7 @@ bool InspectPlace::isCorrecting() const {
 // Its card once more, with what it says but for the result.
 void InspectPlace::correct(std::size_t number) {
   const inspection::Check* check = recordsNow().findCheck(number, picked());
+  if (!check) check = recordsNow().findCheck(number);
   if (!check || writer_.isWriting()) return;
   const auto place = static_cast<std::size_t>(check - recordsNow().checks.data());
   const inspection::Round* round = recordsNow().findRound(inspection::roundsOf(recordsNow())[place]);

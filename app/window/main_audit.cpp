@@ -162,7 +162,10 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
 // At once, or as soon as what is asked for is answered. Another that is to be done goes before it.
 void MainWindow::onceAudited(std::function<void()> then) {
   files_->endTyping();
-  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) return then();
+  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) {
+    freshness_.look();
+    return then();
+  }
   once_audited_ = std::move(then);
   sentence_->setText(tr("The audit is still being computed; this is done when it is there."));
 }
