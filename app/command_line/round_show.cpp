@@ -158,8 +158,9 @@ std::string openText(const files::ShownRecords& shown, const Options& options, c
                           " (" + std::to_string(c.number) + ").",
                       0, style);
   if (!text.empty()) return text;
-  return paragraph("Nothing is open" + (options.device.empty() ? "" : " of " + options.device) + ".", 0,
-                   style);
+  return paragraph((shown.fault.empty() ? "Nothing is open" : "Nothing is known to be open") +
+                       std::string(options.device.empty() ? "" : " of " + options.device) + ".",
+                   0, style);
 }
 
 std::string pageOf(const Options& options, const files::ShownRecords& shown, const Inspected& all,

@@ -114,13 +114,16 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style, inspec
                         (r.hours == floor::Hours::Open ? "in opening hours" : "after hours") +
                         (filed.rules_off > 0 ? "; " + rulesOffText(filed.rules_off) : ""),
                     0, style);
-  if (filed.records)
-    text += paragraph("Inspection records: " + filed.records->file + ", " +
-                          counted(filed.records->records, "record") +
-                          (filed.records->failed.empty()
-                               ? std::string("; no device is failed")
-                               : "; failed and not passed since: " + audit::listed(filed.records->failed)),
-                      0, style);
+  if (filed.records) {
+    const std::string& fault = filed.records->fault;
+    text += paragraph(
+        "Inspection records: " + filed.records->file + ", " + counted(filed.records->records, "record") +
+            (filed.records->failed.empty()
+                 ? (fault.empty() ? "; no device is failed" : "; no device is known to be failed")
+                 : "; failed and not passed since: " + audit::listed(filed.records->failed)),
+        0, style);
+    if (!fault.empty()) text += paragraph(fault, 0, style);
+  }
   return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style, today) + "\n" +
          totals(r, style) + "\n";
 }

@@ -23,7 +23,8 @@ UsedRecords recordsOf(const Input& input, const inspection::Schedule& schedule, 
   session.console.err << "stopwalk: " << read->file << ": " << counted(read->log.lines, "inspection record")
                       << " taken into account; "
                       << (records.failed.empty()
-                              ? "no device is failed"
+                              ? (records.used->fault.empty() ? "no device is failed"
+                                                             : "no device is known to be failed")
                               : counted(records.failed.size(), "device") + " failed and not passed since")
                       << "\n";
   for (const inspection::FailedDevice& f : gone)

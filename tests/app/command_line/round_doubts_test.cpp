@@ -69,6 +69,21 @@ TEST_F(RoundDoubts, APassThatClosesNothingSaysWhy) {
             std::string::npos);
 }
 
+// What failed by a line that cannot be read is not known.
+TEST_F(RoundDoubts, NothingIsCalledGoodByRecordsOfWhichALineCannotBeRead) {
+  open();
+  record("saw/stop", "fail");
+  std::string text = log();
+  text.replace(text.find("\"device\""), 8, "\"devise\"");
+  write("shop.inspections.jsonl", text);
+  const Ran audit = runProgram({"audit", path("shop.layout.yaml")});
+  EXPECT_EQ(audit.out.find("no device is failed"), std::string::npos) << audit.out;
+  EXPECT_NE(audit.out.find("no device is known to be failed"), std::string::npos) << audit.out;
+  EXPECT_NE(audit.out.find("line 2"), std::string::npos) << audit.out;
+  EXPECT_EQ(audit.err.find("no device is failed"), std::string::npos) << audit.err;
+  EXPECT_EQ(round({"show"}).out.find("Nothing is open"), std::string::npos);
+}
+
 TEST_F(RoundDoubts, APassThatCountsForNothingIsShownSo) {
   open();
   record("saw/stop", "pass");
