@@ -1,6 +1,8 @@
 #include "core/files/failures_in_text.h"
 
 #include <algorithm>
+#include <array>
+#include <cctype>
 #include <nlohmann/json.hpp>
 
 #include "core/files/printable.h"
@@ -11,6 +13,7 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr std::string_view kBlanks = " \t\r\n";
+constexpr std::string_view kFail = "\"fail\"";
 constexpr auto kNone = std::string_view::npos;
 
 // Where the value of a key begins, the first from there on.
@@ -23,9 +26,43 @@ std::size_t valueOf(std::string_view key, std::string_view text, std::size_t fro
   return kNone;
 }
 
-// No other result begins so.
+// No other result begins so, be it without its quote.
 bool isFail(std::string_view value) {
-  return value.starts_with("\"f");
+  return value.starts_with("\"f") || value.starts_with('f');
+}
+
+// Keys that have what people typed, or an id.
+constexpr std::array<std::string_view, 11> kTexts = {"action", "by",   "device", "inspector", "note", "of",
+                                                     "owner",  "room", "second", "start",     "what"};
+
+// Whether what stands at `at` in quotes is the value of a key, though of none of those. That key may be hurt.
+bool isOfOtherKey(std::string_view text, std::size_t at) {
+  if (at > 0 && text[at - 1] == '\\') return false;  // a quote that somebody typed
+  const std::string_view before = text.substr(0, at);
+  const std::size_t end = before.rfind('"');
+  if (end == kNone) return false;
+  const std::string_view between = before.substr(end + 1);
+  if (between.find_first_of(",[") != kNone || between.find_first_not_of(kBlanks) == kNone) return false;
+  const std::size_t begin = before.substr(0, end).rfind('"');
+  const std::string_view key =
+      before.substr(begin + 1, end - begin - 1);  // from the beginning: there is none
+  return std::ranges::find(kTexts, key) == kTexts.end();
+}
+
+// Where a result stands, the first from there on: behind its key, or a failure behind a key that nobody
+// knows.
+std::size_t resultIn(std::string_view text, std::size_t from) {
+  const std::size_t keyed = valueOf("result", text, from);
+  std::size_t at = text.find(kFail, from);
+  while (at < keyed && !isOfOtherKey(text, at)) at = text.find(kFail, at + 1);
+  return std::min(at, keyed);
+}
+
+// Calls `each(its text)` for each result that is a failure, with what stands since the result before.
+template <class Each>
+void eachFailure(std::string_view text, Each each) {
+  for (std::size_t from = 0, at = 0; (at = resultIn(text, at)) != kNone; from = at++)
+    if (isFail(text.substr(at))) each(text.substr(from, at - from));
 }
 
 // A text in quotes, whatever its bytes are; null: it does not end.
@@ -71,20 +108,48 @@ Json listAt(std::string_view text) {
   return read.is_array() && std::ranges::all_of(read, isText) ? read : Json();
 }
 
+// Whether an id may go on with it.
+bool isOfId(char c) {
+  return std::isalnum(static_cast<unsigned char>(c)) || c == '-' || c == '_' || c == '/' || c == '.';
+}
+
+// Where the text names the id; kNone: it does not, or only within another.
+std::size_t placeOf(std::string_view id, std::string_view text) {
+  for (std::size_t at = text.find(id); at != kNone; at = text.find(id, at + 1)) {
+    const std::size_t end = at + id.size();
+    if ((at == 0 || !isOfId(text[at - 1])) && (end == text.size() || !isOfId(text[end]))) return at;
+  }
+  return kNone;
+}
+
+// The devices that failed, by their key; or where that is hurt, those that are known.
+std::vector<Said> devicesIn(std::string_view before, const std::set<std::string>& known) {
+  std::vector<Said> devices = textsOf("device", before);
+  if (!devices.empty()) return devices;
+  for (const std::string& id : known)
+    if (const std::size_t at = placeOf(id, before); !id.empty() && at != kNone) devices.push_back({at, id});
+  std::ranges::sort(devices, {}, &Said::at);
+  return devices;
+}
+
 }  // namespace
 
 bool saysFail(std::string_view text) {
-  for (std::size_t at = 0; (at = valueOf("result", text, at)) != kNone;)
-    if (isFail(text.substr(at))) return true;
-  return false;
+  bool says = false;
+  eachFailure(text, [&](std::string_view) { says = true; });
+  return says;
 }
 
-std::vector<ReadRecord> failuresIn(std::string_view text) {
+bool saysFailOfNobody(std::string_view text) {
+  bool says = false;
+  eachFailure(text, [&](std::string_view before) { says = says || devicesIn(before, {}).empty(); });
+  return says;
+}
+
+std::vector<ReadRecord> failuresIn(std::string_view text, const std::set<std::string>& known) {
   std::vector<ReadRecord> all;
-  for (std::size_t from = 0, at = 0; (at = valueOf("result", text, at)) != kNone; from = at) {
-    if (!isFail(text.substr(at))) continue;
-    const std::string_view before = text.substr(from, at - from);
-    const std::vector<Said> devices = textsOf("device", before);
+  eachFailure(text, [&](std::string_view before) {
+    const std::vector<Said> devices = devicesIn(before, known);
     for (std::size_t i = 0; i < devices.size(); ++i) {
       const std::size_t begin = devices[i].at, end = i + 1 < devices.size() ? devices[i + 1].at : kNone;
       const std::string_view its = before.substr(begin, end - begin);
@@ -95,7 +160,7 @@ std::vector<ReadRecord> failuresIn(std::string_view text) {
         failure["machines"] = listAt(its.substr(list));
       if (ReadRecord read = readRecord(failure.dump()); read.record) all.push_back(std::move(read));
     }
-  }
+  });
   return all;
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <set>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -11,8 +13,11 @@ namespace stopwalk::files {
 
 // Whether it says of something that it failed, cut off within that word or not.
 bool saysFail(std::string_view text);
+// Whether it says so without a device, for the key of that is hurt.
+bool saysFailOfNobody(std::string_view text);
 
-// For each result that is a failure every device that is named since the result before.
-std::vector<ReadRecord> failuresIn(std::string_view text);
+// For each result that is a failure every device that is named since the result before. Where none is, each
+// of the `known` ids that stand there.
+std::vector<ReadRecord> failuresIn(std::string_view text, const std::set<std::string>& known = {});
 
 }  // namespace stopwalk::files

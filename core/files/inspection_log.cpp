@@ -1,6 +1,8 @@
 #include "core/files/inspection_log.h"
 
 #include <algorithm>
+#include <set>
+#include <utility>
 
 #include "core/files/failures_in_text.h"
 #include "core/files/inspection_record_json.h"
@@ -90,24 +92,39 @@ bool addFailures(ReadRecord& read, std::vector<ReadRecord>& failures) {
   return !failed || !failures.empty();
 }
 
+// By any record.
+std::set<std::string> devicesNamed(const inspection::Records& records) {
+  std::set<std::string> ids;
+  for (const inspection::Round& r : records.rounds) ids.insert(r.devices.begin(), r.devices.end());
+  for (const inspection::Check& c : records.checks) ids.insert(c.device);
+  return ids;
+}
+
 class LogReader {
  public:
+  // `known`: devices, where a line may have lost which one it is of.
+  explicit LogReader(std::set<std::string> known = {}) : known_(std::move(known)) {}
   void take(std::string_view text, Ends ends) {
     const Line line = takeApart(text);
     const std::size_t number = ++log_.lines;
     ReadRecord read = readLine(line, text);
-    std::vector<ReadRecord> failures = failuresIn(text);
+    std::vector<ReadRecord> failures = failuresIn(text, known_);
     if (addFailures(read, failures) && read.why.empty()) read.why = "it says more than one result";
     if (const auto bad = badOf(line, ends, read, number)) {
       log_.bad.push_back({number, bad->why, !read.record && failures.empty(), bad->what});
       log_.records.unsure_to = number;
     }
     log_.hashes.push_back(line.hash);
-    if (!line.isWhole()) takeForStop(read);
+    if (!line.isWhole()) {
+      takeForStop(read);
+      is_of_nobody_ = is_of_nobody_ || saysFailOfNobody(text);
+    }
     if (read.record) keep(std::move(read), number);
     for (ReadRecord& failure : failures) keep(std::move(failure), number);
   }
   void leave(std::string_view torn) { log_.torn = torn; }
+  // Whether a line says fail, and not of which device.
+  bool isOfNobody() const { return is_of_nobody_; }
   InspectionLog finish() { return std::move(log_); }
 
  private:
@@ -149,6 +166,8 @@ class LogReader {
     else
       log_.records.checks.push_back(std::move(std::get<inspection::Check>(*read.record)));
   }
+  std::set<std::string> known_;
+  bool is_of_nobody_ = false;
   InspectionLog log_;
   inspection::Moment written_ = {inspection::Date(std::chrono::sys_days{})};  // when the last record was
 };
@@ -161,9 +180,16 @@ std::string recordLine(const inspection::Record& record, std::size_t number, con
 }
 
 InspectionLog readInspectionLog(std::string_view text) {
+  const auto readAll = [&](LogReader& reader) {
+    reader.leave(eachLine(text, [&](std::string_view line, Ends ends) { reader.take(line, ends); }));
+    return reader.finish();
+  };
   LogReader reader;
-  reader.leave(eachLine(text, [&](std::string_view line, Ends ends) { reader.take(line, ends); }));
-  InspectionLog log = reader.finish();
+  InspectionLog log = readAll(reader);
+  if (reader.isOfNobody()) {
+    LogReader again(devicesNamed(log.records));
+    log = readAll(again);
+  }
   log.ends_line = text.empty() || text.ends_with('\n');
   return log;
 }

@@ -127,6 +127,50 @@ TEST(FailuresInText, HaveEachItsOwnTimeAndFinder) {
   EXPECT_EQ(std::get<inspection::Check>(*read[1].record).inspector, "Bo");
 }
 
+// It is read by its place, of the devices that other records name.
+TEST(FailuresInText, StandThoughTheirKeysAreHurt) {
+  inspection::Round round;
+  round.by = "Ada Example", round.of = "all", round.devices = {"lathe/bar", "saw/stop", "bar"};
+  round.at = checkOf("", Result::Fail).at;
+  const std::vector<std::string> lines =
+      linesOf(logOf({round, checkOf("saw/stop", Result::Pass), checkOf("lathe/bar", Result::Fail, "stuck")}));
+  const auto failedOf = [&](std::string line,
+                            const std::vector<std::pair<std::string, std::string>>& changes) {
+    for (const auto& [from, to] : changes) {
+      EXPECT_NE(line.find(from), std::string::npos) << from;
+      line.replace(line.find(from), from.size(), to);
+    }
+    const InspectionLog log = readInspectionLog(lines[0] + lines[1] + line);
+    EXPECT_EQ(log.records.unsure_to, 3u);
+    EXPECT_EQ(unreadText(log).empty(), !failedIn(log).empty());
+    EXPECT_EQ(log.torn, "");
+    return failedIn(log);
+  };
+  const std::string &passed = lines[1], &failed = lines[2];
+  EXPECT_EQ(failedOf(failed, {{"device", "devise"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"\"device\"", "\"device"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"\"device\":\"", "\"device\":"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"result", "resalt"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"\"result\":", "\"result\";"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"\"result\":\"", "\"result\":"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"result", "resalt"}, {"device", "devise"}}), kBar);
+  EXPECT_EQ(failedOf(failed, {{"result", "resalt"}, {"\"}\n", "\n"}}), kBar);
+  EXPECT_TRUE(failedOf(failed, {{"device", "devise"}, {"lathe/bar", "lathe/bars"}}).empty()) << "of no other";
+  EXPECT_TRUE(failedOf(passed, {{"device", "devise"}}).empty());
+  EXPECT_EQ(failedOf(passed, {{"device", "devise"}, {"pass", "fail"}}), std::vector<std::string>{"saw/stop"});
+}
+
+// A crash leaves them with a key that is whole.
+TEST(FailuresInText, AreNotWhatSomebodyTypedInOneWord) {
+  for (const char* note : {"fail", "\"fail", "fail\""}) {
+    const std::string text = logOf({checkOf("saw/stop", Result::Pass, note)});
+    EXPECT_TRUE(failuresIn(text, {"saw/stop"}).empty()) << note;
+    const std::string cut = text.substr(0, text.find(",\"layout\""));
+    EXPECT_EQ(readInspectionLog(cut).torn, cut) << note;
+  }
+  EXPECT_TRUE(failuresIn(R"("devices":["fail", "fail"],"by":"fail")", {"fail"}).empty());
+}
+
 // Where nobody knows which it was, each that may have been.
 TEST(FailuresInText, AreOfEachDeviceThatTheLineNames) {
   EXPECT_EQ(failedIn(changed("\"device\":", "\"device\":\"saw/stop\",\"device\":")),
