@@ -36,6 +36,14 @@ QString reasonText(const inspection::NotCounted& pass, const QStringList& machin
 
 QString reasonText(files::Wrong what) {
   switch (what) {
+    case files::Wrong::Reformatted:
+      return Words::tr(
+          "the file was rewritten by a formatter: one record a line is expected; take the file back from a "
+          "copy");
+    case files::Wrong::Utf16:
+      return Words::tr(
+          "the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a "
+          "copy");
     case files::Wrong::NoEnd:
       return Words::tr("it does not end as a record does");
     case files::Wrong::Changed:

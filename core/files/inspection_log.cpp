@@ -7,6 +7,7 @@
 #include "core/files/failures_in_text.h"
 #include "core/files/inspection_record_json.h"
 #include "core/files/printable.h"
+#include "core/files/rewritten.h"
 #include "core/files/sha256.h"
 
 namespace stopwalk::files {
@@ -61,10 +62,16 @@ ReadRecord readLine(const Line& line, std::string_view text) {
 // How a line of the log ends. A record that begins within one has lost the break before it.
 enum class Ends { WithBreak, WithoutBreak };
 
-// Calls `line(text, ends)` for each line; returns what is torn behind the last.
+// Calls `line(text, ends)` for each line, or what a formatter made of one; returns what is torn behind the
+// last.
 template <class Each>
 std::string_view eachLine(std::string_view text, Each each) {
   while (!text.empty()) {
+    if (const std::size_t laid = laidOverLines(text)) {
+      each(text.substr(0, laid - (text[laid - 1] == '\n' ? 1 : 0)), Ends::WithBreak);
+      text.remove_prefix(laid);
+      continue;
+    }
     const std::size_t size = std::min(text.find('\n'), text.size());
     const std::size_t brace = std::min(text.find('{'), size);
     const std::size_t next = text.substr(0, size).find(kRecordBegins, brace + 1);
@@ -92,6 +99,17 @@ bool addFailures(ReadRecord& read, std::vector<ReadRecord>& failures) {
   return !failed || !failures.empty();
 }
 
+const std::string kFromACopy = ": one record a line is expected, as UTF-8; take the file back from a copy";
+const std::string kReformatted = "the file was rewritten by a formatter" + kFromACopy;
+const std::string kUtf16 = "the file was saved as UTF-16" + kFromACopy;
+
+// Whether it is as it was written but for the blanks, or over several lines.
+bool isReformatted(std::string_view text) {
+  if (text.find('\n') != std::string_view::npos) return true;
+  const auto as_written = unformatted(text);
+  return as_written && takeApart(*as_written).isWhole();
+}
+
 // By any record.
 std::set<std::string> devicesNamed(const inspection::Records& records) {
   std::set<std::string> ids;
@@ -107,10 +125,15 @@ class LogReader {
   void take(std::string_view text, Ends ends) {
     const Line line = takeApart(text);
     const std::size_t number = ++log_.lines;
+    const std::string said = isUtf16(text) ? fromUtf16(text) : std::string();
+    if (!said.empty()) text = said;
     ReadRecord read = readLine(line, text);
     std::vector<ReadRecord> failures = failuresIn(text, known_);
     if (addFailures(read, failures) && read.why.empty()) read.why = "it says more than one result";
-    if (const auto bad = badOf(line, ends, read, number)) {
+    auto bad = badOf(line, ends, read, number);
+    if (!line.isWhole() && !said.empty()) bad = Bad{Wrong::Utf16, kUtf16};
+    if (!line.isWhole() && isReformatted(text)) bad = Bad{Wrong::Reformatted, kReformatted};
+    if (bad) {
       log_.bad.push_back({number, bad->why, !read.record && failures.empty(), bad->what});
       log_.records.unsure_to = number;
     }
@@ -191,6 +214,8 @@ InspectionLog readInspectionLog(std::string_view text) {
     log = readAll(again);
   }
   log.ends_line = text.empty() || text.ends_with('\n');
+  const bool is_half_a_break = log.torn == std::string_view("\0", 1);
+  if (is_half_a_break && !log.bad.empty() && log.bad.back().what == Wrong::Utf16) log.torn.clear();
   return log;
 }
 

@@ -22,11 +22,13 @@ std::string recordLine(const inspection::Record& record, std::size_t number, con
 
 // What is wrong with a line.
 enum class Wrong {
-  NoEnd,       // it does not end as a record does
-  Changed,     // after it was written
-  NoRecord,    // what it says is no record of this format, or more than one
-  OutOfPlace,  // lines before it were changed, removed, put in or moved
-  NoBreak      // the line break behind it is missing
+  Reformatted,  // by a formatter of JSON
+  Utf16,        // saved so by an editor
+  NoEnd,        // it does not end as a record does
+  Changed,      // after it was written
+  NoRecord,     // what it says is no record of this format, or more than one
+  OutOfPlace,   // lines before it were changed, removed, put in or moved
+  NoBreak       // the line break behind it is missing
 };
 
 // A line that is not as it was written, or does not follow the one before it.

@@ -4,6 +4,7 @@
 
 #include "core/files/failures_in_text.h"
 #include "core/files/printable.h"
+#include "core/files/rewritten.h"
 
 namespace stopwalk::files {
 namespace {
@@ -256,6 +257,7 @@ ReadRecord readRecord(std::string_view object) {
 
 bool isTorn(std::string_view text) {
   if (saysFail(text)) return false;  // it would be told no longer once it is put aside
+  if (isUtf16(text)) return false;   // no crash leaves that
   if (text.starts_with(kRecordBegins) && Parsed::accept(text.substr(0, text.rfind('}') + 1)))
     return false;  // it is whole, whatever is behind it
   if (text.find('\0') != std::string_view::npos) return true;

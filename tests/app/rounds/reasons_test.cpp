@@ -54,6 +54,15 @@ TEST(Reasons, OfALineThatIsNotAsItWasWrittenAreSaidInTheWindowsOwnWords) {
   EXPECT_EQ(saidOf("{}\n" + first), "it does not end as a record does");
   EXPECT_EQ(saidOf(second), "lines before it were changed, removed, put in or moved");
   EXPECT_EQ(saidOf(first.substr(0, first.size() - 1) + second), "the line break behind it is missing");
+  EXPECT_EQ(saidOf("{\n" + first.substr(1)),
+            "the file was rewritten by a formatter: one record a line is expected; take the file back from a "
+            "copy");
+  std::string wide;
+  for (const char c : first) wide += c, wide += '\0';
+  EXPECT_EQ(
+      saidOf(wide),
+      "the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a "
+      "copy");
   EXPECT_EQ(reasonText(files::Wrong::NoRecord), "what it says is no record of this format, or more than one");
 }
 

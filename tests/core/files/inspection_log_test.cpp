@@ -234,6 +234,8 @@ TEST(InspectionLog, WhatIsNoTrueBeginningOfARecordIsALine) {
   }
   std::string broken = text.substr(0, text.size() - 1);
   broken.replace(broken.rfind("\"result\":"), 9, "\"result\"{");
+  EXPECT_EQ(unreadText(readInspectionLog(broken)), "") << "it says fail";
+  broken.replace(broken.rfind("fail"), 4, "fxil");
   EXPECT_EQ(readInspectionLog(broken).torn, "");
   EXPECT_EQ(unreadText(readInspectionLog(broken)),
             "One line can no longer be read: it may have been a failure.");

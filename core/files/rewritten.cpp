@@ -1,0 +1,120 @@
+#include "core/files/rewritten.h"
+
+#include <utf8proc.h>
+
+#include <algorithm>
+#include <array>
+#include <cstdint>
+#include <nlohmann/json.hpp>
+
+#include "core/files/inspection_record_json.h"
+
+namespace stopwalk::files {
+namespace {
+
+constexpr std::string_view kBlanks = " \t\r";
+constexpr std::string_view kByteOrder = "\xEF\xBB\xBF";
+constexpr auto kNone = std::string_view::npos;
+constexpr std::size_t kFewest = 8;  // bytes that tell of UTF-16
+
+std::string_view trimmed(std::string_view text) {
+  const std::size_t begin = text.find_first_not_of(kBlanks);
+  return begin == kNone ? std::string_view() : text.substr(begin, text.find_last_not_of(kBlanks) - begin + 1);
+}
+
+bool opensAlone(std::string_view line) {
+  if (line.starts_with(kByteOrder)) line.remove_prefix(kByteOrder.size());
+  line = trimmed(line);
+  return line == "{" || line == "[" || line == "[{";
+}
+
+// How many braces more are opened in a line than closed. Texts do not go over lines.
+int openedIn(std::string_view line) {
+  int opened = 0;
+  bool is_quoted = false;
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    if (line[i] == '"') is_quoted = !is_quoted;
+    if (is_quoted && line[i] == '\\') ++i;
+    if (!is_quoted) opened += line[i] == '{' ? 1 : line[i] == '}' ? -1 : 0;
+  }
+  return opened;
+}
+
+// Between and behind the records of a list.
+bool isBetween(std::string_view line) {
+  return line.find_first_not_of(" \t\r],") == kNone;
+}
+
+// With its line break.
+std::string_view firstLine(std::string_view text) {
+  return text.substr(0, std::min(text.find('\n'), text.size() - 1) + 1);
+}
+
+std::string_view withoutBreak(std::string_view line) {
+  return line.ends_with('\n') ? line.substr(0, line.size() - 1) : line;
+}
+
+char32_t unitAt(std::string_view bytes, std::size_t at, bool is_big_endian) {
+  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(bytes[i]); };
+  const char32_t first = byte(at), second = byte(at + 1);
+  return is_big_endian ? first << 8 | second : second << 8 | first;
+}
+
+}  // namespace
+
+std::size_t laidOverLines(std::string_view text) {
+  if (text.empty() || text.find('\n') == kNone || !opensAlone(withoutBreak(firstLine(text)))) return 0;
+  std::size_t size = 0;
+  int open = 0;
+  bool is_record = false;
+  while (size < text.size()) {
+    const std::string_view line = firstLine(text.substr(size)), said = withoutBreak(line);
+    if (size > 0 && said.starts_with(kRecordBegins)) break;
+    if (is_record && open <= 0 && !isBetween(said)) break;
+    open += openedIn(said);
+    is_record = is_record || open > 0;
+    size += line.size();
+  }
+  return size;
+}
+
+std::optional<std::string> unformatted(std::string_view record) {
+  using Json = nlohmann::ordered_json;
+  if (record.starts_with(kByteOrder)) record.remove_prefix(kByteOrder.size());
+  const Json json = Json::parse(record, nullptr, false);
+  if (json.is_discarded()) return std::nullopt;
+  std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace);
+  return text == trimmed(record) ? std::nullopt : std::optional(std::move(text));
+}
+
+bool isUtf16(std::string_view line) {
+  if (line.size() < kFewest) return false;
+  std::array<std::size_t, 2> zeros = {};
+  for (std::size_t i = 0; i < line.size(); ++i) zeros[i % 2] += line[i] == '\0';
+  const std::size_t half = line.size() / 2;
+  return 2 * std::max(zeros[0], zeros[1]) >= half && 8 * std::min(zeros[0], zeros[1]) <= half;
+}
+
+std::string fromUtf16(std::string_view line) {
+  const bool is_big_endian = line.starts_with("\xFE\xFF");
+  if (is_big_endian || line.starts_with("\xFF\xFE"))
+    line.remove_prefix(2);
+  else if (line.starts_with('\0'))
+    line.remove_prefix(1);
+  std::string text;
+  const auto isHalf = [](char32_t unit, char32_t from) { return unit >= from && unit < from + 0x400; };
+  for (std::size_t i = 0; i + 1 < line.size(); i += 2) {
+    char32_t character = unitAt(line, i, is_big_endian);
+    if (isHalf(character, 0xD800) && i + 3 < line.size()) {
+      const char32_t low = unitAt(line, i + 2, is_big_endian);
+      if (isHalf(low, 0xDC00)) character = 0x10000 + ((character - 0xD800) << 10) + (low - 0xDC00), i += 2;
+    }
+    if (character >= 0xD800 && character < 0xE000) character = 0xFFFD;
+    std::array<utf8proc_uint8_t, 4> bytes = {};
+    const auto size = utf8proc_encode_char(static_cast<utf8proc_int32_t>(character), bytes.data());
+    text.append(bytes.begin(), bytes.begin() + size);
+  }
+  return text;
+}
+
+}  // namespace stopwalk::files
