@@ -6053,6 +6053,16 @@
         <source>it was made before the device was recorded as taken away</source>
         <translation>Die Kontrolle war, bevor eingetragen wurde, dass das Gerät entfernt ist</translation>
     </message>
+    <message>
+        <source>the file was rewritten by a formatter: one record a line is expected; take the file back from a copy</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei wurde von einem Formatierer umgeschrieben: erwartet wird ein Eintrag je Zeile; die Datei aus einer Kopie zurückholen</translation>
+    </message>
+    <message>
+        <source>the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a copy</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei wurde als UTF-16 gespeichert: erwartet wird ein Eintrag je Zeile, als UTF-8; die Datei aus einer Kopie zurückholen</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
@@ -7809,6 +7819,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>
@@ -7888,6 +7899,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     </message>
     <message>
         <source>%1 was not written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 wurde nicht geschrieben</translation>
     </message>
     <message>
@@ -7976,6 +7988,7 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>

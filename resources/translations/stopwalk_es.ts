@@ -6053,6 +6053,16 @@
         <source>it was made before the device was recorded as taken away</source>
         <translation>se hizo antes de que el dispositivo se registrara como retirado</translation>
     </message>
+    <message>
+        <source>the file was rewritten by a formatter: one record a line is expected; take the file back from a copy</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>un formateador reescribió el archivo: se espera un registro por línea; recupere el archivo de una copia</translation>
+    </message>
+    <message>
+        <source>the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a copy</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el archivo se guardó como UTF-16: se espera un registro por línea, en UTF-8; recupere el archivo de una copia</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::ResultChoice</name>
@@ -7809,6 +7819,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escrito, pero quizá no de forma duradera</translation>
     </message>
     <message>
@@ -7888,6 +7899,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>%1 was not written</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 no se escribió</translation>
     </message>
     <message>
@@ -7976,6 +7988,7 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     </message>
     <message>
         <source>Written, but perhaps not for good</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escrito, pero quizá no de forma duradera</translation>
     </message>
     <message>
