@@ -77,7 +77,7 @@ std::string findingList(const Report& report, const TableStyle& style, inspectio
   for (const audit::Finding& f : report.findings) {
     std::string sentence = paragraph(f.text, 6, style);
     sentence.replace(0, 4, inked(std::string(audit::word(f.severity)), inkOf(f.severity), style));
-    if (f.accepted) sentence += paragraph(audit::acceptedText(*f.accepted, today), 6, style);
+    if (f.accepted) sentence += paragraph(audit::acceptedText(f, today, report.unit), 6, style);
     if (f.unclear) sentence += paragraph(audit::unclearText(f), 6, style);
     text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }

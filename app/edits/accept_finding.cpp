@@ -22,8 +22,14 @@ QString named(const QString& step, const audit::Finding& finding) {
 Edit acceptFinding(const layout::Layout& layout, const audit::Finding& finding,
                    const audit::Acceptance& acceptance) {
   layout::Layout after = without(layout, finding);
-  after.accepted_findings.push_back(
-      {finding.rule, finding.subject, finding.which, acceptance.reason, acceptance.by, acceptance.until, {}});
+  after.accepted_findings.push_back({finding.rule,
+                                     finding.subject,
+                                     finding.which,
+                                     acceptance.reason,
+                                     acceptance.by,
+                                     acceptance.until,
+                                     {},
+                                     audit::acceptedFigure(finding)});
   return step(layout, named(Words::tr("Accept %1 about %2"), finding), std::move(after));
 }
 

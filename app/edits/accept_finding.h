@@ -5,7 +5,7 @@
 
 namespace stopwalk::edits {
 
-// Lets a finding stand for a time: what may have meant it before goes.
+// Lets a finding stand for a time, as bad as it is now: what may have meant it before goes.
 Edit acceptFinding(const layout::Layout& layout, const audit::Finding& finding,
                    const audit::Acceptance& acceptance);
 // It is not let stand any longer, and nothing is left that may mean it.

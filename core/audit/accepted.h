@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "core/audit/report.h"
@@ -20,12 +22,21 @@ bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding);
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
                                                const std::vector<Finding>& findings);
 
+// How it holds on a day that the layout lets a finding stand: it does, its last day has passed, that is no
+// day that one can read, or the finding is worse than what was accepted by more than people are told.
+enum class AcceptedState { No, Yes, Over, NoDay, Worse, Unclear };
+AcceptedState acceptedState(const Finding& finding, inspection::Date today);
+// What is accepted of it, to be kept with the layout: a thousandth of its unit is enough.
+std::optional<double> acceptedFigure(const Finding& finding);
+
 // "accepted by M. Okafor-Lind until 2026-12-31: the guard is on order"
 std::string acceptedText(const Acceptance& acceptance);
-// Whether its last day has passed, or is no day that one can read.
-bool isOver(const Acceptance& acceptance, inspection::Date today);
 // The same as a sentence of that day: what is over is accepted no longer.
 std::string acceptedText(const Acceptance& acceptance, inspection::Date today);
+// Of a finding that is accepted, or was: "no longer accepted: accepted at 5.2 m, now 9.8 m; it was ..."
+std::string acceptedText(const Finding& finding, inspection::Date today, layout::LengthUnit unit);
+// "accepted at 5.2 m, now 9.8 m"
+std::string worseText(const Finding& finding, layout::LengthUnit unit);
 // What an acceptance must say to mean this finding, as a line of the layout.
 std::string whichLine(const Finding& finding);
 // Why a finding is not accepted by the acceptance that is unclear, and what would make it so.

@@ -152,6 +152,8 @@ std::string troubleOf(const layout::HouseRule& house) {
 
 std::string troubleOf(const layout::AcceptedFinding& accepted) {
   if (accepted.until.empty()) return "an accepted finding needs `until`: the last day that it is let stand";
+  if (accepted.measured && *accepted.measured < 0)
+    return "`measured` is what was measured when the finding was accepted; it cannot be negative";
   if (findRule(accepted.rule)) return {};
   std::vector<std::string> known;
   for (const Rule* rule : rules()) known.push_back(rule->id);

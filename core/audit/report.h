@@ -26,6 +26,8 @@ struct Acceptance {
   std::string reason;
   std::string by;
   std::string until;  // 2026-12-31: the last day
+  // What was measured when it was accepted, in the finding's unit; none: whatever is measured.
+  std::optional<double> measured = {};
   bool operator==(const Acceptance&) const = default;
 };
 
@@ -52,7 +54,7 @@ struct Finding {
   std::string unit;  // "m", "s", "%", "" for a count
   std::string text;  // a whole sentence that a shop manager can act on
   Basis basis;
-  std::optional<Acceptance> accepted = {};  // whether its day has passed, the reader knows
+  std::optional<Acceptance> accepted = {};  // whether that still holds: acceptedState()
   std::optional<Acceptance> unclear = {};   // may mean this finding or another, and so accepts neither
   std::vector<MeasuredLine> lines = {};
 };

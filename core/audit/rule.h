@@ -51,7 +51,8 @@ struct Rule {
   std::string meaning;  // one paragraph: why it matters, what is counted and what is not
   std::string mend;     // what would mend it, as advice: a sentence or two
   std::vector<Search> find;
-  bool several = false;  // it may find several things of one subject, which Finding::which tells apart
+  bool more_is_worse = false;  // also where what is measured is within the limit
+  bool several = false;        // it may find several things of one subject, which Finding::which tells apart
 
   Setting setting() const;
 };

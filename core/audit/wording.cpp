@@ -63,6 +63,12 @@ std::string limitSecondsText(double limit) {
   return decimal(limit, kExact) + " s";
 }
 
+std::string figureText(double value, double other, const std::string& unit, layout::LengthUnit lengths) {
+  if (unit == "m") return value == other ? lengthText(value, lengths) : lengthText(value, other, lengths);
+  if (unit == "s") return value == other ? secondsText(value) : secondsText(value, other);
+  return decimal(value) + (unit.empty() ? "" : " " + unit);
+}
+
 std::string_view word(layout::Role role) {
   switch (role) {
     case layout::Role::Operator:

@@ -27,6 +27,8 @@ std::string secondsCell(double seconds);
 std::string secondsText(double seconds);
 std::string secondsText(double seconds, double limit);
 std::string limitSecondsText(double limit);
+// What a finding measured, in its unit, as fine as it must be to look different from `other`.
+std::string figureText(double value, double other, const std::string& unit, layout::LengthUnit lengths);
 
 std::string_view word(layout::Role role);
 std::string_view word(Severity severity);

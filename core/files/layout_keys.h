@@ -253,6 +253,7 @@ void describe(V& v, T& accepted) {
   v.text("rule", accepted.rule, Need::Required);
   v.text("subject", accepted.subject, Need::Required);
   v.text("which", accepted.which, Need::Optional);
+  v.number("measured", accepted.measured);
   v.text("reason", accepted.reason, Need::Required);
   v.text("by", accepted.by, Need::Required);
   v.date("until", accepted.until);

@@ -201,6 +201,7 @@ struct AcceptedFinding {
   std::string by;
   std::string until;  // the last day it is let stand, such as 2026-12-31
   Kept kept;
+  std::optional<double> measured = {};  // what was accepted, in the rule's unit; none: whatever is measured
   bool operator==(const AcceptedFinding&) const = default;
 };
 

@@ -194,7 +194,7 @@ void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& i
   for (const std::size_t i : group.findings) {
     const audit::Finding& finding = report_->findings[i];
     auto* item = new QTreeWidgetItem(heading);
-    const QString text = textOf(finding, QDate::currentDate());
+    const QString text = textOf(finding, QDate::currentDate(), report_->unit);
     const QString shown = is_new[i] ? tr("New: %1").arg(text) : text;
     item->setText(0, shown);
     item->setIcon(0, severityIcon(finding.severity, *this));

@@ -2,30 +2,58 @@
 
 #include <QCoreApplication>
 
+#include "app/plan/day.h"
+#include "core/audit/accepted.h"
+#include "core/audit/wording.h"
+
 namespace stopwalk::panels {
 namespace {
+
+using audit::AcceptedState;
 
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(LetStand)
 };
 
-}  // namespace
-
-bool isOver(const audit::Acceptance& acceptance, const QDate& today) {
-  const QDate last = QDate::fromString(QString::fromStdString(acceptance.until), Qt::ISODate);
-  return !last.isValid() || last < today;
+// "accepted at 5.2 m, now 9.8 m"
+QString worseWords(const audit::Finding& finding, layout::LengthUnit unit) {
+  const double was = finding.accepted->measured.value_or(0), is = finding.measured.value_or(was);
+  const auto figure = [&](double value, double other) {
+    return QString::fromStdString(audit::figureText(value, other, finding.unit, unit));
+  };
+  return finding.measured ? Words::tr("accepted at %1, now %2").arg(figure(was, is), figure(is, was))
+                          : Words::tr("accepted at %1, now without a figure").arg(figure(was, is));
 }
 
-QString textOf(const audit::Finding& finding, const QDate& today) {
+}  // namespace
+
+QString whyNoLonger(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
+  switch (audit::acceptedState(finding, plan::dateOf(today))) {
+    case AcceptedState::Over:
+      return Words::tr("the last day, %1, has passed").arg(QString::fromStdString(finding.accepted->until));
+    case AcceptedState::NoDay:
+      return Words::tr("its last day, %1, is none, such as 2026-12-31")
+          .arg(QString::fromStdString(finding.accepted->until));
+    case AcceptedState::Worse:
+      return worseWords(finding, unit);
+    case AcceptedState::No:
+    case AcceptedState::Yes:
+    case AcceptedState::Unclear:
+      break;
+  }
+  return {};
+}
+
+QString textOf(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
   const QString text = QString::fromStdString(finding.text);
   if (finding.unclear)
     return Words::tr("%1 Not accepted: what is accepted does not say which of several it means.").arg(text);
   if (!finding.accepted) return text;
-  const QString by = QString::fromStdString(finding.accepted->by);
-  const QString until = QString::fromStdString(finding.accepted->until);
-  return isOver(*finding.accepted, today)
-             ? Words::tr("%1 No longer accepted: the last day, %2, has passed.").arg(text, until)
-             : Words::tr("%1 Accepted by %2 until %3.").arg(text, by, until);
+  if (const QString why = whyNoLonger(finding, today, unit); !why.isEmpty())
+    return Words::tr("%1 No longer accepted: %2.").arg(text, why);
+  return Words::tr("%1 Accepted by %2 until %3.")
+      .arg(text, QString::fromStdString(finding.accepted->by),
+           QString::fromStdString(finding.accepted->until));
 }
 
 }  // namespace stopwalk::panels

@@ -7,10 +7,10 @@
 
 namespace stopwalk::panels {
 
-// Whether the last day on which a finding is let stand has passed, or is none.
-bool isOver(const audit::Acceptance& acceptance, const QDate& today);
+// Why what was accepted is so no longer: a clause; empty where it is, or never was.
+QString whyNoLonger(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit);
 
-// The finding's sentence, and who lets it stand until when, or that this is over.
-QString textOf(const audit::Finding& finding, const QDate& today);
+// The finding's sentence, and who lets it stand until when, or why that is over.
+QString textOf(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit);
 
 }  // namespace stopwalk::panels

@@ -59,12 +59,13 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   if (rule) line(tr("To mend it:"), escaped(rule->mend));
   line(tr("Rule:"), escaped(finding->rule) + (rule ? ", " + escaped(rule->finds) + "." : QString()));
   if (rule) line(tr("What it means:"), escaped(rule->meaning));
-  if (finding->accepted)
-    line(isOver(*finding->accepted, QDate::currentDate()) ? tr("No longer accepted, the last day has passed:")
-                                                          : tr("Accepted:"),
+  if (finding->accepted) {
+    const QString why_not = whyNoLonger(*finding, QDate::currentDate(), unit).toHtmlEscaped();
+    line(why_not.isEmpty() ? tr("Accepted:") : tr("No longer accepted, %1:").arg(why_not),
          tr("by %1 until %2: %3")
              .arg(escaped(finding->accepted->by), escaped(finding->accepted->until),
                   escaped(finding->accepted->reason)));
+  }
   if (finding->unclear)
     line(tr("Not accepted:"),
          tr("what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this "

@@ -107,7 +107,8 @@ const Rule& stopOutOfReach() {
       .mend =
           "Fit a stop within reach of the operator's place, move the one there is, or take away what stands "
           "between.",
-      .find = {{Each::Station, find}}};
+      .find = {{Each::Station, find}},
+      .more_is_worse = true};  // a short walk to what is not at hand
   return rule;
 }
 

@@ -35,6 +35,20 @@ TEST(AcceptFinding, SaysWhichAndIsUndone) {
   EXPECT_EQ(edited.layout(), benchShop());
 }
 
+// So that it is not accepted any more once it has grown worse.
+TEST(AcceptFinding, KeepsTheFigureThatIsAccepted) {
+  EditedLayout edited;
+  edited.reset(benchShop());
+  audit::Finding finding = found("");
+  finding.rule = "stop-too-far";
+  finding.measured = 5.20349;
+  ASSERT_TRUE(edited.apply(acceptFinding(edited.layout(), finding, kAcceptance)));
+  EXPECT_EQ(edited.layout().accepted_findings.at(0).measured, 5.203);
+  expectReadable(edited.layout());
+  ASSERT_TRUE(edited.apply(acceptFinding(edited.layout(), found("(phone)"), kAcceptance)));
+  EXPECT_FALSE(edited.layout().accepted_findings.at(1).measured);
+}
+
 TEST(AcceptFinding, GoesInThePlaceOfWhatMayHaveMeantItAndNoOther) {
   Layout layout = benchShop();
   AcceptedFinding other = accepted("(stop)");

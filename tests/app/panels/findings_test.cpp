@@ -302,7 +302,23 @@ TEST(FindingList, SaysWhatIsAcceptedAndWhatIsNoLonger) {
   why.show(&report.findings[0], report.unit);
   EXPECT_TRUE(why.toPlainText().contains("Accepted: by Ada Example"));
   why.show(&report.findings[1], report.unit);
-  EXPECT_TRUE(why.toPlainText().contains("No longer accepted, the last day has passed: by Grace Example"));
+  EXPECT_TRUE(why.toPlainText().contains(
+      "No longer accepted, the last day, 2024-01-01, has passed: by Grace Example"));
+}
+
+TEST(FindingList, SaysWhatHasGrownWorseThanWasAccepted) {
+  List some(smallShop());
+  audit::Report report = foundOf({{"stop-too-far", 9.8, "9.8 m to walk"}});
+  report.findings[0].limit = 5;
+  report.findings[0].unit = "m";
+  report.findings[0].accepted = {"the guard is on order", "Ada Example", "2999-12-31", 5.2};
+  some.list.setReport(std::make_shared<const audit::Report>(report), some.layout);
+  EXPECT_TRUE(some.list.asText().contains("No longer accepted: accepted at 5.2 m, now 9.8 m."))
+      << some.list.asText().toStdString();
+  Why why;
+  why.show(&report.findings[0], report.unit);
+  EXPECT_TRUE(why.toPlainText().contains("No longer accepted, accepted at 5.2 m, now 9.8 m: by Ada Example"))
+      << why.toPlainText().toStdString();
 }
 
 TEST(FindingList, ThatIsFoundAnewPicksNothing) {

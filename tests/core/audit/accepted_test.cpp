@@ -46,6 +46,78 @@ TEST(Accepted, AfterItsLastDayIsNoLonger) {
     EXPECT_TRUE(on(until, "2026-01-01").starts_with("no longer accepted: its last day is none")) << until;
 }
 
+// Of a finding of 9.8 m where 5 is the limit, unless said otherwise.
+struct Figures {
+  std::optional<double> accepted, now;
+  std::optional<double> limit = 5;
+  std::string unit = "m";
+  std::string rule = "stop-too-far";
+};
+
+Finding findingOf(const Figures& m) {
+  Finding f = finding(m.rule, "saw/helper");
+  f.measured = m.now, f.limit = m.limit, f.unit = m.unit;
+  f.accepted = Acceptance{"on order", "Ada Example", "2026-12-31", m.accepted};
+  return f;
+}
+
+AcceptedState stateOf(const Figures& m) {
+  return acceptedState(findingOf(m), *inspection::parseDate("2026-06-01"));
+}
+
+TEST(Accepted, IsNoLongerWhatHasGrownWorse) {
+  using enum AcceptedState;
+  EXPECT_EQ(stateOf({5.2, 9.8}), Worse);
+  EXPECT_EQ(stateOf({5.2, 5.2}), Yes);
+  EXPECT_EQ(stateOf({5.2, 5.1}), Yes) << "better";
+  EXPECT_EQ(stateOf({5.2, 5.2049}), Yes) << "people are told 5.2 m";
+  EXPECT_EQ(stateOf({5.2, 5.21}), Worse);
+  EXPECT_EQ(stateOf({std::nullopt, 9.8}), Yes) << "whatever is measured";
+  EXPECT_EQ(stateOf({5.2, std::nullopt}), Worse) << "it may be anything";
+  EXPECT_EQ(stateOf({16.0, 16.04, 15, "s", "helper-too-slow"}), Yes);
+  EXPECT_EQ(stateOf({16.0, 16.1, 15, "s", "helper-too-slow"}), Worse);
+  // Where less is worse.
+  EXPECT_EQ(stateOf({0.6, 0.56, 0.61, "m", "narrow-passage"}), Worse);
+  EXPECT_EQ(stateOf({0.56, 0.6, 0.61, "m", "narrow-passage"}), Yes);
+  // Out of the band on either side.
+  EXPECT_EQ(stateOf({1.8, 0.5, 0.6, "m", "actuator-height"}), Worse);
+  EXPECT_EQ(stateOf({0.5, 1.8, 1.7, "m", "actuator-height"}), Worse);
+  // A short walk to what is not at hand is within the reach.
+  EXPECT_EQ(stateOf({0.5, 0.6, 0.65, "m", "stop-out-of-reach"}), Worse);
+  EXPECT_EQ(stateOf({0.6, 0.5, 0.65, "m", "stop-out-of-reach"}), Yes);
+  EXPECT_EQ(stateOf({0.4, 0.3, std::nullopt, "m", "look-alike"}), Worse) << "no limit says which is worse";
+}
+
+TEST(Accepted, SaysHowMuchWorseItIs) {
+  const auto on = [](const Figures& m, const std::string& today) {
+    return acceptedText(findingOf(m), *inspection::parseDate(today), layout::LengthUnit::Millimetre);
+  };
+  EXPECT_EQ(
+      on({5.2, 9.8}, "2026-06-01"),
+      "no longer accepted: accepted at 5.2 m, now 9.8 m; it was accepted by Ada Example until 2026-12-31: "
+      "on order");
+  EXPECT_NE(on({5.2, std::nullopt}, "2026-06-01").find("accepted at 5.2 m, now without a figure"),
+            std::string::npos);
+  EXPECT_NE(on({5.2, 9.8}, "2027-01-01").find("the last day has passed"), std::string::npos);
+  EXPECT_EQ(on({5.2, 5.1}, "2026-06-01"), "accepted by Ada Example until 2026-12-31: on order");
+}
+
+TEST(Accepted, IsHeldAgainstTheFigureInTheLayout) {
+  const auto state = [](const std::string& figure) {
+    const Report report = auditOf(
+        shopWith({{"at: [0, -400], height: 1000}", "at: [0, -400], height: 1000, run_down: 30}"},
+                  {"stops: [shop]", "stops: [shop], run_down: 30"},
+                  before("rooms:",
+                         "accepted_findings:\n  - {rule: slow-run-down, subject: saw, which: \"saw/stop, "
+                         "cut-off\", " +
+                             figure + "reason: Invented, by: Ada Example, until: 2026-12-31}\n")}));
+    return acceptedState(audit::findingOf(report, "slow-run-down"), *inspection::parseDate("2026-06-01"));
+  };
+  EXPECT_EQ(state(""), AcceptedState::Yes);
+  EXPECT_EQ(state("measured: 30, "), AcceptedState::Yes);
+  EXPECT_EQ(state("measured: 12.5, "), AcceptedState::Worse);
+}
+
 TEST(Accepted, OfSeveralFindingsOnlyTheOneThatIsMeant) {
   std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
   layout::AcceptedFinding meant = kAccepted;
@@ -190,6 +262,9 @@ TEST(Accepted, NeedsARuleThatThereIsAndALastDay) {
   layout::AcceptedFinding wrong = kAccepted;
   wrong.rule = "hiden-stop";
   EXPECT_NE(troubleOf(wrong).find("hidden-stop"), std::string::npos);
+  wrong = kAccepted;
+  wrong.measured = -1;
+  EXPECT_NE(troubleOf(wrong).find("measured"), std::string::npos);
   wrong = kAccepted;
   wrong.until.clear();
   EXPECT_NE(troubleOf(wrong).find("until"), std::string::npos);

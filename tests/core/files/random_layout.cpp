@@ -197,8 +197,14 @@ Layout Maker::layout(LengthUnit unit) {
   if (maybe()) plan.house_rules.push_back({"hidden-stop", "", {}, layout::Severity::Warn, false, "", {}});
   if (maybe()) plan.house_rules.push_back({"stop-out-of-reach", "hand", 0.7, {}, {}, "", {}});
   if (maybe())
-    plan.accepted_findings.push_back(
-        {"stop-too-far", id(), maybe() ? "x" + text() : "", "x" + text(), "x" + text(), "2026-12-31", {}});
+    plan.accepted_findings.push_back({"stop-too-far",
+                                      id(),
+                                      maybe() ? "x" + text() : "",
+                                      "x" + text(),
+                                      "x" + text(),
+                                      "2026-12-31",
+                                      {},
+                                      maybe() ? std::optional(5.203) : std::nullopt});
   return plan;
 }
 
