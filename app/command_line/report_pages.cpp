@@ -13,9 +13,9 @@ std::string ReportPages::before(bool first) const {
 }
 
 std::string ReportPages::page(const files::FiledReport& report) const {
-  if (format_ == "csv") return files::reportCsv(report);
-  if (format_ == "findings-csv") return files::findingsCsv(report);
-  if (format_ == "json") return files::reportJson(report);
+  if (format_ == "csv") return files::reportCsv(report, today_);
+  if (format_ == "findings-csv") return files::findingsCsv(report, today_);
+  if (format_ == "json") return files::reportJson(report, today_);
   return format_ == "summary" ? "" : auditSheet(report, style_, today_);
 }
 

@@ -41,19 +41,24 @@ std::vector<Column> columnsFor(const TableStyle& style) {
           {"WALK", walk, true}, {"AT REST", rest, true}, {"PHONE", walk, true}};
 }
 
-std::string stationTable(const Report& report, const TableStyle& style) {
+std::string stationTable(const Report& report, const TableStyle& style, inspection::Date today) {
   const std::vector<Column> columns = columnsFor(style);
   std::vector<const StationReport*> worst_first;
   for (const StationReport& s : report.stations) worst_first.push_back(&s);
   std::ranges::stable_sort(worst_first, std::ranges::greater(),
                            [](const StationReport* s) { return s->verdict; });
 
+  const std::vector<bool> accepted = audit::acceptedStations(report, today);
   std::string text = headRow(columns, style);
   bool unknown = false;
+  const auto isAccepted = [&](const StationReport& s) {
+    return accepted[static_cast<std::size_t>(&s - report.stations.data())];
+  };
   for (const StationReport* s : worst_first) {
     unknown = unknown || (s->stop.seconds && !s->stop.run_down_s);
     text += row(columns,
-                {std::string(audit::word(s->verdict)), printable(s->name + " (" + s->id + ")"),
+                {std::string(audit::word(s->verdict)),
+                 printable(s->name + " (" + s->id + ")") + (isAccepted(*s) ? ", accepted" : ""),
                  s->stop.name.empty() ? "-" : printable(s->stop.name), walkText(s->stop, report.unit),
                  restText(s->stop), walkText(s->phone, report.unit)},
                 inkOf(s->verdict), style);
@@ -124,7 +129,7 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style, inspec
         0, style);
     if (!fault.empty()) text += paragraph(fault, 0, style);
   }
-  return text + "\n" + stationTable(r, style) + "\n" + findingList(r, style, today) + "\n" +
+  return text + "\n" + stationTable(r, style, today) + "\n" + findingList(r, style, today) + "\n" +
          totals(r, style) + "\n";
 }
 

@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "app/panels/findings/let_stand.h"
+
 namespace stopwalk::panels {
 
 std::vector<Problem> problemsOf(const std::vector<floor::Fault>& faults) {
@@ -13,8 +15,11 @@ std::vector<Problem> problemsOf(const std::vector<floor::Fault>& faults) {
 
 std::vector<Problem> problemsOf(const audit::Report& report) {
   std::vector<Problem> problems;
-  for (const audit::Finding& f : report.findings)
-    problems.push_back({f.subject, f.severity, QString::fromStdString(f.text)});
+  for (const audit::Finding& f : report.findings) {
+    QStringList text{QString::fromStdString(f.text)};
+    if (f.accepted) text << letStandText(f, QDate::currentDate(), report.unit);
+    problems.push_back({f.subject, f.severity, text.join(' ')});
+  }
   return problems;
 }
 

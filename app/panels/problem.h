@@ -19,7 +19,7 @@ struct Problem {
 
 // What cannot be built of a drawing.
 std::vector<Problem> problemsOf(const std::vector<floor::Fault>& faults);
-// What an audit found; it holds the drawing's faults as well.
+// What an audit found, with who accepts it; it holds the drawing's faults as well.
 std::vector<Problem> problemsOf(const audit::Report& report);
 
 // `Fails`, `Warns`, `Note`.

@@ -3,8 +3,10 @@
 #include <algorithm>
 
 #include "app/edits/things.h"
+#include "app/plan/day.h"
 #include "app/plan/guides.h"
 #include "app/plan/new_findings.h"
+#include "app/plan/station_states.h"
 #include "app/plan/turn_marks.h"
 #include "app/plan/turn_sign.h"
 #include "core/audit/rule.h"
@@ -13,19 +15,6 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr const char* kDrawingFault = "drawing-fault";  // the rule that the drawing itself is at fault
-
-StationState stateOf(const audit::StationReport& station, bool is_current) {
-  if (!is_current) return StationState::BeingComputed;
-  switch (station.verdict) {
-    case audit::Verdict::Meets:
-      return StationState::Meets;
-    case audit::Verdict::Warns:
-      return StationState::Warns;
-    case audit::Verdict::Fails:
-      return StationState::Fails;
-  }
-  return StationState::NotAudited;
-}
 
 }  // namespace
 
@@ -41,7 +30,10 @@ void AuditMarks::set(Audited audited, const layout::Layout& layout) {
   findLookedAt();
   narrow_places_ = is_current_ ? std::move(audited.narrow_places) : nullptr;
   if (!report_) return;
-  for (const auto& station : report_->stations) states_[station.id] = stateOf(station, is_current_);
+  if (is_current_)
+    states_ = statesOf(*report_, dateOf(QDate::currentDate()));
+  else
+    for (const auto& station : report_->stations) states_[station.id] = StationState::BeingComputed;
 }
 
 // Everything but the states follows from the report alone.

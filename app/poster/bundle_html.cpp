@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/plan/day.h"
 #include "app/poster/html_parts.h"
 #include "app/poster/paged_text.h"
 #include "core/audit/wording.h"
@@ -221,6 +222,11 @@ class Html {
     return text;
   }
 
+  QString acceptanceOf(const audit::Finding& f) const {
+    const QString said = acceptanceHtml(f, plan::dateOf(m_.report.today), m_.report.report.unit);
+    return said.isEmpty() ? said : "<br>" + said;
+  }
+
   QString audit() const {
     const audit::Report& r = m_.report.report;
     const auto verdicts = [&](audit::Verdict v) {
@@ -229,7 +235,8 @@ class Html {
     HtmlTable table("Findings that fail", {"Finding", "Rule and basis"});
     for (const audit::Finding& f : r.findings)
       if (f.severity == audit::Severity::Fail)
-        table.add({escaped(f.text), escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
+        table.add({escaped(f.text) + acceptanceOf(f),
+                   escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
     return "<h2>The audit of the layout as it is now</h2><p>Profile " + escaped(r.profile) + ": " +
            QString::number(r.machines) + " machines, " + numbered(r.stations.size()) + " stations, " +
            QString::number(r.devices) + " devices. Stations: " + verdicts(audit::Verdict::Fails) +

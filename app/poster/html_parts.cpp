@@ -1,5 +1,8 @@
 #include "app/poster/html_parts.h"
 
+#include "core/audit/accepted.h"
+#include "core/audit/wording.h"
+
 namespace stopwalk::poster {
 namespace {
 
@@ -31,6 +34,14 @@ QString cautionHtml(const QString& what) {
          "Never rely on a stop as a guard. Test a stop only as the maker and the shop's procedure say, with "
          "the "
          "work clear. Anyone may press any stop.</p>";
+}
+
+QString acceptanceHtml(const audit::Finding& finding, inspection::Date today, layout::LengthUnit unit) {
+  if (finding.unclear) return "<i>" + escaped(audit::withCapital(audit::unclearText(finding))) + "</i>";
+  if (!finding.accepted) return {};
+  const bool holds = audit::acceptedState(finding, today) == audit::AcceptedState::Yes;
+  const QString text = escaped(audit::withCapital(audit::acceptedText(finding, today, unit)));
+  return holds ? "<i>" + text + "</i>" : "<b>" + text + "</b>";
 }
 
 QString HtmlTable::html(const QString& if_empty) const {

@@ -5,6 +5,9 @@
 #include <string>
 #include <vector>
 
+#include "core/audit/report.h"
+#include "core/inspection/moment.h"
+
 // What the report and the bundle of records are written with.
 namespace stopwalk::poster {
 
@@ -15,6 +18,9 @@ QString htmlPage(const QString& title, const QString& body, bool on_screen);
 
 // What such a document is, and is not: `what` it does, then what comes before it.
 QString cautionHtml(const QString& what);
+
+// Who lets a finding stand, or may mean to, or why that is over; empty where nobody does.
+QString acceptanceHtml(const audit::Finding& finding, inspection::Date today, layout::LengthUnit unit);
 
 // One table; its head is repeated on each page that it reaches.
 class HtmlTable {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/plan/day.h"
 #include "app/poster/html_parts.h"
 #include "core/audit/accepted.h"
 #include "core/audit/measure.h"
@@ -17,7 +18,11 @@ using Table = HtmlTable;
 class Html {
  public:
   explicit Html(const ReportMatter& matter)
-      : m_(matter), open_(matter.shop.open()), layout_(matter.shop.layout()) {}
+      : m_(matter),
+        open_(matter.shop.open()),
+        layout_(matter.shop.layout()),
+        today_(plan::dateOf(matter.today)),
+        accepted_(audit::acceptedStations(matter.report, today_)) {}
 
   QString whole(const QString& plan_src) const {
     return htmlPage(
@@ -100,22 +105,15 @@ class Html {
   QString findings() const {
     Table table("Findings", {"", "Finding", "Rule and basis"});
     for (const audit::Finding& f : m_.report.findings) {
-      QString text = escaped(f.text);
-      if (f.accepted) text += "<br><i>" + acceptance(*f.accepted) + "</i>";
-      if (f.unclear) text += "<br><i>" + escaped(audit::withCapital(audit::unclearText(f))) + "</i>";
-      table.add({"<b>" + escaped(std::string(audit::word(f.severity))) + "</b>", text,
+      const QString acceptance = acceptanceOf(f);
+      table.add({"<b>" + escaped(std::string(audit::word(f.severity))) + "</b>",
+                 escaped(f.text) + (acceptance.isEmpty() ? "" : "<br>" + acceptance),
                  escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
     }
     return table.html("No findings: the plan, as drawn and as entered, meets the chosen rules.");
   }
 
-  QString acceptance(const audit::Acceptance& a) const {
-    const QDate last = QDate::fromString(QString::fromStdString(a.until), Qt::ISODate);
-    QString text = escaped(audit::withCapital(audit::acceptedText(a)));
-    if (!last.isValid() || last < m_.today)
-      text = "<b>No longer accepted, the last day has passed.</b> " + text;
-    return text;
-  }
+  QString acceptanceOf(const audit::Finding& f) const { return acceptanceHtml(f, today_, m_.report.unit); }
 
   static QString about(const std::string& subject, const std::string& which) {
     if (which.empty()) return escaped(subject);
@@ -125,10 +123,11 @@ class Html {
   QString accepted() const {
     Table table("Accepted findings", {"Rule", "About", "Why, by whom, until when"});
     for (const audit::Finding& f : m_.report.findings)
-      if (f.accepted) table.add({escaped(f.rule), about(f.subject, f.which), acceptance(*f.accepted)});
+      if (f.accepted) table.add({escaped(f.rule), about(f.subject, f.which), acceptanceOf(f)});
     for (const layout::AcceptedFinding& a : audit::notNeeded(layout_.accepted_findings, m_.report.findings))
       table.add({escaped(a.rule), about(a.subject, a.which),
-                 "No such finding any more. " + acceptance({a.reason, a.by, a.until})});
+                 "No such finding any more. " +
+                     escaped(audit::withCapital(audit::acceptedText({a.reason, a.by, a.until}, today_)))});
     return table.html("None.");
   }
 
@@ -147,12 +146,15 @@ class Html {
 
   QString stations() const {
     Table table("Stations", {"Station", "", "Nearest stop", "Walk", "At rest after", "Phone", "Clear width"});
-    for (const audit::StationReport& s : m_.report.stations)
+    for (std::size_t i = 0; i < accepted_.size(); ++i) {
+      const audit::StationReport& s = m_.report.stations[i];
       table.add(
-          {escaped(s.name), escaped(std::string(audit::word(s.verdict))), escaped(s.stop.name), walk(s.stop),
+          {escaped(s.name), escaped(std::string(audit::word(s.verdict))) + (accepted_[i] ? ", accepted" : ""),
+           escaped(s.stop.name), walk(s.stop),
            s.stop.seconds && s.stop.run_down_s ? escaped(audit::secondsCell(*s.stop.seconds)) : "not known",
            walk(s.phone),
            s.phone.clear_width_m ? escaped(audit::lengthCell(*s.phone.clear_width_m, m_.report.unit)) : ""});
+    }
     return table.html("The layout has no station.");
   }
 
@@ -231,6 +233,8 @@ class Html {
   const ReportMatter& m_;
   const audit::Context& open_;
   const layout::Layout& layout_;
+  const inspection::Date today_;
+  const std::vector<bool> accepted_;  // of the stations
 };
 
 }  // namespace

@@ -1,7 +1,9 @@
 #include <QPainter>
 #include <cmath>
 
+#include "app/plan/day.h"
 #include "app/plan/picture.h"
+#include "app/plan/station_states.h"
 #include "app/plan/view_transform.h"
 #include "app/poster/colours.h"
 #include "app/poster/paged_text.h"
@@ -12,18 +14,6 @@ namespace {
 
 // Pixels of the plan as it is on a screen; painted more finely.
 constexpr double kPlanWidth = 800, kFiner = 3;
-
-plan::StationState stateOf(audit::Verdict verdict) {
-  switch (verdict) {
-    case audit::Verdict::Fails:
-      return plan::StationState::Fails;
-    case audit::Verdict::Warns:
-      return plan::StationState::Warns;
-    case audit::Verdict::Meets:
-      break;
-  }
-  return plan::StationState::Meets;
-}
 
 void paintWalk(QPainter& painter, const plan::ViewTransform& view, const audit::Nearest& nearest, QPen pen) {
   QPolygonF line;
@@ -42,8 +32,7 @@ QImage planWithWalks(const ReportMatter& matter) {
   const QSizeF size(kPlanWidth, std::clamp(high + 60, 200.0, 1100.0));
   plan::ViewTransform view;
   view.fit(box, size, 30);
-  std::map<std::string, plan::StationState> states;
-  for (const audit::StationReport& s : matter.report.stations) states[s.id] = stateOf(s.verdict);
+  const auto states = plan::statesOf(matter.report, plan::dateOf(matter.today));
 
   QImage image((size * kFiner).toSize(), QImage::Format_RGB32);
   image.setDevicePixelRatio(kFiner);

@@ -4,6 +4,7 @@
 #include <QLabel>
 
 #include "app/documents/safe_write.h"
+#include "app/records/records_file.h"
 #include "app/window/main_window.h"
 #include "app/window/records_beside.h"
 #include "core/files/report_csv.h"
@@ -53,7 +54,10 @@ void MainWindow::tellWritten(const QString& path, const documents::WriteResult& 
 void MainWindow::exportStations() {
   const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
   exportTable(
-      stem, [](const files::FiledReport& filed) { return files::csvHead() + files::reportCsv(filed); },
+      stem,
+      [](const files::FiledReport& filed) {
+        return files::csvHead() + files::reportCsv(filed, records::momentNow().date);
+      },
       tr("All stations, as the layout is, are in %1."));
 }
 
@@ -63,7 +67,9 @@ void MainWindow::exportFindings() {
                            : tr("%1-findings").arg(QFileInfo(document_->path()).baseName());
   exportTable(
       stem,
-      [](const files::FiledReport& filed) { return files::findingsCsvHead() + files::findingsCsv(filed); },
+      [](const files::FiledReport& filed) {
+        return files::findingsCsvHead() + files::findingsCsv(filed, records::momentNow().date);
+      },
       tr("All findings, as the layout is, are in %1."));
 }
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 #include <map>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 
 #include "core/audit/rule.h"
@@ -45,8 +47,43 @@ bool isWorse(const Finding& f) {
   return (more_is_worse ? more : -more) > within;
 }
 
-std::string noLonger(const std::string& why, const Acceptance& a) {
-  return "no longer accepted: " + why + "; it was " + acceptedText(a);
+// What is found of a station, as far as it decides how the station stands.
+struct Told {
+  bool all_accepted = true;
+  bool no_stop = false, no_phone = false;  // is among what is accepted
+
+  void add(const Finding& f, inspection::Date today) {
+    if (f.severity == Severity::Note) return;
+    const auto of = [&](std::initializer_list<std::string_view> some) {
+      return std::ranges::find(some, f.rule) != some.end();
+    };
+    all_accepted = all_accepted && acceptedState(f, today) == AcceptedState::Yes;
+    const bool off_floor = f.rule == "drawing-fault", no_way = f.rule == "unreachable";
+    no_stop = no_stop || off_floor || of({"stop-out-of-reach", "stop-too-far"}) ||
+              (no_way && f.which == layout::whichWord("stop"));
+    no_phone = no_phone || off_floor || of({"phone-too-far", "phone-after-hours"}) ||
+               (no_way && f.which == layout::whichWord("phone"));
+  }
+  bool isAllOf(const StationReport& s) const {
+    return all_accepted && (!s.lacks_stop || no_stop) && (!s.lacks_phone || no_phone);
+  }
+};
+
+std::string overText(AcceptedState state) {
+  if (state == AcceptedState::Over) return "the last day has passed";
+  return state == AcceptedState::NoDay ? "its last day is none, such as 2026-12-31" : "";
+}
+
+// "accepted at 5.2 m, now 9.8 m"
+std::string worseText(const Finding& f, layout::LengthUnit unit) {
+  const double was = f.accepted->measured.value_or(0), is = f.measured.value_or(was);
+  return "accepted at " + figureText(was, is, f.unit, unit) + ", now " +
+         (f.measured ? figureText(is, was, f.unit, unit) : "without a figure");
+}
+
+std::string acceptedText(const Acceptance& a, const std::string& why_no_longer) {
+  return why_no_longer.empty() ? acceptedText(a)
+                               : "no longer accepted: " + why_no_longer + "; it was " + acceptedText(a);
 }
 
 }  // namespace
@@ -96,30 +133,36 @@ AcceptedState acceptedState(const Finding& f, inspection::Date today) {
   return by_day == AcceptedState::Yes && isWorse(f) ? AcceptedState::Worse : by_day;
 }
 
+std::vector<bool> acceptedStations(const Report& report, inspection::Date today) {
+  std::vector<bool> accepted(report.stations.size());
+  if (std::ranges::none_of(report.findings, [](const Finding& f) { return f.accepted.has_value(); }))
+    return accepted;
+  std::unordered_map<std::string_view, Told> told;
+  for (const Finding& f : report.findings) told[f.subject].add(f, today);
+  for (std::size_t i = 0; i < accepted.size(); ++i) {
+    const StationReport& s = report.stations[i];
+    const auto found = told.find(s.id);
+    accepted[i] = s.verdict != Verdict::Meets && found != told.end() && found->second.isAllOf(s);
+  }
+  return accepted;
+}
+
 std::optional<double> acceptedFigure(const Finding& f) {
   constexpr double kKept = 1000;
   return f.measured ? std::optional(std::round(*f.measured * kKept) / kKept) : std::nullopt;
 }
 
-std::string acceptedText(const Acceptance& a, inspection::Date today) {
-  const AcceptedState state = stateByDay(a, today);
-  return state == AcceptedState::Yes
-             ? acceptedText(a)
-             : noLonger(state == AcceptedState::Over ? "the last day has passed"
-                                                     : "its last day is none, such as 2026-12-31",
-                        a);
+std::string whyNoLonger(const Finding& f, inspection::Date today, layout::LengthUnit unit) {
+  const AcceptedState state = acceptedState(f, today);
+  return state == AcceptedState::Worse ? worseText(f, unit) : overText(state);
 }
 
-std::string worseText(const Finding& f, layout::LengthUnit unit) {
-  const double was = f.accepted->measured.value_or(0);
-  if (!f.measured) return "accepted at " + figureText(was, was, f.unit, unit) + ", now without a figure";
-  return "accepted at " + figureText(was, *f.measured, f.unit, unit) + ", now " +
-         figureText(*f.measured, was, f.unit, unit);
+std::string acceptedText(const Acceptance& a, inspection::Date today) {
+  return acceptedText(a, overText(stateByDay(a, today)));
 }
 
 std::string acceptedText(const Finding& f, inspection::Date today, layout::LengthUnit unit) {
-  return acceptedState(f, today) == AcceptedState::Worse ? noLonger(worseText(f, unit), *f.accepted)
-                                                         : acceptedText(*f.accepted, today);
+  return acceptedText(*f.accepted, whyNoLonger(f, today, unit));
 }
 
 std::string unclearText(const Finding& f) {

@@ -26,8 +26,15 @@ std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::Accepte
 // day that one can read, or the finding is worse than what was accepted by more than people are told.
 enum class AcceptedState { No, Yes, Over, NoDay, Worse, Unclear };
 AcceptedState acceptedState(const Finding& finding, inspection::Date today);
+// Of each station of the report whether all that it fails or warns for is accepted on that day, also that it
+// lacks a way to a stop or a phone. What meets is not accepted.
+std::vector<bool> acceptedStations(const Report& report, inspection::Date today);
 // What is accepted of it, to be kept with the layout: a thousandth of its unit is enough.
 std::optional<double> acceptedFigure(const Finding& finding);
+
+// Why a finding that was accepted is so no longer: a clause, such as "the last day has passed"; empty where
+// it is, or never was.
+std::string whyNoLonger(const Finding& finding, inspection::Date today, layout::LengthUnit unit);
 
 // "accepted by M. Okafor-Lind until 2026-12-31: the guard is on order"
 std::string acceptedText(const Acceptance& acceptance);
@@ -35,8 +42,6 @@ std::string acceptedText(const Acceptance& acceptance);
 std::string acceptedText(const Acceptance& acceptance, inspection::Date today);
 // Of a finding that is accepted, or was: "no longer accepted: accepted at 5.2 m, now 9.8 m; it was ..."
 std::string acceptedText(const Finding& finding, inspection::Date today, layout::LengthUnit unit);
-// "accepted at 5.2 m, now 9.8 m"
-std::string worseText(const Finding& finding, layout::LengthUnit unit);
 // What an acceptance must say to mean this finding, as a line of the layout.
 std::string whichLine(const Finding& finding);
 // Why a finding is not accepted by the acceptance that is unclear, and what would make it so.

@@ -170,6 +170,11 @@ StationReport Judged::stationReport(std::size_t i) const {
     r.phone.name = c.phoneName(*p);
     r.phone.seconds = secondsFor(*r.phone.walk_m);
   }
+  // Of a hand-held machine only whoever holds it needs a stop.
+  const bool needs_none =
+      r.stop.status == Status::None && c.machine(s).hand_held && r.role != layout::Role::Operator;
+  r.lacks_stop = !c.stop_ways[i].found() && !needs_none;
+  r.lacks_phone = !c.phone_ways[i].found();
   return r;
 }
 
@@ -180,22 +185,13 @@ void Judged::count(const Finding& finding, int by) {
   n = by > 0 ? n + 1 : n - 1;
 }
 
-// Whether the station has no stop or no phone to go to, or none is known. Of a hand-held machine only
-// whoever holds it needs a stop.
-bool Judged::lacksAWay(std::size_t station) const {
-  const Way &stop = context_.stop_ways[station], &phone = context_.phone_ways[station];
-  const bool needs_none = stop.status == Status::None &&
-                          context_.machine(context_.stations[station]).hand_held &&
-                          context_.stations[station].station->role != layout::Role::Operator;
-  return (!stop.found() && !needs_none) || !phone.found();
-}
-
 // What lacks a way meets nothing, whichever rules are off.
 Verdict Judged::verdictOf(std::size_t station) const {
   const auto found = counts_.find(report_.stations[station].id);
   const Counts counts = found == counts_.end() ? Counts{} : found->second;
   if (counts.fails > 0) return Verdict::Fails;
-  return counts.warns > 0 || lacksAWay(station) ? Verdict::Warns : Verdict::Meets;
+  const bool lacks_a_way = report_.stations[station].lacks_stop || report_.stations[station].lacks_phone;
+  return counts.warns > 0 || lacks_a_way ? Verdict::Warns : Verdict::Meets;
 }
 
 // Takes out the findings of what was judged again, and puts the fresh ones in their places.

@@ -53,7 +53,6 @@ class Judged {
   void orderIds();
   std::size_t orderOf(const std::string& id) const;
   StationReport stationReport(std::size_t station) const;
-  bool lacksAWay(std::size_t station) const;
   Verdict verdictOf(std::size_t station) const;
   void replace(const std::array<std::vector<char>, kEachKinds>& judged, std::vector<Placed> fresh);
 

@@ -85,6 +85,7 @@ struct StationReport {
   geometry::Point at_m;
   Nearest stop;
   Nearest phone;
+  bool lacks_stop = false, lacks_phone = false;  // needs one and has no way to it, or none that is known
   Verdict verdict = Verdict::Meets;
 };
 

@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "core/audit/accepted.h"
 #include "core/audit/wording.h"
 #include "core/files/csv.h"
 
@@ -14,7 +15,7 @@ std::string number(const std::optional<double>& value) {
   return value ? audit::decimal(*value, 6) : std::string();
 }
 
-std::string rowOf(const std::string& file, const audit::StationReport& s) {
+std::string rowOf(const std::string& file, const audit::StationReport& s, bool accepted) {
   return csvRow({file,
                  s.id,
                  s.machine,
@@ -34,14 +35,32 @@ std::string rowOf(const std::string& file, const audit::StationReport& s) {
                  number(s.phone.walk_m),
                  number(s.phone.clear_width_m),
                  number(s.phone.seconds),
-                 std::string(word(s.verdict))});
+                 std::string(word(s.verdict)),
+                 accepted ? "yes" : ""});
 }
 
-std::string rowOf(const std::string& file, const audit::Finding& f) {
-  const audit::Acceptance accepted = f.accepted.value_or(audit::Acceptance());
+// Whether it is accepted: who accepted it stands there also when that is over.
+std::string acceptedWord(audit::AcceptedState state) {
+  switch (state) {
+    case audit::AcceptedState::No:
+      return "";
+    case audit::AcceptedState::Yes:
+      return "yes";
+    case audit::AcceptedState::Unclear:
+      return "unclear";
+    case audit::AcceptedState::Over:
+    case audit::AcceptedState::NoDay:
+    case audit::AcceptedState::Worse:
+      break;
+  }
+  return "no longer";
+}
+
+std::string rowOf(const std::string& file, const audit::Finding& f, inspection::Date today) {
+  const audit::Acceptance a = f.accepted ? *f.accepted : f.unclear.value_or(audit::Acceptance());
   return csvRow({file, f.rule, std::string(word(f.severity)), f.subject, f.which, f.room, number(f.measured),
                  number(f.limit), f.unit, f.text, std::string(word(f.basis.kind)), f.basis.reference,
-                 accepted.by, accepted.until, accepted.reason});
+                 acceptedWord(audit::acceptedState(f, today)), a.by, a.until, a.reason, number(a.measured)});
 }
 
 }  // namespace
@@ -66,23 +85,27 @@ std::string csvHead() {
                  "phone_walk_m",
                  "phone_clear_width_m",
                  "phone_seconds",
-                 "verdict"});
+                 "verdict",
+                 "accepted"});
 }
 
-std::string reportCsv(const FiledReport& report) {
+std::string reportCsv(const FiledReport& report, inspection::Date today) {
   std::string text;
-  for (const audit::StationReport& s : report.report.stations) text += rowOf(report.file, s);
+  const std::vector<bool> accepted = audit::acceptedStations(report.report, today);
+  for (std::size_t i = 0; i < accepted.size(); ++i)
+    text += rowOf(report.file, report.report.stations[i], accepted[i]);
   return text;
 }
 
 std::string findingsCsvHead() {
   return csvRow({"layout", "rule", "severity", "subject", "which", "room", "measured", "limit", "unit",
-                 "text", "basis", "basis_reference", "accepted_by", "accepted_until", "accepted_reason"});
+                 "text", "basis", "basis_reference", "accepted", "accepted_by", "accepted_until",
+                 "accepted_reason", "accepted_measured"});
 }
 
-std::string findingsCsv(const FiledReport& report) {
+std::string findingsCsv(const FiledReport& report, inspection::Date today) {
   std::string text;
-  for (const audit::Finding& f : report.report.findings) text += rowOf(report.file, f);
+  for (const audit::Finding& f : report.report.findings) text += rowOf(report.file, f, today);
   return text;
 }
 

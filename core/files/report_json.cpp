@@ -3,6 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/audit/accepted.h"
 #include "core/audit/walk_status.h"
 #include "core/audit/wording.h"
 #include "core/files/printable.h"
@@ -58,7 +59,7 @@ Json phoneOf(const audit::Nearest& n) {
           {"seconds", number(n.seconds)}, {"path_m", path(n.path_m)}};
 }
 
-Json stationOf(const audit::StationReport& s) {
+Json stationOf(const audit::StationReport& s, bool accepted) {
   return {{"id", s.id},
           {"machine", s.machine},
           {"role", word(s.role)},
@@ -66,10 +67,27 @@ Json stationOf(const audit::StationReport& s) {
           {"at_m", point(s.at_m)},
           {"stop", stopOf(s.stop)},
           {"phone", phoneOf(s.phone)},
-          {"verdict", word(s.verdict)}};
+          {"verdict", word(s.verdict)},
+          {"accepted", accepted}};
 }
 
-Json findingOf(const audit::Finding& f) {
+// What lets a finding stand is told from what did so once, or may.
+void addAcceptance(Json& json, const audit::Finding& f, inspection::Date today, layout::LengthUnit unit) {
+  const auto add = [&](const char* key, const audit::Acceptance& a) -> Json& {
+    Json& added = json[key] = {{"reason", a.reason}, {"by", a.by}, {"until", a.until}};
+    if (a.measured) added["measured"] = number(a.measured);
+    return added;
+  };
+  const audit::AcceptedState state = audit::acceptedState(f, today);
+  if (state == audit::AcceptedState::Yes)
+    add("accepted", *f.accepted);
+  else if (state == audit::AcceptedState::Unclear)
+    add("unclear_acceptance", *f.unclear);
+  else if (state != audit::AcceptedState::No)
+    add("no_longer_accepted", *f.accepted)["why"] = audit::whyNoLonger(f, today, unit);
+}
+
+Json findingOf(const audit::Finding& f, inspection::Date today, layout::LengthUnit unit) {
   Json json = {{"rule", f.rule},
                {"severity", word(f.severity)},
                {"subject", f.subject},
@@ -80,11 +98,7 @@ Json findingOf(const audit::Finding& f) {
                {"unit", f.unit},
                {"text", f.text},
                {"basis", {{"kind", word(f.basis.kind)}, {"reference", f.basis.reference}}}};
-  const auto add = [&](const char* key, const std::optional<audit::Acceptance>& a) {
-    if (a) json[key] = {{"reason", a->reason}, {"by", a->by}, {"until", a->until}};
-  };
-  add("accepted", f.accepted);
-  add("unclear_acceptance", f.unclear);
+  addAcceptance(json, f, today, unit);
   return json;
 }
 
@@ -106,8 +120,13 @@ RecordsUsed recordsUsed(const std::string& file, const InspectionLog& log,
   return used;
 }
 
-std::string reportJson(const FiledReport& filed) {
+std::string reportJson(const FiledReport& filed, inspection::Date today) {
   const audit::Report& r = filed.report;
+  const std::vector<bool> accepted = audit::acceptedStations(r, today);
+  const auto station = [&](const audit::StationReport& s) {
+    return stationOf(s, accepted[static_cast<std::size_t>(&s - r.stations.data())]);
+  };
+  const auto finding = [&](const audit::Finding& f) { return findingOf(f, today, r.unit); };
   const Json program = {{"version", kVersion}, {"report", 1}};
   const Json layout = {{"file", filed.file},
                        {"name", r.layout_name},
@@ -133,8 +152,8 @@ std::string reportJson(const FiledReport& filed) {
                         {"warn", r.count(audit::Severity::Warn)},
                         {"note", r.count(audit::Severity::Note)}};
   return "{\n  \"stopwalk\": " + text(program) + ",\n  \"layout\": " + text(layout) + records +
-         ",\n  \"profile\": " + text(profile) + ",\n  \"stations\": " + lines(r.stations, stationOf) +
-         ",\n  \"findings\": " + lines(r.findings, findingOf) + ",\n  \"summary\": " + text(summary) + "\n}";
+         ",\n  \"profile\": " + text(profile) + ",\n  \"stations\": " + lines(r.stations, station) +
+         ",\n  \"findings\": " + lines(r.findings, finding) + ",\n  \"summary\": " + text(summary) + "\n}";
 }
 
 std::string walkJson(const std::string& from, const std::string& to, const floor::Walk& walk) {

@@ -36,7 +36,8 @@ struct FiledReport {
 
 // Version 1 of the report, as docs/command-line.md has it: one object, without a line end. UTF-8, one station
 // or finding a line, numbers in their shortest form to a millionth of a millimetre.
-std::string reportJson(const FiledReport& report);
+// `today` decides which acceptances are over.
+std::string reportJson(const FiledReport& report, inspection::Date today);
 
 // A walk between two places as the user named them.
 std::string walkJson(const std::string& from, const std::string& to, const floor::Walk& walk);

@@ -56,4 +56,14 @@ QString textOf(const audit::Finding& finding, const QDate& today, layout::Length
            QString::fromStdString(finding.accepted->until));
 }
 
+QString letStandText(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
+  if (!finding.accepted) return {};
+  const QString by = QString::fromStdString(finding.accepted->by);
+  const QString until = QString::fromStdString(finding.accepted->until);
+  const QString reason = QString::fromStdString(finding.accepted->reason);
+  if (const QString why = whyNoLonger(finding, today, unit); !why.isEmpty())
+    return Words::tr("No longer accepted, %1; it was by %2 until %3: %4").arg(why, by, until, reason);
+  return Words::tr("Accepted by %1 until %2: %3").arg(by, until, reason);
+}
+
 }  // namespace stopwalk::panels

@@ -1,10 +1,14 @@
 #include "app/panels/stations/station_model.h"
 
+#include <QStringList>
 #include <algorithm>
 #include <limits>
 
+#include "app/panels/findings/let_stand.h"
 #include "app/panels/things/station_words.h"
+#include "app/plan/day.h"
 #include "app/plan/turn_sign.h"
+#include "core/audit/accepted.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::panels {
@@ -68,9 +72,23 @@ void StationModel::setReport(std::shared_ptr<const audit::Report> report, const 
   for (const auto& machine : layout.machines)
     for (const auto& device : machine.devices) add(machine.id + "/" + device.id, device);
   for (const auto& device : layout.devices) add(device.id, device);
+  takeAcceptances();
   changes_.clear();
   for (const auto& change : changes) changes_.emplace(change.station, change);
   endResetModel();
+}
+
+void StationModel::takeAcceptances() {
+  accepted_.clear();
+  acceptances_.clear();
+  if (!report_) return;
+  const QDate today = QDate::currentDate();
+  const std::vector<bool> accepted = audit::acceptedStations(*report_, plan::dateOf(today));
+  for (std::size_t i = 0; i < accepted.size(); ++i) accepted_[report_->stations[i].id] = accepted[i];
+  for (const audit::Finding& f : report_->findings)
+    if (f.accepted && accepted_.contains(f.subject))
+      acceptances_[f.subject] << QString::fromStdString(f.text) + "\n" +
+                                     letStandText(f, today, report_->unit);
 }
 
 int StationModel::rowCount(const QModelIndex& parent) const {
@@ -90,7 +108,7 @@ QString StationModel::textAt(const StationReport& s, int column) const {
     case Name:
       return QString::fromStdString(s.name);
     case State:
-      return verdictWord(s.verdict);
+      return verdictWord(s.verdict, accepted_.at(s.id));
     case Stop:
       return nameOr(s.stop);
     case How: {
@@ -118,7 +136,7 @@ QString StationModel::textAt(const StationReport& s, int column) const {
 QVariant StationModel::sortKey(const StationReport& s, int column) const {
   switch (column) {
     case State:
-      return -static_cast<int>(s.verdict);
+      return -2 * static_cast<int>(s.verdict) + (accepted_.at(s.id) ? 1 : 0);
     case Walk:
       return s.stop.walk_m.value_or(kUnknown);
     case Seconds:
@@ -146,6 +164,9 @@ QVariant StationModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
       if (index.column() == Seconds && station.stop.seconds && !station.stop.run_down_s)
         return tr("Without the run-down, which is not recorded.");
+      if (const auto found = acceptances_.find(station.id);
+          index.column() == State && found != acceptances_.end())
+        return found->second.join("\n\n");
       return textAt(station, index.column());
     case Qt::TextAlignmentRole: {
       const bool is_number = index.column() == Walk || index.column() == Seconds ||

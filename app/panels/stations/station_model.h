@@ -37,8 +37,12 @@ class StationModel : public QAbstractTableModel {
   QString textAt(const audit::StationReport& station, int column) const;
   QVariant sortKey(const audit::StationReport& station, int column) const;
 
+  void takeAcceptances();
+
   std::shared_ptr<const audit::Report> report_;
-  std::map<std::string, QString> how_;  // by the id of the device
+  std::map<std::string, bool> accepted_;  // by the id of the station: all that it warns or fails for
+  std::map<std::string, QStringList> acceptances_;  // likewise, in words
+  std::map<std::string, QString> how_;              // by the id of the device
   std::map<std::string, plan::StationChange> changes_;
 };
 

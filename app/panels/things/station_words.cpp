@@ -42,19 +42,23 @@ class Words {
     return {};
   }
 
-  static QString whole(const audit::StationReport& station, layout::LengthUnit unit) {
-    return tr("%1, %2").arg(stop(station.stop, unit), verdict(station.verdict));
+  static QString verdict(audit::Verdict verdict, bool accepted) {
+    return accepted ? tr("%1, accepted").arg(Words::verdict(verdict)) : Words::verdict(verdict);
+  }
+
+  static QString whole(const audit::StationReport& station, bool accepted, layout::LengthUnit unit) {
+    return tr("%1, %2").arg(stop(station.stop, unit), verdict(station.verdict, accepted));
   }
 };
 
 }  // namespace
 
-QString verdictWord(audit::Verdict verdict) {
-  return Words::verdict(verdict);
+QString verdictWord(audit::Verdict verdict, bool accepted) {
+  return Words::verdict(verdict, accepted);
 }
 
-QString stationWords(const audit::StationReport& station, layout::LengthUnit unit) {
-  return Words::whole(station, unit);
+QString stationWords(const audit::StationReport& station, bool accepted, layout::LengthUnit unit) {
+  return Words::whole(station, accepted, unit);
 }
 
 }  // namespace stopwalk::panels

@@ -8,9 +8,9 @@
 namespace stopwalk::panels {
 
 using plan::walkText;
-// `meets`, `warns`, `fails`.
-QString verdictWord(audit::Verdict verdict);
+// `meets`, `warns`, `fails`; with "accepted" where all of it is.
+QString verdictWord(audit::Verdict verdict, bool accepted);
 // How a station fares: "walk 4.20 m to its own foot bar, fails".
-QString stationWords(const audit::StationReport& station, layout::LengthUnit unit);
+QString stationWords(const audit::StationReport& station, bool accepted, layout::LengthUnit unit);
 
 }  // namespace stopwalk::panels

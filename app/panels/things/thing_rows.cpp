@@ -7,6 +7,8 @@
 #include "app/edits/step_names.h"
 #include "app/edits/visit_thing.h"
 #include "app/panels/things/station_words.h"
+#include "app/plan/day.h"
+#include "core/audit/accepted.h"
 #include "core/floor/faults.h"
 #include "core/geometry/indexed_polygon.h"
 
@@ -32,8 +34,10 @@ class Rows {
   Rows(const Layout& layout, const layout::DeviceKinds& kinds, const audit::Report* report)
       : layout_(layout), kinds_(kinds) {
     for (const layout::Room& r : layout.rooms) rooms_.emplace_back(r.outline);
-    if (report)
-      for (const audit::StationReport& s : report->stations) stations_.emplace(s.id, &s);
+    if (!report) return;
+    const std::vector<bool> accepted = audit::acceptedStations(*report, plan::dateOf(QDate::currentDate()));
+    for (std::size_t i = 0; i < accepted.size(); ++i)
+      stations_.emplace(report->stations[i].id, Stands{&report->stations[i], accepted[i]});
   }
 
   std::vector<ThingRow> make() {
@@ -134,19 +138,24 @@ class Rows {
     const QString name = QString::fromStdString(m.stations[part].id);
     const auto report = stations_.find(id);
     if (report == stations_.end()) return name;
-    return tr("%1: %2").arg(name, stationWords(*report->second, layout_.unit));
+    return tr("%1: %2").arg(name,
+                            stationWords(*report->second.station, report->second.accepted, layout_.unit));
   }
 
   // A machine fares as its worst station.
   QString machineText(const layout::Machine& m) const {
     std::optional<audit::Verdict> worst;
+    bool accepted = true;  // all that does not meet
     for (const layout::Station& s : m.stations) {
       const auto report = stations_.find(m.id + "/" + s.id);
-      if (report != stations_.end())
-        worst = std::max(worst.value_or(audit::Verdict::Meets), report->second->verdict);
+      if (report == stations_.end()) continue;
+      const audit::Verdict verdict = report->second.station->verdict;
+      worst = std::max(worst.value_or(audit::Verdict::Meets), verdict);
+      accepted = accepted && (report->second.accepted || verdict == audit::Verdict::Meets);
     }
     const QString name = nameOr(m.name, m.id);
-    return worst ? tr("%1, machine: %2").arg(name, verdictWord(*worst)) : tr("%1, machine").arg(name);
+    if (!worst) return tr("%1, machine").arg(name);
+    return tr("%1, machine: %2").arg(name, verdictWord(*worst, accepted && *worst != audit::Verdict::Meets));
   }
 
   QString doorText(const layout::Door& d) const {
@@ -169,7 +178,11 @@ class Rows {
   const Layout& layout_;
   const layout::DeviceKinds& kinds_;
   std::vector<geometry::IndexedPolygon> rooms_;
-  std::map<std::string, const audit::StationReport*> stations_;
+  struct Stands {
+    const audit::StationReport* station = nullptr;
+    bool accepted = false;
+  };
+  std::map<std::string, Stands> stations_;  // by id
   std::vector<ThingRow> rows_;
 };
 

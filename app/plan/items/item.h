@@ -18,8 +18,8 @@
 
 namespace stopwalk::plan {
 
-// How a station stands in the last audit.
-enum class StationState { NotAudited, BeingComputed, Meets, Warns, Fails };
+// How a station stands in the last audit; accepted: all that it warns or fails for.
+enum class StationState { NotAudited, BeingComputed, Meets, Warns, Fails, WarnsAccepted, FailsAccepted };
 
 // What an item is painted with. The painter's units are pixels; an item puts its places through `view`.
 struct PaintContext {

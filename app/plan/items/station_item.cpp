@@ -30,6 +30,10 @@ double radiusAt(double pixels_per_mm) {
   return std::round(2 * std::clamp(kRing_mm * pixels_per_mm, kLeastRing_px, kMostRing_px)) / 2;
 }
 
+bool isWarning(StationState state) {
+  return state == StationState::Warns || state == StationState::WarnsAccepted;
+}
+
 QString letterOf(layout::Role role) {
   switch (role) {
     case layout::Role::Operator:
@@ -143,7 +147,7 @@ void StationItem::paintFeet(QPainter& painter, const PaintContext& context, doub
   painter.rotate(90 - looks_);
   painter.scale(radius, radius);
   painter.setPen(Qt::NoPen);
-  painter.setBrush(context.state == StationState::Warns ? context.theme.dark_sign : context.theme.ink);
+  painter.setBrush(isWarning(context.state) ? context.theme.dark_sign : context.theme.ink);
   for (const double side : {-1.0, 1.0}) {  // sole and heel, the toes up
     painter.drawEllipse(QPointF(side * 0.3, -0.2), 0.19, 0.36);
     painter.drawEllipse(QPointF(side * 0.27, 0.42), 0.15, 0.17);

@@ -9,8 +9,25 @@ namespace {
 
 constexpr double kSmallest_px = 6;  // of a radius, under which only the shape is left
 
+// Its shape and ring are those of what is accepted.
+StationState unaccepted(StationState state) {
+  if (state == StationState::WarnsAccepted) return StationState::Warns;
+  return state == StationState::FailsAccepted ? StationState::Fails : state;
+}
+
+bool isAccepted(StationState state) {
+  return unaccepted(state) != state;
+}
+
+// Round the sign of what is accepted: told by its shape, also in grey.
+void paintFrame(QPainter& painter, const Theme& theme, QPointF middle, double half) {
+  painter.setPen(QPen(theme.ink, 1.2));
+  painter.setBrush(theme.floor);
+  painter.drawRect(QRectF(middle - QPointF(half, half), middle + QPointF(half, half)));
+}
+
 QPen ringPen(const Theme& theme, StationState state) {
-  switch (state) {
+  switch (unaccepted(state)) {
     case StationState::NotAudited:
       return pen(theme.quiet_ink, 1.2);
     case StationState::BeingComputed: {
@@ -24,6 +41,9 @@ QPen ringPen(const Theme& theme, StationState state) {
       return pen(theme.ink, 1.6);
     case StationState::Fails:
       return pen(theme.fails, 3);
+    case StationState::WarnsAccepted:
+    case StationState::FailsAccepted:
+      break;
   }
   return {};
 }
@@ -39,7 +59,7 @@ double signRadius(double radius) {
 }  // namespace
 
 bool hasSign(StationState state) {
-  return state == StationState::Meets || state == StationState::Warns || state == StationState::Fails;
+  return state != StationState::NotAudited && state != StationState::BeingComputed;
 }
 
 QRectF stationSignBox(QPointF middle, double radius, QPointF corner) {
@@ -49,6 +69,10 @@ QRectF stationSignBox(QPointF middle, double radius, QPointF corner) {
 }
 
 void paintStationShape(QPainter& painter, const Theme& theme, StationState state, QPointF c, double r) {
+  if (isAccepted(state)) {
+    paintFrame(painter, theme, c, r + 1);
+    return paintStationShape(painter, theme, unaccepted(state), c, 0.75 * r);
+  }
   painter.setBrush(Qt::NoBrush);
   if (state == StationState::Meets) {
     painter.setPen(roundPen(theme.meets, std::max(1.5, r / 3)));
@@ -76,7 +100,7 @@ void paintStationRing(QPainter& painter, const Theme& theme, StationState state,
     return;
   }
   painter.setPen(ringPen(theme, state));
-  painter.setBrush(state == StationState::Warns ? theme.warns : theme.floor);
+  painter.setBrush(unaccepted(state) == StationState::Warns ? theme.warns : theme.floor);
   painter.drawEllipse(middle, radius, radius);
 }
 

@@ -273,6 +273,24 @@ TEST_F(ReportOnPaper, HoldsTheFindingsTheAcceptedOnesAndTheCaution) {
     EXPECT_NE(html.find(part), std::string::npos) << part;
 }
 
+TEST_F(ReportOnPaper, SaysOfAnAcceptanceWithoutADayWhatIsSo) {
+  std::string text = room("Hall", machinesWithStops(3));
+  text.insert(
+      text.find("rooms:"),
+      "accepted_findings:\n  - {rule: no-room-cut-off, subject: a, reason: Invented, by: A. Tester, "
+      "until: soon}\n  - {rule: no-stop, subject: gone, reason: Invented, by: A. Tester, until: soon}\n");
+  const std::string layout = write("shop.layout.yaml", text);
+  ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
+  const std::string html = textOf(path("r.html"));
+  EXPECT_EQ(html.find("the last day has passed"), std::string::npos);
+  EXPECT_NE(
+      html.find("<b>No longer accepted: its last day is none, such as 2026-12-31; it was accepted by A. "
+                "Tester until soon: Invented</b>"),
+      std::string::npos);
+  EXPECT_NE(html.find("No such finding any more. No longer accepted: its last day is none"),
+            std::string::npos);
+}
+
 TEST_F(ReportOnPaper, IsAPdfWithPages) {
   const std::string layout = write("shop.layout.yaml", room("Hall", machinesWithStops(30)));
   const Ran ran = runProgram({"report", layout, "--out", path("r.pdf")});

@@ -51,6 +51,25 @@ TEST_F(Stations, AreAllThere) {
   EXPECT_EQ(rows(), 4);
 }
 
+TEST_F(Stations, SayWhereAllIsAcceptedByWhomWhyAndUntilWhen) {
+  audit::Report some = *report;
+  for (audit::Finding& f : some.findings)
+    if (f.subject == "saw-1/helper") f.accepted = {"the stop is on order", "Ada Example", "2999-12-31"};
+  table.setReport(std::make_shared<const audit::Report>(some), shop.layout(), shop.catalogue.kinds, {});
+  QStringList accepted;
+  for (int row = 0; row < rows(); ++row)
+    if (cell(row, StationModel::State).contains("accepted")) accepted << cell(row, StationModel::Name);
+  ASSERT_EQ(accepted, QStringList{"Table saw 1, helper"});
+  for (int row = 0; row < rows(); ++row) {
+    if (cell(row, StationModel::Name) != accepted[0]) continue;
+    const QString told =
+        table.view()->model()->index(row, StationModel::State).data(Qt::ToolTipRole).toString();
+    EXPECT_TRUE(told.contains("Accepted by Ada Example until 2999-12-31: the stop is on order"))
+        << told.toStdString();
+  }
+  EXPECT_TRUE(table.asText().contains("accepted"));
+}
+
 TEST_F(Stations, HeadingsAndShortWordsAreReadWholeInEveryLanguage) {
   const QHeaderView* heads = table.view()->horizontalHeader();
   for (int column = 0; column < StationModel::kColumns; ++column) {

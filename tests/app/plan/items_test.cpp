@@ -244,7 +244,7 @@ TEST(Items, StationStatesDifferInGrey) {
   const layout::Layout layout = everyKind();
   const ViewTransform view = viewOf(layout);
   std::vector<QImage> pictures;
-  for (int state = 0; state < 5; ++state) {
+  for (int state = 0; state < 7; ++state) {
     const std::map<std::string, StationState> states{{"lathe/operator", static_cast<StationState>(state)}};
     pictures.push_back(painted(layout, view, {{}, "", &states}).convertToFormat(QImage::Format_Mono));
   }

@@ -22,7 +22,7 @@ std::map<std::string, StationState> someStates(const layout::Layout& layout) {
   int i = 0;
   for (const edits::Thing& thing : edits::allThings(layout))
     if (thing.kind == edits::ThingKind::Station)
-      states[edits::idOf(layout, thing)] = static_cast<StationState>(i++ % 5);
+      states[edits::idOf(layout, thing)] = static_cast<StationState>(i++ % 7);
   return states;
 }
 

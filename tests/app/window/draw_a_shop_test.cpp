@@ -58,7 +58,7 @@ std::string reportOf(layout::Layout layout) {
       audit::audit(layout, files::bundledDeviceKinds(), audit::defaultProfile(), floor::Hours::Open);
   files::FiledReport filed;
   filed.report = report;
-  return files::reportJson(filed);
+  return files::reportJson(filed, inspection::kUnreadDay);
 }
 
 class DrawAShop : public AtTheWindow {

@@ -252,6 +252,62 @@ TEST(Accepted, OfOneDeviceAndTwoMachinesOneIsAccepted) {
   EXPECT_EQ(accepting(""), (std::vector<std::string>{"saw is unclear", "drill is unclear"}));
 }
 
+// One that fails, and what is found of it.
+class AcceptedStation : public testing::Test {
+ protected:
+  AcceptedStation() {
+    StationReport station;
+    station.id = "saw/helper";
+    station.verdict = Verdict::Fails;
+    report.stations.push_back(station);
+  }
+  Finding& add(const std::string& rule, const std::string& until) {
+    Finding f = finding(rule, "saw/helper");
+    if (!until.empty()) f.accepted = Acceptance{"on order", "Ada Example", until};
+    return report.findings.emplace_back(f);
+  }
+  bool isAccepted() { return acceptedStations(report, *inspection::parseDate("2026-06-01")).at(0); }
+  StationReport& station() { return report.stations[0]; }
+
+  Report report;
+};
+
+TEST_F(AcceptedStation, IsOneOfWhichAllThatCountsIs) {
+  EXPECT_FALSE(isAccepted());
+  add("stop-too-far", "2026-12-31");
+  EXPECT_TRUE(isAccepted());
+  add("hidden-stop", "").severity = Severity::Note;
+  EXPECT_TRUE(isAccepted()) << "a note decides nothing";
+  add("phone-too-far", "").severity = Severity::Warn;
+  EXPECT_FALSE(isAccepted());
+}
+
+TEST_F(AcceptedStation, IsNoneOnceThatIsOver) {
+  add("stop-too-far", "2026-05-31");
+  EXPECT_FALSE(isAccepted());
+}
+
+TEST_F(AcceptedStation, IsNoneThatMeets) {
+  add("stop-too-far", "2026-12-31").severity = Severity::Note;
+  station().verdict = Verdict::Meets;
+  EXPECT_FALSE(isAccepted());
+}
+
+// The rule that would say so is off: nobody accepted that.
+TEST_F(AcceptedStation, IsNoneThatLacksAWayOfWhichNothingIsSaid) {
+  add("standing-conflict", "2026-12-31");
+  station().lacks_phone = true;
+  EXPECT_FALSE(isAccepted());
+  add("phone-too-far", "2026-12-31");
+  EXPECT_TRUE(isAccepted());
+  station().lacks_stop = true;
+  EXPECT_FALSE(isAccepted());
+  add("unreachable", "2026-12-31").which = "(phone)";
+  EXPECT_FALSE(isAccepted());
+  add("unreachable", "2026-12-31").which = "(stop)";
+  EXPECT_TRUE(isAccepted());
+}
+
 TEST(Accepted, WhatNoFindingNeedsIsNamed) {
   EXPECT_TRUE(notNeeded({kAccepted}, {finding("hidden-stop", "saw")}).empty());
   EXPECT_EQ(notNeeded({kAccepted}, {finding("hidden-stop", "drill")}).size(), 1u);

@@ -26,7 +26,7 @@ using support::Random;
 
 std::string textOf(Report report) {
   files::FiledReport filed{"shop", "", std::move(report)};
-  return files::reportJson(filed) + linesText(filed.report);
+  return files::reportJson(filed, inspection::kUnreadDay) + linesText(filed.report);
 }
 
 double angleOf(layout::Point direction) {

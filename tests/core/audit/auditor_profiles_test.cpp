@@ -98,8 +98,8 @@ void follow(Layout layout, std::uint64_t seed, int edits, Edit edit, Seen& seen)
   for (int i = 0; i <= edits; ++i) {
     const Report& kept = auditor.audit(layout, kinds(), profile, hours, failed);
     const Report anew = audit(layout, kinds(), profile, hours, failed);
-    ASSERT_EQ(files::reportJson({"shop", "", kept}) + linesText(kept),
-              files::reportJson({"shop", "", anew}) + linesText(anew))
+    ASSERT_EQ(files::reportJson({"shop", "", kept}, inspection::kUnreadDay) + linesText(kept),
+              files::reportJson({"shop", "", anew}, inspection::kUnreadDay) + linesText(anew))
         << "seed " << seed << ", after edit " << i;
     expectToldApart(anew);
     for (const Finding& f : anew.findings)

@@ -22,7 +22,7 @@ namespace {
 
 std::string textOf(Report report) {
   files::FiledReport filed{"shop", "", std::move(report)};
-  return files::reportJson(filed) + linesText(filed.report);
+  return files::reportJson(filed, inspection::kUnreadDay) + linesText(filed.report);
 }
 
 using Edit = std::function<void(Layout&, Random&)>;

@@ -30,7 +30,7 @@ using support::Random;
 
 std::string textOf(Report report) {
   files::FiledReport filed{"shop", "", std::move(report)};
-  return files::reportJson(filed) + linesText(filed.report);
+  return files::reportJson(filed, inspection::kUnreadDay) + linesText(filed.report);
 }
 
 std::size_t oneOf(std::size_t count, Random& random) {

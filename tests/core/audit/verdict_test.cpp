@@ -59,6 +59,7 @@ void look(const Report& report, const layout::Layout& layout, Seen& seen, std::u
     const bool needs_none =
         s.stop.status == Status::None && machine->hand_held && s.role != layout::Role::Operator;
     const bool lacks = (!isAWay(s.stop) && !needs_none) || !isAWay(s.phone);
+    EXPECT_EQ(s.lacks_stop || s.lacks_phone, lacks) << "seed " << seed << ": " << s.id;
     if (lacks) {
       EXPECT_NE(s.verdict, Verdict::Meets) << "seed " << seed << ": " << s.id;
     }

@@ -16,7 +16,9 @@ class Wanting : public testing::Test {
   const Report& audited(const Wanted& wanted = {}) {
     return auditor.audit(layout, kinds, profile, floor::Hours::Open, {}, wanted);
   }
-  static std::string textOf(const Report& report) { return files::reportJson({"shop", "", report}); }
+  static std::string textOf(const Report& report) {
+    return files::reportJson({"shop", "", report}, inspection::kUnreadDay);
+  }
   std::string fromNothing() { return textOf(audit(layout, kinds, profile)); }
 
   layout::Layout layout = support::shopLayout(support::kShopSizes[0]);

@@ -8,7 +8,7 @@ namespace {
 std::string rowsOf(std::vector<audit::Finding> findings) {
   FiledReport filed{"shop.layout.yaml", "", {}};
   filed.report.findings = std::move(findings);
-  return findingsCsv(filed);
+  return findingsCsv(filed, *inspection::parseDate("2026-03-02"));
 }
 
 audit::Finding tooFar() {
@@ -26,19 +26,70 @@ audit::Finding tooFar() {
 }
 
 TEST(FindingsCsv, HoldsAllThatIsSaidOfAFinding) {
-  EXPECT_EQ(
-      findingsCsvHead(),
-      "layout,rule,severity,subject,which,room,measured,limit,unit,text,basis,basis_reference,accepted_by,"
-      "accepted_until,accepted_reason\r\n");
+  EXPECT_EQ(findingsCsvHead(),
+            "layout,rule,severity,subject,which,room,measured,limit,unit,text,basis,basis_reference,accepted,"
+            "accepted_by,accepted_until,accepted_reason,accepted_measured\r\n");
   EXPECT_EQ(rowsOf({tooFar()}),
             "shop.layout.yaml,stop-too-far,fail,saw-2/helper,,wood,7.25,5,m,"
-            "\"Saw 2, helper: 7.25 m, and 5 m is the limit.\",house-rule,\"walked, not run\",,,\r\n");
+            "\"Saw 2, helper: 7.25 m, and 5 m is the limit.\",house-rule,\"walked, not run\",,,,,\r\n");
 }
 
 TEST(FindingsCsv, SaysWhoLetsAFindingStandUntilWhen) {
   audit::Finding finding = tooFar();
-  finding.accepted = audit::Acceptance{"moved in May", "R. Invented", "2026-05-31"};
-  EXPECT_TRUE(rowsOf({finding}).ends_with(",R. Invented,2026-05-31,moved in May\r\n")) << rowsOf({finding});
+  finding.accepted = audit::Acceptance{"moved in May", "R. Invented", "2026-05-31", 7.25};
+  EXPECT_TRUE(rowsOf({finding}).ends_with(",yes,R. Invented,2026-05-31,moved in May,7.25\r\n"))
+      << rowsOf({finding});
+}
+
+// Who accepted it once is no sign that it is accepted.
+TEST(FindingsCsv, SaysWhatIsAcceptedNoLonger) {
+  audit::Finding finding = tooFar();
+  for (const audit::Acceptance& over : {audit::Acceptance{"moved", "R. Invented", "2026-03-01"},
+                                        audit::Acceptance{"moved", "R. Invented", "soon"},
+                                        audit::Acceptance{"moved", "R. Invented", "2026-12-31", 5.2}}) {
+    finding.accepted = over;
+    EXPECT_NE(rowsOf({finding}).find(",no longer,R. Invented,"), std::string::npos) << rowsOf({finding});
+  }
+  finding.unclear = std::exchange(finding.accepted, std::nullopt);
+  EXPECT_NE(rowsOf({finding}).find(",unclear,R. Invented,"), std::string::npos) << rowsOf({finding});
+}
+
+TEST(ReportJson, TellsWhatIsAcceptedFromWhatWasOrMayBe) {
+  FiledReport filed{"shop.layout.yaml", "", {}};
+  const auto json = [&](const audit::Finding& finding) {
+    filed.report.findings = {finding};
+    return reportJson(filed, *inspection::parseDate("2026-03-02"));
+  };
+  const auto holds = [](const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+  };
+  audit::Finding finding = tooFar();
+  finding.accepted = audit::Acceptance{"moved", "R. Invented", "2026-12-31", 7.25};
+  const std::string in_force =
+      R"("accepted":{"reason":"moved","by":"R. Invented","until":"2026-12-31","measured":7.25})";
+  EXPECT_TRUE(holds(json(finding), in_force)) << json(finding);
+  finding.accepted->measured = 5.2;
+  EXPECT_TRUE(holds(json(finding), R"("no_longer_accepted":{)")) << json(finding);
+  EXPECT_TRUE(holds(json(finding), R"("why":"accepted at 5.2 m, now 7.25 m")")) << json(finding);
+  EXPECT_FALSE(holds(json(finding), R"("accepted":{)"));
+  finding.accepted->until = "2026-03-01";
+  EXPECT_TRUE(holds(json(finding), R"("why":"the last day has passed")")) << json(finding);
+  finding.unclear = std::exchange(finding.accepted, std::nullopt);
+  EXPECT_TRUE(holds(json(finding), R"("unclear_acceptance":{)")) << json(finding);
+}
+
+TEST(StationsCsv, SaysOfWhichStationsAllIsAccepted) {
+  FiledReport filed{"shop.layout.yaml", "", {}};
+  audit::StationReport station;
+  station.id = "saw-2/helper";
+  station.verdict = audit::Verdict::Fails;
+  filed.report.stations = {station};
+  const auto row = [&] { return reportCsv(filed, *inspection::parseDate("2026-03-02")); };
+  EXPECT_TRUE(csvHead().ends_with(",verdict,accepted\r\n"));
+  EXPECT_TRUE(row().ends_with(",fails,\r\n")) << row();
+  filed.report.findings = {tooFar()};
+  filed.report.findings[0].accepted = audit::Acceptance{"moved", "R. Invented", "2026-12-31"};
+  EXPECT_TRUE(row().ends_with(",fails,yes\r\n")) << row();
 }
 
 // By which it can be accepted.
