@@ -7,6 +7,7 @@
 #include "app/command_line/log.h"
 #include "app/command_line/output.h"
 #include "app/command_line/used_records.h"
+#include "core/audit/accepted.h"
 #include "core/audit/audit.h"
 #include "core/files/faults.h"
 #include "core/files/sha256.h"
@@ -71,9 +72,14 @@ Audited auditLayout(const std::string& file, const AuditOptions& options,
   Session own{console, *log, told, {}};
   AuditedInput audited = auditInput(file, options, asked, own);
   if (!audited.report) return {told.str(), "", {file, audited.exit, {}}, audited.exit, audited.in_the_way};
+  const auto idle = audit::notNeeded(audited.input.layout->accepted_findings, audited.report->findings);
   const files::FiledReport filed{
-      file, files::sha256(audited.input.text), std::move(*audited.report), audited.records,
-      static_cast<std::size_t>(std::ranges::count(audited.profile.settings, false, &audit::Setting::on))};
+      file,
+      files::sha256(audited.input.text),
+      std::move(*audited.report),
+      audited.records,
+      static_cast<std::size_t>(std::ranges::count(audited.profile.settings, false, &audit::Setting::on)),
+      idle};
   const SummaryLine line = summaryOf(filed);
   return {told.str(), pages.page(filed), line, line.counts->fail > 0 ? Exit::Failed : Exit::Done};
 }

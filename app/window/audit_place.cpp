@@ -122,6 +122,10 @@ QWidget* AuditPlace::findingsPage() {
     why_->show(finding, unit_);
     accepting_->look(finding);
   });
+  connect(findings_, &panels::FindingList::lookedIdle, this, [this](const layout::AcceptedFinding& idle) {
+    why_->showIdle(idle);
+    accepting_->lookAtIdle(&idle);
+  });
   connect(findings_, &panels::FindingList::looked, this, &AuditPlace::looked);
   connect(findings_, &panels::FindingList::picked, this, [this](const audit::Finding& finding) {
     if (findings_->isAncestorOf(QApplication::focusWidget()))
@@ -144,6 +148,7 @@ QWidget* AuditPlace::caution() {
 void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds) {
   unit_ = answer.layout->unit;
   accepting_->setSupposed(answer.supposed != nullptr);
+  accepting_->setReport(answer.report);
   findings_->setReport(answer.shown(), answer.layout, answer.supposed ? answer.report : nullptr);
   std::vector<plan::StationChange> changes;
   summary_.clear();

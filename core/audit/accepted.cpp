@@ -93,6 +93,12 @@ bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding) {
          (accepted.which == finding.which || saysTooLittle(accepted, finding));
 }
 
+bool mayMeanAnother(const layout::AcceptedFinding& accepted, const Finding& than,
+                    const std::vector<Finding>& all) {
+  return std::ranges::any_of(
+      all, [&](const Finding& f) { return f.which != than.which && !f.accepted && mayMean(accepted, f); });
+}
+
 void markAccepted(std::vector<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted) {
   if (accepted.empty()) return;
   std::map<std::pair<std::string_view, std::string_view>, std::vector<Finding*>> spoken_of;
@@ -125,6 +131,12 @@ std::string acceptedText(const Acceptance& a) {
 // In quotes: of several ids the commas would part what stands between braces.
 std::string whichLine(const Finding& f) {
   return "which: \"" + f.which + "\"";
+}
+
+std::string namedText(const layout::AcceptedFinding& a) {
+  const std::string which =
+      a.which.empty() || layout::isWhichWord(a.which) ? a.which : layout::whichWord(a.which);
+  return a.rule + " about " + a.subject + (which.empty() ? "" : " " + which);
 }
 
 AcceptedState acceptedState(const Finding& f, inspection::Date today) {

@@ -18,9 +18,16 @@ void markAccepted(std::vector<Finding>& findings, const std::vector<layout::Acce
 // Whether it accepts the finding, or would if it said which it means.
 bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding);
 
-// Those of the layout's that no finding needs any more.
+// Whether it may mean another of all that is found than this one, which nothing accepts clearly.
+bool mayMeanAnother(const layout::AcceptedFinding& accepted, const Finding& than,
+                    const std::vector<Finding>& all);
+
+// Those of the layout's that no finding needs any more. Should what they accept come back, it is accepted.
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
                                                const std::vector<Finding>& findings);
+
+// "unreachable about saw/operator (phone)"
+std::string namedText(const layout::AcceptedFinding& accepted);
 
 // How it holds on a day that the layout lets a finding stand: it does, its last day has passed, that is no
 // day that one can read, or the finding is worse than what was accepted by more than people are told.

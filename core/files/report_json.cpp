@@ -145,6 +145,11 @@ std::string reportJson(const FiledReport& filed, inspection::Date today) {
                                                                  {"gone", filed.records->gone},
                                                                  {"fault", filed.records->fault}})
                                   : std::string();
+  Json idle = Json::array();
+  for (const layout::AcceptedFinding& a : filed.idle)
+    idle.push_back({{"rule", a.rule}, {"subject", a.subject}, {"which", named(a.which)}});
+  const std::string accepted_not_found =
+      filed.idle.empty() ? std::string() : ",\n  \"accepted_not_found\": " + text(idle);
   const Json summary = {{"machines", r.machines},
                         {"stations", r.stations.size()},
                         {"devices", r.devices},
@@ -153,7 +158,8 @@ std::string reportJson(const FiledReport& filed, inspection::Date today) {
                         {"note", r.count(audit::Severity::Note)}};
   return "{\n  \"stopwalk\": " + text(program) + ",\n  \"layout\": " + text(layout) + records +
          ",\n  \"profile\": " + text(profile) + ",\n  \"stations\": " + lines(r.stations, station) +
-         ",\n  \"findings\": " + lines(r.findings, finding) + ",\n  \"summary\": " + text(summary) + "\n}";
+         ",\n  \"findings\": " + lines(r.findings, finding) + accepted_not_found +
+         ",\n  \"summary\": " + text(summary) + "\n}";
 }
 
 std::string walkJson(const std::string& from, const std::string& to, const floor::Walk& walk) {

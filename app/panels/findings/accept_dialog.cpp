@@ -26,8 +26,11 @@ QString untilTrouble(const std::string& day) {
 
 }  // namespace
 
-AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, QWidget* parent)
-    : FormDialog(desk, tr("Accept this finding"), tr("Accept"), parent), finding_(std::move(finding)) {
+AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, std::vector<audit::Finding> all,
+                           QWidget* parent)
+    : FormDialog(desk, tr("Accept this finding"), tr("Accept"), parent),
+      finding_(std::move(finding)),
+      all_(std::move(all)) {
   say(QString::fromStdString(finding_.text));
   say(tr(
       "It stays a finding, as grave as it is, and is shown with these words everywhere. They are kept with "
@@ -49,7 +52,7 @@ AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, QWidget* pa
 }
 
 bool AcceptDialog::carryOut() {
-  return desk().edited.apply(edits::acceptFinding(desk().edited.layout(), finding_,
+  return desk().edited.apply(edits::acceptFinding(desk().edited.layout(), finding_, all_,
                                                   {reason_->value(), by_->value(), until_->value()}));
 }
 

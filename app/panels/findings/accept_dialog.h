@@ -11,7 +11,8 @@ class AcceptDialog : public FormDialog {
   Q_OBJECT
 
  public:
-  AcceptDialog(const Desk& desk, audit::Finding finding, QWidget* parent);
+  // `all`: that is found, which what is accepted already may mean as well.
+  AcceptDialog(const Desk& desk, audit::Finding finding, std::vector<audit::Finding> all, QWidget* parent);
 
   TextField* reason() const { return reason_; }
   TextField* by() const { return by_; }
@@ -22,6 +23,7 @@ class AcceptDialog : public FormDialog {
 
  private:
   audit::Finding finding_;
+  std::vector<audit::Finding> all_;
   TextField *reason_, *by_, *until_;
 };
 

@@ -14,7 +14,8 @@ Accepting::Accepting(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
       [this] { accept(); }, this);
   accept_->setShortcut(QKeySequence(tr("Ctrl+Shift+G")));
   take_back_ = new Verb(
-      {tr("No lon&ger accept the finding"), tr("What lets it stand is taken out of the layout"), tr("Take back")},
+      {tr("No lon&ger accept the finding"), tr("What lets it stand is taken out of the layout"),
+       tr("Take back")},
       [this] { takeBack(); }, this);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(4, 0, 4, 4);
@@ -27,9 +28,20 @@ Accepting::Accepting(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
   allow();
 }
 
+void Accepting::setReport(std::shared_ptr<const audit::Report> report) {
+  report_ = std::move(report);
+}
+
 void Accepting::look(const audit::Finding* finding) {
   finding_.reset();
+  idle_.reset();
   if (finding) finding_ = *finding;
+  allow();
+}
+
+void Accepting::lookAtIdle(const layout::AcceptedFinding* idle) {
+  look(nullptr);
+  if (idle) idle_ = *idle;
   allow();
 }
 
@@ -40,22 +52,33 @@ void Accepting::setSupposed(bool supposed) {
 
 void Accepting::allow() {
   QString why_not;
-  if (!finding_)
+  if (idle_)
+    why_not = tr("This is found no more. What accepted it can be taken back.");
+  else if (!finding_)
     why_not = tr("Pick a finding first.");
   else if (supposed_)
     why_not = tr("Go back to how it is first: what is only supposed is not accepted.");
   accept_->setWhyNot(why_not);
+  if (idle_) return take_back_->setWhyNot({});
   if (why_not.isEmpty() && !finding_->accepted && !finding_->unclear)
     why_not = tr("Nobody has accepted this finding.");
   take_back_->setWhyNot(why_not);
 }
 
+std::vector<audit::Finding> Accepting::all() const {
+  return report_ ? report_->findings : std::vector<audit::Finding>();
+}
+
 void Accepting::accept() {
-  if (finding_) AcceptDialog(desk_, *finding_, this).exec();
+  if (finding_) AcceptDialog(desk_, *finding_, all(), this).exec();
 }
 
 void Accepting::takeBack() {
-  if (finding_) desk_.edited.apply(edits::takeAcceptanceBack(desk_.edited.layout(), *finding_));
+  const layout::Layout& layout = desk_.edited.layout();
+  if (idle_)
+    desk_.edited.apply(edits::removeAcceptance(layout, *idle_));
+  else if (finding_)
+    desk_.edited.apply(edits::takeAcceptanceBack(layout, *finding_, all()));
 }
 
 }  // namespace stopwalk::panels

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <memory>
 #include <optional>
 
 #include "app/panels/actions/verb.h"
@@ -16,8 +17,12 @@ class Accepting : public QWidget {
  public:
   explicit Accepting(const Desk& desk, QWidget* parent = nullptr);
 
+  // All that is found. None: nullptr.
+  void setReport(std::shared_ptr<const audit::Report> report);
   // None: nullptr.
   void look(const audit::Finding* finding);
+  // At what accepted a finding that is there no more, instead.
+  void lookAtIdle(const layout::AcceptedFinding* idle);
   // What is found only because something is supposed is not accepted.
   void setSupposed(bool supposed);
 
@@ -30,7 +35,11 @@ class Accepting : public QWidget {
   void takeBack();
 
   Desk desk_;
+  std::vector<audit::Finding> all() const;
+
+  std::shared_ptr<const audit::Report> report_;
   std::optional<audit::Finding> finding_;
+  std::optional<layout::AcceptedFinding> idle_;
   bool supposed_ = false;
   Verb *accept_, *take_back_;
 };

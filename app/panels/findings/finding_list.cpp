@@ -12,16 +12,26 @@
 #include "app/panels/findings/let_stand.h"
 #include "app/panels/rows.h"
 #include "app/panels/sentence_label.h"
+#include "core/audit/accepted.h"
 
 namespace stopwalk::panels {
 namespace {
 
-constexpr int kFindingRole = Qt::UserRole;  // into report.findings; none of a group
+// What an item is: an index into report.findings, or into what is accepted and found no more; neither of a
+// group. Then by what it is known again: rule, subject, which.
+constexpr int kFindingRole = Qt::UserRole, kIdleRole = kFindingRole + 4;
 
 using audit::Severity;
 
-int indexOf(const QTreeWidgetItem* item) {
-  return item && item->data(0, kFindingRole).isValid() ? item->data(0, kFindingRole).toInt() : -1;
+int indexOf(const QTreeWidgetItem* item, int role = kFindingRole) {
+  return item && item->data(0, role).isValid() ? item->data(0, role).toInt() : -1;
+}
+
+void keepKnown(QTreeWidgetItem& item, const std::string& rule, const std::string& subject,
+               const std::string& which) {
+  item.setData(0, kFindingRole + 1, QString::fromStdString(rule));
+  item.setData(0, kFindingRole + 2, QString::fromStdString(subject));
+  item.setData(0, kFindingRole + 3, QString::fromStdString(which));
 }
 
 }  // namespace
@@ -159,6 +169,11 @@ const audit::Finding* FindingList::current() const {
   return report_ && index >= 0 ? &report_->findings[static_cast<std::size_t>(index)] : nullptr;
 }
 
+const layout::AcceptedFinding* FindingList::currentIdle() const {
+  const int index = indexOf(tree_->currentItem(), kIdleRole);
+  return index >= 0 ? &idle_[static_cast<std::size_t>(index)] : nullptr;
+}
+
 // Keeps the finding that is looked at, whatever else comes and goes.
 void FindingList::build() {
   const QTreeWidgetItem* was = tree_->currentItem();
@@ -176,6 +191,7 @@ void FindingList::build() {
                                static_cast<OrderBy>(order_by_->currentIndex())};
     const auto is_new = before_ ? newSince(*report_, *before_) : std::vector<bool>(report_->findings.size());
     for (const FindingGroup& group : groupsOf(*report_, *layout_, filter)) addGroup(group, is_new);
+    addIdle();
     choose(rule, subject, which);
   }
   building_ = false;
@@ -183,14 +199,38 @@ void FindingList::build() {
   look();
 }
 
-void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& is_new) {
-  auto* heading = new QTreeWidgetItem(tree_);
-  const auto n = group.findings.size();
-  heading->setText(0, n == group.all ? tr("%1: %2").arg(group.title).arg(n)
-                                     : tr("%1: %2 of %3").arg(group.title).arg(n).arg(group.all));
+QTreeWidgetItem* FindingList::addHeading(const QString& text) {
+  auto* heading = new QTreeWidgetItem(tree_, {text});
   QFont bold = tree_->font();
   bold.setBold(true);
   heading->setFont(0, bold);
+  heading->setExpanded(true);
+  return heading;
+}
+
+// Of the layout as it is, whatever is supposed.
+void FindingList::addIdle() {
+  idle_ = audit::notNeeded(layout_->accepted_findings, (before_ ? before_ : report_)->findings);
+  std::vector<std::pair<int, QString>> shown;
+  for (int i = 0; i < std::ssize(idle_); ++i)
+    if (const QString text = idleText(idle_[static_cast<std::size_t>(i)]);
+        search_->text().isEmpty() || matches(text, search_->text()))
+      shown.emplace_back(i, text);
+  if (shown.empty()) return;
+  auto* heading = addHeading(tr("Accepted, and found no more: %1").arg(shown.size()));
+  for (const auto& [i, text] : shown) {
+    const layout::AcceptedFinding& idle = idle_[static_cast<std::size_t>(i)];
+    auto* item = new QTreeWidgetItem(heading, {text});
+    item->setData(0, Qt::AccessibleTextRole, text);
+    item->setData(0, kIdleRole, i);
+    keepKnown(*item, idle.rule, idle.subject, idle.which);
+  }
+}
+
+void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& is_new) {
+  const auto n = group.findings.size();
+  auto* heading = addHeading(n == group.all ? tr("%1: %2").arg(group.title).arg(n)
+                                            : tr("%1: %2 of %3").arg(group.title).arg(n).arg(group.all));
   for (const std::size_t i : group.findings) {
     const audit::Finding& finding = report_->findings[i];
     auto* item = new QTreeWidgetItem(heading);
@@ -200,11 +240,8 @@ void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& i
     item->setIcon(0, severityIcon(finding.severity, *this));
     item->setData(0, Qt::AccessibleTextRole, severityWord(finding.severity) + ": " + shown);
     item->setData(0, kFindingRole, static_cast<int>(i));
-    item->setData(0, kFindingRole + 1, QString::fromStdString(finding.rule));
-    item->setData(0, kFindingRole + 2, QString::fromStdString(finding.subject));
-    item->setData(0, kFindingRole + 3, QString::fromStdString(finding.which));
+    keepKnown(*item, finding.rule, finding.subject, finding.which);
   }
-  heading->setExpanded(true);
 }
 
 // Else another of the rule about the subject: what was looked at may be about another stop now.
@@ -246,6 +283,7 @@ QString FindingList::counted() const {
 
 void FindingList::look() {
   emit looked(current());
+  if (const layout::AcceptedFinding* idle = currentIdle()) emit lookedIdle(*idle);
 }
 
 QString FindingList::asText() const {
@@ -271,7 +309,9 @@ QString FindingList::asText() const {
 
 qsizetype FindingList::countShown() const {
   qsizetype shown = 0;
-  for (int g = 0; g < tree_->topLevelItemCount(); ++g) shown += tree_->topLevelItem(g)->childCount();
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g)
+    for (int i = 0; i < tree_->topLevelItem(g)->childCount(); ++i)
+      shown += indexOf(tree_->topLevelItem(g)->child(i)) >= 0;
   return shown;
 }
 

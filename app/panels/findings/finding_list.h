@@ -28,6 +28,8 @@ class FindingList : public QWidget {
   void setCircumstances(const QStringList& said, const QString& supposed);
   void setAge(Age age);
   const audit::Finding* current() const;
+  // Likewise of what accepts something that is found no more.
+  const layout::AcceptedFinding* currentIdle() const;
 
   QTreeWidget* tree() const { return tree_; }
   SearchLine* search() const { return search_; }
@@ -45,6 +47,8 @@ class FindingList : public QWidget {
  signals:
   // What is looked at, whenever it is another or there are others about it; none: nullptr.
   void looked(const stopwalk::audit::Finding* finding);
+  // Instead of a finding: what accepts one that is there no more.
+  void lookedIdle(const stopwalk::layout::AcceptedFinding& idle);
   // Somebody has come to it, rather than that it is found anew.
   void picked(const stopwalk::audit::Finding& finding);
   // It is to be brought into sight on the plan.
@@ -56,7 +60,9 @@ class FindingList : public QWidget {
   QWidget* filterLine();
   QWidget* buttonLine();
   void build();
+  QTreeWidgetItem* addHeading(const QString& text);
   void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
+  void addIdle();
   void choose(const QString& rule, const QString& subject, const QString& which);
   void showCounts();
   QString counted() const;
@@ -73,6 +79,7 @@ class FindingList : public QWidget {
   QTreeWidget* tree_;
   std::shared_ptr<const audit::Report> report_, before_;
   std::shared_ptr<const layout::Layout> layout_;
+  std::vector<layout::AcceptedFinding> idle_;
   QStringList said_;
   QString supposed_;
   Age age_ = Age::Current;

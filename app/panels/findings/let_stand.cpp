@@ -66,4 +66,14 @@ QString letStandText(const audit::Finding& finding, const QDate& today, layout::
   return Words::tr("Accepted by %1 until %2: %3").arg(by, until, reason);
 }
 
+QString idleText(const layout::AcceptedFinding& idle) {
+  const QString about = QString::fromStdString(idle.subject);
+  return Words::tr("%1 about %2, accepted by %3 until %4: %5")
+      .arg(QString::fromStdString(idle.rule),
+           idle.which.empty() ? about
+                              : QStringLiteral("%1, %2").arg(about, QString::fromStdString(idle.which)),
+           QString::fromStdString(idle.by), QString::fromStdString(idle.until),
+           QString::fromStdString(idle.reason));
+}
+
 }  // namespace stopwalk::panels

@@ -15,4 +15,7 @@ QString textOf(const audit::Finding& finding, const QDate& today, layout::Length
 // Who lets it stand, why and until when, or that this is over; empty where nobody does.
 QString letStandText(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit);
 
+// What accepts a finding that is there no more.
+QString idleText(const layout::AcceptedFinding& idle);
+
 }  // namespace stopwalk::panels

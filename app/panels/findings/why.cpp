@@ -76,4 +76,12 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   setHtml(html);
 }
 
+void Why::showIdle(const layout::AcceptedFinding& idle) {
+  setHtml("<p><b>" + idleText(idle).toHtmlEscaped() + "</b></p><p>" +
+          tr("This is not found now, yet it is kept with the layout that it is accepted: should it come "
+             "back, it is "
+             "accepted again. Take it back where it is mended.") +
+          "</p>");
+}
+
 }  // namespace stopwalk::panels

@@ -16,6 +16,8 @@ class Why : public QTextBrowser {
   explicit Why(QWidget* parent = nullptr);
   // None: says what would stand here.
   void show(const audit::Finding* finding, layout::LengthUnit unit);
+  // What accepted a finding that is there no more.
+  void showIdle(const layout::AcceptedFinding& idle);
 };
 
 }  // namespace stopwalk::panels

@@ -79,6 +79,24 @@ TEST(Reports, TableSaysThatAnAcceptanceIsOver) {
   EXPECT_NE(with("soon").find("no longer accepted: its last day is none"), std::string::npos);
 }
 
+TEST(Reports, TellWhatIsAcceptedAndNotFound) {
+  std::string layout = shop();
+  layout.insert(
+      layout.rfind("..."),
+      "accepted_findings:\n  - {rule: unreachable, subject: saw/operator, which: (phone), reason: Invented, "
+      "by: Ada Example, until: 2027-12-31}\n");
+  std::string table = runProgram({"audit", "-"}, layout).out;
+  std::ranges::replace(table, '\n', ' ');
+  EXPECT_NE(table.find("Accepted in the layout, and not found now: unreachable about saw/operator (phone)."),
+            std::string::npos)
+      << table;
+  EXPECT_NE(runProgram({"audit", "-", "--format", "json"}, layout)
+                .out.find(R"("accepted_not_found": [{"rule":"unreachable","subject":"saw/operator","which":"(phone)"
+}])"),
+            std::string::npos);
+EXPECT_EQ(runProgram({"audit", "-"}, shop()).out.find("not found now"), std::string::npos);
+}
+
 TEST(Reports, TableEndsWithTheCaution) {
   EXPECT_TRUE(runProgram({"audit", "-"}, shop()).out.ends_with("Anyone may press any stop.\n"));
 }

@@ -75,9 +75,9 @@ class RandomEdits {
       case 13:
         return moveWall(layout, room(), corner(), vector());
       case 23:
-        return acceptFinding(layout, found(), {"invented", "Ada Example", "2027-12-31"});
+        return acceptFinding(layout, found(), {}, {"invented", "Ada Example", "2027-12-31"});
       case 24:
-        return takeAcceptanceBack(layout, known());
+        return takeAcceptanceBack(layout, known(), {});
       default:
         return verb < 17 ? adding(verb) : verb < 21 ? changing(verb) : hanging(verb);
     }

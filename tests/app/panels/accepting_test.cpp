@@ -34,7 +34,7 @@ class AcceptingAFinding : public testing::Test {
 };
 
 TEST_F(AcceptingAFinding, AsksWhyByWhomAndUntilWhenAndSaysWhichByItself) {
-  AcceptDialog dialog(shop.desk, noWayToThePhone(), nullptr);
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), {}, nullptr);
   bringUp(dialog);
   QTest::keyClicks(dialog.reason()->line(), "the phone is on order");
   QTest::keyClicks(dialog.by()->line(), "Ada Example");
@@ -53,7 +53,7 @@ TEST_F(AcceptingAFinding, AsksWhyByWhomAndUntilWhenAndSaysWhichByItself) {
 }
 
 TEST_F(AcceptingAFinding, WhatIsWrongStandsBesideItsField) {
-  AcceptDialog dialog(shop.desk, noWayToThePhone(), nullptr);
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), {}, nullptr);
   bringUp(dialog);
   dialog.accept();
   for (const TextField* field : {dialog.reason(), dialog.by(), dialog.until()})
@@ -73,7 +73,7 @@ TEST_F(AcceptingAFinding, WhatIsWrongStandsBesideItsField) {
 }
 
 TEST_F(AcceptingAFinding, ADayIsPickedByTheArrows) {
-  AcceptDialog dialog(shop.desk, noWayToThePhone(), nullptr);
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), {}, nullptr);
   bringUp(dialog);
   QTest::keyClick(dialog.until()->line(), Qt::Key_Up);
   EXPECT_EQ(dialog.until()->line()->text(), day(0));
@@ -90,6 +90,48 @@ TEST_F(AcceptingAFinding, SaysWhyItCannotBe) {
   accepting.setSupposed(true);
   EXPECT_FALSE(accepting.acceptVerb().isEnabled()) << "it may be one only by what is supposed";
   EXPECT_TRUE(accepting.acceptVerb().toolTip().endsWith('.'));
+}
+
+// Its sister may be the one that was meant.
+TEST_F(AcceptingAFinding, LeavesWhatMayMeanAnother) {
+  audit::Finding stop = noWayToThePhone();
+  stop.which = "(stop)";
+  audit::Report report;
+  report.findings = {stop, noWayToThePhone()};
+  layout::Layout layout = shop.layout();
+  layout.accepted_findings = {
+      {"unreachable", "saw-1/operator", "", "invented", "Ada Example", "2027-12-31", {}}};
+  shop.edited.reset(layout);
+  accepting.setReport(std::make_shared<const audit::Report>(report));
+  accepting.look(&report.findings[1]);
+  QTimer::singleShot(0, [] {
+    auto* dialog = qobject_cast<AcceptDialog*>(QApplication::activeModalWidget());
+    ASSERT_TRUE(dialog);
+    dialog->reason()->line()->setText("the phone is on order");
+    dialog->by()->line()->setText("Grace Example");
+    dialog->until()->line()->setText(day(30));
+    dialog->accept();
+  });
+  accepting.acceptVerb().trigger();
+  ASSERT_EQ(accepted().size(), 2u);
+  EXPECT_EQ(accepted()[0].by, "Ada Example");
+  EXPECT_EQ(accepted()[1].which, "(phone)");
+}
+
+TEST_F(AcceptingAFinding, WhatIsFoundNoMoreIsTakenBackToo) {
+  layout::Layout layout = shop.layout();
+  layout.accepted_findings = {
+      {"unreachable", "saw-1/operator", "(phone)", "invented", "Ada Example", "2027-12-31", {}},
+      {"unreachable", "saw-1/operator", "(stop)", "invented", "Ada Example", "2027-12-31", {}}};
+  shop.edited.reset(layout);
+  accepting.lookAtIdle(&layout.accepted_findings[1]);
+  EXPECT_FALSE(accepting.acceptVerb().isEnabled());
+  accepting.takeBackVerb().trigger();
+  ASSERT_EQ(accepted().size(), 1u);
+  EXPECT_EQ(accepted()[0].which, "(phone)");
+  EXPECT_EQ(shop.lastStep(), "Remove what accepted unreachable about saw-1/operator");
+  shop.edited.history().undo();
+  EXPECT_EQ(shop.layout(), layout);
 }
 
 TEST_F(AcceptingAFinding, IsTakenBack) {

@@ -321,6 +321,26 @@ TEST(FindingList, SaysWhatHasGrownWorseThanWasAccepted) {
       << why.toPlainText().toStdString();
 }
 
+TEST(FindingList, ListsWhatIsAcceptedAndFoundNoMore) {
+  layout::Layout layout = smallShop();
+  layout.accepted_findings = {
+      {"stop-too-far", "saw-1/nobody", "", "the stop is on order", "Ada Example", "2027-12-31", {}}};
+  List some(layout);
+  QSignalSpy idle(&some.list, &FindingList::lookedIdle);
+  auto* group = some.list.tree()->topLevelItem(some.list.tree()->topLevelItemCount() - 1);
+  EXPECT_EQ(group->text(0), "Accepted, and found no more: 1");
+  ASSERT_EQ(group->childCount(), 1);
+  EXPECT_TRUE(some.list.asText().contains("the stop is on order"));
+  EXPECT_EQ(some.list.summary(), QString("%1 findings.").arg(some.report->findings.size()))
+      << "it is no finding";
+  some.list.tree()->setCurrentItem(group->child(0));
+  EXPECT_EQ(idle.count(), 1);
+  ASSERT_TRUE(some.list.currentIdle());
+  EXPECT_FALSE(some.list.current());
+  some.list.search()->setText("no such words");
+  EXPECT_EQ(some.list.tree()->topLevelItemCount(), 0);
+}
+
 TEST(FindingList, ThatIsFoundAnewPicksNothing) {
   List some(smallShop());
   QSignalSpy picked(&some.list, &FindingList::picked);
