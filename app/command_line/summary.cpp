@@ -24,15 +24,19 @@ const audit::Finding* worstOf(const audit::Report& report) {
   return worst == report.findings.end() ? nullptr : &*worst;
 }
 
-audit::Verdict verdictOf(const Counts& c) {
-  return c.fail > 0 ? audit::Verdict::Fails : c.warn > 0 ? audit::Verdict::Warns : audit::Verdict::Meets;
+audit::Verdict verdictOf(const audit::Report& report) {
+  audit::Verdict worst = report.count(audit::Severity::Fail) > 0   ? audit::Verdict::Fails
+                         : report.count(audit::Severity::Warn) > 0 ? audit::Verdict::Warns
+                                                                   : audit::Verdict::Meets;
+  for (const audit::StationReport& s : report.stations) worst = std::max(worst, s.verdict);
+  return worst;
 }
 
 // Of a layout that could not be audited nothing is known: it may be the worst of all.
 bool isWorse(const SummaryLine& a, const SummaryLine& b) {
   if (!a.counts || !b.counts) return !a.counts && b.counts;
-  return std::tie(a.counts->fail, a.counts->warn, a.counts->note) >
-         std::tie(b.counts->fail, b.counts->warn, b.counts->note);
+  const auto gravity = [](const Counts& c) { return std::tie(c.verdict, c.fail, c.warn, c.untold, c.note); };
+  return gravity(*a.counts) > gravity(*b.counts);
 }
 
 // The folder that all the files are in, with its slash; empty if there is none.
@@ -84,6 +88,8 @@ std::vector<std::string> cellsOf(const std::string& word, const std::string& lab
 
 // Where a line has room for it, at whom the finding is.
 std::string findingOf(const Counts& c, const TableStyle& style) {
+  if (c.fail + c.warn == 0 && c.untold > 0)
+    return "no finding: " + counted(c.untold, "station") + " without a way to a stop or a phone";
   if (c.worst_rule.empty()) return "-";
   constexpr std::size_t kWide = 100;
   return c.worst_rule + (style.columns >= kWide ? ", " + printable(c.worst_name) : "");
@@ -96,7 +102,7 @@ std::string lineOf(const SummaryLine& line, const std::string& label, const std:
                {"error", label, "-", "-", "-", "-", "-",
                 line.exit == Exit::NoFile ? "a file cannot be read" : "has errors"},
                Ink::Fail, style);
-  const audit::Verdict verdict = verdictOf(*line.counts);
+  const audit::Verdict verdict = line.counts->verdict;
   return row(columns,
              cellsOf(std::string(audit::word(verdict)), label, *line.counts, findingOf(*line.counts, style)),
              inkOf(verdict), style);
@@ -125,10 +131,22 @@ std::string rulesOffIn(const std::vector<SummaryLine>& lines, const std::string&
   return off.empty() ? "" : " Rules are off in " + audit::listed(off) + ".";
 }
 
+// Nor is what no rule says a finding.
+std::string untoldIn(const std::vector<SummaryLine>& lines, const std::string& folder) {
+  std::vector<std::string> untold;
+  for (const SummaryLine& line : lines)
+    if (line.counts && line.counts->untold > 0)
+      untold.push_back(labelOf(line, folder) + " (" + std::to_string(line.counts->untold) + ")");
+  return untold.empty() ? ""
+                        : " Stations without a way to a stop or to a phone, which no failing or warning rule "
+                          "that is on says, are in " +
+                              audit::listed(untold) + ".";
+}
+
 std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& style) {
   std::size_t errors = 0, by_verdict[3] = {};
   for (const SummaryLine& line : lines)
-    ++(line.counts ? by_verdict[static_cast<std::size_t>(verdictOf(*line.counts))] : errors);
+    ++(line.counts ? by_verdict[static_cast<std::size_t>(line.counts->verdict)] : errors);
   const auto& [meets, warns, fails] = by_verdict;
   std::string text = counted(lines.size(), "layout") + ": " + std::to_string(fails) +
                      " with a failing finding, " + std::to_string(warns) + " with warnings only, " +
@@ -136,7 +154,8 @@ std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& 
   if (errors > 0)
     text += ", " + std::to_string(errors) +
             " with errors, not audited and not counted together: standard error says what is wrong";
-  return paragraph(text + "." + rulesOffIn(lines, folderOf(lines)), 0, style);
+  return paragraph(text + "." + untoldIn(lines, folderOf(lines)) + rulesOffIn(lines, folderOf(lines)), 0,
+                   style);
 }
 
 }  // namespace
@@ -153,8 +172,9 @@ std::string calledIn(const audit::Report& report, const std::string& subject) {
 
 SummaryLine summaryOf(const files::FiledReport& filed) {
   const audit::Report& r = filed.report;
-  SummaryLine line{filed.file, Exit::Done,
-                   Counts{r.machines, r.stations.size(), 0, 0, 0, filed.rules_off, {}, {}}};
+  SummaryLine line{
+      filed.file, Exit::Done,
+      Counts{r.machines, r.stations.size(), 0, 0, 0, filed.rules_off, r.countUntold(), verdictOf(r), {}, {}}};
   line.counts->fail = r.count(audit::Severity::Fail);
   line.counts->warn = r.count(audit::Severity::Warn);
   line.counts->note = r.count(audit::Severity::Note);

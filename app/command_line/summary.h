@@ -14,7 +14,9 @@ namespace stopwalk::app {
 struct SummaryLine {
   struct Counts {
     std::size_t machines = 0, stations = 0, fail = 0, warn = 0, note = 0, rules_off = 0;
-    std::string worst_rule, worst_name;  // empty: no findings
+    std::size_t untold = 0;  // stations without a way of which no failing or warning finding is
+    audit::Verdict verdict = audit::Verdict::Meets;  // of the worst station or finding
+    std::string worst_rule, worst_name;              // empty: no findings
   };
   std::string file;
   Exit exit = Exit::Done;        // why it could not be audited

@@ -72,11 +72,6 @@ std::string rulesOffText(std::size_t rules) {
   return counted(rules, "rule") + (rules == 1 ? " is off" : " are off");
 }
 
-std::size_t meeting(const Report& report) {
-  return static_cast<std::size_t>(
-      std::ranges::count(report.stations, audit::Verdict::Meets, &StationReport::verdict));
-}
-
 std::string findingList(const Report& report, const TableStyle& style, inspection::Date today) {
   std::string text;
   for (const audit::Finding& f : report.findings) {
@@ -86,12 +81,9 @@ std::string findingList(const Report& report, const TableStyle& style, inspectio
     if (f.unclear) sentence += paragraph(audit::unclearText(f), 6, style);
     text += sentence + paragraph("(" + f.rule + "; " + audit::basisText(f.basis) + ")", 6, style);
   }
-  if (!text.empty()) return text;
-  const auto lacking = report.stations.size() - meeting(report);
-  if (lacking == 0) return "No findings: the plan, as drawn and as entered, meets the chosen rules.\n";
-  return paragraph("No findings by the rules that are on; without a way to a stop or to a phone: " +
-                       counted(lacking, "station") + ".",
-                   0, style);
+  if (text.empty()) text = paragraph(audit::noFindingsText(report), 0, style);
+  const std::string untold = audit::untoldText(report);
+  return untold.empty() ? text : text + paragraph(untold + ".", 0, style);
 }
 
 // Should it come back, it would be accepted unseen.
@@ -105,14 +97,14 @@ std::string idleText(const std::vector<layout::AcceptedFinding>& idle, const Tab
 }
 
 std::string totals(const Report& report, const TableStyle& style) {
-  return paragraph(
-      counted(report.machines, "machine") + ", " + counted(report.stations.size(), "station") + ", " +
-          counted(report.devices, "device") +
-          "; findings: " + std::to_string(report.count(audit::Severity::Fail)) + " fail, " +
-          std::to_string(report.count(audit::Severity::Warn)) + " warn, " +
-          std::to_string(report.count(audit::Severity::Note)) +
-          " note. Stations without a failing or warning finding: " + std::to_string(meeting(report)) + ".",
-      0, style);
+  return paragraph(counted(report.machines, "machine") + ", " + counted(report.stations.size(), "station") +
+                       ", " + counted(report.devices, "device") +
+                       "; findings: " + std::to_string(report.count(audit::Severity::Fail)) + " fail, " +
+                       std::to_string(report.count(audit::Severity::Warn)) + " warn, " +
+                       std::to_string(report.count(audit::Severity::Note)) +
+                       " note. Stations that meet the chosen rules: " +
+                       std::to_string(report.count(audit::Verdict::Meets)) + ".",
+                   0, style);
 }
 
 }  // namespace

@@ -229,23 +229,13 @@ class Html {
 
   QString audit() const {
     const audit::Report& r = m_.report.report;
-    const auto verdicts = [&](audit::Verdict v) {
-      return QString::number(std::ranges::count(r.stations, v, &audit::StationReport::verdict));
-    };
     HtmlTable table("Findings that fail", {"Finding", "Rule and basis"});
     for (const audit::Finding& f : r.findings)
       if (f.severity == audit::Severity::Fail)
         table.add({escaped(f.text) + acceptanceOf(f),
                    escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
     return "<h2>The audit of the layout as it is now</h2><p>Profile " + escaped(r.profile) + ": " +
-           QString::number(r.machines) + " machines, " + numbered(r.stations.size()) + " stations, " +
-           QString::number(r.devices) + " devices. Stations: " + verdicts(audit::Verdict::Fails) +
-           " with a failing finding, " + verdicts(audit::Verdict::Warns) + " with a warning, " +
-           verdicts(audit::Verdict::Meets) +
-           " with neither. Findings: " + QString::number(r.count(audit::Severity::Fail)) + " fail, " +
-           QString::number(r.count(audit::Severity::Warn)) + " warn, " +
-           QString::number(r.count(audit::Severity::Note)) +
-           " note. The whole of it is written by stopwalk report.</p>" + table.html("None.") +
+           countsHtml(r) + ". The whole of it is written by stopwalk report.</p>" + table.html("None.") +
            "<h2>The plan</h2><p>Each station as it was judged, its walk to its stop (dark) and to the phone "
            "(blue, "
            "dashed).</p>";

@@ -44,6 +44,18 @@ QString acceptanceHtml(const audit::Finding& finding, inspection::Date today, la
   return holds ? "<i>" + text + "</i>" : "<b>" + text + "</b>";
 }
 
+QString countsHtml(const audit::Report& r) {
+  const auto number = [](std::size_t n) { return QString::number(static_cast<qulonglong>(n)); };
+  const std::string untold = audit::untoldText(r);
+  return number(r.machines) + " machines, " + number(r.stations.size()) + " stations, " + number(r.devices) +
+         " devices. Of the stations " + number(r.count(audit::Verdict::Fails)) + " fail, " +
+         number(r.count(audit::Verdict::Warns)) + " warn, " + number(r.count(audit::Verdict::Meets)) +
+         " meet the chosen rules." + (untold.empty() ? QString() : " <b>" + escaped(untold) + ".</b>") +
+         " Findings: " + number(r.count(audit::Severity::Fail)) + " fail, " +
+         number(r.count(audit::Severity::Warn)) + " warn, " + number(r.count(audit::Severity::Note)) +
+         " note";
+}
+
 QString HtmlTable::html(const QString& if_empty) const {
   const QString title = "<h2>" + title_ + "</h2>";
   if (rows_.isEmpty()) return title + "<p>" + if_empty + "</p>";

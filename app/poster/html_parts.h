@@ -22,6 +22,9 @@ QString cautionHtml(const QString& what);
 // Who lets a finding stand, or may mean to, or why that is over; empty where nobody does.
 QString acceptanceHtml(const audit::Finding& finding, inspection::Date today, layout::LengthUnit unit);
 
+// How many of everything there are, and how they stand, in sentences.
+QString countsHtml(const audit::Report& report);
+
 // One table; its head is repeated on each page that it reaches.
 class HtmlTable {
  public:

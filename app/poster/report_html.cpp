@@ -86,17 +86,7 @@ class Html {
   }
 
   QString summary() const {
-    const auto& r = m_.report;
-    const auto verdicts = [&](audit::Verdict v) {
-      return QString::number(std::ranges::count(r.stations, v, &audit::StationReport::verdict));
-    };
-    return "<h2>Summary</h2><p>" + QString::number(r.machines) + " machines, " +
-           QString::number(r.stations.size()) + " stations, " + QString::number(r.devices) +
-           " devices. Stations: " + verdicts(audit::Verdict::Fails) + " with a failing finding, " +
-           verdicts(audit::Verdict::Warns) + " with a warning, " + verdicts(audit::Verdict::Meets) +
-           " with neither. Findings: " + QString::number(r.count(audit::Severity::Fail)) + " fail, " +
-           QString::number(r.count(audit::Severity::Warn)) + " warn, " +
-           QString::number(r.count(audit::Severity::Note)) + " note" + rulesOff() +
+    return "<h2>Summary</h2><p>" + countsHtml(m_.report) + rulesOff() +
            ".</p><p>Where a station meets the rules, the plan as drawn and as entered meets the rules "
            "that were "
            "chosen; nothing more is meant.</p>";
@@ -110,7 +100,7 @@ class Html {
                  escaped(f.text) + (acceptance.isEmpty() ? "" : "<br>" + acceptance),
                  escaped(f.rule) + "<br>" + escaped(audit::basisText(f.basis))});
     }
-    return table.html("No findings: the plan, as drawn and as entered, meets the chosen rules.");
+    return table.html(escaped(audit::noFindingsText(m_.report)));
   }
 
   QString acceptanceOf(const audit::Finding& f) const { return acceptanceHtml(f, today_, m_.report.unit); }

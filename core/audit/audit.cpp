@@ -1,6 +1,8 @@
 #include "core/audit/audit.h"
 
 #include <algorithm>
+#include <string_view>
+#include <unordered_set>
 #include <utility>
 
 #include "core/audit/context.h"
@@ -86,6 +88,19 @@ std::size_t Auditor::walksFound() const {
 
 std::size_t Report::count(Severity severity) const {
   return static_cast<std::size_t>(std::ranges::count(findings, severity, &Finding::severity));
+}
+
+std::size_t Report::count(Verdict verdict) const {
+  return static_cast<std::size_t>(std::ranges::count(stations, verdict, &StationReport::verdict));
+}
+
+std::size_t Report::countUntold() const {
+  std::unordered_set<std::string_view> told;
+  for (const Finding& f : findings)
+    if (f.severity != Severity::Note) told.insert(f.subject);
+  return static_cast<std::size_t>(std::ranges::count_if(stations, [&](const StationReport& s) {
+    return (s.lacks_stop || s.lacks_phone) && !told.contains(s.id);
+  }));
 }
 
 }  // namespace stopwalk::audit

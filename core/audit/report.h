@@ -100,6 +100,9 @@ struct Report {
   std::size_t devices = 0;  // stops, guarded starts and cut-offs; phones are not counted
   layout::LengthUnit unit = layout::LengthUnit::Millimetre;  // of the layout: what people there measure in
   std::size_t count(Severity severity) const;
+  std::size_t count(Verdict verdict) const;
+  // The stations without a way to a stop or to a phone of which no failing or warning finding is.
+  std::size_t countUntold() const;
 };
 
 }  // namespace stopwalk::audit

@@ -141,6 +141,19 @@ std::string_view word(floor::Hours hours) {
   return hours == floor::Hours::Open ? "open" : "after";
 }
 
+std::string untoldText(const Report& report) {
+  const std::size_t n = report.countUntold();
+  if (n == 0) return "";
+  return std::to_string(n) + (n == 1 ? " station has" : " stations have") +
+         " no way to a stop or to a phone, which no failing or warning rule that is on says";
+}
+
+std::string noFindingsText(const Report& report) {
+  return report.count(Verdict::Meets) == report.stations.size()
+             ? "No findings: the plan, as drawn and as entered, meets the chosen rules."
+             : "No findings by the rules that are on.";
+}
+
 std::string listed(const std::vector<std::string>& names, std::size_t most) {
   std::string text;
   const bool cut = names.size() > most + 1;

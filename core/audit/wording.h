@@ -39,6 +39,12 @@ std::string_view word(floor::Hours hours);
 // "published: EN 60204-1, 10.1.2", or the kind alone where no source was seen.
 std::string basisText(const Basis& basis);
 
+// "3 stations have no way to a stop or to a phone, which no failing or warning rule that is on says"; empty
+// where none has not.
+std::string untoldText(const Report& report);
+// Where nothing is found, and what that means.
+std::string noFindingsText(const Report& report);
+
 // "a", "a and b", "a, b and c"; after `most` names, "a, b and 3 more".
 std::string listed(const std::vector<std::string>& names, std::size_t most = 4);
 // All of them, for a machine to read: "a, b, c".

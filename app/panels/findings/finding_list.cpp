@@ -265,6 +265,7 @@ void FindingList::showCounts() {
   if (!report_) return summary_->setText(tr("Not audited yet."));
   QStringList sentences{counted()};
   if (age_ == Age::MomentAgo) sentences.prepend(tr("Of a moment ago:"));
+  if (const QString untold = this->untold(); !untold.isEmpty()) sentences << untold;
   for (const QString& said : said_) sentences << said + '.';
   summary_->setText(sentences.join(' '));
 }
@@ -277,8 +278,17 @@ QString FindingList::counted() const {
   if (n > 0) return n == 1 ? tr("1 finding.") : tr("%1 findings.").arg(n);
   if (report_->stations.empty())
     return tr("There is nothing to audit yet. Draw a machine with its station, and the findings stand here.");
-  return said_.isEmpty() ? tr("Every rule is met, as drawn and as entered.")
-                         : tr("No findings, as drawn and as entered.");
+  return said_.isEmpty() && report_->count(audit::Verdict::Meets) == report_->stations.size()
+             ? tr("Every rule is met, as drawn and as entered.")
+             : tr("No findings, as drawn and as entered.");
+}
+
+QString FindingList::untold() const {
+  const auto n = report_ ? static_cast<int>(report_->countUntold()) : 0;
+  if (n == 0) return {};
+  return n == 1 ? tr("1 station has no way to a stop or to a phone, and no rule that is on warns of it.")
+                : tr("%1 stations have no way to a stop or to a phone, and no rule that is on warns of it.")
+                      .arg(n);
 }
 
 void FindingList::look() {
@@ -296,6 +306,7 @@ QString FindingList::asText() const {
                      QString::fromStdString(report_->profile), QDate::currentDate().toString(Qt::ISODate)) +
             "\n";
   if (!supposed_.isEmpty()) text += supposed_ + "\n";
+  if (const QString untold = this->untold(); !untold.isEmpty()) text += untold + "\n";
   for (const QString& said : said_) text += said + ".\n";
   text += howMany() + "\n";
   for (int g = 0; g < tree_->topLevelItemCount(); ++g) {

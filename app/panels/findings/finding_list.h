@@ -66,6 +66,7 @@ class FindingList : public QWidget {
   void choose(const QString& rule, const QString& subject, const QString& which);
   void showCounts();
   QString counted() const;
+  QString untold() const;  // a sentence, or nothing
   qsizetype countShown() const;
   QString howMany() const;
   void look();

@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "app/command_line/text_columns.h"
+#include "core/audit/rule.h"
 #include "tests/app/command_line/program.h"
 
 namespace stopwalk::app {
@@ -188,6 +189,33 @@ TEST_F(ManyLayouts, SummaryHasALineForEachWorstFirst) {
             std::string::npos)
       << ran.out;
   EXPECT_TRUE(ran.out.ends_with("Anyone may press any stop.\n"));
+}
+
+// No rule says that there is no phone: nothing is found, and yet nothing is met.
+TEST_F(ManyLayouts, WhatNoRuleSaysIsNoSuccess) {
+  std::string text = goodShop();
+  text.erase(text.find("\nphones:") + 1);
+  text += "...\n";
+  std::string rules = "house_rules:\n";
+  for (const audit::Rule* rule : audit::rules()) rules += "  - {rule: " + rule->id + ", on: false}\n";
+  text.insert(text.find("site:"), rules);
+  put("campus/silent.layout.yaml", text);
+  put("campus/good.layout.yaml", goodShop());
+  std::string summary = audit({"--format", "summary"}).out;
+  EXPECT_NE(summary.find("\nwarns  silent "), std::string::npos) << summary;
+  EXPECT_LT(summary.find("\nwarns  silent "), summary.find("\nmeets  good ")) << summary;
+  std::ranges::replace(summary, '\n', ' ');
+  EXPECT_NE(summary.find("which no failing or warning rule that is on says, are in silent ("),
+            std::string::npos)
+      << summary;
+  std::string sheet = runProgram({"audit", path("campus/silent.layout.yaml")}).out;
+  std::ranges::replace(sheet, '\n', ' ');
+  EXPECT_EQ(sheet.find("meets the chosen rules"), std::string::npos) << sheet;
+  EXPECT_NE(sheet.find("No findings by the rules that are on."), std::string::npos) << sheet;
+  EXPECT_NE(sheet.find(" have no way to a stop or to a phone, which no failing or warning rule"),
+            std::string::npos)
+      << sheet;
+  EXPECT_NE(sheet.find("Stations that meet the chosen rules: 0."), std::string::npos) << sheet;
 }
 
 TEST_F(ManyLayouts, TableIsTheSheetsAndTheSummary) {

@@ -2,6 +2,7 @@
 #include <QXmlStreamReader>
 #include <algorithm>
 
+#include "core/audit/rule.h"
 #include "tests/app/command_line/program.h"
 
 namespace stopwalk::app {
@@ -289,6 +290,22 @@ TEST_F(ReportOnPaper, SaysOfAnAcceptanceWithoutADayWhatIsSo) {
       std::string::npos);
   EXPECT_NE(html.find("No such finding any more. No longer accepted: its last day is none"),
             std::string::npos);
+}
+
+TEST_F(ReportOnPaper, IsNoSuccessWhereNoRuleSaysThatThereIsNoPhone) {
+  std::string text = room("Hall", machinesWithStops(3));
+  std::string rules = "house_rules:\n";
+  for (const audit::Rule* rule : audit::rules()) rules += "  - {rule: " + rule->id + ", on: false}\n";
+  text.insert(text.find("rooms:"), rules);
+  ASSERT_EQ(text.find("phones:"), std::string::npos);
+  const std::string layout = write("shop.layout.yaml", text);
+  ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
+  const std::string html = textOf(path("r.html"));
+  EXPECT_NE(
+      html.find("Of the stations 0 fail, 3 warn, 0 meet the chosen rules. <b>3 stations have no way to a "
+                "stop or to a phone"),
+      std::string::npos);
+  EXPECT_NE(html.find("No findings by the rules that are on."), std::string::npos);
 }
 
 TEST_F(ReportOnPaper, IsAPdfWithPages) {

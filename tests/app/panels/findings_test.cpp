@@ -413,6 +413,22 @@ TEST(FindingList, RulesThatAreOffAreNoSuccess) {
   EXPECT_TRUE(list.asText().contains("12 rules are off."));
 }
 
+TEST(FindingList, AStationWithoutAWayIsNoSuccessThoughNoRuleSaysSo) {
+  List l(smallShop());
+  audit::Report report = *l.report;
+  report.findings.clear();
+  for (audit::StationReport& s : report.stations)
+    s.verdict = audit::Verdict::Meets, s.lacks_stop = s.lacks_phone = false;
+  report.stations[0].lacks_phone = true;
+  report.stations[0].verdict = audit::Verdict::Warns;
+  l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
+  EXPECT_EQ(l.list.summary(),
+            "No findings, as drawn and as entered. 1 station has no way to a stop or to a phone, and no rule "
+            "that is "
+            "on warns of it.");
+  EXPECT_TRUE(l.list.asText().contains("1 station has no way to a stop or to a phone"));
+}
+
 // Else the plan beside them jumps under the pointer when something is put down.
 TEST(Findings, NeedNoMoreWidthWhenTheirCountsGrow) {
   List l(smallShop());
