@@ -126,12 +126,31 @@ QWidget* AuditPlace::findingsPage() {
     why_->showIdle(idle);
     accepting_->lookAtIdle(&idle);
   });
-  connect(findings_, &panels::FindingList::looked, this, &AuditPlace::looked);
-  connect(findings_, &panels::FindingList::picked, this, [this](const audit::Finding& finding) {
-    if (findings_->isAncestorOf(QApplication::focusWidget()))
-      emit goTo(QString::fromStdString(finding.subject));
-  });
+  connect(findings_, &panels::FindingList::looked, this, [this] { emit looked(drawn()); });
+  connect(findings_, &panels::FindingList::picked, this, &AuditPlace::takePicked);
+  connect(&desk_.selection, &edits::Selection::changed, this, &AuditPlace::takeSelection);
   return page;
+}
+
+const audit::Finding* AuditPlace::drawn() const {
+  return is_drawn_ ? findings_->current() : nullptr;
+}
+
+void AuditPlace::takePicked(const audit::Finding& finding) {
+  is_drawn_ = true;
+  emit looked(&finding);
+  if (findings_->isAncestorOf(QApplication::focusWidget())) emit goTo(QString::fromStdString(finding.subject));
+}
+
+// Whoever picks something else is done with the finding; its machine, or all that is picked with it, is not.
+void AuditPlace::takeSelection() {
+  const audit::Finding* finding = drawn();
+  const auto isOf = [&](const std::string& id) {
+    return finding->subject == id || finding->subject.starts_with(id + "/");
+  };
+  if (!finding || desk_.selection.empty() || std::ranges::any_of(desk_.selection.ids(), isOf)) return;
+  is_drawn_ = false;
+  emit looked(nullptr);
 }
 
 QWidget* AuditPlace::caution() {

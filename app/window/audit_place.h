@@ -45,6 +45,9 @@ class AuditPlace : public QObject {
   panels::Accepting& accepting() const { return *accepting_; }
   QTabWidget& tabs() const { return *tabs_; }
 
+  // The finding of which the plan shows what was measured: the one looked at, until something else is picked.
+  const audit::Finding* drawn() const;
+
   void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
   // Another layout, that is not audited yet: what was said of the old one goes.
   void forget();
@@ -59,7 +62,7 @@ class AuditPlace : public QObject {
                 const std::function<void(const std::function<void()>&)>& once_audited);
 
  signals:
-  // The finding that is looked at, or what has become of it; none: nullptr.
+  // Of which the plan is to show what was measured, or what has become of it; none: nullptr.
   void looked(const stopwalk::audit::Finding* finding);
   void goTo(const QString& id);
   void supposed(const stopwalk::planning::Suppositions& suppositions);
@@ -71,6 +74,8 @@ class AuditPlace : public QObject {
 
  private:
   QWidget* findingsPage();
+  void takePicked(const audit::Finding& finding);
+  void takeSelection();
   QWidget* caution();
   void showCircumstances();
   void showSummary();
@@ -89,6 +94,7 @@ class AuditPlace : public QObject {
   panels::StationTable* stations_;
   QString profile_trouble_, records_trouble_, summary_, supposed_;
   int rules_off_ = 0;
+  bool is_drawn_ = false;
   panels::Age age_ = panels::Age::Current;
   layout::LengthUnit unit_ = layout::LengthUnit::Millimetre;
 };

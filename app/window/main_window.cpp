@@ -82,7 +82,7 @@ void MainWindow::goToPlace(WorkPlace place) {
   inspect_place_->under()->setVisible(inspect);
   problems_->setVisible(place == WorkPlace::Draw);
   if (place != WorkPlace::Draw) plan_->choose({});
-  plan_->lookAt(place == WorkPlace::Audit ? audit_place_->findings().current() : nullptr);
+  plan_->lookAt(place == WorkPlace::Audit ? audit_place_->drawn() : nullptr);
   if (poster) poster_place_->come();
   if (!inspect) inspect_place_->leave();
   if (shown_) suppose(suppositions_);

@@ -72,6 +72,7 @@ class Titles {
 
   // Empty: under none of them.
   std::string keyOf(const Finding& finding) const {
+    if (by_ == GroupBy::Nothing) return {};
     if (by_ == GroupBy::Rule) return finding.rule;
     const std::string id =
         by_ == GroupBy::Room ? finding.room : finding.subject.substr(0, finding.subject.find('/'));
@@ -79,6 +80,7 @@ class Titles {
   }
 
   QString of(const std::string& key) const {
+    if (by_ == GroupBy::Nothing) return Words::tr("The whole shop");
     if (by_ == GroupBy::Rule) {
       const audit::Rule* rule = audit::findRule(key);
       return QString::fromStdString(rule ? audit::withCapital(rule->finds) : key);

@@ -10,7 +10,7 @@
 
 namespace stopwalk::panels {
 
-enum class GroupBy { Room, Machine, Rule };
+enum class GroupBy { Room, Machine, Rule, Nothing };
 // `PastLimit`: what is measured by its limit, or the limit by it where less is worse; what has no number
 // last.
 enum class OrderBy { Gravity, PastLimit, Name };
@@ -29,7 +29,7 @@ struct FindingGroup {
   std::size_t all = 0;                // with those that are not shown
 };
 
-// The groups in the order of their first finding.
+// The groups in the order of their first finding, so that the one of the worst comes first.
 std::vector<FindingGroup> groupsOf(const audit::Report& report, const layout::Layout& layout,
                                    const FindingFilter& filter);
 

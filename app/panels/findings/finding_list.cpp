@@ -59,14 +59,19 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   setTabOrder(shows_[2], tree_);  // as they stand
   setFocusProxy(search_);
   connect(search_, &QLineEdit::textChanged, this, &FindingList::build);
-  connect(tree_, &QTreeWidget::currentItemChanged, this, [this] {
+  const auto pick = [this] {
+    if (const audit::Finding* finding = current()) emit picked(*finding);
+  };
+  connect(tree_, &QTreeWidget::currentItemChanged, this, [this, pick] {
     if (building_) return;
     look();
-    if (const audit::Finding* finding = current()) emit picked(*finding);
+    pick();
   });
-  const auto go = [this] {
+  const auto go = [this, pick] {
+    pick();
     if (const audit::Finding* finding = current()) emit goTo(QString::fromStdString(finding->subject));
   };
+  connect(tree_, &QTreeWidget::itemClicked, this, pick);
   connect(tree_, &QTreeWidget::itemActivated, this, go);
   connect(search_, &SearchLine::chosen, this, go);
   giveOwnKey(*tree_, QKeySequence::Copy, [this] { copy_->trigger(); });
@@ -89,7 +94,7 @@ QWidget* FindingList::orderLine() {
     row->addWidget(box, 1);
     return box;
   };
-  group_by_ = add(tr("Group findings"), {tr("By room"), tr("By machine"), tr("By rule")});
+  group_by_ = add(tr("Group findings"), {tr("By room"), tr("By machine"), tr("By rule"), tr("Not grouped")});
   order_by_ = add(tr("Order of the findings"),
                   {tr("Worst first"), tr("Farthest past its limit first"), tr("By name")});
   return line;

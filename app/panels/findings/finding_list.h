@@ -49,7 +49,7 @@ class FindingList : public QWidget {
   void looked(const stopwalk::audit::Finding* finding);
   // Instead of a finding: what accepts one that is there no more.
   void lookedIdle(const stopwalk::layout::AcceptedFinding& idle);
-  // Somebody has come to it, rather than that it is found anew.
+  // Somebody has come to it, or points at it again, rather than that it is found anew.
   void picked(const stopwalk::audit::Finding& finding);
   // It is to be brought into sight on the plan.
   void goTo(const QString& id);

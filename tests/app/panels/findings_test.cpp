@@ -45,7 +45,7 @@ TEST(FindingGroups, HoldEachFindingOnceHoweverTheyAreGrouped) {
   for (std::uint64_t seed = 1; seed <= 20; ++seed) {
     const layout::Layout layout = support::randomLayout(seed);
     const auto report = reportOf(layout);
-    for (const GroupBy by : {GroupBy::Room, GroupBy::Machine, GroupBy::Rule}) {
+    for (const GroupBy by : {GroupBy::Room, GroupBy::Machine, GroupBy::Rule, GroupBy::Nothing}) {
       std::vector<int> seen(report->findings.size());
       for (const FindingGroup& group : groupsOf(*report, layout, {by, true, true, true, {}})) {
         EXPECT_FALSE(group.title.isEmpty());
@@ -53,6 +53,25 @@ TEST(FindingGroups, HoldEachFindingOnceHoweverTheyAreGrouped) {
         EXPECT_TRUE(std::ranges::is_sorted(group.findings));
       }
       EXPECT_EQ(std::ranges::count(seen, 1), std::ssize(seen)) << seed;
+    }
+  }
+}
+
+// The whole shop in one list; or in groups, of which none stands before one that has worse.
+TEST(FindingGroups, AreTheWorstFirst) {
+  for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+    const layout::Layout layout = support::randomLayout(seed);
+    const auto report = reportOf(layout);
+    const auto severityOf = [&](std::size_t i) { return report->findings[i].severity; };
+    const auto whole = groupsOf(*report, layout, {GroupBy::Nothing, true, true, true, {}});
+    if (report->findings.empty()) continue;
+    ASSERT_EQ(whole.size(), 1u);
+    EXPECT_EQ(whole[0].findings.size(), report->findings.size());
+    EXPECT_TRUE(std::ranges::is_sorted(whole[0].findings, {}, severityOf));
+    for (const GroupBy by : {GroupBy::Room, GroupBy::Machine, GroupBy::Rule}) {
+      const auto groups = groupsOf(*report, layout, {by, true, true, true, {}});
+      EXPECT_TRUE(std::ranges::is_sorted(
+          groups, {}, [&](const FindingGroup& group) { return severityOf(group.findings.front()); }));
     }
   }
 }

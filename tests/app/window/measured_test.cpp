@@ -94,6 +94,30 @@ TEST_F(LooksAtFindings, NothingMeasuredIsPaintedWhereNobodyLooksAtFindings) {
   EXPECT_EQ(painted(), 0) << "a heading is no finding";
 }
 
+TEST_F(LooksAtFindings, PickingSomethingElseEndsItAndAClickOnItsRowBringsItBack) {
+  const audit::Finding* finding = lookAt("phone-too-far");
+  ASSERT_TRUE(finding);
+  const std::string subject = finding->subject;
+  EXPECT_EQ(window->selection().ids(), std::vector{subject});
+  EXPECT_GT(painted(), 0);
+  window->selection().set(subject.substr(0, subject.find('/')));
+  EXPECT_GT(painted(), 0) << "its machine is no other thing";
+  plan().setFocus();
+  window->selection().set(layout().phones.front().id);
+  EXPECT_EQ(painted(), 0);
+  window->auditPlace().findings().search()->setText("to");  // listed anew
+  window->auditPlace().findings().search()->clear();
+  EXPECT_EQ(painted(), 0) << "it comes back only when somebody comes to it";
+  plan().zoomBy(40);
+  ASSERT_EQ(tree()->currentItem()->data(0, Qt::UserRole + 2).toString().toStdString(), subject);
+  tree()->scrollToItem(tree()->currentItem());
+  QTest::mouseClick(tree()->viewport(), Qt::LeftButton, {},
+                    tree()->visualItemRect(tree()->currentItem()).center());
+  EXPECT_EQ(window->selection().ids(), std::vector{subject});
+  EXPECT_GT(painted(), 0);
+  for (const audit::MeasuredLine& line : findings().current()->lines) EXPECT_TRUE(isInSight(line));
+}
+
 TEST_F(LooksAtFindings, AfterAMoveItIsThatOfTheLayoutShown) {
   const audit::Finding* finding = lookAt("phone-too-far");
   ASSERT_TRUE(finding);
