@@ -190,8 +190,12 @@ QWidget* RulesPanel::editor() {
     keep(wanted);
   };
   reason_ = new TextField({tr("Reason"), tr("Why the house keeps it otherwise. Shown as the basis.")});
-  reason_->entered = [this](const std::string&) {
-    if (const audit::Rule* rule = current()) keep(kept_.of(*rule));
+  reason_->entered = [this](const std::string& reason) {
+    const audit::Rule* rule = current();
+    if (!rule) return;
+    if (!(kept_.of(*rule) == profile_.of(*rule))) return keep(kept_.of(*rule));
+    typed_first_[rule->id] = reason;
+    showBasis(*rule);
   };
   basis_ = new QLabel(box);
   basis_->setWordWrap(true);
@@ -213,6 +217,7 @@ const audit::Rule* RulesPanel::current() const {
 void RulesPanel::setProfile(const audit::Profile& profile, const QString& trouble) {
   trouble_ = trouble;
   profile_ = profile;
+  typed_first_.clear();
   showAll();
 }
 
@@ -275,11 +280,25 @@ void RulesPanel::showRule() {
     static_cast<ValueField<std::optional<double>>*>(limits_[i])
         ->show(is_length ? kMm * setting.limits[i] : setting.limits[i]);
   }
-  reason_->show(edits::reasonFor(desk_.edited.layout(), *rule));
-  basis_->setText(QString::fromStdString(audit::basisText(setting.basis)));
+  const std::string reason = edits::reasonFor(desk_.edited.layout(), *rule);
+  const auto typed = typed_first_.find(rule->id);
+  reason_->show(reason.empty() && typed != typed_first_.end() ? typed->second : reason);
+  showBasis(*rule);
   is_on_->setChecked(setting.on);
   as_it_was_->setWhyNot(setting == profile_.of(*rule) ? tr("This rule is as the profile has it.")
                                                       : QString());
+}
+
+// A limit that is not the source's has lost its basis: the house's reason takes its place.
+void RulesPanel::showBasis(const audit::Rule& rule) {
+  const audit::Setting &setting = kept_.of(rule), &usual = profile_.of(rule);
+  const bool says_why = !reason_->value().empty();
+  const bool asks = setting.limits != usual.limits && !says_why;
+  QStringList basis{QString::fromStdString(audit::basisText(setting.basis))};
+  if (asks) basis << tr("Type the reason: it takes the place of what the limit rested on.");
+  if (setting == usual && says_why) basis << tr("The reason is kept as soon as the rule is changed.");
+  basis_->setText(basis.join(QStringLiteral(". ")));
+  reason_->setEmptyText(asks ? tr("Why is it otherwise here?") : QString());
 }
 
 void RulesPanel::makeLimits(const audit::Rule& rule) {
@@ -327,6 +346,7 @@ void RulesPanel::filter() {
 void RulesPanel::keep(const audit::Setting& wanted) {
   const audit::Rule* rule = current();
   if (!rule) return;
+  typed_first_.erase(rule->id);
   desk_.edited.apply(edits::keepRule(desk_.edited.layout(), profile_, *rule, wanted, reason_->value()));
   showAll();
 }

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTreeWidget>
+#include <map>
 
 #include "app/panels/actions/verb.h"
 #include "app/panels/details/desk.h"
@@ -55,6 +56,7 @@ class RulesPanel : public QWidget {
   void showProfile();
   void showAll();
   void showRule();
+  void showBasis(const audit::Rule& rule);
   void makeLimits(const audit::Rule& rule);
   void filter();
   void keep(const audit::Setting& wanted);
@@ -72,6 +74,7 @@ class RulesPanel : public QWidget {
   std::vector<LineField*> limits_;
   QString trouble_;
   const audit::Rule* limits_of_ = nullptr;
+  std::map<std::string, std::string> typed_first_;  // reasons for rules that are not changed yet, by rule
   TextField* reason_;
   QLabel* basis_;
   QPushButton* as_profile_;

@@ -35,6 +35,34 @@ TEST_F(RulesOfTheHouse, ALimitIsTypedAndUndone) {
   EXPECT_TRUE(house().empty());
 }
 
+TEST_F(RulesOfTheHouse, AReasonTypedBeforeTheLimitIsKeptWithIt) {
+  panel.choose("stop-too-far");
+  enter(panel.reason()->line(), "helpers are slow here");
+  EXPECT_TRUE(house().empty());
+  EXPECT_EQ(panel.reason()->line()->text(), "helpers are slow here");
+  EXPECT_TRUE(panel.basis().contains("kept as soon as the rule is changed")) << panel.basis().toStdString();
+  panel.choose("hidden-stop");
+  EXPECT_EQ(panel.reason()->line()->text(), "");
+  panel.choose("stop-too-far");
+  EXPECT_EQ(panel.reason()->line()->text(), "helpers are slow here");
+  enter(panel.limits()[0]->line(), "4.2 m");
+  ASSERT_EQ(house().size(), 1u);
+  EXPECT_EQ(house()[0].reason, "helpers are slow here");
+  shop.edited.history().undo();
+  EXPECT_EQ(panel.reason()->line()->text(), "");
+}
+
+TEST_F(RulesOfTheHouse, AskForTheReasonOfALimitThatLostItsBasis) {
+  panel.choose("stop-too-far");
+  EXPECT_EQ(panel.reason()->line()->placeholderText(), "");
+  enter(panel.limits()[0]->line(), "4.2 m");
+  EXPECT_EQ(panel.reason()->line()->placeholderText(), "Why is it otherwise here?");
+  EXPECT_TRUE(panel.basis().contains("Type the reason")) << panel.basis().toStdString();
+  enter(panel.reason()->line(), "helpers are slow here");
+  EXPECT_EQ(panel.reason()->line()->placeholderText(), "");
+  EXPECT_FALSE(panel.basis().contains("Type the reason"));
+}
+
 TEST_F(RulesOfTheHouse, WhatIsAsTheProfileHasItIsNotWrittenDown) {
   panel.choose("stop-too-far");
   enter(panel.limits()[0]->line(), "4 m");
