@@ -16,6 +16,7 @@
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/plan/changes.h"
+#include "app/plan/turn_sign.h"
 #include "app/window/records_beside.h"
 
 namespace stopwalk::window {
@@ -49,6 +50,18 @@ QString summaryOf(const std::vector<plan::StationChange>& changes, const Finding
   add(findings.otherwise, AuditPlace::tr("1 finding changed"), AuditPlace::tr("%1 findings changed"));
   add(findings.gone, AuditPlace::tr("1 finding gone"), AuditPlace::tr("%1 findings gone"));
   return parts.join(AuditPlace::tr(", ")) + ".";
+}
+
+// Who is worse off and by how much, the gravest first; the table has them all.
+QString namedIn(std::vector<plan::StationChange> changes) {
+  constexpr std::size_t kMostNamed = 5;
+  plan::sortGravestFirst(changes);
+  QString text;
+  for (std::size_t i = 0; i < std::min(changes.size(), kMostNamed); ++i)
+    text += "\n" + plan::signOf(changes[i].turn) + changes[i].text;
+  if (changes.size() > kMostNamed)
+    text += "\n" + AuditPlace::tr("and %1 more, in the table").arg(changes.size() - kMostNamed);
+  return text;
 }
 
 // Short, as it stands with the findings; the window says above the plan what to do.
@@ -139,7 +152,8 @@ const audit::Finding* AuditPlace::drawn() const {
 void AuditPlace::takePicked(const audit::Finding& finding) {
   is_drawn_ = true;
   emit looked(&finding);
-  if (findings_->isAncestorOf(QApplication::focusWidget())) emit goTo(QString::fromStdString(finding.subject));
+  if (findings_->isAncestorOf(QApplication::focusWidget()))
+    emit goTo(QString::fromStdString(finding.subject));
 }
 
 // Whoever picks something else is done with the finding; its machine, or all that is picked with it, is not.
@@ -177,7 +191,8 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
     const auto fresh = std::ranges::count(panels::newSince(supposed, as_it_is), true);
     summary_ =
         summaryOf(changes, {static_cast<std::size_t>(fresh), panels::otherwiseSince(supposed, as_it_is),
-                            panels::goneBy(answer.suppositions, *answer.layout, as_it_is, supposed)});
+                            panels::goneBy(answer.suppositions, *answer.layout, as_it_is, supposed)}) +
+        namedIn(changes);
   }
   const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
   supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);

@@ -17,11 +17,21 @@ class Needed : public Text {
   void applyPending() override { this->enter(this->line()->text()); }
 };
 
+constexpr int kMostYears =
+    5;  // common practice: what stands longer than that is a slip, or a rule of the house
+
 // A day that somebody typed is one by then.
-QString untilTrouble(const std::string& day) {
-  if (day.empty()) return notEmpty()(day);
-  if (QDate::fromString(QString::fromStdString(day), Qt::ISODate) >= QDate::currentDate()) return {};
-  return AcceptDialog::tr("That day has passed. Type today's or a later one.");
+QString untilTrouble(const std::string& text) {
+  if (text.empty()) return notEmpty()(text);
+  const QDate day = QDate::fromString(QString::fromStdString(text), Qt::ISODate);
+  const QDate today = QDate::currentDate(), last = today.addYears(kMostYears);
+  if (day < today) return AcceptDialog::tr("That day has passed. Type today's or a later one.");
+  if (day <= last) return {};
+  return AcceptDialog::tr(
+             "That is more than %1 years from now. Type a day up to %2; what stands longer is a matter "
+             "for the rules.")
+      .arg(kMostYears)
+      .arg(last.toString(Qt::ISODate));
 }
 
 }  // namespace

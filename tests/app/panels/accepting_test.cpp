@@ -61,11 +61,15 @@ TEST_F(AcceptingAFinding, WhatIsWrongStandsBesideItsField) {
   EXPECT_EQ(QApplication::focusWidget(), dialog.reason()->line());
   enter(dialog.reason()->line(), "invented");
   enter(dialog.by()->line(), "Ada Example");
-  for (const QString& wrong : {QString("in May"), QString("2027-02-30"), day(-1)}) {
+  const QString far = QDate::currentDate().addYears(5).addDays(1).toString(Qt::ISODate);
+  for (const QString& wrong :
+       {QString("in May"), QString("2027-02-30"), day(-1), far, QString("9999-12-31")}) {
     enter(dialog.until()->line(), wrong);
     EXPECT_NE(dialog.until()->trouble(), "") << wrong.toStdString();
     EXPECT_TRUE(dialog.isVisible());
   }
+  EXPECT_TRUE(dialog.until()->trouble().contains(QDate::currentDate().addYears(5).toString(Qt::ISODate)))
+      << dialog.until()->trouble().toStdString();
   EXPECT_TRUE(accepted().empty());
   enter(dialog.until()->line(), day(0));
   EXPECT_FALSE(dialog.isVisible());

@@ -69,6 +69,17 @@ TEST_F(InTheAuditPlace, SomethingInTheWayIsDraggedOnThePlan) {
   EXPECT_EQ(layout(), as_it_is);
 }
 
+TEST_F(InTheAuditPlace, WhatIfNamesWhoIsWorseOffAndByHowMuch) {
+  auto& suppose = window->auditPlace().suppose();
+  suppose.itemOf("table-saw/paddle")->setCheckState(0, Qt::Checked);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return suppose.summary().contains("worse off"); }, 10000));
+  const QStringList lines = suppose.summary().split('\n');
+  ASSERT_GT(lines.size(), 1) << suppose.summary().toStdString();
+  EXPECT_TRUE(lines[1].startsWith("▼ Table saw, operator: ")) << lines[1].toStdString();
+  EXPECT_TRUE(lines[1].contains(" → ")) << lines[1].toStdString();
+  EXPECT_LE(lines.size(), 7);
+}
+
 // Of two blocks the one that was clicked on the plan, not the one that was put down last.
 TEST_F(InTheAuditPlace, WhatIsTakenAwayIsWhatWasClickedOnThePlan) {
   auto& suppose = window->auditPlace().suppose();
@@ -149,7 +160,8 @@ TEST_F(InTheAuditPlace, TheFindingsGoOutAsAFileOfTheLayoutAsItIsAndOverNoLayout)
   window->auditPlace().findings().exportVerb().trigger();
   QFile file(pathOf("findings.csv"));
   ASSERT_TRUE(file.open(QFile::ReadOnly)) << asker.said.join(' ').toStdString();
-  EXPECT_EQ(file.readAll().toStdString(), files::findingsCsvHead() + files::findingsCsv(filed));
+  EXPECT_EQ(file.readAll().toStdString(),
+            files::findingsCsvHead() + files::findingsCsv(filed, records::momentNow().date));
   asker.file = path;
   window->auditPlace().findings().exportVerb().trigger();
   EXPECT_EQ(bytes(), before);
