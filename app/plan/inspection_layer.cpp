@@ -41,7 +41,7 @@ QRectF InspectionLayer::legendBox(const Picture& picture, const ViewTransform& v
     else if (item->layer == ItemLayer::Floor)
       kept.grounds.push_back(box);
   }
-  return legendCorner(legend_.size(), visible, kept);
+  return boxIn(freestCorner(legend_.size(), visible, kept), legend_.size(), visible);
 }
 
 std::vector<Label> InspectionLayer::labels(const Picture& picture, const ViewTransform& view) const {

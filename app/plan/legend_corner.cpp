@@ -6,15 +6,21 @@
 
 namespace stopwalk::plan {
 
-QRectF legendCorner(QSizeF size, const QRectF& visible, const KeptInSight& kept) {
+QRectF boxIn(LegendCorner corner, QSizeF size, const QRectF& visible) {
   const QRectF inside =
       visible.adjusted(kLegendMargin_px, kLegendMargin_px, -kLegendMargin_px, -kLegendMargin_px);
-  QRectF box(QPointF(), size), best;
+  QRectF box(QPointF(), size);
+  if (corner == LegendCorner::TopRight) box.moveTopRight(inside.topRight());
+  if (corner == LegendCorner::TopLeft) box.moveTopLeft(inside.topLeft());
+  if (corner == LegendCorner::BottomRight) box.moveBottomRight(inside.bottomRight());
+  return box;
+}
+
+LegendCorner freestCorner(QSizeF size, const QRectF& visible, const KeptInSight& kept) {
+  LegendCorner best = LegendCorner::TopRight;
   std::pair least{std::numeric_limits<std::ptrdiff_t>::max(), std::numeric_limits<double>::infinity()};
-  for (const auto move : {&QRectF::moveTopRight, &QRectF::moveTopLeft, &QRectF::moveBottomRight}) {
-    (box.*move)(move == &QRectF::moveTopRight  ? inside.topRight()
-                : move == &QRectF::moveTopLeft ? inside.topLeft()
-                                               : inside.bottomRight());
+  for (const auto corner : {LegendCorner::TopRight, LegendCorner::TopLeft, LegendCorner::BottomRight}) {
+    const QRectF box = boxIn(corner, size, visible);
     double area = 0;
     for (const QRectF& ground : kept.grounds) {
       const QRectF under = ground & box;
@@ -24,7 +30,7 @@ QRectF legendCorner(QSizeF size, const QRectF& visible, const KeptInSight& kept)
     const std::pair hidden{marks, area};
     if (hidden >= least) continue;
     least = hidden;
-    best = box;
+    best = corner;
   }
   return best;
 }

@@ -10,8 +10,13 @@ struct KeptInSight {
   std::vector<QRectF> marks, grounds;
 };
 
-// A box of that size in the corner of what is seen where it hides least; not where the scale is.
-QRectF legendCorner(QSizeF size, const QRectF& visible, const KeptInSight& kept);
+// Of what is seen; not where the scale is.
+enum class LegendCorner { TopRight, TopLeft, BottomRight };
+
+// The corner where a box of that size hides least.
+LegendCorner freestCorner(QSizeF size, const QRectF& visible, const KeptInSight& kept);
+// A box of that size there.
+QRectF boxIn(LegendCorner corner, QSizeF size, const QRectF& visible);
 
 inline constexpr double kLegendMargin_px = 8;
 

@@ -280,7 +280,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   if (reach_) {
     marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
     marks.labels = reach_->labels(view_);
-    marks.taken.push_back(legend = reach_->legendBox(view_, inside, reach_is_current_));
+    marks.taken.push_back(legend = reachLegend(inside));
   }
   if (inspection_) {
     marks.labels = inspection_->labels(picture(), view_);
@@ -302,6 +302,18 @@ void PlanView::paintEvent(QPaintEvent*) {
   else if (pointer_ && !panned_from_)
     paintTagAtPointer(painter, theme_, *pointer_, tellsOfCheck(hovered_));
   paintRulers(painter, view_, theme_, visible.size(), shown().unit, pointer_);
+}
+
+// Where it hides least of what stands on the floors; while something is dragged, where it was.
+QRectF PlanView::reachLegend(const QRectF& visible) {
+  if (!legend_corner_ || !(isPreviewing() || isHolding())) {
+    std::vector<QRectF> marks;
+    for (const auto& item : picture().items())
+      if (item->layer >= ItemLayer::Machine && !item->bounds().empty())
+        marks.push_back(view_.toPixels(item->bounds()));
+    legend_corner_ = reach_->legendCorner(view_, visible, std::move(marks));
+  }
+  return reach_->legendBox(*legend_corner_, visible, reach_is_current_);
 }
 
 void PlanView::leaveEvent(QEvent*) {

@@ -52,6 +52,8 @@ class PlanView : public QWidget, private ToolHost {
   // painted pale and says so.
   void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
   const ReachLayer* reach() const { return reach_.get(); }
+  // Where its legend is.
+  std::optional<LegendCorner> reachLegendCorner() const { return legend_corner_; }
 
   // In the place of how stations stand, what the inspection records say of devices; none: stations again.
   void showInspected(std::optional<InspectedOnPlan> inspected);
@@ -129,6 +131,7 @@ class PlanView : public QWidget, private ToolHost {
   const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
   void layoutChanged();
   std::vector<std::string> failedUnmarked() const;
+  QRectF reachLegend(const QRectF& visible);
   void paintSoon();
   void say();
   void describeForReaders();
@@ -165,6 +168,7 @@ class PlanView : public QWidget, private ToolHost {
   AuditMarks marks_;
   std::shared_ptr<const ReachLayer> reach_;
   bool reach_is_current_ = false;
+  std::optional<LegendCorner> legend_corner_;
   std::optional<InspectionLayer> inspection_;
 
   planning::Suppositions suppositions_;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/plan/items/item.h"
+#include "app/plan/legend_corner.h"
 #include "app/plan/reach_floor.h"
 #include "app/plan/theme.h"
 #include "app/plan/view_transform.h"
@@ -39,8 +40,11 @@ class ReachLayer {
   std::vector<Label> labels(const ViewTransform& view) const;
   // What the legend says: the title, then all the rest, wrapped.
   QStringList legendLines(bool is_current) const;
-  // In the corner of `visible` where it hides least of the floors; lower left is the scale bar.
-  QRectF legendBox(const ViewTransform& view, const QRectF& visible, bool is_current) const;
+  // The corner of `visible` where the legend hides least of the marks, then of the floors, whether it is
+  // current or not; and its box in one.
+  LegendCorner legendCorner(const ViewTransform& view, const QRectF& visible,
+                            std::vector<QRectF> marks = {}) const;
+  QRectF legendBox(LegendCorner corner, const QRectF& visible, bool is_current) const;
   void paintLegend(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current) const;
 
  private:
@@ -48,6 +52,7 @@ class ReachLayer {
     int lines = 1, labels = 1;  // each how many multiples
   };
   Spacing spacing(const ViewTransform& view) const;
+  QSizeF legendSize(bool is_current) const;
   QImage imageOf(const ReachFloor& floor, const Theme& theme) const;
   void paintScale(QPainter& painter, const Theme& theme, const QRectF& swatches) const;
   void paintContours(QPainter& painter, const ViewTransform& view, const Theme& theme) const;

@@ -1,5 +1,6 @@
 // What the colours of a reach map mean.
 #include <algorithm>
+#include <utility>
 
 #include "app/plan/legend_corner.h"
 #include "app/plan/reach_layer.h"
@@ -39,15 +40,23 @@ QStringList ReachLayer::legendLines(bool is_current) const {
   return lines;
 }
 
-QRectF ReachLayer::legendBox(const ViewTransform& view, const QRectF& visible, bool is_current) const {
+QSizeF ReachLayer::legendSize(bool is_current) const {
   const QFontMetricsF metrics{labelFont()};
   const QSizeF text = textSize(legendLines(is_current).join('\n'), metrics);
-  const QSizeF size(std::max(text.width(), kLegend_px) + 2 * kMargin_px,
-                    text.height() + kScale_rows * rowOf(metrics) + 2 * kMargin_px);
-  KeptInSight kept;
+  return {std::max(text.width(), kLegend_px) + 2 * kMargin_px,
+          text.height() + kScale_rows * rowOf(metrics) + 2 * kMargin_px};
+}
+
+LegendCorner ReachLayer::legendCorner(const ViewTransform& view, const QRectF& visible,
+                                      std::vector<QRectF> marks) const {
+  KeptInSight kept{std::move(marks), {}};
   for (const ReachFloor& floor : floors_)
     kept.grounds.push_back(view.toPixels(geometry::boxOf(floor.outline)));
-  return legendCorner(size, visible, kept);
+  return freestCorner(legendSize(false), visible, kept);
+}
+
+QRectF ReachLayer::legendBox(LegendCorner corner, const QRectF& visible, bool is_current) const {
+  return boxIn(corner, legendSize(is_current), visible);
 }
 
 void ReachLayer::paintLegend(QPainter& painter, const Theme& theme, const QRectF& box,

@@ -121,10 +121,28 @@ TEST(ReachLayer, TheLegendLiesWhereItHidesNoFloorIfThereIsSuchACorner) {
   for (const QPointF at : {QPointF(0, 0), QPointF(400, 0), QPointF(400, 400)}) {
     ViewTransform moved = view;
     moved.pan(at);
-    const QRectF box = layer.legendBox(moved, visible, true);
+    const QRectF box = layer.legendBox(layer.legendCorner(moved, visible), visible, true);
     EXPECT_TRUE(visible.contains(box));
     EXPECT_FALSE(box.intersects(moved.toPixels(geometry::Box{{0, 0}, {12000, 5000}}))) << at.x() << at.y();
   }
+}
+
+// A floor under it can be done without, a machine cannot.
+TEST(ReachLayer, TheLegendLeavesInSightWhatStandsOnTheFloors) {
+  const ReachLayer layer = layerOf(twoRooms(), {What::Phone, ""});
+  const QRectF visible(0, 0, 1000, 800);
+  ViewTransform view;
+  view.fit({{0, 0}, {12000, 5000}}, QSizeF(1000, 800), 0);
+  std::vector<QRectF> marks;
+  for (const auto corner : {LegendCorner::TopRight, LegendCorner::TopLeft}) {
+    marks.push_back(QRectF(layer.legendBox(corner, visible, true).center(), QSizeF(5, 5)));
+    const QRectF box = layer.legendBox(layer.legendCorner(view, visible, marks), visible, true);
+    for (const QRectF& mark : marks) EXPECT_FALSE(box.intersects(mark));
+  }
+  const QRectF now = layer.legendBox(LegendCorner::TopRight, visible, true),
+               before = layer.legendBox(LegendCorner::TopRight, visible, false);
+  EXPECT_EQ(now.topRight(), before.topRight());
+  EXPECT_LT(now.height(), before.height()) << "it says that it is of the layout before";
 }
 
 TEST(ReachLayer, EveryLabelHasItsPlacesOnTheLineOfItsLength) {

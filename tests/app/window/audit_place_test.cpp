@@ -16,6 +16,7 @@
 #include "app/panels/stations/station_table.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
+#include "app/records/records_file.h"
 #include "app/window/notice_bar.h"
 #include "app/window/profile_for.h"
 #include "core/audit/audit.h"
