@@ -531,6 +531,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Von keiner Maschine</translation>
     </message>
+    <message>
+        <source>The whole shop</source>
+        <translation>Die ganze Werkstatt</translation>
+    </message>
 </context>
 <context>
     <name>FixtureSection</name>
@@ -772,12 +776,40 @@
         <translation>%1 Nicht hingenommen: Was hingenommen wird, sagt nicht, welcher von mehreren gemeint ist.</translation>
     </message>
     <message>
-        <source>%1 No longer accepted: the last day, %2, has passed.</source>
-        <translation>%1 Nicht länger hingenommen: der letzte Tag, %2, ist vorbei.</translation>
-    </message>
-    <message>
         <source>%1 Accepted by %2 until %3.</source>
         <translation>%1 Hingenommen von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>accepted at %1, now %2</source>
+        <translation>hingenommen bei %1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>accepted at %1, now without a figure</source>
+        <translation>hingenommen bei %1, jetzt ohne Zahl</translation>
+    </message>
+    <message>
+        <source>the last day, %1, has passed</source>
+        <translation>der letzte Tag, %1, ist vorbei</translation>
+    </message>
+    <message>
+        <source>its last day, %1, is none, such as 2026-12-31</source>
+        <translation>der letzte Tag, %1, ist keiner, wie es etwa 2026-12-31 ist</translation>
+    </message>
+    <message>
+        <source>%1 No longer accepted: %2.</source>
+        <translation>%1 Nicht mehr hingenommen: %2.</translation>
+    </message>
+    <message>
+        <source>No longer accepted, %1; it was by %2 until %3: %4</source>
+        <translation>Nicht mehr hingenommen, %1; es war von %2 bis %3: %4</translation>
+    </message>
+    <message>
+        <source>Accepted by %1 until %2: %3</source>
+        <translation>Hingenommen von %1 bis %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 about %2, accepted by %3 until %4: %5</source>
+        <translation>%1 zu %2, hingenommen von %3 bis %4: %5</translation>
     </message>
 </context>
 <context>
@@ -1338,6 +1370,10 @@
         <source>%1, %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, accepted</source>
+        <translation>%1, hingenommen</translation>
     </message>
 </context>
 <context>
@@ -2325,6 +2361,10 @@
     <message>
         <source>No longer accept %1 about %2</source>
         <translation>%1 zu %2 nicht mehr hinnehmen</translation>
+    </message>
+    <message>
+        <source>Remove what accepted %1 about %2</source>
+        <translation>Entfernen, womit %1 zu %2 hingenommen war</translation>
     </message>
 </context>
 <context>
@@ -3996,6 +4036,10 @@
         <source>The last day, such as 2026-12-31. Arrows up and down change it by a day, with Shift by a month.</source>
         <translation>Der letzte Tag, etwa 2026-12-31. Die Pfeile auf und ab ändern ihn um einen Tag, mit Umschalt um einen Monat.</translation>
     </message>
+    <message>
+        <source>That is more than %1 years from now. Type a day up to %2; what stands longer is a matter for the rules.</source>
+        <translation>Das ist in mehr als %1 Jahren. Einen Tag bis %2 eingeben; was länger bestehen soll, gehört in die Regeln.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Accepting</name>
@@ -4038,6 +4082,10 @@
     <message>
         <source>Take back</source>
         <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>This is found no more. What accepted it can be taken back.</source>
+        <translation>Das wird nicht mehr gefunden. Was es hinnimmt, kann zurückgenommen werden.</translation>
     </message>
 </context>
 <context>
@@ -4331,6 +4379,22 @@
     <message>
         <source>Export…</source>
         <translation>Exportieren…</translation>
+    </message>
+    <message>
+        <source>Not grouped</source>
+        <translation>Nicht gruppiert</translation>
+    </message>
+    <message>
+        <source>Accepted, and found no more: %1</source>
+        <translation>Hingenommen und nicht mehr gefunden: %1</translation>
+    </message>
+    <message>
+        <source>1 station has no way to a stop or to a phone, and no rule that is on warns of it.</source>
+        <translation>1 Arbeitsplatz hat keinen Weg zu einem Stopp oder zu einem Telefon, und keine eingeschaltete Regel warnt davor.</translation>
+    </message>
+    <message>
+        <source>%1 stations have no way to a stop or to a phone, and no rule that is on warns of it.</source>
+        <translation>%1 Arbeitsplätze haben keinen Weg zu einem Stopp oder zu einem Telefon, und keine eingeschaltete Regel warnt davor.</translation>
     </message>
 </context>
 <context>
@@ -4795,6 +4859,18 @@
     <message>
         <source>Choose a rule in the list first.</source>
         <translation>Zuerst in der Liste eine Regel wählen.</translation>
+    </message>
+    <message>
+        <source>Type the reason: it takes the place of what the limit rested on.</source>
+        <translation>Den Grund eingeben: Er tritt an die Stelle dessen, worauf der Grenzwert beruhte.</translation>
+    </message>
+    <message>
+        <source>The reason is kept as soon as the rule is changed.</source>
+        <translation>Der Grund wird behalten, sobald die Regel geändert ist.</translation>
+    </message>
+    <message>
+        <source>Why is it otherwise here?</source>
+        <translation>Warum ist es hier anders?</translation>
     </message>
 </context>
 <context>
@@ -5261,10 +5337,6 @@
         <translation>von %1 bis %2: %3</translation>
     </message>
     <message>
-        <source>No longer accepted, the last day has passed:</source>
-        <translation>Nicht länger hingenommen, der letzte Tag ist vorbei:</translation>
-    </message>
-    <message>
         <source>Accepted:</source>
         <translation>Hingenommen:</translation>
     </message>
@@ -5275,6 +5347,14 @@
     <message>
         <source>what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say %4: accept it here, and it does.</source>
         <translation>Was %1 bis %2 hinnimmt, kann dieser Befund sein oder ein anderer dieser Regel zu %3. Damit dieser gemeint ist, muss im Layout %4 stehen: Ihn hier hinnehmen, dann steht es dort.</translation>
+    </message>
+    <message>
+        <source>No longer accepted, %1:</source>
+        <translation>Nicht mehr hingenommen, %1:</translation>
+    </message>
+    <message>
+        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again. Take it back where it is mended.</source>
+        <translation>Das wird jetzt nicht gefunden, doch im Layout steht, dass es hingenommen wird: Käme es wieder, wäre es wieder hingenommen. Zurücknehmen, wo es behoben ist.</translation>
     </message>
 </context>
 <context>
@@ -6436,6 +6516,10 @@
     <message>
         <source>Ctrl+Shift+P</source>
         <translation>Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>and %1 more, in the table</source>
+        <translation>und %1 weitere, in der Tabelle</translation>
     </message>
 </context>
 <context>

@@ -531,6 +531,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>De ninguna máquina</translation>
     </message>
+    <message>
+        <source>The whole shop</source>
+        <translation>Todo el taller</translation>
+    </message>
 </context>
 <context>
     <name>FixtureSection</name>
@@ -772,12 +776,40 @@
         <translation>%1 No se acepta: lo aceptado no dice cuál de varios es.</translation>
     </message>
     <message>
-        <source>%1 No longer accepted: the last day, %2, has passed.</source>
-        <translation>%1 Ya no se acepta: el último día, %2, ha pasado.</translation>
-    </message>
-    <message>
         <source>%1 Accepted by %2 until %3.</source>
         <translation>%1 Aceptado por %2 hasta el %3.</translation>
+    </message>
+    <message>
+        <source>accepted at %1, now %2</source>
+        <translation>aceptado con %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>accepted at %1, now without a figure</source>
+        <translation>aceptado con %1, ahora sin cifra</translation>
+    </message>
+    <message>
+        <source>the last day, %1, has passed</source>
+        <translation>el último día, %1, ya pasó</translation>
+    </message>
+    <message>
+        <source>its last day, %1, is none, such as 2026-12-31</source>
+        <translation>su último día, %1, no es un día como 2026-12-31</translation>
+    </message>
+    <message>
+        <source>%1 No longer accepted: %2.</source>
+        <translation>%1 Ya no se acepta: %2.</translation>
+    </message>
+    <message>
+        <source>No longer accepted, %1; it was by %2 until %3: %4</source>
+        <translation>Ya no se acepta, %1; lo aceptó %2 hasta el %3: %4</translation>
+    </message>
+    <message>
+        <source>Accepted by %1 until %2: %3</source>
+        <translation>Aceptado por %1 hasta el %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 about %2, accepted by %3 until %4: %5</source>
+        <translation>%1 sobre %2, aceptado por %3 hasta el %4: %5</translation>
     </message>
 </context>
 <context>
@@ -1338,6 +1370,10 @@
         <source>%1, %2</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, accepted</source>
+        <translation>%1, aceptado</translation>
     </message>
 </context>
 <context>
@@ -2325,6 +2361,10 @@
     <message>
         <source>No longer accept %1 about %2</source>
         <translation>Ya no aceptar %1 sobre %2</translation>
+    </message>
+    <message>
+        <source>Remove what accepted %1 about %2</source>
+        <translation>Quitar lo que aceptaba %1 sobre %2</translation>
     </message>
 </context>
 <context>
@@ -3996,6 +4036,10 @@
         <source>The last day, such as 2026-12-31. Arrows up and down change it by a day, with Shift by a month.</source>
         <translation>El último día, como 2026-12-31. Las flechas arriba y abajo lo cambian un día, con Mayús un mes.</translation>
     </message>
+    <message>
+        <source>That is more than %1 years from now. Type a day up to %2; what stands longer is a matter for the rules.</source>
+        <translation>Eso es dentro de más de %1 años. Escriba un día hasta el %2; lo que dure más es cosa de las reglas.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Accepting</name>
@@ -4038,6 +4082,10 @@
     <message>
         <source>Take back</source>
         <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>This is found no more. What accepted it can be taken back.</source>
+        <translation>Esto ya no se encuentra. Lo que lo aceptaba se puede retirar.</translation>
     </message>
 </context>
 <context>
@@ -4331,6 +4379,22 @@
     <message>
         <source>Export…</source>
         <translation>Exportar…</translation>
+    </message>
+    <message>
+        <source>Not grouped</source>
+        <translation>Sin agrupar</translation>
+    </message>
+    <message>
+        <source>Accepted, and found no more: %1</source>
+        <translation>Aceptado, y ya no se encuentra: %1</translation>
+    </message>
+    <message>
+        <source>1 station has no way to a stop or to a phone, and no rule that is on warns of it.</source>
+        <translation>1 puesto no tiene camino a una parada o a un teléfono, y ninguna regla activa avisa de ello.</translation>
+    </message>
+    <message>
+        <source>%1 stations have no way to a stop or to a phone, and no rule that is on warns of it.</source>
+        <translation>%1 puestos no tienen camino a una parada o a un teléfono, y ninguna regla activa avisa de ello.</translation>
     </message>
 </context>
 <context>
@@ -4795,6 +4859,18 @@
     <message>
         <source>Choose a rule in the list first.</source>
         <translation>Elija primero una regla de la lista.</translation>
+    </message>
+    <message>
+        <source>Type the reason: it takes the place of what the limit rested on.</source>
+        <translation>Escriba el motivo: ocupa el lugar del fundamento que tenía el límite.</translation>
+    </message>
+    <message>
+        <source>The reason is kept as soon as the rule is changed.</source>
+        <translation>El motivo se guarda en cuanto se cambie la regla.</translation>
+    </message>
+    <message>
+        <source>Why is it otherwise here?</source>
+        <translation>¿Por qué es distinto aquí?</translation>
     </message>
 </context>
 <context>
@@ -5261,10 +5337,6 @@
         <translation>por %1 hasta el %2: %3</translation>
     </message>
     <message>
-        <source>No longer accepted, the last day has passed:</source>
-        <translation>Ya no se acepta, el último día ha pasado:</translation>
-    </message>
-    <message>
         <source>Accepted:</source>
         <translation>Aceptado:</translation>
     </message>
@@ -5275,6 +5347,14 @@
     <message>
         <source>what %1 accepts until %2 may be this finding or another of this rule about %3. To mean this one, the layout must say %4: accept it here, and it does.</source>
         <translation>lo que %1 acepta hasta el %2 puede ser este hallazgo u otro de esta regla sobre %3. Para que sea este, la distribución tiene que decir %4: acéptelo aquí, y lo dirá.</translation>
+    </message>
+    <message>
+        <source>No longer accepted, %1:</source>
+        <translation>Ya no se acepta, %1:</translation>
+    </message>
+    <message>
+        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again. Take it back where it is mended.</source>
+        <translation>Esto no se encuentra ahora, pero en la distribución consta que se acepta: si volviera, se aceptaría otra vez. Retírelo donde esté corregido.</translation>
     </message>
 </context>
 <context>
@@ -6436,6 +6516,10 @@
     <message>
         <source>Ctrl+Shift+P</source>
         <translation>Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>and %1 more, in the table</source>
+        <translation>y %1 más, en la tabla</translation>
     </message>
 </context>
 <context>

@@ -2,8 +2,10 @@
 
 #include <QAbstractButton>
 #include <QActionGroup>
+#include <QBoxLayout>
 #include <QComboBox>
 #include <QMenu>
+#include <QPushButton>
 #include <utility>
 
 namespace stopwalk::panels {
@@ -34,6 +36,14 @@ void Verb::showOn(QAbstractButton& button) {
   show();
   connect(this, &QAction::changed, &button, show);
   connect(&button, &QAbstractButton::clicked, this, &QAction::trigger);
+}
+
+void addButtons(QBoxLayout& row, const QList<Verb*>& verbs) {
+  for (Verb* verb : verbs) {
+    auto* button = new QPushButton;
+    verb->showOn(*button);
+    row.addWidget(button);
+  }
 }
 
 void addChoices(QMenu& menu, QComboBox& box, const std::function<void()>& before) {

@@ -4,6 +4,7 @@
 #include <functional>
 
 class QAbstractButton;
+class QBoxLayout;
 class QComboBox;
 class QMenu;
 
@@ -37,6 +38,8 @@ class Verb : public QAction {
   std::function<void(const Run&)> lead_;
 };
 
+// A button for each verb, one beside the other.
+void addButtons(QBoxLayout& row, const QList<Verb*>& verbs);
 // An action for each choice of the box, the one that is chosen ticked; the box stays the one who knows.
 void addChoices(QMenu& menu, QComboBox& box, const std::function<void()>& before);
 // Likewise for a box that is ticked, under its name.

@@ -1,7 +1,6 @@
 #include "app/panels/findings/accepting.h"
 
 #include <QHBoxLayout>
-#include <QPushButton>
 
 #include "app/edits/accept_finding.h"
 #include "app/panels/findings/accept_dialog.h"
@@ -19,11 +18,7 @@ Accepting::Accepting(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
       [this] { takeBack(); }, this);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(4, 0, 4, 4);
-  for (Verb* verb : {accept_, take_back_}) {
-    auto* button = new QPushButton(this);
-    verb->showOn(*button);
-    row->addWidget(button);
-  }
+  addButtons(*row, {accept_, take_back_});
   row->addStretch(1);
   allow();
 }

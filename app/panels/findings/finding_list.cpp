@@ -4,7 +4,6 @@
 #include <QClipboard>
 #include <QHBoxLayout>
 #include <QMenu>
-#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/panels/actions/own_key.h"
@@ -128,11 +127,7 @@ QWidget* FindingList::buttonLine() {
   auto* line = new QWidget(this);
   auto* row = new QHBoxLayout(line);
   row->setContentsMargins(0, 0, 0, 0);
-  for (Verb* verb : {copy_, export_}) {
-    auto* button = new QPushButton(line);
-    verb->showOn(*button);
-    row->addWidget(button);
-  }
+  addButtons(*row, {copy_, export_});
   row->addStretch(1);
   return line;
 }

@@ -155,11 +155,7 @@ QWidget* RulesPanel::profileLine() {
     showProfile();  // as it is, if that was refused
   });
   row->addWidget(profile_box_, 1);
-  for (Verb* verb : {from_file_, save_}) {
-    auto* button = new QPushButton(line);
-    verb->showOn(*button);
-    row->addWidget(button);
-  }
+  addButtons(*row, {from_file_, save_});
   return line;
 }
 

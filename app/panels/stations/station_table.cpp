@@ -4,7 +4,6 @@
 #include <QClipboard>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QPushButton>
 #include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -107,11 +106,7 @@ QWidget* StationTable::topLine() {
   row->addWidget(search_, 1);
   row->addWidget(count_);
   row->addWidget(moment_ago_);
-  for (Verb* verb : {copy_, export_}) {
-    auto* button = new QPushButton(line);
-    verb->showOn(*button);
-    row->addWidget(button);
-  }
+  addButtons(*row, {copy_, export_});
   return line;
 }
 

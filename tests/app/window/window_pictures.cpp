@@ -2,17 +2,24 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
 #include <QMouseEvent>
 #include <QStyle>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
 #include <cstdio>
+#include <sstream>
 
+#include "app/command_line/run.h"
 #include "app/panels/actions/action_finder.h"
+#include "app/panels/findings/accept_dialog.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/poster/wall_chooser.h"
 #include "app/panels/reach/reach_chooser.h"
+#include "app/panels/rules/rules_panel.h"
 #include "app/plan/plan_view.h"
 #include "app/rounds/check_card.h"
 #include "app/rounds/device_history.h"
@@ -27,6 +34,9 @@
 #include "app/window/poster/wall_view.h"
 #include "app/window/recovery_dialog.h"
 #include "app/window/tick_style.h"
+#include "core/files/layout_writer.h"
+#include "tests/app/window/terminal_picture.h"
+#include "tests/support/shop_layout.h"
 
 namespace stopwalk::window {
 namespace {
@@ -60,6 +70,61 @@ class Pictures {
   QDir folder_;
   QString ending_;
 };
+
+// As it drops down; a menu is a window of its own.
+void takeMenu(Pictures& pictures, MainWindow& window, const QString& title) {
+  for (const QAction* action : window.menuBar()->actions()) {
+    if (action->text().remove('&') != title) continue;
+    action->menu()->popup(window.mapToGlobal(QPoint(0, 0)));
+    pictures.take(*action->menu(), "audit-menu");
+    action->menu()->close();
+  }
+}
+
+// The rules, one of them chosen, and what is asked of whoever accepts a finding.
+void takeRules(Pictures& pictures, MainWindow& window) {
+  AuditPlace& place = window.auditPlace();
+  place.tabs().setCurrentWidget(&place.rules());
+  place.rules().choose("stop-too-far");
+  pictures.take(window, "audit-rules");
+  place.tabs().setCurrentIndex(0);
+  panels::AcceptDialog dialog({window.document().edited(), window.selection(), window.document().catalogue()},
+                              *place.findings().current(), &window);
+  dialog.reason()->line()->setText("The stop is on order; nobody works here alone until then");
+  dialog.by()->line()->setText("Ada Example");
+  dialog.until()->line()->setText("2027-05-31");
+  dialog.resize(520, 300);
+  dialog.show();
+  pictures.take(dialog, "audit-accept");
+}
+
+// An invented campus, as the command line sums it up.
+void takeCampus(const QDir& folder) {
+  QTemporaryDir campus;
+  QDir::setCurrent(campus.path());
+  const QStringList shops = {"north/art", "north/print", "south/boats", "south/metal", "south/wood", "props"};
+  for (int i = 0; i < shops.size(); ++i) {
+    const QString path = "campus/" + shops[i] + ".layout.yaml";
+    QDir().mkpath(QFileInfo(path).path());
+    QFile file(path);
+    const QString sample = FileFlow::samples()[i % FileFlow::samples().size()];
+    if (i < FileFlow::samples().size())
+      QFile::copy(":/sample-layouts/" + sample, path);
+    else if (file.open(QFile::WriteOnly) && i % 2 == 1)
+      file.write("stopwalk_layout: 1\nunits: mm\n");
+    else
+      file.write(QByteArray::fromStdString(files::writeLayout(support::shopLayout(support::kShopSizes[1]))));
+  }
+  for (const int columns : {80, 120}) {
+    std::istringstream in;
+    std::ostringstream out, err;
+    app::run({"audit", "campus", "--format", "summary"},
+             app::Console{in, out, err, true, false, static_cast<std::size_t>(columns)});
+    const QString path = folder.filePath("campus-%1.png");
+    terminalPicture("stopwalk audit campus --format summary", out.str(), columns).save(path.arg(columns));
+  }
+  QDir::setCurrent(folder.path());
+}
 
 void takePosters(Pictures& pictures, MainWindow& window) {
   window.goToPlace(WorkPlace::Poster);
@@ -195,6 +260,8 @@ void takeAll(Pictures& pictures) {
   window.selection().clear();
   window.plan().fit();
   takeDrag(pictures, window, {3100, 11200}, {5200, 10400});
+  takeMenu(pictures, window, "Audit");
+  takeRules(pictures, window);
   planning::Suppositions what_if;
   what_if.out_of_order = {"table-saw/paddle", "phone-bikes"};
   what_if.hours = floor::Hours::After;
@@ -244,5 +311,6 @@ int main(int argc, char** argv) {
   QApplication::setPalette(stopwalk::window::darkPalette());
   stopwalk::window::Pictures dark(QDir(argv[1]), "-dark");
   takeAll(dark);
+  stopwalk::window::takeCampus(QDir(QDir(argv[1]).absolutePath()));
   return 0;
 }
