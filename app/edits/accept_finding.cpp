@@ -9,7 +9,7 @@ namespace {
 
 // Clearly the one, or unclear and of no use to another.
 layout::Layout without(layout::Layout layout, const audit::Finding& finding,
-                       const std::vector<audit::Finding>& all) {
+                       const audit::SharedList<audit::Finding>& all) {
   std::erase_if(layout.accepted_findings, [&](const layout::AcceptedFinding& a) {
     return audit::mayMean(a, finding) &&
            (a.which == finding.which || !audit::mayMeanAnother(a, finding, all));
@@ -25,7 +25,7 @@ QString named(const QString& step, const auto& finding) {
 }  // namespace
 
 Edit acceptFinding(const layout::Layout& layout, const audit::Finding& finding,
-                   const std::vector<audit::Finding>& all, const audit::Acceptance& acceptance) {
+                   const audit::SharedList<audit::Finding>& all, const audit::Acceptance& acceptance) {
   layout::Layout after = without(layout, finding, all);
   after.accepted_findings.push_back({finding.rule,
                                      finding.subject,
@@ -39,8 +39,8 @@ Edit acceptFinding(const layout::Layout& layout, const audit::Finding& finding,
 }
 
 Edit takeAcceptanceBack(const layout::Layout& layout, const audit::Finding& finding,
-                        const std::vector<audit::Finding>& all) {
-  static const std::vector<audit::Finding> none;
+                        const audit::SharedList<audit::Finding>& all) {
+  static const audit::SharedList<audit::Finding> none;
   return step(layout, named(Words::tr("No longer accept %1 about %2"), finding),
               without(layout, finding, finding.accepted ? all : none));
 }

@@ -1,12 +1,14 @@
 #include "app/edits/move_things.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 #include <type_traits>
 
 #include "app/edits/step_names.h"
 #include "app/edits/visit_thing.h"
 #include "core/geometry/box.h"
+#include "core/layout/units.h"
 
 namespace stopwalk::edits {
 namespace {
@@ -26,6 +28,16 @@ void eachPlace(T& thing, F f) {
   if constexpr (requires { thing.at; }) f(thing.at);
   if constexpr (requires { thing.points_to; })
     if (thing.points_to) f(*thing.points_to);
+}
+
+bool isInReach(Layout& layout, const Thing& thing) {
+  bool in_reach = true;
+  visitThing(layout, thing, [&](auto& value) {
+    eachPlace(value, [&](const Point& p) {
+      in_reach = in_reach && std::abs(p.x) <= layout::kLongest && std::abs(p.y) <= layout::kLongest;
+    });
+  });
+  return in_reach;
 }
 
 Point ownPlace(const Layout& layout, const Thing& thing) {
@@ -75,8 +87,12 @@ Edit moveThings(const Layout& layout, const std::vector<std::string>& ids, Point
   if (things.empty() || by == Point{}) return noStep(layout);
   Layout after = layout;
   for (const Thing& thing : things) moveThing(after, thing, by);
-  return step(layout, QCoreApplication::translate("edits", "Move %1").arg(called(layout, things)),
-              std::move(after), mergeKey("place", layout, things));
+  const QString name = QCoreApplication::translate("edits", "Move %1").arg(called(layout, things));
+  const QString key = mergeKey("place", layout, things);
+  // A file that could be read still can: nothing else has changed.
+  if (std::ranges::all_of(things, [&](const Thing& thing) { return isInReach(after, thing); }))
+    return {name, std::move(after), key};
+  return step(layout, name, std::move(after), key);
 }
 
 Edit turnThings(const Layout& layout, const std::vector<std::string>& ids, double by_deg,

@@ -24,16 +24,26 @@ void AuditMarks::set(Audited audited, const layout::Layout& layout) {
   report_ = std::move(audited.report);
   is_current_ = audited.is_current;
   is_preview_ = audited.is_preview;
-  states_.clear();
   is_held_ = audited.is_held;
   if (!same) compare(audited.as_it_is, layout);
   findLookedAt();
   narrow_places_ = is_current_ ? std::move(audited.narrow_places) : nullptr;
-  if (!report_) return;
-  if (is_current_)
-    states_ = statesOf(*report_, dateOf(QDate::currentDate()));
-  else
-    for (const auto& station : report_->stations) states_[station.id] = StationState::BeingComputed;
+  noteStates();
+}
+
+// Stations come and go seldom, so that most often only how they stand is noted.
+void AuditMarks::noteStates() {
+  static const audit::SharedList<audit::StationReport> kNone;
+  const auto& stations = report_ ? report_->stations : kNone;
+  const auto isAt = [](const auto& place, const audit::StationReport& s) { return place->first == s.id; };
+  if (!std::ranges::equal(in_order_, stations, isAt)) {
+    states_.clear();
+    in_order_.clear();
+    for (const audit::StationReport& s : stations) in_order_.push_back(states_.try_emplace(s.id).first);
+  }
+  std::vector<StationState> states(stations.size(), StationState::BeingComputed);
+  if (report_ && is_current_) states = statesOf(*report_, dateOf(QDate::currentDate()));
+  for (std::size_t i = 0; i < states.size(); ++i) in_order_[i]->second = states[i];
 }
 
 // Everything but the states follows from the report alone.

@@ -62,6 +62,7 @@ class AuditMarks {
  private:
   void compare(const std::shared_ptr<const audit::Report>& as_it_is, const layout::Layout& layout);
   void findChanges(const audit::Report& before, const layout::Layout& layout);
+  void noteStates();
   void findLookedAt();
   std::vector<MeasuredOnPlan> measured() const;
   std::optional<geometry::Segment> narrowOf(const std::vector<geometry::Point>& path_m) const;
@@ -73,7 +74,8 @@ class AuditMarks {
   std::shared_ptr<const audit::Report> settled_;  // of the layout as it is, while something else is previewed
   std::vector<StationChange> changes_;            // from there to what is previewed
   std::map<std::string, StationState> states_;
-  std::set<std::string> faulty_;  // ids
+  std::vector<std::map<std::string, StationState>::iterator> in_order_;  // of the report's stations
+  std::set<std::string> faulty_;                                         // ids
   // What is looked at, and the same in this report; none: there is none like it.
   struct LookedAt {
     std::string rule, subject, which;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <string_view>
 #include <unordered_map>
 
 #include "app/plan/new_findings.h"
@@ -169,17 +170,34 @@ QString textOf(const audit::StationReport& before, const audit::StationReport& a
   return QString::fromStdString(after.name) + ": " + parts.join(Words::tr("; "));
 }
 
+// The stations of a report by their ids; most often another report has them at the same place.
+class StationsOf {
+ public:
+  explicit StationsOf(const audit::Report& report) : stations_(report.stations) {}
+  const audit::StationReport* find(const std::string& id, std::size_t likely) const {
+    if (likely < stations_.size() && stations_[likely].id == id) return &stations_[likely];
+    if (by_id_.empty())
+      for (const auto& station : stations_) by_id_.emplace(station.id, &station);
+    const auto found = by_id_.find(id);
+    return found == by_id_.end() ? nullptr : found->second;
+  }
+
+ private:
+  const audit::SharedList<audit::StationReport>& stations_;
+  mutable std::unordered_map<std::string_view, const audit::StationReport*> by_id_;
+};
+
 }  // namespace
 
 std::vector<StationChange> changesBetween(const audit::Report& before, const audit::Report& after) {
-  std::unordered_map<std::string, const audit::StationReport*> was;
-  for (const auto& station : before.stations) was.emplace(station.id, &station);
   const NewFindings found(before, after);
+  const StationsOf was(before);
   std::vector<StationChange> changes;
-  for (const auto& is : after.stations) {
-    const auto known = was.find(is.id);
-    if (known == was.end()) continue;
-    const audit::StationReport& old = *known->second;
+  for (std::size_t i = 0; i < after.stations.size(); ++i) {
+    const audit::StationReport& is = after.stations[i];
+    const audit::StationReport* known = was.find(is.id, i);
+    if (!known || (known == &is && !found.any())) continue;
+    const audit::StationReport& old = *known;
     if (old.verdict == is.verdict && same(old.stop, is.stop) && same(old.phone, is.phone) &&
         !breaksMore(is, found))
       continue;

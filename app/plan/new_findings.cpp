@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <functional>
 #include <set>
+#include <unordered_set>
 #include <utility>
 
 #include "app/plan/rule_words.h"
@@ -25,10 +26,20 @@ struct HashOfBroken {
 }  // namespace
 
 NewFindings::NewFindings(const audit::Report& before, const audit::Report& after) {
+  // What both reports share is not new.
+  std::unordered_set<const audit::Finding*> shared;
+  shared.reserve(before.findings.size());
+  for (const audit::Finding& f : before.findings) shared.insert(&f);
+  std::vector<const audit::Finding*> otherwise;
+  for (const audit::Finding& f : after.findings)
+    if (f.severity != Severity::Note && !shared.contains(&f)) otherwise.push_back(&f);
+  std::unordered_set<std::string_view> subjects;
+  for (const audit::Finding* f : otherwise) subjects.insert(f->subject);
   std::unordered_map<Broken, Severity, HashOfBroken> known;  // the worst; findings stand worst first
-  for (const audit::Finding& f : before.findings) known.try_emplace(Broken{f.subject, f.rule}, f.severity);
-  for (const audit::Finding& f : after.findings) {
-    if (f.severity == Severity::Note) continue;
+  for (const audit::Finding& f : before.findings)
+    if (subjects.contains(f.subject)) known.try_emplace(Broken{f.subject, f.rule}, f.severity);
+  for (const audit::Finding* finding : otherwise) {
+    const audit::Finding& f = *finding;
     const auto was = known.find(Broken{f.subject, f.rule});
     if (was != known.end() && was->second <= f.severity) continue;
     const auto [of, is_first] = of_.try_emplace(f.subject, Of{f.severity, {}});

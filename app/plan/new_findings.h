@@ -16,6 +16,7 @@ class NewFindings {
  public:
   NewFindings(const audit::Report& before, const audit::Report& after);
 
+  bool any() const { return !subjects_.empty(); }
   // Whether there is one of a thing, by its id, that is at least that grave.
   bool has(const std::string& subject, audit::Severity least) const;
   // The short words of the gravest of them: "stop too far, the way is narrow"; empty: none.

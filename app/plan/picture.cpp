@@ -18,8 +18,9 @@ int rankOf(ItemLayer layer) {
 
 }  // namespace
 
-Picture::Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures)
-    : items_(itemsOf(layout, kinds, pictures)) {
+Picture::Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures,
+                 std::optional<EarlierItems> earlier)
+    : items_(itemsOf(layout, kinds, pictures, earlier)) {
   std::vector<geometry::Box> boxes;
   boxes.reserve(items_.size());
   for (const auto& item : items_) {
@@ -73,12 +74,12 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
   });
   std::ranges::sort(shown);
   const auto stateOf = [&](std::size_t i) {
-    if (!marks.states) return StationState::NotAudited;
+    if (!marks.states || items_[i]->layer != ItemLayer::Station) return StationState::NotAudited;
     const auto state = marks.states->find(items_[i]->id);
     return state == marks.states->end() ? StationState::NotAudited : state->second;
   };
   const auto checkOf = [&](std::size_t i) -> std::optional<CheckMark> {
-    if (!marks.checks) return std::nullopt;
+    if (!marks.checks || items_[i]->layer != ItemLayer::Device) return std::nullopt;
     const auto check = marks.checks->find(items_[i]->id);
     return check == marks.checks->end() ? std::nullopt : std::optional(check->second);
   };

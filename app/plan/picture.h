@@ -27,9 +27,10 @@ struct Marks {
 class Picture {
  public:
   Picture() = default;
-  Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures = {});
+  Picture(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures = {},
+          std::optional<EarlierItems> earlier = {});
 
-  const std::vector<std::unique_ptr<Item>>& items() const { return items_; }
+  const Items& items() const { return items_; }
   const geometry::Box& bounds() const { return bounds_; }
   const Item* find(const std::string& id) const;
 
@@ -44,7 +45,7 @@ class Picture {
              const Marks& marks) const;
 
  private:
-  std::vector<std::unique_ptr<Item>> items_;
+  Items items_;
   geometry::BoxTree tree_;
   geometry::Box bounds_;
 };

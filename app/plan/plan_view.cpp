@@ -75,6 +75,7 @@ void PlanView::choose(const Choice& choice) {
 void PlanView::setSources(Catalogue catalogue, const QString& folder) {
   catalogue_ = std::move(catalogue);
   pictures_ = picturesIn(folder);
+  drawn_.reset();
   preview(std::nullopt);  // told, so that nothing goes on showing what was never put down
   layoutChanged();
 }
@@ -189,14 +190,16 @@ geometry::Point PlanView::middle() const {
 }
 
 const Picture& PlanView::picture() const {
-  if (!picture_) picture_.emplace(shown(), catalogue_.kinds, pictures_);
-  return *picture_;
+  if (drawn_ && drawn_->layout.get() == &shown()) return drawn_->picture;
+  std::optional<EarlierItems> earlier;
+  if (drawn_) earlier.emplace(EarlierItems{*drawn_->layout, drawn_->picture.items()});
+  drawn_ = Drawn{snapshot(), Picture(shown(), catalogue_.kinds, pictures_, earlier)};
+  return drawn_->picture;
 }
 
 void PlanView::preview(std::optional<layout::Layout> layout) {
   if (!layout && !preview_) return;
   preview_ = layout ? std::make_shared<const layout::Layout>(std::move(*layout)) : nullptr;
-  picture_.reset();
   if (!preview_) patience_.stop();
   if (preview_ && !audits_are_late_ && !patience_.isActive()) patience_.start();
   emit previewed(preview_);
@@ -214,7 +217,6 @@ void PlanView::paintSoon() {
 bool PlanView::commit(edits::Edit edit) {
   patience_.stop();
   preview_.reset();
-  picture_.reset();
   const geometry::Box before = picture().bounds();
   const bool done = edited_.apply(std::move(edit));
   if (!done) emit previewed(nullptr);
@@ -236,7 +238,6 @@ void PlanView::showGrowth(const geometry::Box& before) {
 void PlanView::layoutChanged() {
   patience_.stop();
   preview_.reset();
-  picture_.reset();
   tool_->layoutChanged();
   if (isVisible()) never_fitted_ ? fit() : keepInSight();
   say();

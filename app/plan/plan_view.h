@@ -129,6 +129,7 @@ class PlanView : public QWidget, private ToolHost {
 
   PointerEvent pointerEvent(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
   const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
+  std::shared_ptr<const layout::Layout> snapshot() const { return preview_ ? preview_ : edited_.snapshot(); }
   void layoutChanged();
   std::vector<std::string> failedUnmarked() const;
   QRectF reachLegend(const QRectF& visible);
@@ -159,7 +160,12 @@ class PlanView : public QWidget, private ToolHost {
   std::shared_ptr<const layout::Layout> preview_;
   QTimer patience_;               // while it runs, a preview waits for its audit, to be painted with it ...
   bool audits_are_late_ = false;  // ... unless the last did so in vain
-  mutable std::optional<Picture> picture_;  // of what is shown; made when it is asked for
+  // Made when it is asked for; where that is another layout than is shown, it is made anew from it.
+  struct Drawn {
+    std::shared_ptr<const layout::Layout> layout;
+    Picture picture;
+  };
+  mutable std::optional<Drawn> drawn_;
 
   Choice choice_;
   std::unique_ptr<Tool> tool_;

@@ -19,11 +19,12 @@ StationState stateOf(audit::Verdict verdict, bool accepted) {
 
 }  // namespace
 
-std::map<std::string, StationState> statesOf(const audit::Report& report, inspection::Date today) {
+std::vector<StationState> statesOf(const audit::Report& report, inspection::Date today) {
   const std::vector<bool> accepted = audit::acceptedStations(report, today);
-  std::map<std::string, StationState> states;
+  std::vector<StationState> states;
+  states.reserve(accepted.size());
   for (std::size_t i = 0; i < accepted.size(); ++i)
-    states[report.stations[i].id] = stateOf(report.stations[i].verdict, accepted[i]);
+    states.push_back(stateOf(report.stations[i].verdict, accepted[i]));
   return states;
 }
 

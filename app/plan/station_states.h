@@ -1,7 +1,6 @@
 #pragma once
 
-#include <map>
-#include <string>
+#include <vector>
 
 #include "app/plan/items/item.h"
 #include "core/audit/report.h"
@@ -9,7 +8,7 @@
 
 namespace stopwalk::plan {
 
-// How each station stands on that day, by its id.
-std::map<std::string, StationState> statesOf(const audit::Report& report, inspection::Date today);
+// How each station of the report stands on that day.
+std::vector<StationState> statesOf(const audit::Report& report, inspection::Date today);
 
 }  // namespace stopwalk::plan

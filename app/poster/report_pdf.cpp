@@ -1,5 +1,7 @@
 #include <QPainter>
 #include <cmath>
+#include <map>
+#include <string>
 
 #include "app/plan/day.h"
 #include "app/plan/picture.h"
@@ -32,7 +34,9 @@ QImage planWithWalks(const ReportMatter& matter) {
   const QSizeF size(kPlanWidth, std::clamp(high + 60, 200.0, 1100.0));
   plan::ViewTransform view;
   view.fit(box, size, 30);
-  const auto states = plan::statesOf(matter.report, plan::dateOf(matter.today));
+  const auto in_order = plan::statesOf(matter.report, plan::dateOf(matter.today));
+  std::map<std::string, plan::StationState> states;
+  for (std::size_t i = 0; i < in_order.size(); ++i) states[matter.report.stations[i].id] = in_order[i];
 
   QImage image((size * kFiner).toSize(), QImage::Format_RGB32);
   image.setDevicePixelRatio(kFiner);

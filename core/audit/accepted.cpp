@@ -97,30 +97,32 @@ bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding) {
 }
 
 bool mayMeanAnother(const layout::AcceptedFinding& accepted, const Finding& than,
-                    const std::vector<Finding>& all) {
+                    const SharedList<Finding>& all) {
   return std::ranges::any_of(
       all, [&](const Finding& f) { return f.which != than.which && !f.accepted && mayMean(accepted, f); });
 }
 
-void markAccepted(std::vector<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted) {
+void markAccepted(SharedList<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted) {
   if (accepted.empty()) return;
-  std::map<std::pair<std::string_view, std::string_view>, std::vector<Finding*>> spoken_of;
-  for (const layout::AcceptedFinding& a : accepted) spoken_of[{a.subject, a.rule}];
-  for (Finding& f : findings) {
-    f.accepted = f.unclear = std::nullopt;
-    if (const auto found = spoken_of.find({f.subject, f.rule}); found != spoken_of.end())
-      found->second.push_back(&f);
+  std::map<std::pair<std::string_view, std::string_view>, std::vector<const layout::AcceptedFinding*>> about;
+  for (const layout::AcceptedFinding& a : accepted) about[{a.subject, a.rule}].push_back(&a);
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    const Finding& was = findings[i];
+    std::optional<Acceptance> exact, unclear;
+    if (const auto found = about.find({was.subject, was.rule}); found != about.end())
+      for (const layout::AcceptedFinding* a : found->second)
+        if (mayMean(*a, was))
+          (a->which == was.which ? exact : unclear) = Acceptance{a->reason, a->by, a->until, a->measured};
+    if (exact) unclear.reset();
+    if (exact == was.accepted && unclear == was.unclear) continue;
+    Finding& marked = findings.own(i);
+    marked.accepted = std::move(exact);
+    marked.unclear = std::move(unclear);
   }
-  for (const layout::AcceptedFinding& a : accepted)
-    for (Finding* f : spoken_of[{a.subject, a.rule}])
-      if (mayMean(a, *f))
-        (a.which == f->which ? f->accepted : f->unclear) = Acceptance{a.reason, a.by, a.until, a.measured};
-  for (Finding& f : findings)
-    if (f.accepted) f.unclear.reset();
 }
 
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
-                                               const std::vector<Finding>& findings) {
+                                               const SharedList<Finding>& findings) {
   std::vector<layout::AcceptedFinding> idle;
   for (const layout::AcceptedFinding& a : accepted)
     if (std::ranges::none_of(findings, [&](const Finding& f) { return mayMean(a, f); })) idle.push_back(a);

@@ -13,18 +13,18 @@ namespace stopwalk::audit {
 // Marks the findings that the layout lets stand, and those that it may mean to. They keep their severity, and
 // a station its verdict. Where a rule may find several things of a subject, an acceptance that does not say
 // which it means accepts none, also while there is but one: the next may be another.
-void markAccepted(std::vector<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted);
+void markAccepted(SharedList<Finding>& findings, const std::vector<layout::AcceptedFinding>& accepted);
 
 // Whether it accepts the finding, or would if it said which it means.
 bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding);
 
 // Whether it may mean another of all that is found than this one, which nothing accepts clearly.
 bool mayMeanAnother(const layout::AcceptedFinding& accepted, const Finding& than,
-                    const std::vector<Finding>& all);
+                    const SharedList<Finding>& all);
 
 // Those of the layout's that no finding needs any more. Should what they accept come back, it is accepted.
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
-                                               const std::vector<Finding>& findings);
+                                               const SharedList<Finding>& findings);
 
 // "unreachable about saw/operator (phone)"
 std::string namedText(const layout::AcceptedFinding& accepted);

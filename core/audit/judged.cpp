@@ -38,7 +38,6 @@ Judged::Judged(const Context& context, const Wanted& wanted) : context_(context)
   report_.unit = layout.unit;
   report_.machines = layout.machines.size();
   report_.devices = context.devices.size();
-  for (std::size_t i = 0; i < context.stations.size(); ++i) report_.stations.push_back(stationReport(i));
   std::vector<Placed> fresh;
   for (const Each each : kEach) {
     subjects_[kindOf(each)].resize(countOf(each));
@@ -48,8 +47,11 @@ Judged::Judged(const Context& context, const Wanted& wanted) : context_(context)
     }
   }
   replace({}, std::move(fresh));
-  for (std::size_t s = 0; s < report_.stations.size(); ++s) report_.stations[s].verdict = verdictOf(s);
-  for (std::size_t i = 0; i < report_.stations.size(); ++i) station_of_id_.emplace(report_.stations[i].id, i);
+  report_.stations.reserve(context.stations.size());
+  for (std::size_t s = 0; s < context.stations.size(); ++s) {
+    report_.stations.push_back(stationReport(s));
+    station_of_id_.emplace(context.stations[s].id, s);
+  }
 }
 
 std::size_t Judged::countOf(Each each) const {
@@ -175,6 +177,7 @@ StationReport Judged::stationReport(std::size_t i) const {
       r.stop.status == Status::None && c.machine(s).hand_held && r.role != layout::Role::Operator;
   r.lacks_stop = !c.stop_ways[i].found() && !needs_none;
   r.lacks_phone = !c.phone_ways[i].found();
+  r.verdict = verdictOf(r);
   return r;
 }
 
@@ -186,21 +189,21 @@ void Judged::count(const Finding& finding, int by) {
 }
 
 // What lacks a way meets nothing, whichever rules are off.
-Verdict Judged::verdictOf(std::size_t station) const {
-  const auto found = counts_.find(report_.stations[station].id);
+Verdict Judged::verdictOf(const StationReport& station) const {
+  const auto found = counts_.find(station.id);
   const Counts counts = found == counts_.end() ? Counts{} : found->second;
   if (counts.fails > 0) return Verdict::Fails;
-  const bool lacks_a_way = report_.stations[station].lacks_stop || report_.stations[station].lacks_phone;
+  const bool lacks_a_way = station.lacks_stop || station.lacks_phone;
   return counts.warns > 0 || lacks_a_way ? Verdict::Warns : Verdict::Meets;
 }
 
 // Takes out the findings of what was judged again, and puts the fresh ones in their places.
 void Judged::replace(const std::array<std::vector<char>, kEachKinds>& judged, std::vector<Placed> fresh) {
   std::ranges::sort(fresh, {}, &Placed::place);
-  std::vector<Finding> findings;
+  SharedList<Finding> findings;
   std::vector<std::pair<Place, Each>> places;
   findings.reserve(report_.findings.size() + fresh.size());
-  places.reserve(findings.capacity());
+  places.reserve(report_.findings.size() + fresh.size());
   auto next = fresh.begin();
   const auto add = [&](Placed& placed) {
     count(placed.finding, +1);
@@ -217,7 +220,7 @@ void Judged::replace(const std::array<std::vector<char>, kEachKinds>& judged, st
     }
     for (; next != fresh.end() && next->place < place; ++next) add(*next);
     places.emplace_back(place, each);
-    findings.push_back(std::move(report_.findings[i]));
+    findings.push_back(report_.findings.entry(i));
   }
   for (; next != fresh.end(); ++next) add(*next);
   report_.findings = std::move(findings);
@@ -246,13 +249,15 @@ void Judged::again(const Changed& changed) {
   replace(judged, std::move(fresh));
   for (std::size_t s = 0; s < context_.stations.size(); ++s)
     if (judged[kindOf(Each::Station)][s]) {
-      report_.stations[s] = stationReport(s);
+      report_.stations.replace(s, stationReport(s));
       subjects.push_back(report_.stations[s].id);
     }
   // A station's verdict may hang on findings of other things with its id.
   for (const std::string& id : subjects)
-    for (auto [it, end] = station_of_id_.equal_range(id); it != end; ++it)
-      report_.stations[it->second].verdict = verdictOf(it->second);
+    for (auto [it, end] = station_of_id_.equal_range(id); it != end; ++it) {
+      const Verdict verdict = verdictOf(report_.stations[it->second]);
+      if (report_.stations[it->second].verdict != verdict) report_.stations.own(it->second).verdict = verdict;
+    }
 }
 
 }  // namespace stopwalk::audit

@@ -53,7 +53,7 @@ class Judged {
   void orderIds();
   std::size_t orderOf(const std::string& id) const;
   StationReport stationReport(std::size_t station) const;
-  Verdict verdictOf(std::size_t station) const;
+  Verdict verdictOf(const StationReport& station) const;
   void replace(const std::array<std::vector<char>, kEachKinds>& judged, std::vector<Placed> fresh);
 
   const Context& context_;

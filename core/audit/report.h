@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/audit/shared_list.h"
 #include "core/floor/plan.h"
 #include "core/geometry/point.h"
 #include "core/layout/layout.h"
@@ -94,8 +95,8 @@ struct Report {
   std::optional<int> revision;
   std::string profile;
   floor::Hours hours = floor::Hours::Open;
-  std::vector<StationReport> stations;  // in the order of the file
-  std::vector<Finding> findings;        // worst first, then by room, subject, rule
+  SharedList<StationReport> stations;  // in the order of the file
+  SharedList<Finding> findings;        // worst first, then by room, subject, rule
   std::size_t machines = 0;
   std::size_t devices = 0;  // stops, guarded starts and cut-offs; phones are not counted
   layout::LengthUnit unit = layout::LengthUnit::Millimetre;  // of the layout: what people there measure in

@@ -36,7 +36,7 @@ QString untilTrouble(const std::string& text) {
 
 }  // namespace
 
-AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, std::vector<audit::Finding> all,
+AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, audit::SharedList<audit::Finding> all,
                            QWidget* parent)
     : FormDialog(desk, tr("Accept this finding"), tr("Accept"), parent),
       finding_(std::move(finding)),

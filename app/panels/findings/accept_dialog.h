@@ -12,7 +12,8 @@ class AcceptDialog : public FormDialog {
 
  public:
   // `all`: that is found, which what is accepted already may mean as well.
-  AcceptDialog(const Desk& desk, audit::Finding finding, std::vector<audit::Finding> all, QWidget* parent);
+  AcceptDialog(const Desk& desk, audit::Finding finding, audit::SharedList<audit::Finding> all,
+               QWidget* parent);
 
   TextField* reason() const { return reason_; }
   TextField* by() const { return by_; }
@@ -23,7 +24,7 @@ class AcceptDialog : public FormDialog {
 
  private:
   audit::Finding finding_;
-  std::vector<audit::Finding> all_;
+  audit::SharedList<audit::Finding> all_;
   TextField *reason_, *by_, *until_;
 };
 

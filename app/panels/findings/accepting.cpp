@@ -60,8 +60,8 @@ void Accepting::allow() {
   take_back_->setWhyNot(why_not);
 }
 
-std::vector<audit::Finding> Accepting::all() const {
-  return report_ ? report_->findings : std::vector<audit::Finding>();
+audit::SharedList<audit::Finding> Accepting::all() const {
+  return report_ ? report_->findings : audit::SharedList<audit::Finding>();
 }
 
 void Accepting::accept() {

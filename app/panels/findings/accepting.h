@@ -35,7 +35,7 @@ class Accepting : public QWidget {
   void takeBack();
 
   Desk desk_;
-  std::vector<audit::Finding> all() const;
+  audit::SharedList<audit::Finding> all() const;
 
   std::shared_ptr<const audit::Report> report_;
   std::optional<audit::Finding> finding_;

@@ -54,7 +54,7 @@ bool isBefore(const std::string& a, const std::string& b) {
 }
 
 // Those of the same rank stay in the order of the report, the worst first.
-void sort(std::vector<std::size_t>& which, const std::vector<Finding>& findings, OrderBy order) {
+void sort(std::vector<std::size_t>& which, const audit::SharedList<Finding>& findings, OrderBy order) {
   if (order == OrderBy::Gravity) return;  // as they are
   std::ranges::stable_sort(which, [&](std::size_t a, std::size_t b) {
     if (order == OrderBy::PastLimit) return pastLimit(findings[a]) > pastLimit(findings[b]);

@@ -97,9 +97,17 @@ using Pictures = std::function<QImage(const std::string& name)>;
 // From files beside the layout, each read once.
 Pictures picturesIn(const QString& folder);
 
-// The items of a layout in the order of painting. What has an empty id (walls) is no thing: it is painted,
-// never meant.
-std::vector<std::unique_ptr<Item>> itemsOf(const layout::Layout& layout, const layout::DeviceKinds& kinds,
-                                           const Pictures& pictures = {});
+using Items = std::vector<std::shared_ptr<const Item>>;
+
+// Of an earlier layout with the same kinds and pictures.
+struct EarlierItems {
+  const layout::Layout& layout;
+  const Items& items;
+};
+
+// The items of a layout in the order of painting; those of things that stand as they did are taken over. What
+// has an empty id (walls) is no thing: it is painted, never meant.
+Items itemsOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const Pictures& pictures = {},
+              std::optional<EarlierItems> earlier = {});
 
 }  // namespace stopwalk::plan

@@ -128,7 +128,7 @@ TEST(FindingGroups, NewIsWhatWasNotFoundBefore) {
   const auto report = reportOf(layout);
   ASSERT_GT(report->findings.size(), 1u);
   audit::Report before = *report;
-  before.findings.erase(before.findings.begin());
+  before.findings.erase(0);
   const auto is_new = newSince(*report, before);
   EXPECT_TRUE(is_new.front());
   EXPECT_EQ(std::ranges::count(is_new, true), 1);
@@ -188,8 +188,8 @@ TEST(FindingGroups, WhatIsOutOfOrderTakesNoFindingsAwayWithIt) {
   audit::Report before = foundOf({{"actuator-height", 1.9, "too high"},
                                   {"tape-disagrees", 2.0, "by 2 m"},
                                   {"look-alike", std::nullopt, "the paddle"}});
-  before.findings[0].subject = "saw-1/paddle";
-  before.findings[1].subject = "tape-1";
+  before.findings.own(0).subject = "saw-1/paddle";
+  before.findings.own(1).subject = "tape-1";
   planning::Suppositions suppositions;
   EXPECT_EQ(goneBy(suppositions, layout, before, {}), 3u);
   suppositions.out_of_order = {"saw-1/paddle"};
@@ -311,8 +311,8 @@ TEST(FindingList, SaysWhatIsAcceptedAndWhatIsNoLonger) {
   List some(smallShop());
   audit::Report report = *some.report;
   ASSERT_GT(report.findings.size(), 1u);
-  report.findings[0].accepted = {"the guard is on order", "Ada Example", "2999-12-31"};
-  report.findings[1].accepted = {"the guard is on order", "Grace Example", "2024-01-01"};
+  report.findings.own(0).accepted = {"the guard is on order", "Ada Example", "2999-12-31"};
+  report.findings.own(1).accepted = {"the guard is on order", "Grace Example", "2024-01-01"};
   some.list.setReport(std::make_shared<const audit::Report>(report), some.layout);
   EXPECT_TRUE(some.list.asText().contains("Accepted by Ada Example until 2999-12-31."));
   EXPECT_TRUE(some.list.asText().contains("No longer accepted: the last day, 2024-01-01, has passed."));
@@ -454,7 +454,7 @@ TEST(Findings, NeedNoMoreWidthWhenTheirCountsGrow) {
   const auto withFindings = [&](std::size_t n) {
     audit::Report report;
     for (const Severity severity : {Severity::Fail, Severity::Warn, Severity::Note})
-      for (std::size_t i = 0; i < n; ++i) report.findings.emplace_back().severity = severity;
+      for (std::size_t i = 0; i < n; ++i) report.findings.push_back({.severity = severity});
     l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
   };
   withFindings(9);

@@ -165,7 +165,7 @@ TEST_F(Stations, ShowWhatChangesOfAMachineWithAColonInItsName) {
   const auto named = std::make_shared<const audit::Report>(
       audit::audit(layout, shop.catalogue.kinds, audit::defaultProfile(), floor::Hours::Open));
   audit::Report before = *named;
-  before.stations[0].stop.status = audit::Status::None;
+  before.stations.own(0).stop.status = audit::Status::None;
   table.setReport(named, layout, shop.catalogue.kinds, plan::changesBetween(before, *named));
   table.view()->sortByColumn(StationModel::Change, Qt::AscendingOrder);
   const QString said = cell(0, StationModel::Change);

@@ -116,7 +116,7 @@ TEST(AuditMarks, TellTheGravestChangeFirstWhereverItStandsInTheFile) {
     before.stations.push_back(station("saw " + std::to_string(i), 3, audit::Verdict::Meets));
     after.stations.push_back(station("saw " + std::to_string(i), 2.8, audit::Verdict::Meets));
   }
-  after.stations[6] = station("saw 6", 3, audit::Verdict::Fails);
+  after.stations.replace(6, station("saw 6", 3, audit::Verdict::Fails));
   AuditMarks marks;
   marks.set({std::make_shared<const audit::Report>(before), true, false});
   marks.set({std::make_shared<const audit::Report>(after), true, true});

@@ -52,7 +52,7 @@ TEST(Changes, NoStopAtAllIsNotAStopWithoutAWay) {
     return changesBetween(report(Verdict::Fails, 3, 9), after).at(0).text.toStdString();
   };
   EXPECT_EQ(text(), "Saw, operator: stop 3 m → no way");
-  after.stations[0].stop.status = audit::Status::None;
+  after.stations.own(0).stop.status = audit::Status::None;
   EXPECT_EQ(text(), "Saw, operator: stop 3 m → none");
 }
 
@@ -66,9 +66,9 @@ TEST(Changes, NearerHereAndFartherThereIsNeitherBetterNorWorse) {
 
 TEST(Changes, OfTheSecondsAloneAreTold) {
   audit::Report before = report(Verdict::Meets, 0, 9), after = before;
-  for (audit::Report* r : {&before, &after}) r->stations[0].stop.status = audit::Status::AtHand;
-  before.stations[0].stop.seconds = 4;
-  after.stations[0].stop.seconds = 7.5;
+  for (audit::Report* r : {&before, &after}) r->stations.own(0).stop.status = audit::Status::AtHand;
+  before.stations.own(0).stop.seconds = 4;
+  after.stations.own(0).stop.seconds = 7.5;
   const auto change = changesBetween(before, after).at(0);
   EXPECT_EQ(change.turn, Turn::Worse);
   EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop 4.0 s → 7.5 s");
@@ -81,7 +81,7 @@ TEST(Changes, AWayThatIsLostIsWorseWhateverTheVerdict) {
 
 TEST(Changes, OfSecondsThatAreNotKnownAreNeitherBetterNorWorse) {
   audit::Report known = report(Verdict::Meets, 3, 9), unknown = known;
-  known.stations[0].stop.seconds = 4;
+  known.stations.own(0).stop.seconds = 4;
   EXPECT_EQ(changesBetween(known, unknown).at(0).turn, Turn::Other);
   EXPECT_EQ(changesBetween(unknown, known).at(0).turn, Turn::Other);
 }
@@ -92,9 +92,9 @@ TEST(Changes, OfStationsThatCameOrWentAreNone) {
 
 TEST(Changes, OfANarrowWayThatIsNarrowerAreTold) {
   audit::Report before = report(Verdict::Warns, 3, 9), after = before;
-  for (audit::Report* r : {&before, &after}) r->stations[0].stop.status = audit::Status::Narrow;
-  before.stations[0].stop.clear_width_m = 0.7;
-  after.stations[0].stop.clear_width_m = 0.55;
+  for (audit::Report* r : {&before, &after}) r->stations.own(0).stop.status = audit::Status::Narrow;
+  before.stations.own(0).stop.clear_width_m = 0.7;
+  after.stations.own(0).stop.clear_width_m = 0.55;
   auto change = changesBetween(before, after).at(0);
   EXPECT_EQ(change.turn, Turn::Worse);
   EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop narrowest 0.7 m → 0.55 m");
@@ -106,16 +106,18 @@ TEST(Changes, OfANarrowWayThatIsNarrowerAreTold) {
 
 TEST(Changes, OfANarrowWayThatIsLostSayNothingOfItsWidth) {
   audit::Report before = report(Verdict::Warns, 3, 9);
-  before.stations[0].stop.status = audit::Status::Narrow;
-  before.stations[0].stop.clear_width_m = 0.59;
+  before.stations.own(0).stop.status = audit::Status::Narrow;
+  before.stations.own(0).stop.clear_width_m = 0.59;
   EXPECT_EQ(changesBetween(before, report(Verdict::Fails, {}, 9)).at(0).text.toStdString(),
             "Saw, operator: now fails; stop 3 m → no way");
 }
 
 TEST(Changes, ToAnotherStopAsFarAwayNameBoth) {
   audit::Report before = report(Verdict::Meets, 3, 9), after = before;
-  before.stations[0].stop.device = before.stations[0].stop.name = "foot bar";
-  after.stations[0].stop.device = after.stations[0].stop.name = "paddle";
+  before.stations.own(0).stop.name = "foot bar";
+  before.stations.own(0).stop.device = "saw/bar";
+  after.stations.own(0).stop.name = "paddle";
+  after.stations.own(0).stop.device = "saw/paddle";
   const auto change = changesBetween(before, after).at(0);
   EXPECT_EQ(change.turn, Turn::Other);
   EXPECT_EQ(change.text.toStdString(), "Saw, operator: stop foot bar → paddle");
@@ -157,7 +159,7 @@ TEST(Changes, StandGravestFirst) {
     return changesBetween(report(was, stop_m, 9), report(is, to_m, 9)).at(0);
   };
   audit::Report unmeasured = report(Verdict::Warns, {}, 9);
-  unmeasured.stations[0].stop.status = audit::Status::Unmeasured;
+  unmeasured.stations.own(0).stop.status = audit::Status::Unmeasured;
   std::vector<StationChange> changes{
       change(Verdict::Meets, 3, Verdict::Meets, 2),  // better
       change(Verdict::Meets, 3, Verdict::Meets, 4),

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "app/edits/move_things.h"
 #include "app/plan/catalogue.h"
 #include "app/plan/picture.h"
 #include "tests/app/plan/every_kind.h"
@@ -26,12 +27,16 @@ const layout::DeviceKinds& kinds() {
   return catalogue.kinds;
 }
 
-QImage painted(const layout::Layout& layout, const ViewTransform& view, const Marks& marks = {}) {
+QImage painted(const Picture& picture, const ViewTransform& view, const Marks& marks = {}) {
   QImage image(kView, QImage::Format_RGB32);
   image.fill(Theme::light().outside);
   QPainter painter(&image);
-  Picture(layout, kinds()).paint(painter, view, Theme::light(), QRectF(QPointF(), kView), marks);
+  picture.paint(painter, view, Theme::light(), QRectF(QPointF(), kView), marks);
   return image;
+}
+
+QImage painted(const layout::Layout& layout, const ViewTransform& view, const Marks& marks = {}) {
+  return painted(Picture(layout, kinds()), view, marks);
 }
 
 ViewTransform viewOf(const layout::Layout& layout) {
@@ -250,6 +255,32 @@ TEST(Items, StationStatesDifferInGrey) {
   }
   for (std::size_t i = 0; i < pictures.size(); ++i)
     for (std::size_t k = 0; k < i; ++k) EXPECT_NE(pictures[i], pictures[k]) << i << " " << k;
+}
+
+// What is taken over from the picture of an earlier layout looks as if all were made anew.
+TEST(Items, AreTheSameWhetherTakenOverOrMadeAnew) {
+  int taken_over = 0, made = 0;
+  for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+    support::Random random(seed);
+    const layout::Layout before = support::randomLayout(seed);
+    layout::Layout after = before;
+    const auto things = edits::allThings(after);
+    for (int i = 0; i < 3 && !things.empty(); ++i)
+      edits::moveThing(after, things[random.below(things.size())], {random.between(-900, 900), 450});
+    if (seed % 4 == 0 && !after.machines.empty()) after.machines.pop_back();
+    if (seed % 4 == 1 && !after.machines.empty()) after.machines[0].stations.clear();
+    const Picture first(before, kinds());
+    const Picture anew(after, kinds()), next(after, kinds(), {}, EarlierItems{before, first.items()});
+    ASSERT_EQ(next.items().size(), anew.items().size()) << "seed " << seed;
+    for (const auto& item : next.items())
+      ++(std::ranges::find(first.items(), item) == first.items().end() ? made : taken_over);
+    const ViewTransform view = viewOf(after);
+    EXPECT_EQ(painted(next, view), painted(anew, view)) << "seed " << seed;
+    for (const auto& item : anew.items())
+      if (!item->id.empty()) EXPECT_NE(next.find(item->id), nullptr) << item->id;
+  }
+  EXPECT_GT(taken_over, 500);
+  EXPECT_GT(made, 100);
 }
 
 TEST(Items, BrokenOutlinesStillPaint) {

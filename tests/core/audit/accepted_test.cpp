@@ -24,7 +24,7 @@ const layout::AcceptedFinding kAccepted{"hidden-stop", "saw",        "", "the sc
                                         "A. Tester",   "2027-05-31", {}};
 
 TEST(Accepted, MarksOnlyTheFindingOfThatRuleAndSubject) {
-  std::vector<Finding> findings{finding("hidden-stop", "saw"), finding("hidden-stop", "drill"),
+  SharedList<Finding> findings{finding("hidden-stop", "saw"), finding("hidden-stop", "drill"),
                                 finding("no-stop", "saw")};
   markAccepted(findings, {kAccepted});
   ASSERT_TRUE(findings[0].accepted);
@@ -119,7 +119,7 @@ TEST(Accepted, IsHeldAgainstTheFigureInTheLayout) {
 }
 
 TEST(Accepted, OfSeveralFindingsOnlyTheOneThatIsMeant) {
-  std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
+  SharedList<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
   layout::AcceptedFinding meant = kAccepted;
   meant.which = "cord";
   markAccepted(findings, {meant});
@@ -133,7 +133,7 @@ TEST(Accepted, OfSeveralFindingsOnlyTheOneThatIsMeant) {
 }
 
 TEST(Accepted, ACheckByItsDayAloneIsUnclear) {
-  std::vector<Finding> findings{oneOf("failed-check", "saw/bar", "(check 12, 2026-03-02)")};
+  SharedList<Finding> findings{oneOf("failed-check", "saw/bar", "(check 12, 2026-03-02)")};
   layout::AcceptedFinding of_the_day = kAccepted;
   of_the_day.rule = "failed-check", of_the_day.subject = "saw/bar", of_the_day.which = "2026-03-02";
   markAccepted(findings, {of_the_day});
@@ -143,7 +143,7 @@ TEST(Accepted, ACheckByItsDayAloneIsUnclear) {
 
 // All faults of a door were called the same once.
 TEST(Accepted, AFaultOfADoorByItsOldWordIsUnclear) {
-  std::vector<Finding> findings{oneOf("drawing-fault", "d1", "(too wide)"),
+  SharedList<Finding> findings{oneOf("drawing-fault", "d1", "(too wide)"),
                                 oneOf("drawing-fault", "cut-off", "(wall)"),
                                 oneOf("drawing-fault", "d1", "d2")};
   layout::AcceptedFinding once = kAccepted;
@@ -158,7 +158,7 @@ TEST(Accepted, AFaultOfADoorByItsOldWordIsUnclear) {
 
 // Who let a stop stand that is too far did not let stand that there is none.
 TEST(Accepted, NoStopAtAllIsAnotherFindingThanOneTooFar) {
-  std::vector<Finding> findings{oneOf("stop-too-far", "saw/helper", "(none)")};
+  SharedList<Finding> findings{oneOf("stop-too-far", "saw/helper", "(none)")};
   layout::AcceptedFinding too_far = kAccepted;
   too_far.rule = "stop-too-far", too_far.subject = "saw/helper";
   markAccepted(findings, {too_far});
@@ -167,7 +167,7 @@ TEST(Accepted, NoStopAtAllIsAnotherFindingThanOneTooFar) {
 }
 
 TEST(Accepted, WithoutSayingWhichOfSeveralAcceptsNoneAndSaysSo) {
-  std::vector<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
+  SharedList<Finding> findings{oneOf("hidden-stop", "saw", "bar"), oneOf("hidden-stop", "saw", "cord")};
   markAccepted(findings, {kAccepted});
   for (const Finding& f : findings) {
     EXPECT_FALSE(f.accepted);
@@ -186,7 +186,7 @@ TEST(Accepted, WithoutSayingWhichOfSeveralAcceptsNoneAndSaysSo) {
   EXPECT_TRUE(findings[0].accepted && !findings[0].unclear);
   EXPECT_TRUE(!findings[1].accepted && findings[1].unclear);
 
-  findings.pop_back();
+  findings.erase(1);
   markAccepted(findings, {kAccepted});
   EXPECT_TRUE(!findings[0].accepted && findings[0].unclear) << "alone today; tomorrow it may be another";
 }
