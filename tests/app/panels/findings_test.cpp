@@ -328,9 +328,9 @@ TEST(FindingList, SaysWhatIsAcceptedAndWhatIsNoLonger) {
 TEST(FindingList, SaysWhatHasGrownWorseThanWasAccepted) {
   List some(smallShop());
   audit::Report report = foundOf({{"stop-too-far", 9.8, "9.8 m to walk"}});
-  report.findings[0].limit = 5;
-  report.findings[0].unit = "m";
-  report.findings[0].accepted = {"the guard is on order", "Ada Example", "2999-12-31", 5.2};
+  report.findings.own(0).limit = 5;
+  report.findings.own(0).unit = "m";
+  report.findings.own(0).accepted = {"the guard is on order", "Ada Example", "2999-12-31", 5.2};
   some.list.setReport(std::make_shared<const audit::Report>(report), some.layout);
   EXPECT_TRUE(some.list.asText().contains("No longer accepted: accepted at 5.2 m, now 9.8 m."))
       << some.list.asText().toStdString();
@@ -438,8 +438,8 @@ TEST(FindingList, AStationWithoutAWayIsNoSuccessThoughNoRuleSaysSo) {
   report.findings.clear();
   for (audit::StationReport& s : report.stations)
     s.verdict = audit::Verdict::Meets, s.lacks_stop = s.lacks_phone = false;
-  report.stations[0].lacks_phone = true;
-  report.stations[0].verdict = audit::Verdict::Warns;
+  report.stations.own(0).lacks_phone = true;
+  report.stations.own(0).verdict = audit::Verdict::Warns;
   l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
   EXPECT_EQ(l.list.summary(),
             "No findings, as drawn and as entered. 1 station has no way to a stop or to a phone, and no rule "

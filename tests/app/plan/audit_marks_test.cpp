@@ -21,12 +21,12 @@ StationState stateIn(const AuditMarks& marks) {
 
 TEST(AuditMarks, TellWhatIsAcceptedFromWhatIsNot) {
   audit::Report report = *walkOf(7);
-  report.stations[0].verdict = audit::Verdict::Fails;
+  report.stations.own(0).verdict = audit::Verdict::Fails;
   report.findings.emplace_back().subject = "saw/operator";
   AuditMarks marks;
   marks.set({std::make_shared<const audit::Report>(report), true, false});
   EXPECT_EQ(stateIn(marks), StationState::Fails);
-  report.findings[0].accepted = {"on order", "Ada Example", "2999-12-31"};
+  report.findings.own(0).accepted = {"on order", "Ada Example", "2999-12-31"};
   marks.set({std::make_shared<const audit::Report>(report), true, false});
   EXPECT_EQ(stateIn(marks), StationState::FailsAccepted);
   report.findings[0].accepted->until = "2024-01-01";

@@ -88,7 +88,7 @@ TEST(StationsCsv, SaysOfWhichStationsAllIsAccepted) {
   EXPECT_TRUE(csvHead().ends_with(",verdict,accepted\r\n"));
   EXPECT_TRUE(row().ends_with(",fails,\r\n")) << row();
   filed.report.findings = {tooFar()};
-  filed.report.findings[0].accepted = audit::Acceptance{"moved", "R. Invented", "2026-12-31"};
+  filed.report.findings.own(0).accepted = audit::Acceptance{"moved", "R. Invented", "2026-12-31"};
   EXPECT_TRUE(row().ends_with(",fails,yes\r\n")) << row();
 }
 
