@@ -2,6 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
+#include "app/plan/catalogue.h"
+#include "core/audit/audit.h"
+#include "tests/support/random.h"
+#include "tests/support/shop_layout.h"
+
 namespace stopwalk::plan {
 namespace {
 
@@ -175,6 +182,38 @@ TEST(Changes, StandGravestFirst) {
   std::vector<QString> told;
   for (const StationChange& c : changes) told.push_back(c.text);
   EXPECT_EQ(told, wanted);
+}
+
+// The same report, none of it shared with another.
+audit::Report unshared(audit::Report report) {
+  for (std::size_t i = 0; i < report.stations.size(); ++i) report.stations.own(i);
+  for (std::size_t i = 0; i < report.findings.size(); ++i) report.findings.own(i);
+  return report;
+}
+
+TEST(Changes, AreTheSameOfReportsThatShareWhatStayed) {
+  const layout::DeviceKinds kinds = bundledCatalogue().kinds;
+  layout::Layout layout = support::shopLayout(support::kShopSizes[0]);
+  audit::Auditor auditor;
+  const audit::Report before = auditor.audit(layout, kinds, audit::defaultProfile());
+  support::Random random(7);
+  std::size_t changes = 0, shared = 0;
+  for (int i = 0; i < 40; ++i) {
+    const auto m = static_cast<std::size_t>(random.below(static_cast<int>(layout.machines.size())));
+    layout.machines[m].at += {random.between(-1200, 1200), random.between(-1200, 1200)};
+    const audit::Report after = auditor.audit(layout, kinds, audit::defaultProfile());
+    for (std::size_t s = 0; s < after.stations.size(); ++s)
+      shared += after.stations.entry(s) == before.stations.entry(s);
+    const auto of_shared = changesBetween(before, after), of_own = changesBetween(before, unshared(after));
+    const auto same = [](const StationChange& a, const StationChange& b) {
+      return a.station == b.station && a.turn == b.turn && a.text == b.text && a.gravity == b.gravity &&
+             a.by_m == b.by_m;
+    };
+    ASSERT_TRUE(std::ranges::equal(of_shared, of_own, same)) << i;
+    changes += of_shared.size();
+  }
+  EXPECT_GT(changes, 20u);
+  EXPECT_GT(shared, 20u) << "stations that no move touched";
 }
 
 }  // namespace
