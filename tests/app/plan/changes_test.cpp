@@ -200,7 +200,8 @@ TEST(Changes, AreTheSameOfReportsThatShareWhatStayed) {
   std::size_t changes = 0, shared = 0;
   for (int i = 0; i < 40; ++i) {
     const auto m = static_cast<std::size_t>(random.below(static_cast<int>(layout.machines.size())));
-    layout.machines[m].at += {random.between(-1200, 1200), random.between(-1200, 1200)};
+    const geometry::Point by{random.between(-1200, 1200), random.between(-1200, 1200)};
+    layout.machines[m].at = layout.machines[m].at + by;
     const audit::Report after = auditor.audit(layout, kinds, audit::defaultProfile());
     for (std::size_t s = 0; s < after.stations.size(); ++s)
       shared += after.stations.entry(s) == before.stations.entry(s);
