@@ -123,9 +123,8 @@ RecordsUsed recordsUsed(const std::string& file, const InspectionLog& log,
 std::string reportJson(const FiledReport& filed, inspection::Date today) {
   const audit::Report& r = filed.report;
   const std::vector<bool> accepted = audit::acceptedStations(r, today);
-  const auto station = [&](const audit::StationReport& s) {
-    return stationOf(s, accepted[static_cast<std::size_t>(&s - r.stations.data())]);
-  };
+  std::size_t next = 0;
+  const auto station = [&](const audit::StationReport& s) { return stationOf(s, accepted[next++]); };
   const auto finding = [&](const audit::Finding& f) { return findingOf(f, today, r.unit); };
   const Json program = {{"version", kVersion}, {"report", 1}};
   const Json layout = {{"file", filed.file},

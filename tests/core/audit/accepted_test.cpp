@@ -279,10 +279,11 @@ class AcceptedStation : public testing::Test {
   Finding& add(const std::string& rule, const std::string& until) {
     Finding f = finding(rule, "saw/helper");
     if (!until.empty()) f.accepted = Acceptance{"on order", "Ada Example", until};
-    return report.findings.emplace_back(f);
+    report.findings.push_back(f);
+    return report.findings.own(report.findings.size() - 1);
   }
   bool isAccepted() { return acceptedStations(report, *inspection::parseDate("2026-06-01")).at(0); }
-  StationReport& station() { return report.stations[0]; }
+  StationReport& station() { return report.stations.own(0); }
 
   Report report;
 };
