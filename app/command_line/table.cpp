@@ -1,6 +1,7 @@
 #include "app/command_line/table.h"
 
 #include <algorithm>
+#include <numeric>
 #include <vector>
 
 #include "app/command_line/text_columns.h"
@@ -43,22 +44,20 @@ std::vector<Column> columnsFor(const TableStyle& style) {
 
 std::string stationTable(const Report& report, const TableStyle& style, inspection::Date today) {
   const std::vector<Column> columns = columnsFor(style);
-  std::vector<const StationReport*> worst_first;
-  for (const StationReport& s : report.stations) worst_first.push_back(&s);
+  std::vector<std::size_t> worst_first(report.stations.size());
+  std::iota(worst_first.begin(), worst_first.end(), std::size_t{0});
   std::ranges::stable_sort(worst_first, std::ranges::greater(),
-                           [](const StationReport* s) { return s->verdict; });
+                           [&](std::size_t i) { return report.stations[i].verdict; });
 
   const std::vector<bool> accepted = audit::acceptedStations(report, today);
   std::string text = headRow(columns, style);
   bool unknown = false;
-  const auto isAccepted = [&](const StationReport& s) {
-    return accepted[static_cast<std::size_t>(&s - report.stations.data())];
-  };
-  for (const StationReport* s : worst_first) {
+  for (const std::size_t i : worst_first) {
+    const StationReport* s = &report.stations[i];
     unknown = unknown || (s->stop.seconds && !s->stop.run_down_s);
     text += row(columns,
                 {std::string(audit::word(s->verdict)),
-                 printable(s->name + " (" + s->id + ")") + (isAccepted(*s) ? ", accepted" : ""),
+                 printable(s->name + " (" + s->id + ")") + (accepted[i] ? ", accepted" : ""),
                  s->stop.name.empty() ? "-" : printable(s->stop.name), walkText(s->stop, report.unit),
                  restText(s->stop), walkText(s->phone, report.unit)},
                 inkOf(s->verdict), style);

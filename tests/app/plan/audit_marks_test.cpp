@@ -22,14 +22,16 @@ StationState stateIn(const AuditMarks& marks) {
 TEST(AuditMarks, TellWhatIsAcceptedFromWhatIsNot) {
   audit::Report report = *walkOf(7);
   report.stations.own(0).verdict = audit::Verdict::Fails;
-  report.findings.emplace_back().subject = "saw/operator";
+  audit::Finding finding;
+  finding.subject = "saw/operator";
+  report.findings.push_back(finding);
   AuditMarks marks;
   marks.set({std::make_shared<const audit::Report>(report), true, false});
   EXPECT_EQ(stateIn(marks), StationState::Fails);
   report.findings.own(0).accepted = {"on order", "Ada Example", "2999-12-31"};
   marks.set({std::make_shared<const audit::Report>(report), true, false});
   EXPECT_EQ(stateIn(marks), StationState::FailsAccepted);
-  report.findings[0].accepted->until = "2024-01-01";
+  report.findings.own(0).accepted->until = "2024-01-01";
   marks.set({std::make_shared<const audit::Report>(report), true, false});
   EXPECT_EQ(stateIn(marks), StationState::Fails);
 }
