@@ -120,6 +120,8 @@ Exit tellAppended(const records::Appended& appended, const std::string& file, Se
       if (appended.corrected_by != 0)
         err << "stopwalk: not recorded: that check was corrected meanwhile, by " << appended.corrected_by
             << ": correct that\n";
+      else if (appended.failed_by != 0)
+        err << "stopwalk: not recorded: " << appended.why << "\n";
       else
         err << "stopwalk: not recorded: cannot write " << file << ": " << appended.why << "\n";
       break;
