@@ -4,11 +4,11 @@
 #include <QFile>
 #include <QFileInfo>
 
-#include "app/documents/safe_write.h"
 #include "app/poster/bundle_html.h"
 #include "app/poster/day.h"
 #include "app/poster/round_sheet.h"
 #include "app/poster/write_pages.h"
+#include "app/window/tell_written.h"
 #include "core/audit/audit.h"
 #include "core/files/bundle_csv.h"
 #include "core/planning/round_order.h"
@@ -87,23 +87,16 @@ QString RoundPapers::pathFor(const QString& title, const QString& what, const QS
 
 void RoundPapers::write(const QString& path, const QByteArray& bytes, const QString& why,
                         const QStringList& shortfalls) {
-  const auto refuse = [&](const QString& reason) {
-    const QString title = tr("%1 was not written").arg(QFileInfo(path).fileName());
-    emit said(title + ".");
-    tell(title, reason);
-  };
-  if (!why.isEmpty()) return refuse(why);
-  documents::WriteResult result;
+  documents::WriteResult result{documents::Written::No, why};
   const QStringList read_from = document_.readFrom();
-  aside_([&] {
-    result =
-        documents::writeExport(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())}, read_from);
-  });
-  if (result.written == documents::Written::No) return refuse(result.why);
-  emit said(tr("Written: %1").arg(path));
-  if (result.written == documents::Written::Unsure)
-    return tell(tr("Written, but perhaps not for good"), result.why);
-  if (!shortfalls.isEmpty())
+  if (why.isEmpty())
+    aside_([&] {
+      result = documents::writeExport(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
+                                      read_from);
+    });
+  const bool is_good = tellWritten(asker_, path, result, tr("Written: %1").arg(path),
+                                   [this](const QString& told) { emit said(told); });
+  if (is_good && !shortfalls.isEmpty())
     tell(tr("The sheet is written"), tr("What it does not do as it should is below."), shortfalls.join('\n'));
 }
 
@@ -217,8 +210,8 @@ void RoundPapers::saveBundle() {
   const QString path = pathFor(tr("Save the bundle as"), tr("records"), {"pdf", "csv"});
   if (path.isEmpty()) return;
   if (!path.endsWith(".pdf", Qt::CaseInsensitive) && !path.endsWith(".csv", Qt::CaseInsensitive))
-    return tell(tr("%1 was not written").arg(QFileInfo(path).fileName()),
-                tr("The name says what it is: it ends in .pdf for a document, in .csv for a table."));
+    return write(path, {},
+                 tr("The name says what it is: it ends in .pdf for a document, in .csv for a table."), {});
   source = source_();  // time has passed
   if (!source.read.unreadable.empty()) return tell(tr("There are no records"), source.trouble);
   writeBundle(source, *period, today, path);
