@@ -95,12 +95,15 @@ bool isUtf16(std::string_view line) {
   return 2 * std::max(zeros[0], zeros[1]) >= half && 8 * std::min(zeros[0], zeros[1]) <= half;
 }
 
-std::string fromUtf16(std::string_view line) {
+std::string fromUtf16(std::string_view whole) {
+  std::string_view line = whole;
   const bool is_big_endian = line.starts_with("\xFE\xFF");
   if (is_big_endian || line.starts_with("\xFF\xFE"))
     line.remove_prefix(2);
   else if (line.starts_with('\0'))
     line.remove_prefix(1);
+  std::string completed;  // as a letter of which the zero stood before it
+  if (!is_big_endian && line.size() % 2 != 0) line = completed = std::string(line) + '\0';
   std::string text;
   const auto isHalf = [](char32_t unit, char32_t from) { return unit >= from && unit < from + 0x400; };
   for (std::size_t i = 0; i + 1 < line.size(); i += 2) {

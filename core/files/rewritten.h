@@ -20,6 +20,6 @@ std::optional<std::string> unformatted(std::string_view record);
 // Whether it was saved as UTF-16: each other byte is zero, as a rule.
 bool isUtf16(std::string_view line);
 // What such a line says. Half a line break may stand at either end.
-std::string fromUtf16(std::string_view line);
+std::string fromUtf16(std::string_view whole);
 
 }  // namespace stopwalk::files
