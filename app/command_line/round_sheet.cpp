@@ -63,9 +63,9 @@ std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const I
   matter.of = round->of;
   matter.round = *round;
   matter.walk = round->walk;
-  planning::RoundOrder now =
+  planning::RoundOrder found =
       planning::asWalked(round->devices, round->walk, *all.input.layout, all.input.kinds);
-  if (now.devices == round->devices) matter.found = std::move(now.walk);
+  if (found.devices == round->devices) matter.found = std::move(found.walk);
   return matter;
 }
 

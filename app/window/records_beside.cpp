@@ -138,9 +138,9 @@ void RecordsBeside::addKept(std::vector<inspection::FailedDevice>& failed,
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
-  const inspection::Moment now = records::momentNow();
-  const inspection::Date today = now.date;
-  const inspection::AsOf as_of{now, devices_};
+  const inspection::Moment moment = records::momentNow();
+  const inspection::Date today = moment.date;
+  const inspection::AsOf as_of{moment, devices_};
   if (failed_ && failed_->by == schedule && failed_->on == today) return failed_->devices;
   std::vector<inspection::FailedDevice> failed =
       inspection::failedDevices(known_->log.records, schedule, as_of);
