@@ -6,7 +6,6 @@
 #include "app/command_line/round_found.h"
 #include "app/command_line/round_input.h"
 #include "app/command_line/round_time.h"
-#include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
 #include "core/files/printable.h"
@@ -106,11 +105,10 @@ std::optional<planning::InspectedDevice> deviceOf(const Options& options, const 
     return wrong(option, "the layout has it: take it out there before it is recorded as removed", session);
   if (there) return *there;
   const auto gone = planning::lastKnown(options.device, all.records());
-  if (!gone)
-    return wrong(option, "there is no such device" + audit::nearestName(options.device, all.ids()), session);
+  if (!gone) return wrong(option, "there is no such device" + nearestDevice(options.device, all), session);
   if (!options.removed && !takesBackRemoval(options, all))
     return wrong(option,
-                 "the layout has it no more" + audit::nearestName(options.device, all.ids()) +
+                 "the layout has it no more" + nearestDevice(options.device, all) +
                      "; if it was taken away, and has not only another id now, record that with --result "
                      "not-tested --removed; if that was recorded by mistake, correct it with --result "
                      "not-tested --corrects and its number",
@@ -188,11 +186,34 @@ std::string sentence(const Check& check, const std::string& file) {
   return files::printable(text + "; on the disk in " + file, "") + "\n";
 }
 
+// What of a stop is due though it passed this check, and what that does not say of it; empty: nothing.
+std::string stillDueText(const Check& check, const Inspected& all, const inspection::Records& records,
+                         const inspection::Moment& now) {
+  const planning::InspectedDevice* device = all.find(check.device);
+  if (check.result != inspection::Result::Pass || !device || !device->is_stop) return "";
+  const std::vector<std::string> ids = {check.device};
+  const auto states = inspection::statesOf(records, all.schedule, all.asOf(now));
+  std::string text;
+  for (const inspection::Due& due : inspection::dueOn(ids, states, all.schedule, now.date)) {
+    const bool is_full = due.what == inspection::Due::What::Full;
+    std::vector<inspection::Tried> missing;
+    if (is_full) missing = inspection::missingInFull(check);
+    if (due.what == inspection::Due::What::Pressed && !inspection::passedPressed(check))
+      missing = {inspection::Tried::Pressed};
+    std::vector<std::string> words;
+    for (const inspection::Tried test : missing)
+      words.push_back(std::string(word(test)) + (testedFor(check, test) == false ? " (no)" : ""));
+    if (!words.empty())
+      text += (is_full ? "The full test of " : "The test by hand of ") + check.device +
+              " is still due, for want of " + inspection::listed(words) + "\n";
+  }
+  return files::printable(text, "\n");
+}
+
 // Tells of a pass that does not do what it seems to.
-void tellShort(const Check& check, const Options& options, const Inspected& all, Session& session) {
-  const records::ReadRecords now = records::readRecords(options.layout);
-  const auto passes =
-      inspection::passesShort(now.log.records, all.schedule, all.asOf(nowOf(session.console).date));
+void tellShort(const Check& check, const Inspected& all, const inspection::Records& records,
+               Session& session) {
+  const auto passes = inspection::passesShort(records, all.schedule, all.asOf(nowOf(session.console)));
   const auto pass = passes.find(check.number);
   if (pass == passes.end()) return;
   session.console.err << "stopwalk: "
@@ -204,10 +225,9 @@ void tellShort(const Check& check, const Options& options, const Inspected& all,
 }
 
 // Tells of a device that was taken away, and counts as failed all the same.
-void tellNotClosed(const Check& check, const Options& options, const Inspected& all, Session& session) {
-  const records::ReadRecords now = records::readRecords(options.layout);
-  const auto failed =
-      inspection::failedDevices(now.log.records, all.schedule, all.asOf(nowOf(session.console).date));
+void tellNotClosed(const Check& check, const Inspected& all, const inspection::Records& records,
+                   Session& session) {
+  const auto failed = inspection::failedDevices(records, all.schedule, all.asOf(nowOf(session.console)));
   const auto open = std::ranges::find(failed, check.device, &inspection::FailedDevice::device);
   if (open == failed.end() || open->removed) return;
   session.console.err << "stopwalk: " << files::printable(check.device, "") << " still counts as failed: "
@@ -228,12 +248,12 @@ Exit record(const Options& options, Session& session) {
                                                        {all.read.log.lines, all.read.log.head()});
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   check->number = done.number;
-  if (check->removed)
-    tellNotClosed(*check, options, all, session);
-  else
-    tellShort(*check, options, all, session);
-  return writeResult(options.json() ? files::checkJson(*check) + "\n" : sentence(*check, all.read.file), "",
-                     session);
+  const records::ReadRecords now = records::readRecords(options.layout);
+  (check->removed ? tellNotClosed : tellShort)(*check, all, now.log.records, session);
+  const std::string due = stillDueText(*check, all, now.log.records, nowOf(session.console));
+  if (!options.json()) return writeResult(sentence(*check, all.read.file) + due, "", session);
+  session.console.err << due;
+  return writeResult(files::checkJson(*check) + "\n", "", session);
 }
 
 }  // namespace
@@ -242,7 +262,9 @@ void addRoundRecord(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("record", "Record one check of a device");
   addRoundOptions(c, *options);
-  c.add_option("--round", options->round, "The number of the round")->required();
+  c.add_option("--round", options->round, "The number of the round")
+      ->required()
+      ->check(saysNumberOf("a round"));
   c.add_option("--device", options->device, "Its id, such as lathe-1/bar")
       ->required()
       ->check(saysSomething("a device"));
@@ -253,7 +275,7 @@ void addRoundRecord(CLI::App& round, Session& session) {
       ->transform(saysName());
   addAtOption(c, options->at, "When, where it is entered later, such as from paper");
   c.add_option("--corrects", options->corrects, "The number of the check that this one takes the place of")
-      ->check(CLI::PositiveNumber);
+      ->check(saysNumberOf("a check"));
   c.add_flag(
       "--removed", options->removed,
       "The device was taken away, and the layout has it no more: what it failed is then told no longer");

@@ -7,7 +7,6 @@
 #include "app/command_line/round_input.h"
 #include "app/command_line/table_rows.h"
 #include "app/command_line/text_columns.h"
-#include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
 #include "core/inspection/round_progress.h"
@@ -22,7 +21,7 @@ struct Options : RoundOptions {
   std::string device;
 };
 
-files::ShownRecords shownFor(const Options& options, const Inspected& all, inspection::Date today) {
+files::ShownRecords shownFor(const Options& options, const Inspected& all, const inspection::Now& now) {
   const inspection::Records& records = all.records();
   files::ShownRecords shown;
   shown.fault = files::faultText(all.read.log);
@@ -33,12 +32,12 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, inspe
     if ((options.round == 0 || rounds[i] == options.round) &&
         (options.device.empty() || records.checks[i].device == options.device))
       shown.checks.push_back(records.checks[i]);
-  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(today)))
+  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(now)))
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
   shown.failed = planning::withoutRemoved(shown.failed, *all.input.layout);
   shown.gone = planning::notInLayout(shown.failed, *all.input.layout);
-  for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(today)), records,
-                                                 *all.input.layout, today))
+  for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(now)), records,
+                                                 *all.input.layout, now))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
   return shown;
 }
@@ -141,8 +140,8 @@ std::string roundText(const inspection::Round& round, const inspection::Records&
 std::string failedText(const inspection::FailedDevice& f, bool by_another) {
   return f.device + ": failed since " + inspection::dayText(f.since) +
          (f.since == f.on ? "" : ", and last on " + inspection::dayText(f.on)) + " (" +
-         std::to_string(f.check) + ", " + f.found_by + "); failed until it passes a check of its own" +
-         (by_another ? ", made by another person than " + f.found_by : "") + ".";
+         std::to_string(f.check) + ", " + (isFinderKnown(f) ? f.found_by : "by " + inspection::kUnreadName) +
+         "); failed until it passes a check of its own" + (by_another ? ", made by " + whoElse(f) : "") + ".";
 }
 
 std::string openText(const files::ShownRecords& shown, const Options& options, const Inspected& all,
@@ -165,12 +164,12 @@ std::string openText(const files::ShownRecords& shown, const Options& options, c
 
 std::string pageOf(const Options& options, const files::ShownRecords& shown, const Inspected& all,
                    const Session& session) {
-  const inspection::Date today = nowOf(session.console).date;
+  const inspection::Now now = nowOf(session.console);
   const TableStyle style{std::min(session.console.columns, kWidestText), session.console.colour};
   std::string text = shown.fault.empty() ? "" : paragraph(shown.fault, 0, style);
   if (options.device.empty())
     for (const inspection::Round& r : shown.rounds) text += roundText(r, all.records(), style);
-  const Passes passes = inspection::passesShort(all.records(), all.schedule, all.asOf(today));
+  const Passes passes = inspection::passesShort(all.records(), all.schedule, all.asOf(now));
   return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), passes, style) + "\n" +
          openText(shown, options, all, style);
 }
@@ -186,7 +185,7 @@ bool areKnown(const Options& options, const Inspected& all, Session& session) {
       std::ranges::find(records.checks, options.device, &Check::device) != records.checks.end())
     return true;
   session.console.err << "stopwalk: --device " << options.device << ": there is no such device"
-                      << audit::nearestName(options.device, all.ids()) << "\n";
+                      << nearestDevice(options.device, all) << "\n";
   return false;
 }
 
@@ -194,7 +193,7 @@ Exit show(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   if (!areKnown(options, all, session)) return Exit::Wrong;
-  const files::ShownRecords shown = shownFor(options, all, nowOf(session.console).date);
+  const files::ShownRecords shown = shownFor(options, all, nowOf(session.console));
   return writeResult(options.json() ? files::shownJson(shown) + "\n" : pageOf(options, shown, all, session),
                      "", session);
 }
@@ -205,7 +204,7 @@ void addRoundShow(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("show", "Show rounds, checks, and what is open");
   addRoundOptions(c, *options);
-  c.add_option("--round", options->round, "Only this round")->check(CLI::PositiveNumber);
+  c.add_option("--round", options->round, "Only this round")->check(saysNumberOf("a round"));
   c.add_option("--device", options->device, "Only this device")->check(saysSomething("a device"));
   setExample(c, "stopwalk round show shop.layout.yaml --device lathe-1/bar");
   c.callback(

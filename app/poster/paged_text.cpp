@@ -6,6 +6,8 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QTextBlock>
+#include <QTextBoundaryFinder>
 #include <QTextCursor>
 #include <QTextDocument>
 #include <QTextFrame>
@@ -23,6 +25,8 @@ namespace {
 constexpr int kDpi = 600;
 constexpr double kEdge_mm = 16;
 constexpr double kFoot_mm = 8;
+// Breaking a word into lines takes the square of its block's length.
+constexpr int kMostInBlock = 1000;
 
 // The heads are marked as such by hand: not every version takes <thead> for one.
 void repeatHeads(QTextFrame* frame) {
@@ -35,6 +39,33 @@ void repeatHeads(QTextFrame* frame) {
     }
     repeatHeads(child);
   }
+}
+
+// Where a longer text is broken best: at a line's end, else behind a word, else between two letters.
+qsizetype breakIn(const QString& text) {
+  const QString head = text.left(kMostInBlock);
+  if (const qsizetype line = head.lastIndexOf(QChar::LineSeparator); line > 0) return line;
+  if (const qsizetype blank = head.lastIndexOf(' '); blank > 0) return blank + 1;
+  QTextBoundaryFinder letters(QTextBoundaryFinder::Grapheme, text);
+  letters.setPosition(kMostInBlock);
+  if (!letters.isAtBoundary()) letters.toPreviousBoundary();
+  return letters.position() > 0 ? letters.position() : kMostInBlock;
+}
+
+void breakLongBlocks(QTextDocument& document) {
+  QTextCursor cursor(&document);
+  cursor.beginEditBlock();
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+    if (block.length() <= kMostInBlock) continue;
+    cursor.setPosition(block.position() + static_cast<int>(breakIn(block.text())));
+    if (document.characterAt(cursor.position()) == QChar::LineSeparator) cursor.deleteChar();
+    QTextBlockFormat above = block.blockFormat(), below = above;
+    above.setBottomMargin(0);
+    below.setTopMargin(0);
+    cursor.setBlockFormat(above);
+    cursor.insertBlock(below);
+  }
+  cursor.endEditBlock();
 }
 
 QTextOption wrapping() {
@@ -88,12 +119,14 @@ QByteArray pagedPdf(const PagedText& text, const Paper& paper, const QString& fa
                     kFoot_mm * per_mm);
 
   QTextDocument document;
+  document.setUndoRedoEnabled(false);
   document.documentLayout()->setPaintDevice(&writer);
   document.setDefaultFont(withLettersApart(QFont(family, 9)));
   document.setDefaultTextOption(wrapping());
   for (const auto& [name, picture] : text.pictures)
     document.addResource(QTextDocument::ImageResource, QUrl(name), picture);
   document.setHtml(text.html);
+  breakLongBlocks(document);
   document.setDocumentMargin(0);
   repeatHeads(document.rootFrame());
   document.setPageSize(body);

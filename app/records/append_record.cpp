@@ -3,8 +3,10 @@
 #include <fcntl.h>
 #include <sys/file.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <filesystem>
+#include <ranges>
 #include <system_error>
 #include <thread>
 #include <utility>
@@ -68,13 +70,14 @@ int putAside(const FileDescriptor& log, const std::string& records_file, std::st
   return log.sync();
 }
 
-// Which check found since that the device fails, which is now to be recorded as passed; 0: none. What was
-// tried may have been tried before that.
+// Which check found last, behind the lines that were known, that the device fails, which is now to be
+// recorded as passed; 0: none. What was tried may have been tried before that.
 std::size_t failedMeanwhile(const inspection::Check& pass, const inspection::Records& records,
-                            std::size_t read) {
-  if (pass.result != inspection::Result::Pass || read == 0) return 0;
-  for (const inspection::Check& check : records.checks)
-    if (check.number > read && check.device == pass.device && check.result == inspection::Result::Fail)
+                            const ReadTo& read) {
+  if (pass.result != inspection::Result::Pass || read.lines == 0) return 0;
+  for (const inspection::Check& check : std::views::reverse(records.checks))
+    if (check.number > std::min(read.known, read.lines) && check.device == pass.device &&
+        check.result == inspection::Result::Fail)
       return check.number;
   return 0;
 }
@@ -87,14 +90,18 @@ Appended changedMeanwhile(const inspection::Record& record, std::string_view tex
   const auto* check = std::get_if<inspection::Check>(&record);
   const bool corrects = check && check->corrects;
   const bool is_as_read = end.lines == read.lines && (read.head.empty() || end.head == read.head);
-  if (!corrects && (is_as_read || read.lines == 0)) return {};
+  const bool is_all_known = is_as_read && read.known >= read.lines;
+  if (!corrects && (is_all_known || read.lines == 0)) return {};
   const files::InspectionLog log = files::readInspectionLog(text);
   if (read.lines > 0 && !read.head.empty() && log.hashes[read.lines - 1] != read.head)
     return no("it is not the log that was read: line " + std::to_string(read.lines) + " is another now");
   if (!check) return {};
-  if (const std::size_t by = failedMeanwhile(*check, log.records, read.lines))
-    return no("the device failed meanwhile, by check " + std::to_string(by) +
-              ": record a pass only if it was tried after that");
+  if (const std::size_t by = failedMeanwhile(*check, log.records, read)) {
+    Appended refused = no("the device failed meanwhile, by check " + std::to_string(by) +
+                          ": record a pass only if it was tried after that");
+    refused.failed_by = by;
+    return refused;
+  }
   if (!corrects) return {};
   const auto fault = inspection::correctionFault(log.records, *check->corrects, check->device, check->round);
   if (fault && fault->why == inspection::CannotCorrect::Corrected) {

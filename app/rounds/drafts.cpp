@@ -28,7 +28,7 @@ Draft draftIn(const QByteArray& text) {
   const QJsonObject object = QJsonDocument::fromJson(text).object();
   return {enteredIn(text),
           {object["typed_by"].toString(), inspection::parseDate(object["typed_on"].toString().toStdString()),
-           object["visit"].toString()}};
+           object["visit"].toString(), static_cast<std::size_t>(object["known"].toInteger())}};
 }
 
 QByteArray asText(const Draft& draft) {
@@ -36,6 +36,7 @@ QByteArray asText(const Draft& draft) {
   object["typed_by"] = draft.typed.by;
   if (draft.typed.on) object["typed_on"] = QString::fromStdString(inspection::dateText(*draft.typed.on));
   object["visit"] = draft.typed.visit;
+  object["known"] = static_cast<qint64>(draft.typed.known);
   return QJsonDocument(object).toJson(QJsonDocument::Compact);
 }
 

@@ -22,6 +22,7 @@ struct Typed {
   QString by;                          // empty: no name was given
   std::optional<inspection::Date> on;  // none: it is not known
   QString visit;                       // of a round, as one opened it: who that was may be said later
+  std::size_t known = 0;               // lines of the records, when the card was begun
   bool operator==(const Typed&) const = default;
 };
 // Whether it may be recorded as what the inspector tried on that day. No name: who that is is not said yet.

@@ -16,6 +16,11 @@ QString whyNotRecorded(const records::Appended& appended, const QString& records
   if (appended.corrected_by != 0)
     return Words::tr("Not recorded: that check was corrected meanwhile, by check %1: correct that one.")
         .arg(appended.corrected_by);
+  if (appended.failed_by != 0)
+    return Words::tr(
+               "Not recorded: the device failed meanwhile, by check %1. If you tried it after that, "
+               "record this once more; else try it again, or choose what you find.")
+        .arg(appended.failed_by);
   const QString why = QString::fromStdString(appended.why), file = QFileInfo(records_file).fileName();
   switch (appended.written) {
     case records::Written::Yes:

@@ -78,6 +78,7 @@ void InspectPlace::showDraft(const rounds::Entered& anew) {
   const auto draft = drafts_.read(*shown_);
   is_restored_ = draft && !draft->typed.by.isEmpty();
   typed_ = draft ? std::optional(draft->typed) : std::nullopt;
+  known_ = draft ? draft->typed.known : read_->log.lines;
   card_->showEntered(draft ? draft->entered : anew);
   card_->showNotRecorded({});
   dropOfAnother(draft ? draft->entered : anew);  // whatever kind the card before was of
@@ -94,13 +95,14 @@ void InspectPlace::dropOfAnother(const rounds::Entered& old) {
   card_->showEntered(lines);
   card_->showNotRecorded(rounds::notRecordedText({old, *typed_}));
   typed_.reset();
+  known_ = read_->log.lines;  // all is tried anew
   is_restored_ = false;
 }
 
 // A draft that was restored stays its first one's until it is known who goes on with it.
 void InspectPlace::keepDraft() {
   if (!shown_) return;
-  if (!typed_) typed_ = rounds::Typed{{}, records::momentNow().date, visit_};
+  if (!typed_) typed_ = rounds::Typed{{}, records::momentNow().date, visit_, known_};
   if (!is_restored_) typed_->by = card_->inspector()->text().simplified();
   drafts_.keep(*shown_, {card_->entered(), *typed_});
   QMetaObject::invokeMethod(this, &InspectPlace::tellNotKept, Qt::QueuedConnection);  // once it was tried

@@ -133,6 +133,7 @@ class InspectPlace : public QObject {
   void roundNotWritten(const QString& why);
   void roundWritten(const records::Appended& appended, const inspection::Round& round);
   void checkWritten(const records::Appended& appended, const inspection::Check& check);
+  void showFailedMeanwhile(const rounds::CardKey& card);
   QString calledHere(const std::string& device) const;
   void selected();
   std::string recordsFile() const;
@@ -179,6 +180,7 @@ class InspectPlace : public QObject {
   std::optional<rounds::CardKey> shown_;       // the card that is on the screen
   std::optional<rounds::Typed> typed_;         // what stands on it; none: nothing was entered there
   bool is_restored_ = false;                   // that was entered when the card was shown before
+  std::size_t known_ = 0;                      // lines of the records, when the card was begun
   std::optional<rounds::CardKey> asked_once_;  // whether its device was taken away
   QString visit_;                              // of the round: another one with each time that it is opened
   QString second_;                             // person, of the last check of the round

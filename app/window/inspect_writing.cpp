@@ -27,7 +27,7 @@ void InspectPlace::startRound() {
   if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
   const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
-                                       paper.at.value_or(now).date, failed());
+                                       paper.at.value_or(now), failed());
   if (ids.empty())
     return start_->tell(scope.due ? tr("There is no device that is due.")
                                   : tr("There is no device to inspect."));
@@ -85,7 +85,7 @@ void InspectPlace::record() {
 // Asked for twice, as Enter goes from card to card.
 void InspectPlace::recordTakenAway() {
   if (isCorrecting()) return refuse(tr("The device is no longer on the plan."));
-  if (inspection::removedDevices(recordsNow(), records::momentNow().date).contains(round_.device()))
+  if (inspection::removedDevices(recordsNow(), records::momentNow()).contains(round_.device()))
     return refuse(tr("That it was taken away is recorded already."));
   if (std::exchange(asked_once_, shown_) != shown_)
     return refuse(
@@ -124,7 +124,7 @@ void InspectPlace::write(inspection::Check check) {
   keepDraft();
   writing_ = shown_;
   card_->setWriting(true);
-  writer_.write(recordsFile(), {read_->log.lines, read_->log.head()},
+  writer_.write(recordsFile(), {read_->log.lines, read_->log.head(), known_},
                 [check]() -> inspection::Record { return check; });
 }
 
@@ -172,6 +172,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
     const QString why = rounds::whyNotRecorded(appended, QString::fromStdString(written->records_file));
     if (is_shown) card_->setFocus();
     if (appended.written == records::Written::Unsure) emit recorded();
+    if (appended.failed_by != 0) showFailedMeanwhile(*written);
     const QString told = is_shown ? why : tr("%1: %2").arg(calledHere(check.device), why);
     card_->tell(told, true);
     return emit said(told);
@@ -184,6 +185,7 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
     card_->showEntered({});
     card_->showNotRecorded({});
     typed_.reset();
+    known_ = appended.number;
   }
   emit recorded();
   const QString still = whyStillFailed(check);
@@ -201,6 +203,18 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   takeKeyboard();
   card_->tell(round_.isFinished() ? tr("%1 All devices of this round are checked.").arg(done) : done,
               !still.isEmpty());
+}
+
+// On the card, before anybody records a pass all the same.
+void InspectPlace::showFailedMeanwhile(const rounds::CardKey& card) {
+  emit lookWanted();
+  if (auto draft = drafts_.read(card)) {
+    draft->typed.known = read_->log.lines;
+    drafts_.keep(card, *draft);
+  }
+  if (shown_ != card) return;
+  known_ = read_->log.lines;
+  if (typed_) typed_->known = known_;
 }
 
 QString InspectPlace::whyStillFailed(const inspection::Check& check) const {

@@ -7,6 +7,7 @@
 #include "app/records/records_file.h"
 #include "app/window/main_window.h"
 #include "app/window/records_beside.h"
+#include "app/window/tell_written.h"
 #include "core/files/report_csv.h"
 
 namespace stopwalk::window {
@@ -41,13 +42,7 @@ void MainWindow::writeTable(const QString& path, TableOf table, const QString& s
 }
 
 void MainWindow::tellWritten(const QString& path, const documents::WriteResult& result, const QString& said) {
-  if (result.written == documents::Written::No) {
-    asker_.ask({tr("%1 was not written").arg(QFileInfo(path).fileName()), result.why, {tr("OK")}});
-    return;
-  }
-  sentence_->setText(said);
-  if (result.written == documents::Written::Unsure)
-    asker_.ask({tr("Written, but perhaps not for good"), result.why, {tr("OK")}});
+  window::tellWritten(asker_, path, result, said, [this](const QString& told) { sentence_->setText(told); });
 }
 
 // As the command line writes it.

@@ -4,11 +4,11 @@
 #include <QFile>
 #include <QFileInfo>
 
-#include "app/documents/safe_write.h"
 #include "app/poster/bundle_html.h"
 #include "app/poster/day.h"
 #include "app/poster/round_sheet.h"
 #include "app/poster/write_pages.h"
+#include "app/window/tell_written.h"
 #include "core/audit/audit.h"
 #include "core/files/bundle_csv.h"
 #include "core/planning/round_order.h"
@@ -27,12 +27,12 @@ const poster::Paper& paperOf(const poster::Wish& wish) {
 
 // What a round opened now would go over, in the order of the walk.
 planning::RoundOrder orderNow(const RoundPaperSource& source, const planning::RoundScope& scope,
-                              const inspection::RoundWalk& walk, Date today) {
+                              const inspection::RoundWalk& walk, const inspection::Now& now) {
   const layout::Layout& layout = *source.of.layout;
   const auto devices =
       planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
   const auto ids = planning::devicesIn(scope, devices, source.read.log.records, source.of.profile.inspection,
-                                       today, source.of.failed);
+                                       now, source.of.failed);
   return planning::asWalked(ids, walk, layout, *source.of.kinds);
 }
 
@@ -87,23 +87,16 @@ QString RoundPapers::pathFor(const QString& title, const QString& what, const QS
 
 void RoundPapers::write(const QString& path, const QByteArray& bytes, const QString& why,
                         const QStringList& shortfalls) {
-  const auto refuse = [&](const QString& reason) {
-    const QString title = tr("%1 was not written").arg(QFileInfo(path).fileName());
-    emit said(title + ".");
-    tell(title, reason);
-  };
-  if (!why.isEmpty()) return refuse(why);
-  documents::WriteResult result;
+  documents::WriteResult result{documents::Written::No, why};
   const QStringList read_from = document_.readFrom();
-  aside_([&] {
-    result =
-        documents::writeExport(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())}, read_from);
-  });
-  if (result.written == documents::Written::No) return refuse(result.why);
-  emit said(tr("Written: %1").arg(path));
-  if (result.written == documents::Written::Unsure)
-    return tell(tr("Written, but perhaps not for good"), result.why);
-  if (!shortfalls.isEmpty())
+  if (why.isEmpty())
+    aside_([&] {
+      result = documents::writeExport(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
+                                      read_from);
+    });
+  const bool is_good = tellWritten(asker_, path, result, tr("Written: %1").arg(path),
+                                   [this](const QString& told) { emit said(told); });
+  if (is_good && !shortfalls.isEmpty())
     tell(tr("The sheet is written"), tr("What it does not do as it should is below."), shortfalls.join('\n'));
 }
 
@@ -150,7 +143,7 @@ void RoundPapers::makeSheet(const RoundPaperSource& source, const planning::Roun
   aside_([&] {
     planning::RoundOrder order =
         source.round ? planning::asWalked(source.round->devices, walk, matter.layout, matter.kinds)
-                     : orderNow(source, scope, walk, today);
+                     : orderNow(source, scope, walk, records::momentNow());
     can_begin = order.no_start.empty();
     putOrder(matter, std::move(order));
     if (matter.devices.empty()) return;
@@ -217,8 +210,8 @@ void RoundPapers::saveBundle() {
   const QString path = pathFor(tr("Save the bundle as"), tr("records"), {"pdf", "csv"});
   if (path.isEmpty()) return;
   if (!path.endsWith(".pdf", Qt::CaseInsensitive) && !path.endsWith(".csv", Qt::CaseInsensitive))
-    return tell(tr("%1 was not written").arg(QFileInfo(path).fileName()),
-                tr("The name says what it is: it ends in .pdf for a document, in .csv for a table."));
+    return write(path, {},
+                 tr("The name says what it is: it ends in .pdf for a document, in .csv for a table."), {});
   source = source_();  // time has passed
   if (!source.read.unreadable.empty()) return tell(tr("There are no records"), source.trouble);
   writeBundle(source, *period, today, path);
@@ -240,7 +233,7 @@ void RoundPapers::writeBundle(const RoundPaperSource& source, const Period& peri
     const auto devices =
         planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
     bundle = planning::bundleOf(source.read.log.records, source.of.profile.inspection, period.from, period.to,
-                                planning::asOf(devices, today), layout);
+                                planning::asOf(devices, records::momentNow()), layout);
     bundle.failed = failed;  // by records that are missed too, as its audit
   });
   const files::RecordsUsed used =

@@ -3440,6 +3440,10 @@
         <source>What a stop stops must come to rest, and stay at rest.</source>
         <translation>Was ein Stopp stoppt, muss zum Stillstand kommen und stehen bleiben.</translation>
     </message>
+    <message>
+        <source>name cannot be read</source>
+        <translation>Name nicht zu lesen</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3984,6 +3988,10 @@
     <message>
         <source>Say who the second person was, or leave that line empty: %1</source>
         <translation>Angeben, wer die zweite Person war, oder die Zeile leer lassen: %1</translation>
+    </message>
+    <message>
+        <source>Not recorded: the device failed meanwhile, by check %1. If you tried it after that, record this once more; else try it again, or choose what you find.</source>
+        <translation>Nicht eingetragen: Das Gerät hat inzwischen nicht bestanden, nach Kontrolle %1. Wurde es erst danach ausprobiert, dies noch einmal eintragen; sonst es neu ausprobieren, oder wählen, was sich zeigt.</translation>
     </message>
 </context>
 <context>
@@ -6048,6 +6056,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es gilt weiter als nicht bestanden: %1.</translation>
     </message>
+    <message>
+        <source>Failed on %1 (check %2), found by somebody whose name cannot be read: it stays failed until it passes two checks of its own, made by two different people.</source>
+        <translation>Nicht bestanden am %1 (Kontrolle %2), gefunden von jemandem, dessen Name nicht zu lesen ist: Das bleibt so, bis es zwei eigene Kontrollen besteht, die zwei verschiedene Personen machen.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Reasons</name>
@@ -6142,6 +6154,10 @@
         <source>the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a copy</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Datei wurde als UTF-16 gespeichert: erwartet wird ein Eintrag je Zeile, als UTF-8; die Datei aus einer Kopie zurückholen</translation>
+    </message>
+    <message>
+        <source>it was found by somebody whose name cannot be read: two different people are to pass it, in a check each</source>
+        <translation>den Mangel hat jemand gefunden, dessen Name nicht zu lesen ist; bestehen muss es je eine Kontrolle zweier verschiedener Personen</translation>
     </message>
 </context>
 <context>
@@ -7139,11 +7155,6 @@
         <translation>arbeitsplaetze</translation>
     </message>
     <message>
-        <source>%1 was not written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 wurde nicht geschrieben</translation>
-    </message>
-    <message>
         <source>What Stopwalk does not do</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Was Stopwalk nicht macht</translation>
@@ -7902,11 +7913,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
         <translation>Es muss im Ordner des Layouts oder darunter stehen, damit es mit dem Layout mitgeht.</translation>
     </message>
     <message>
-        <source>Written, but perhaps not for good</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
-    </message>
-    <message>
         <source>R&amp;ename…</source>
         <translation>&amp;Umbenennen…</translation>
     </message>
@@ -7976,15 +7982,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     <message>
         <source>OK</source>
         <translation>OK</translation>
-    </message>
-    <message>
-        <source>%1 was not written.</source>
-        <translation>%1 wurde nicht geschrieben.</translation>
-    </message>
-    <message>
-        <source>%1 was not written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 wurde nicht geschrieben</translation>
     </message>
     <message>
         <source>Save the layout first?</source>
@@ -8069,11 +8066,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     <message>
         <source>Written: %1</source>
         <translation>Geschrieben: %1</translation>
-    </message>
-    <message>
-        <source>Written, but perhaps not for good</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>
         <source>The posters are written</source>
@@ -8378,19 +8370,9 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
         <translation>Unter einem anderen Namen speichern.</translation>
     </message>
     <message>
-        <source>%1 was not written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 wurde nicht geschrieben</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Geschrieben: %1</translation>
-    </message>
-    <message>
-        <source>Written, but perhaps not for good</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
     </message>
     <message>
         <source>The sheet is written</source>
@@ -8546,6 +8528,21 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
         <source>The name says what it is: it ends in .pdf for a document, in .csv for a table.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Der Name sagt, was es ist: Er endet auf .pdf für ein Dokument, auf .csv für eine Tabelle.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::TellWritten</name>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translation>Geschrieben, aber vielleicht nicht dauerhaft</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translation>%1 wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
     </message>
 </context>
 <context>

@@ -3440,6 +3440,10 @@
         <source>What a stop stops must come to rest, and stay at rest.</source>
         <translation>Lo que una parada detiene debe detenerse del todo y seguir detenido.</translation>
     </message>
+    <message>
+        <source>name cannot be read</source>
+        <translation>el nombre no se puede leer</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -3984,6 +3988,10 @@
     <message>
         <source>Say who the second person was, or leave that line empty: %1</source>
         <translation>Diga quién fue la segunda persona, o deje esa línea vacía: %1</translation>
+    </message>
+    <message>
+        <source>Not recorded: the device failed meanwhile, by check %1. If you tried it after that, record this once more; else try it again, or choose what you find.</source>
+        <translation>No registrado: el dispositivo falló entretanto, en la comprobación %1. Si lo probó después de eso, regístrelo una vez más; si no, pruébelo de nuevo, o elija lo que encuentre.</translation>
     </message>
 </context>
 <context>
@@ -6048,6 +6056,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Sigue con fallo: %1.</translation>
     </message>
+    <message>
+        <source>Failed on %1 (check %2), found by somebody whose name cannot be read: it stays failed until it passes two checks of its own, made by two different people.</source>
+        <translation>Falló el %1 (comprobación %2), lo encontró alguien cuyo nombre no se puede leer: sigue con fallo hasta que supere dos comprobaciones propias, hechas por dos personas distintas.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Reasons</name>
@@ -6142,6 +6154,10 @@
         <source>the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a copy</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>el archivo se guardó como UTF-16: se espera un registro por línea, en UTF-8; recupere el archivo de una copia</translation>
+    </message>
+    <message>
+        <source>it was found by somebody whose name cannot be read: two different people are to pass it, in a check each</source>
+        <translation>lo encontró alguien cuyo nombre no se puede leer: deben darlo por bueno dos personas distintas, en una comprobación cada una</translation>
     </message>
 </context>
 <context>
@@ -7139,11 +7155,6 @@
         <translation>puestos</translation>
     </message>
     <message>
-        <source>%1 was not written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 no se escribió</translation>
-    </message>
-    <message>
         <source>What Stopwalk does not do</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Lo que Stopwalk no hace</translation>
@@ -7902,11 +7913,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>Debe estar en la carpeta de la distribución o debajo, para que vaya adonde va la distribución.</translation>
     </message>
     <message>
-        <source>Written, but perhaps not for good</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Escrito, pero quizá no de forma duradera</translation>
-    </message>
-    <message>
         <source>R&amp;ename…</source>
         <translation>Ca&amp;mbiar el nombre…</translation>
     </message>
@@ -7976,15 +7982,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>OK</source>
         <translation>Aceptar</translation>
-    </message>
-    <message>
-        <source>%1 was not written.</source>
-        <translation>%1 no se escribió.</translation>
-    </message>
-    <message>
-        <source>%1 was not written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 no se escribió</translation>
     </message>
     <message>
         <source>Save the layout first?</source>
@@ -8069,11 +8066,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Written: %1</source>
         <translation>Escrito: %1</translation>
-    </message>
-    <message>
-        <source>Written, but perhaps not for good</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Escrito, pero quizá no de forma duradera</translation>
     </message>
     <message>
         <source>The posters are written</source>
@@ -8378,19 +8370,9 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>Guárdelo con otro nombre.</translation>
     </message>
     <message>
-        <source>%1 was not written</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>No se escribió %1</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Escrito: %1</translation>
-    </message>
-    <message>
-        <source>Written, but perhaps not for good</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Escrito, pero quizá no de forma duradera</translation>
     </message>
     <message>
         <source>The sheet is written</source>
@@ -8546,6 +8528,21 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <source>The name says what it is: it ends in .pdf for a document, in .csv for a table.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>El nombre dice qué es: termina en .pdf si es un documento, en .csv si es una tabla.</translation>
+    </message>
+</context>
+<context>
+    <name>stopwalk::window::TellWritten</name>
+    <message>
+        <source>Written, but perhaps not for good</source>
+        <translation>Escrito, pero quizá no de forma duradera</translation>
+    </message>
+    <message>
+        <source>%1 was not written</source>
+        <translation>%1 no se escribió</translation>
+    </message>
+    <message>
+        <source>OK</source>
+        <translation>OK</translation>
     </message>
 </context>
 <context>

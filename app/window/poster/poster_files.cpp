@@ -3,10 +3,11 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QPrinter>
+#include <algorithm>
 
-#include "app/documents/safe_write.h"
 #include "app/poster/texts.h"
 #include "app/poster/write_pages.h"
+#include "app/window/tell_written.h"
 #include "core/layout/names.h"
 
 namespace stopwalk::window {
@@ -47,9 +48,8 @@ void PosterFiles::tell(const QString& title, const QString& text, const QString&
 }
 
 void PosterFiles::refuse(const QString& path, const QString& why) {
-  const QString name = QFileInfo(path).fileName();
-  emit said(tr("%1 was not written.").arg(name));
-  tell(tr("%1 was not written").arg(name), why);
+  tellWritten(asker_, path, {documents::Written::No, why}, {},
+              [this](const QString& told) { emit said(told); });
 }
 
 // A poster that shows a stop as working though it failed misleads.
@@ -187,15 +187,13 @@ void PosterFiles::write(const std::vector<File>& files, const Made& made) {
       if (results.back().written == documents::Written::No) break;
     }
   });
-  if (results.back().written == documents::Written::No)
-    return refuse(files[results.size() - 1].path, results.back().why);
   QStringList paths;
   for (const File& file : files) paths << file.path;
-  emit said(tr("Written: %1").arg(paths.join(", ")));
-  for (const documents::WriteResult& result : results)
-    if (result.written == documents::Written::Unsure)
-      return tell(tr("Written, but perhaps not for good"), result.why);
-  if (made.documents.size() > 1 && !(made.left_out + made.shortfalls).isEmpty())
+  const auto worst = std::ranges::min_element(results, {}, &documents::WriteResult::written);
+  const QString& path = files[static_cast<std::size_t>(worst - results.begin())].path;
+  const bool is_good = tellWritten(asker_, path, *worst, tr("Written: %1").arg(paths.join(", ")),
+                                   [this](const QString& told) { emit said(told); });
+  if (is_good && made.documents.size() > 1 && !(made.left_out + made.shortfalls).isEmpty())
     tell(tr("The posters are written"),
          tr("What they do not do as they should, and rooms without one, are below."),
          (made.shortfalls + made.left_out).join('\n'));

@@ -1,4 +1,5 @@
 // The bundle for an insurer, as it is in the finished PDF.
+#include <ctime>
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -49,6 +50,27 @@ TEST_F(RoundBundle, NothingThatIsWrittenTakesThePlaceOfTheRecords) {
   EXPECT_EQ(program({"audit", layout, "--out", records}), kWrong);
   EXPECT_EQ(log(), before);
   EXPECT_EQ(textOf(layout), plan);
+}
+
+// Which nobody types, and a log may have all the same.
+TEST_F(RoundBundle, AWordThatGoesOverPagesIsPrintedWholeAsFastAsManyWords) {
+  constexpr std::size_t kLetters = 60000;
+  std::string words(kLetters, 'q');
+  for (std::size_t at = 9; at < kLetters; at += 10) words[at] = ' ';
+  open();
+  ASSERT_EQ(record("saw/stop", "not-tested", {"--note", words}).exit, kDone);
+  now = "2026-04-02T09:15:00+01:00";
+  ASSERT_EQ(record("saw/stop", "not-tested", {"--note", std::string(kLetters, 'q')}).exit, kDone);
+  const auto timeOf = [&](const std::string& month) {
+    const std::clock_t begun = std::clock();
+    const Ran ran = round({"bundle", "--from", month + "-01", "--to", month + "-28", "--out", out});
+    EXPECT_EQ(ran.exit, kDone) << ran.err;
+    return static_cast<double>(std::clock() - begun) / CLOCKS_PER_SEC;
+  };
+  timeOf("2026-02");  // what is made once
+  const double many = timeOf("2026-03"), one = timeOf("2026-04");
+  EXPECT_LT(one, 2 * many);
+  EXPECT_GE(static_cast<std::size_t>(text().count('q')), kLetters);
 }
 
 TEST_F(RoundBundle, HasTheFourFieldsOfEveryCheckAndSaysWhatTheHashProves) {

@@ -26,6 +26,32 @@ TEST_F(RoundCommand, CheckIsRecordedShownAndVerified) {
   EXPECT_EQ(round({"verify", "--head", lastLine(verified.out).substr(0, 64)}).exit, kDone);
 }
 
+TEST_F(RoundCommand, APassThatLeavesATestDueSaysForWantOfWhat) {
+  open();
+  const auto pass = [&](const std::vector<std::string>& said, std::vector<std::string> more = {}) {
+    for (const std::string& check : said) more.insert(more.end(), {"--check", check});
+    const Ran ran = record("saw/stop", "pass", more);
+    EXPECT_EQ(ran.exit, kDone) << ran.err;
+    return ran;
+  };
+  const std::string full = "The full test of saw/stop is still due, for want of ";
+  EXPECT_TRUE(pass({"clear=yes", "pressed=no"})
+                  .out.ends_with("\nThe test by hand of saw/stop is still due, for want of pressed (no)\n" +
+                                 full +
+                                 "legible, pressed-running, stays-stopped-when-released, "
+                                 "stays-stopped-when-power-returns\n"));
+  std::vector<std::string> all = {"seen=yes", "pressed=yes", "stays-stopped-when-released=yes",
+                                  "stays-stopped-when-power-returns=yes"};
+  const Ran one_missing = pass(all);
+  EXPECT_TRUE(one_missing.out.ends_with("\n" + full + "pressed-running\n")) << one_missing.out;
+  const Ran as_json = pass(all, {"--format", "json"});
+  EXPECT_EQ(nlohmann::json::parse(as_json.out)["n"], 4);
+  EXPECT_EQ(as_json.err, full + "pressed-running\n");
+  all.push_back("pressed-running=yes");
+  EXPECT_EQ(pass(all).out.find("still due"), std::string::npos);
+  EXPECT_EQ(pass({}).out.find("still due"), std::string::npos) << "not yet";
+}
+
 TEST_F(RoundCommand, RecordHoldsWhatIsKnownOfTheDay) {
   open();
   ASSERT_EQ(record("saw/stop", "fail",
@@ -75,7 +101,17 @@ TEST_F(RoundCommand, WrongInputIsToldAndRecordsNothing) {
   open();
   const std::string before = log();
   told(round({"record", "--round", "7", "--device", "saw/stop", "--result", "pass"}), "the last is 1");
-  told(record("saw/stp", "pass"), "there is no such device: did you mean `saw/stop`?");
+  told(record("saw/stp", "pass"), "there is no such device: did you mean `saw/stop` (Mushroom button)?");
+  for (const char* number : {"-1", "0", "one", "1.5", "99999999999999999999"}) {
+    const std::string expected =
+        "the number of a round is expected, a whole one from 1, as stopwalk round show has "
+        "it, not `" +
+        std::string(number) + "`";
+    told(round({"record", "--round", number, "--device", "saw/stop", "--result", "pass"}), expected);
+    told(round({"show", "--round", number}), expected);
+    told(round({"sheet", "--round", number, "--out", path("sheet.pdf")}), expected);
+    told(record("saw/stop", "pass", {"--corrects", number}), "the number of a check is expected");
+  }
   told(record("saw/stop", "passed"), "--result");
   told(record("saw/stop", "pass", {"--check", "prodded=yes"}), "NAME one of seen, clear, legible, pressed,");
   told(record("saw/stop", "pass", {"--check", "seen"}), "yes or no is expected");

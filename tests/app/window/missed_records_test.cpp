@@ -35,6 +35,16 @@ class MissedRecords : public Inspecting {
       if (action->text() == words) return action->trigger();
     FAIL() << "no action " << words.toStdString();
   }
+  // What is missed is told first.
+  void startAnew() {
+    key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
+    type(inspector());
+    key(Qt::Key_2);
+    place().start().startButton()->setFocus();
+    key(Qt::Key_Return);
+    place().start().startButton()->click();
+    ASSERT_TRUE(becomes([&] { return round().round().has_value(); })) << place().start().told().toStdString();
+  }
   QString told() { return window->notices().text(); }
   std::vector<inspection::FailedDevice> failed() { return window->records().failed({}); }
 
@@ -89,6 +99,26 @@ TEST_F(MissedRecords, ARoundThatIsStartedAnewGoesOnFromWhatIsThere) {
   enter();
   ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
   EXPECT_TRUE(failed().empty());
+}
+
+// As everywhere: the failure is open again.
+TEST_F(MissedRecords, APassThatIsTakenBackClosesNothingThatFailedByThem) {
+  failOne();
+  ASSERT_TRUE(QFile::rename(log, log + ".away"));
+  window->records().lookNow();
+  startAnew();
+  round().goTo(device);
+  type("123p");
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 1u) << card().told().toStdString();
+  EXPECT_TRUE(failed().empty());
+  inspection::Check taken_back = onDisk().checks.front();
+  taken_back.corrects = taken_back.number;
+  taken_back.result = Result::NotTested;
+  ASSERT_EQ(records::appendRecord(file, taken_back).written, records::Written::Yes);
+  window->records().lookNow();
+  ASSERT_EQ(failed().size(), 1u);
+  EXPECT_EQ(failed()[0].device, device);
 }
 
 TEST_F(MissedRecords, ARoundIsNotStartedAnewByOneEnterWhereTheyAreMissedAlready) {
