@@ -32,6 +32,7 @@ namespace stopwalk::window {
 
 class MenuMaker;
 class RecordsBeside;
+struct ComeTo;
 
 // What is inspected.
 struct InspectSource {
@@ -145,7 +146,7 @@ class InspectPlace : public QObject {
   const inspection::Records& recordsNow() const { return read_->log.records; }
   const std::vector<inspection::FailedDevice>& failed() const;
   const std::vector<inspection::DeviceState>& states() { return asOfToday().states; }
-  const rounds::Counting& counting() { return asOfToday().counting; }
+  const rounds::Counting& counting();
   QString whyNotYet() const;
   QString whatIsMissed() const;
   QString whatIsForgotten() const;
@@ -173,8 +174,8 @@ class InspectPlace : public QObject {
   // What they come to by the devices and the schedule, once asked for.
   struct AsOf {
     inspection::Date day{};
-    std::vector<inspection::DeviceState> states;
-    rounds::Counting counting;
+    std::vector<inspection::DeviceState> states;  // with what is missed
+    std::shared_ptr<const ComeTo> come_to;        // null: there are no records yet
   };
   inspection::AsOf asOfLayout() const;
   const AsOf& asOfToday();

@@ -39,7 +39,7 @@ class OnThePlanOfADay : public testing::Test {
   plan::InspectedOnPlan::Device shown(const char* on) {
     const std::vector devices{device};
     const inspection::AsOf as_of = planning::asOf(devices, day(on));
-    const Counting counting(records, schedule, {}, devices, as_of.today);
+    const Counting counting(records, schedule, {}, as_of);
     const auto states = inspection::statesOf(records, schedule, as_of);
     return dueOnPlan({devices, records, counting, states, schedule, as_of.today}).devices.at(device.id);
   }

@@ -33,7 +33,7 @@ class OpenFailure : public testing::Test {
   Check& pass() { return records.checks[1]; }
   plan::InspectedOnPlan onPlan(const RoundUnderWay& round) {
     const auto states = inspection::statesOf(records, schedule, {kToday});
-    const Counting counting(records, schedule, {}, {}, kToday);
+    const Counting counting(records, schedule, {}, {kToday});
     return roundOnPlan(round, {}, {{}, records, counting, states, schedule, kToday});
   }
 
@@ -80,7 +80,7 @@ TEST_F(OpenFailure, StaysOpenAfterWhatCountsForNothing) {
 
 // In the history of the device, and wherever the check is shown.
 TEST_F(OpenFailure, IsSaidBehindThePassThatLeavesItOpen) {
-  const auto but = [&] { return Counting(records, schedule, {}, {}, kToday).but(pass()).toStdString(); };
+  const auto but = [&] { return Counting(records, schedule, {}, {kToday}).but(pass()).toStdString(); };
   EXPECT_EQ(but(), "");
   pass().inspector = "Ada Example";
   schedule.retest_by_another = true;
