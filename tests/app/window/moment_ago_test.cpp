@@ -97,7 +97,7 @@ TEST_F(InTheAuditPlace, WhatIsCopiedRightAfterAChangeSaysThatItIsOfAMomentAgo) {
 // It was said that it is done when the audit is there.
 TEST_F(InTheAuditPlace, WhatWaitsForAnAuditAndIsNotDoneIsTold) {
   layout::Layout other = layout();
-  other.name += "!";
+  other.site.name += "!";
   ASSERT_TRUE(window->document().edited().apply({"Rename", other}));
   int asked = 0;
   asker.meanwhile = [&] { ++asked; };
