@@ -103,6 +103,7 @@ void PlanView::showReach(std::shared_ptr<const ReachLayer> reach, bool is_curren
 
 void PlanView::showInspected(std::optional<InspectedOnPlan> inspected) {
   if (inspected && inspection_ && inspection_->inspected() == *inspected) return;
+  if (inspected.has_value() != inspection_.has_value()) drawn_.reset();
   inspection_.reset();
   if (inspected) inspection_.emplace(std::move(*inspected));
   say();
@@ -190,10 +191,16 @@ geometry::Point PlanView::middle() const {
 }
 
 const Picture& PlanView::picture() const {
-  if (drawn_ && drawn_->layout.get() == &shown()) return drawn_->picture;
+  if (drawn_ && drawn_->shown.get() == &shown()) return drawn_->picture;
+  std::shared_ptr<const layout::Layout> layout = snapshot();
+  if (inspection_) {
+    layout::Layout inspected = *layout;
+    inspected.tape_checks.clear();  // they look like a walk
+    layout = std::make_shared<const layout::Layout>(std::move(inspected));
+  }
   std::optional<EarlierItems> earlier;
   if (drawn_) earlier.emplace(EarlierItems{*drawn_->layout, drawn_->picture.items()});
-  drawn_ = Drawn{snapshot(), Picture(shown(), catalogue_.kinds, pictures_, earlier)};
+  drawn_ = Drawn{snapshot(), layout, Picture(*layout, catalogue_.kinds, pictures_, earlier)};
   return drawn_->picture;
 }
 
@@ -275,7 +282,8 @@ void PlanView::paintEvent(QPaintEvent*) {
     paintGrid(painter, view_, theme_, theme_.outside, visible, shown().unit);
   }
   const QRectF inside = visible.adjusted(kRuler_px, kRuler_px, 0, 0);
-  const RoutesOnPlan routes = marks_.routes(view_, selection_);
+  // Where devices are inspected the walk is that of the round.
+  const RoutesOnPlan routes = inspection_ ? RoutesOnPlan() : marks_.routes(view_, selection_);
   marks.taken = routes.lengthBoxes();
   QRectF legend;
   if (reach_) {

@@ -162,7 +162,7 @@ class PlanView : public QWidget, private ToolHost {
   bool audits_are_late_ = false;  // ... unless the last did so in vain
   // Made when it is asked for; where that is another layout than is shown, it is made anew from it.
   struct Drawn {
-    std::shared_ptr<const layout::Layout> layout;
+    std::shared_ptr<const layout::Layout> shown, layout;  // that is drawn of it
     Picture picture;
   };
   mutable std::optional<Drawn> drawn_;

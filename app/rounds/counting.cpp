@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "app/rounds/reasons.h"
-#include "core/planning/round_plan.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -33,9 +32,7 @@ QStringList whatItIsNot(const inspection::Check& said, bool is_stop, const inspe
 }  // namespace
 
 Counting::Counting(const inspection::Records& records, const inspection::Schedule& schedule,
-                   const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-                   const inspection::Now& now) {
-  const inspection::AsOf as_of = planning::asOf(devices, now);
+                   const layout::Layout& layout, const inspection::AsOf& as_of) {
   const auto short_passes = inspection::passesShort(records, schedule, as_of);
   for (const inspection::CheckChain& chain : inspection::chainsOf(records)) {
     const inspection::Check& said = chain.said();

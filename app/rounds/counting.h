@@ -2,12 +2,10 @@
 
 #include <QString>
 #include <map>
-#include <span>
 
 #include "app/plan/items/check_sign.h"
 #include "core/inspection/schedule.h"
 #include "core/layout/layout.h"
-#include "core/planning/inspected_devices.h"
 
 namespace stopwalk::rounds {
 
@@ -17,8 +15,7 @@ class Counting {
  public:
   Counting() = default;
   Counting(const inspection::Records& records, const inspection::Schedule& schedule,
-           const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-           const inspection::Now& now);
+           const layout::Layout& layout, const inspection::AsOf& as_of);
 
   // What is to be said behind "pass"; empty: it counts and leaves nothing open, or it is no pass, or was
   // corrected.

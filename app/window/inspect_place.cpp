@@ -90,6 +90,7 @@ void InspectPlace::connectPages() {
   connect(due_, &rounds::DuePage::startWanted, this, &InspectPlace::showStart);
   connect(due_, &rounds::DuePage::continueWanted, &round_, &rounds::RoundUnderWay::walk);
   connect(due_, &rounds::DuePage::saveWanted, this, &InspectPlace::saveWanted);
+  connect(due_, &rounds::DuePage::saveAndStartWanted, this, &InspectPlace::saveAndStart);
   connect(start_, &rounds::StartForm::startWanted, this, &InspectPlace::startRound);
   connect(start_, &rounds::StartForm::changed, this, &InspectPlace::askOrder);
   connect(start_, &rounds::StartForm::sheetWanted, this,
@@ -181,12 +182,16 @@ inspection::AsOf InspectPlace::asOfLayout() const {
 const InspectPlace::AsOf& InspectPlace::asOfToday() {
   const inspection::Date today = records::momentNow().date;
   if (as_of_ && as_of_->day == today) return *as_of_;
-  as_of_.emplace(AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, asOfLayout()), {}});
-  if (found_)
-    as_of_->counting = rounds::Counting(recordsNow(), source_.schedule, *found_->of.layout, found_->devices,
-                                        records::momentNow());
+  as_of_.emplace(AsOf{today, {}, beside_ ? beside_->comeTo(source_.schedule) : nullptr});
+  if (as_of_->come_to) as_of_->states = as_of_->come_to->states;
   rounds::addMissedFailures(as_of_->states, failed());
   return *as_of_;
+}
+
+const rounds::Counting& InspectPlace::counting() {
+  static const rounds::Counting kNone;
+  const auto& come_to = asOfToday().come_to;
+  return come_to ? come_to->counting : kNone;
 }
 
 const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {

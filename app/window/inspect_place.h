@@ -9,6 +9,7 @@
 #include "app/plan/inspection_layer.h"
 #include "app/records/records_file.h"
 #include "app/rounds/counting.h"
+#include "app/rounds/counts_for.h"
 #include "app/rounds/drafts.h"
 #include "app/rounds/record_writer.h"
 #include "app/rounds/round_under_way.h"
@@ -31,6 +32,7 @@ namespace stopwalk::window {
 
 class MenuMaker;
 class RecordsBeside;
+struct ComeTo;
 
 // What is inspected.
 struct InspectSource {
@@ -98,6 +100,8 @@ class InspectPlace : public QObject {
   void fillDue();
   bool isWayFound() const;
   void showDue();
+  void tellNotYet(const QString& why);
+  void saveAndStart();
   void askOrder();
   void beginCards();
   void showPaper();
@@ -108,6 +112,8 @@ class InspectPlace : public QObject {
   void nameTyped();
   void dropOfAnother(const rounds::Entered& old);
   void showCard();
+  void showCounts();
+  std::optional<rounds::DeviceOn> deviceOn(const std::string& id);
   void roundChanged();
   void cardChanged();
   std::string picked() const;  // a device; empty: none
@@ -119,12 +125,13 @@ class InspectPlace : public QObject {
   void leaveRound();
   void stopCorrecting();
   QString correctsText() const;
-  void correct(std::size_t check);
+  void correct(std::size_t check, const std::string& device);
   bool isCorrecting() const;
   void startRound();
   bool canBeginAt(const inspection::RoundWalk& walk) const;
   void record();
-  void recordTakenAway();
+  void recordTakenAway(const rounds::Entered& entered);
+  QString whatIsTakenAway(const rounds::Entered& entered, const rounds::Entered& kept) const;
   void write(inspection::Check check);
   bool isThere(const std::string& device) const;
   QString whyStillFailed(const inspection::Check& check) const;
@@ -140,7 +147,7 @@ class InspectPlace : public QObject {
   const inspection::Records& recordsNow() const { return read_->log.records; }
   const std::vector<inspection::FailedDevice>& failed() const;
   const std::vector<inspection::DeviceState>& states() { return asOfToday().states; }
-  const rounds::Counting& counting() { return asOfToday().counting; }
+  const rounds::Counting& counting();
   QString whyNotYet() const;
   QString whatIsMissed() const;
   QString whatIsForgotten() const;
@@ -168,8 +175,8 @@ class InspectPlace : public QObject {
   // What they come to by the devices and the schedule, once asked for.
   struct AsOf {
     inspection::Date day{};
-    std::vector<inspection::DeviceState> states;
-    rounds::Counting counting;
+    std::vector<inspection::DeviceState> states;  // with what is missed
+    std::shared_ptr<const ComeTo> come_to;        // null: there are no records yet
   };
   inspection::AsOf asOfLayout() const;
   const AsOf& asOfToday();

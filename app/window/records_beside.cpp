@@ -26,8 +26,19 @@ bool goesOn(const records::ReadRecords& now, const records::ReadRecords& known) 
 RecordsBeside::RecordsBeside(QObject* parent)
     : QObject(parent),
       reader_(
-          this, [](const std::string& layout, const auto& give) { give(records::readRecords(layout)); },
-          [this](std::shared_ptr<const records::ReadRecords> read) { take(std::move(read)); },
+          this,
+          [this](const std::string& layout, const auto& give) {
+            Answer answer{std::make_shared<const records::ReadRecords>(records::readRecords(layout)),
+                          nullptr};
+            HeldAgainst held;
+            {
+              const std::lock_guard lock(holding_);
+              held = hold_;  // as it is by now
+            }
+            answer.come_to = std::make_shared<const ComeTo>(answer.read->log.records, std::move(held));
+            give(std::move(answer));
+          },
+          [this](std::shared_ptr<const Answer> answer) { take(*answer); },
           [this](const QString& why) {  // such as for want of memory: tried again at the next look
             reader_.leave();
             stamp_ = {};
@@ -35,7 +46,7 @@ RecordsBeside::RecordsBeside(QObject* parent)
             unread.file = records::recordsFileOf(QFile::encodeName(layout_path_).toStdString());
             unread.there = true;
             unread.unreadable = why.toStdString();
-            take(std::make_shared<const records::ReadRecords>(std::move(unread)));
+            take({std::make_shared<const records::ReadRecords>(std::move(unread)), nullptr});
           }) {
   look_.setInterval(kLookEvery_ms);
   connect(&look_, &QTimer::timeout, this, &RecordsBeside::look);
@@ -55,6 +66,7 @@ void RecordsBeside::follow(const QString& layout_path) {
   stamp_ = {};
   reader_.leave();
   read_ = known_ = std::make_shared<records::ReadRecords>();
+  come_to_.reset();
   are_missed_ = false;
   kept_.clear();
   failed_.reset();
@@ -77,6 +89,22 @@ void RecordsBeside::setLayout(std::shared_ptr<const layout::Layout> layout,
   failed_.reset();
 }
 
+HeldAgainst RecordsBeside::heldAgainst(const inspection::Schedule& schedule) const {
+  return {schedule, layout_, devices_, records::momentNow()};
+}
+
+void RecordsBeside::holdAgainst(const inspection::Schedule& schedule) {
+  HeldAgainst held = heldAgainst(schedule);
+  const std::lock_guard lock(holding_);
+  hold_ = std::move(held);
+}
+
+std::shared_ptr<const ComeTo> RecordsBeside::comeTo(const inspection::Schedule& schedule) {
+  HeldAgainst now = heldAgainst(schedule);
+  if (!come_to_ || come_to_->by != now) come_to_ = std::make_shared<const ComeTo>(records(), std::move(now));
+  return come_to_;
+}
+
 void RecordsBeside::look() {
   const Stamp now = stampNow();
   if (now == stamp_) return;
@@ -87,14 +115,17 @@ void RecordsBeside::look() {
 
 void RecordsBeside::lookNow() {
   look();
+  const int asked = reader_.asked();
   QEventLoop until_read;
   connect(this, &RecordsBeside::changed, &until_read, &QEventLoop::quit);
-  while (isReading()) until_read.exec(QEventLoop::ExcludeUserInputEvents);
+  while (!reader_.isAnswered(asked))
+    if (until_read.exec(QEventLoop::ExcludeUserInputEvents) < 0) return;  // the program ends
 }
 
-void RecordsBeside::take(std::shared_ptr<const records::ReadRecords> read) {
+void RecordsBeside::take(Answer answer) {
   failed_.reset();
-  read_ = std::move(read);
+  read_ = std::move(answer.read);
+  come_to_ = std::move(answer.come_to);
   are_missed_ = !goesOn(*read_, *known_);
   if (!are_missed_) known_ = read_;
   emit changed();
@@ -142,8 +173,11 @@ const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspect
   const inspection::Date today = moment.date;
   const inspection::AsOf as_of{moment, devices_};
   if (failed_ && failed_->by == schedule && failed_->on == today) return failed_->devices;
+  holdAgainst(schedule);
+  const bool is_found = known_ == read_ && come_to_ && come_to_->by.schedule == schedule &&
+                        come_to_->by.devices == devices_ && come_to_->by.now.day == today;
   std::vector<inspection::FailedDevice> failed =
-      inspection::failedDevices(known_->log.records, schedule, as_of);
+      is_found ? come_to_->failed : inspection::failedDevices(known_->log.records, schedule, as_of);
   if (are_missed_)
     for (inspection::FailedDevice& now : inspection::failedDevices(records(), schedule, as_of))
       if (std::ranges::find(failed, now.device, &inspection::FailedDevice::device) == failed.end())

@@ -3,9 +3,11 @@
 #include <QObject>
 #include <QTimer>
 #include <memory>
+#include <mutex>
 #include <optional>
 
 #include "app/records/records_file.h"
+#include "app/window/come_to.h"
 #include "app/window/newest_answered.h"
 #include "core/inspection/schedule.h"
 #include "core/layout/device_kind.h"
@@ -26,7 +28,8 @@ class RecordsBeside : public QObject {
   // Empty for a layout without a file, which has no records.
   void follow(const QString& layout_path);
   void look();
-  // And waits for what is read: the window is painted meanwhile, and nothing else happens in it.
+  // And waits for what was there then, or later, to be read: the window is painted meanwhile, and nothing
+  // else happens in it. What another program writes while it is read is not waited for.
   void lookNow();
   // What is there now is not known yet.
   bool isReading() const { return !reader_.isCurrent(); }
@@ -36,8 +39,12 @@ class RecordsBeside : public QObject {
 
   const std::shared_ptr<const records::ReadRecords>& read() const { return read_; }
   const inspection::Records& records() const { return read_->log.records; }
-  // Remembered: it is asked for with every audit.
+  // Remembered: it is asked for with every audit. By this schedule they are held against the layout on the
+  // thread that reads them, from now on.
   const std::vector<inspection::FailedDevice>& failed(const inspection::Schedule& schedule);
+  // What they come to today, without those that are missed: found while they were read, or at once where the
+  // layout, the schedule or the day is another since.
+  std::shared_ptr<const ComeTo> comeTo(const inspection::Schedule& schedule);
   // Whether records that were read are there no longer, or not as they were.
   bool areMissed() const { return are_missed_; }
   // What is there now is gone on from; nothing is missed any more. What failed by what was missed stays
@@ -59,7 +66,13 @@ class RecordsBeside : public QObject {
     bool operator==(const Stamp&) const = default;
   };
   Stamp stampNow() const;
-  void take(std::shared_ptr<const records::ReadRecords> read);
+  struct Answer {
+    std::shared_ptr<const records::ReadRecords> read;
+    std::shared_ptr<const ComeTo> come_to;  // null: it is not known yet
+  };
+  void take(Answer answer);
+  HeldAgainst heldAgainst(const inspection::Schedule& schedule) const;
+  void holdAgainst(const inspection::Schedule& schedule);
   void addKept(std::vector<inspection::FailedDevice>& failed, const inspection::Schedule& schedule) const;
   QString missed() const;
   QString fileName() const;
@@ -81,8 +94,11 @@ class RecordsBeside : public QObject {
     std::vector<inspection::FailedDevice> devices;
   };
   std::optional<Failed> failed_;
+  std::shared_ptr<const ComeTo> come_to_;  // what `read_` does; null: it is not known
   QTimer look_;
-  NewestAnswered<std::string, records::ReadRecords> reader_;  // of the layout's path
+  std::mutex holding_;
+  HeldAgainst hold_;                            // what they are held against as they are read
+  NewestAnswered<std::string, Answer> reader_;  // of the layout's path
 };
 
 }  // namespace stopwalk::window

@@ -3993,6 +3993,16 @@
         <source>Not recorded: the device failed meanwhile, by check %1. If you tried it after that, record this once more; else try it again, or choose what you find.</source>
         <translation>No registrado: el dispositivo falló entretanto, en la comprobación %1. Si lo probó después de eso, regístrelo una vez más; si no, pruébelo de nuevo, o elija lo que encuentre.</translation>
     </message>
+    <message>
+        <source>%1 (check %2 of %3, %4)</source>
+        <comment>what is due; why that check was not it</comment>
+        <translation>%1 (comprobación %2 del %3, %4)</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>could not be reached; a day</comment>
+        <translation>%1 el %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5701,6 +5711,46 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::CountsFor</name>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;</source>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>not ticked: %1</source>
+        <translation>sin marcar: %1</translation>
+    </message>
+    <message>
+        <source>Recorded like this, it stays failed: %1.</source>
+        <translation>Registrado así, el fallo sigue abierto: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, the device stays due for: %1, %2.</source>
+        <translation>Registrado así, queda pendiente en el dispositivo: %1, %2.</translation>
+    </message>
+    <message>
+        <source>It counts as no test.</source>
+        <translation>No cuenta como prueba.</translation>
+    </message>
+    <message>
+        <source>It counts as: %1.</source>
+        <translation>Cuenta como: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what is due; what was not ticked</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::DeviceHistory</name>
     <message>
         <source>%1 (%2 runs)</source>
@@ -5895,6 +5945,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Save the layout, then start</source>
+        <translation>Guardar la distribución y empezar</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::FailureForm</name>
@@ -6028,6 +6082,14 @@
     <message>
         <source>In this round</source>
         <translation>En esta ronda</translation>
+    </message>
+    <message>
+        <source>%1 It does not count in full: %2.</source>
+        <translation>%1 No cuenta del todo: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Still due: %2.</source>
+        <translation>%1 Aún pendiente: %2.</translation>
     </message>
 </context>
 <context>
@@ -7106,6 +7168,14 @@
         <source>What came &amp;of it</source>
         <translation>&amp;Qué resultó</translation>
     </message>
+    <message>
+        <source>%1 Of what was entered here before, only the note and the second person are recorded with it.</source>
+        <translation>%1 De lo que se introdujo aquí antes, solo se registran con ello la nota y la segunda persona.</translation>
+    </message>
+    <message>
+        <source>%1 Still due: %2.</source>
+        <translation>%1 Aún pendiente: %2.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
@@ -7947,6 +8017,22 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>The audit is still being computed; this is done when it is there.</source>
         <translation>La auditoría aún se está calculando; se hace en cuanto esté.</translation>
+    </message>
+    <message>
+        <source>What was to be done once the audit is there is not done: %1. Ask for it again.</source>
+        <translation>Lo que debía hacerse en cuanto estuviera la auditoría no se hace: %1. Vuelva a pedirlo.</translation>
+    </message>
+    <message>
+        <source>something else was asked for</source>
+        <translation>se pidió otra cosa</translation>
+    </message>
+    <message>
+        <source>another layout was opened</source>
+        <translation>se abrió otra distribución</translation>
+    </message>
+    <message>
+        <source>the audit could not be computed</source>
+        <translation>no se pudo calcular la auditoría</translation>
     </message>
 </context>
 <context>

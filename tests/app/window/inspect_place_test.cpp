@@ -92,6 +92,27 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   EXPECT_FALSE(shown.has_value());
 }
 
+// The walk that is drawn where one inspects is that of the round: no other is walked.
+TEST_F(Inspecting, ThePlanShowsNoWalksOfTheAudit) {
+  openAndCome();
+  window->selection().set("table-saw");
+  const auto painted = [&](bool with_report) {
+    plan().showInspected(plan::InspectedOnPlan{});
+    if (!with_report) plan().setReport(nullptr, false);
+    return plan().grab().toImage();
+  };
+  ASSERT_TRUE(becomes([&] { return plan().isAudited(); }));
+  const QImage with = painted(true);
+  EXPECT_EQ(with, painted(false));
+  layout::Layout untaped = layout();
+  ASSERT_FALSE(untaped.tape_checks.empty());
+  untaped.tape_checks.clear();
+  window->goToPlace(WorkPlace::Draw);
+  ASSERT_TRUE(window->document().edited().apply({"Take the tape checks away", untaped}));
+  window->goToPlace(WorkPlace::Inspect);
+  EXPECT_EQ(with, painted(false)) << "a walk that was measured by tape is none of the round";
+}
+
 TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {
   openAndCome();
   key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
@@ -123,6 +144,32 @@ TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {
   form.startButton()->click();
   EXPECT_TRUE(form.told().contains("Nobody can stand")) << form.told().toStdString();
   EXPECT_EQ(onDisk().rounds.size(), 1u);
+}
+
+// Beside the button, with another that saves: nobody has to know where else to look.
+TEST_F(Inspecting, ARoundOfALayoutWithUnsavedChangesAsksForItToBeSavedAndIsThenStarted) {
+  openAndCome();
+  layout::Layout other = layout();
+  other.site.name = "Another name";
+  window->goToPlace(WorkPlace::Draw);
+  ASSERT_TRUE(window->document().edited().apply({"Rename", other}));
+  come();
+  ASSERT_TRUE(becomes([&] { return place().due().startButton()->isEnabled(); }));
+  place().due().startButton()->click();
+  settle();
+  EXPECT_TRUE(place().due().told().contains("Save it first")) << place().due().told().toStdString();
+  QPushButton* save = place().due().saveFirstButton();
+  EXPECT_TRUE(save->isVisible());
+  EXPECT_EQ(QApplication::focusWidget(), save);
+  EXPECT_TRUE(window->isWindowModified()) << "nothing is saved unasked";
+  key(Qt::Key_Space);
+  EXPECT_FALSE(window->isWindowModified());
+  ASSERT_TRUE(becomes([&] { return place().start().isVisible(); }));
+  EXPECT_EQ(QApplication::focusWidget(), place().start().name());
+  emit place().start().left();
+  settle();
+  EXPECT_TRUE(place().due().told().isEmpty());
+  EXPECT_FALSE(save->isVisible());
 }
 
 TEST_F(Inspecting, TheCardOfADeviceThatNoWayLeadsToSaysSo) {
@@ -206,7 +253,7 @@ TEST_F(Inspecting, GoesBackToItsRoundAfterACheckOfAnotherWasCorrected) {
   const QString paper = QString::fromStdString(inspection::momentText(records::momentNow()));
   card().onPaper()->setText(paper);
   for (const bool leaves : {true, false}) {
-    place().history().correctWanted(onDisk().checks.front().number);
+    correct(onDisk().checks.front());
     ASSERT_EQ(round().round()->number, first);
     EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the paper was of the other round";
     if (leaves) {
