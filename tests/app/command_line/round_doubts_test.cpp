@@ -76,6 +76,9 @@ TEST_F(RoundDoubts, NothingIsCalledGoodByRecordsOfWhichALineCannotBeRead) {
   std::string text = log();
   text.replace(text.find("\"device\""), 8, "\"devise\"");
   write("shop.inspections.jsonl", text);
+  EXPECT_NE(round({"show"}).out.find("saw/stop: failed since"), std::string::npos) << "it is named";
+  text.replace(text.find("saw/stop\",\"machines"), 8, "sxw/stop");
+  write("shop.inspections.jsonl", text);
   const Ran audit = runProgram({"audit", path("shop.layout.yaml")});
   EXPECT_EQ(audit.out.find("no device is failed"), std::string::npos) << audit.out;
   EXPECT_NE(audit.out.find("no device is known to be failed"), std::string::npos) << audit.out;
@@ -101,7 +104,7 @@ TEST_F(RoundDoubts, WhatNobodyCanReadMayHaveBeenAFailure) {
   record("saw/stop", "fail");
   EXPECT_EQ(round({"show"}).err, "");
   std::string text = log();
-  text.replace(text.rfind("\"result\":"), 9, "\"result\"{");
+  text.replace(text.rfind("\"result\":\"fail"), 14, "\"result\"{\"fxil");
   write("shop.inspections.jsonl", text);
   EXPECT_NE(round({"show"}).err.find("One line can no longer be read: it may have been a failure."),
             std::string::npos)
