@@ -62,7 +62,7 @@ void tellFailed(const Options& options, const Input& input, Session& session) {
   if (input.file == "-") return;
   const auto read = readRecordsOf(input.file, session);
   for (const inspection::FailedDevice& f : inspection::failedDevices(
-           read->log.records, {}, planning::asOf(*input.layout, input.kinds, nowOf(session.console).date)))
+           read->log.records, {}, planning::asOf(*input.layout, input.kinds, nowOf(session.console))))
     if (f.device == options.from || f.device == options.to)
       session.console.err << "stopwalk: " << f.device << " failed on " << inspection::dayText(f.on)
                           << " and has not passed since (" << read->file << ")\n";

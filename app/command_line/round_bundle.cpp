@@ -22,9 +22,10 @@ struct Options : RoundOptions {
 };
 
 // The audit as of now, with what the records say.
-files::FiledReport reportFor(const Inspected& all, const audit::Profile& profile, inspection::Date today) {
+files::FiledReport reportFor(const Inspected& all, const audit::Profile& profile,
+                             const inspection::Now& now) {
   const auto failed = planning::withoutRemoved(
-      inspection::failedDevices(all.records(), profile.inspection, all.asOf(today)), *all.input.layout);
+      inspection::failedDevices(all.records(), profile.inspection, all.asOf(now)), *all.input.layout);
   const auto used = files::recordsUsed(all.read.file, all.read.log, failed,
                                        planning::notInLayout(failed, *all.input.layout));
   return {all.input.file, all.layoutNow().sha256,
@@ -79,10 +80,10 @@ Exit bundle(const Options& options, Session& session) {
   const ChosenProfile chosen = Profiles(session).of(all.input);
   if (!chosen.profile) return chosen.exit;
   const audit::Profile profile = audit::withHouseRules(*chosen.profile, all.input.layout->house_rules);
-  const inspection::Date today = nowOf(session.console).date;
-  const files::FiledReport report = reportFor(all, profile, today);
+  const inspection::Now now = nowOf(session.console);
+  const files::FiledReport report = reportFor(all, profile, now);
   const inspection::Bundle bundle =
-      planning::bundleOf(all.records(), all.schedule, *from, *to, all.asOf(today), *all.input.layout);
+      planning::bundleOf(all.records(), all.schedule, *from, *to, all.asOf(now), *all.input.layout);
   const Exit written = pdf ? writePdf(options, all, profile, bundle, report, session)
                            : writeResult(files::bundleCsv(bundle, report), options.out, session);
   if (written != Exit::Done) return written;

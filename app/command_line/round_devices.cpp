@@ -18,7 +18,8 @@ void addScopeOptions(CLI::App& command, RoundScope& scope) {
 }
 
 std::optional<planning::RoundOrder> devicesIn(const RoundScope& scope, const WalkOptions& walk,
-                                              const Inspected& all, inspection::Date day, Session& session) {
+                                              const Inspected& all, const inspection::Now& day,
+                                              Session& session) {
   const std::vector<layout::Room>& rooms = all.input.layout->rooms;
   if (!scope.room.empty() && std::ranges::find(rooms, scope.room, &layout::Room::id) == rooms.end()) {
     std::vector<std::string> ids;

@@ -21,7 +21,8 @@ void addScopeOptions(CLI::App& command, RoundScope& scope);
 // In the order of the shortest walk, what is due as of the day; none: there is no such room or start, and the
 // person is told.
 std::optional<planning::RoundOrder> devicesIn(const RoundScope& scope, const WalkOptions& walk,
-                                              const Inspected& all, inspection::Date day, Session& session);
+                                              const Inspected& all, const inspection::Now& day,
+                                              Session& session);
 
 // Of each device that no way leads to a sentence.
 std::string leftOutText(const planning::InspectionWalk& walk);

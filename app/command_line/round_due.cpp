@@ -43,7 +43,8 @@ std::vector<Due> failedFirst(std::vector<Due> list, std::span<const inspection::
 }
 
 Exit due(const Options& options, Session& session) {
-  const Date today = nowOf(session.console).date;
+  const inspection::Moment now = nowOf(session.console);
+  const Date today = now.date;
   const auto asked = options.on.empty() ? std::optional(today) : inspection::parseDate(options.on);
   if (!asked) {
     session.console.err << "stopwalk: --on " << options.on << ": a date as 2026-03-02 is expected\n";
@@ -59,16 +60,16 @@ Exit due(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   const std::vector<std::string> ids = all.ids();
-  const auto states = inspection::statesOf(all.records(), all.schedule, all.asOf(today));
+  const auto states = inspection::statesOf(all.records(), all.schedule, all.asOf(now));
   const std::vector<Due> list = failedFirst(inspection::dueOn(ids, states, all.schedule, day), states);
   std::vector<inspection::Check> actions;
-  const auto open = planning::withoutRemoved(inspection::openActions(all.records(), all.asOf(today)),
-                                             all.records(), *all.input.layout, today);
+  const auto open = planning::withoutRemoved(inspection::openActions(all.records(), all.asOf(now)),
+                                             all.records(), *all.input.layout, now);
   for (const inspection::Check* c : open)
     if (c->corrective->due && *c->corrective->due <= day) actions.push_back(*c);
   const auto next = inspection::nextDue(ids, states, all.schedule, day, open);
   const auto gone = planning::notInLayout(
-      inspection::failedDevices(all.records(), all.schedule, all.asOf(today)), *all.input.layout);
+      inspection::failedDevices(all.records(), all.schedule, all.asOf(now)), *all.input.layout);
   const std::string fault = files::faultText(all.read.log);
   const auto overdue =
       std::ssize(gone) + std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +

@@ -37,7 +37,7 @@ struct Inspected {
     return planning::findDevice(devices, device);
   }
   std::vector<std::string> ids() const { return planning::idsOf(devices); }
-  inspection::AsOf asOf(inspection::Date today) const { return planning::asOf(devices, today); }
+  inspection::AsOf asOf(const inspection::Now& now) const { return planning::asOf(devices, now); }
   inspection::LayoutThen layoutNow() const;
 };
 

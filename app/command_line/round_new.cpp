@@ -38,7 +38,7 @@ Exit open(const Options& options, Session& session) {
   if (!round) return Exit::Wrong;
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
-  const auto order = devicesIn(options.scope, options.walk, all, round->at.date, session);
+  const auto order = devicesIn(options.scope, options.walk, all, round->at, session);
   if (!order) return Exit::Wrong;
   if (order->devices.empty()) {
     session.console.err << "stopwalk: no round opened: " << options.scope.whyNone() << "\n";

@@ -192,7 +192,7 @@ std::string sentence(const Check& check, const std::string& file) {
 void tellShort(const Check& check, const Options& options, const Inspected& all, Session& session) {
   const records::ReadRecords now = records::readRecords(options.layout);
   const auto passes =
-      inspection::passesShort(now.log.records, all.schedule, all.asOf(nowOf(session.console).date));
+      inspection::passesShort(now.log.records, all.schedule, all.asOf(nowOf(session.console)));
   const auto pass = passes.find(check.number);
   if (pass == passes.end()) return;
   session.console.err << "stopwalk: "
@@ -207,7 +207,7 @@ void tellShort(const Check& check, const Options& options, const Inspected& all,
 void tellNotClosed(const Check& check, const Options& options, const Inspected& all, Session& session) {
   const records::ReadRecords now = records::readRecords(options.layout);
   const auto failed =
-      inspection::failedDevices(now.log.records, all.schedule, all.asOf(nowOf(session.console).date));
+      inspection::failedDevices(now.log.records, all.schedule, all.asOf(nowOf(session.console)));
   const auto open = std::ranges::find(failed, check.device, &inspection::FailedDevice::device);
   if (open == failed.end() || open->removed) return;
   session.console.err << "stopwalk: " << files::printable(check.device, "") << " still counts as failed: "

@@ -35,7 +35,7 @@ std::optional<poster::Wish> wishOf(const Options& options, Session& session) {
 // What is walked: the round's own list, or what a round opened now would have; none: wrong, and told.
 std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const Inspected& all,
                                                  Session& session) {
-  const inspection::Date today = nowOf(session.console).date;
+  const inspection::Moment now = nowOf(session.console);
   poster::RoundSheetMatter matter{*all.input.layout,
                                   all.input.kinds,
                                   all.input.file,
@@ -43,10 +43,10 @@ std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const I
                                   {},
                                   {},
                                   {},
-                                  inspection::failedDevices(all.records(), all.schedule, all.asOf(today)),
-                                  today};
+                                  inspection::failedDevices(all.records(), all.schedule, all.asOf(now)),
+                                  now.date};
   if (options.round == 0) {
-    const auto order = devicesIn(options, options.walk, all, today, session);
+    const auto order = devicesIn(options, options.walk, all, now, session);
     if (!order) return std::nullopt;
     matter.devices = order->devices;
     matter.walk = options.walk.how();
@@ -63,9 +63,9 @@ std::optional<poster::RoundSheetMatter> matterOf(const Options& options, const I
   matter.of = round->of;
   matter.round = *round;
   matter.walk = round->walk;
-  planning::RoundOrder now =
+  planning::RoundOrder found =
       planning::asWalked(round->devices, round->walk, *all.input.layout, all.input.kinds);
-  if (now.devices == round->devices) matter.found = std::move(now.walk);
+  if (found.devices == round->devices) matter.found = std::move(found.walk);
   return matter;
 }
 

@@ -22,7 +22,7 @@ struct Options : RoundOptions {
   std::string device;
 };
 
-files::ShownRecords shownFor(const Options& options, const Inspected& all, inspection::Date today) {
+files::ShownRecords shownFor(const Options& options, const Inspected& all, const inspection::Now& now) {
   const inspection::Records& records = all.records();
   files::ShownRecords shown;
   shown.fault = files::faultText(all.read.log);
@@ -33,12 +33,12 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, inspe
     if ((options.round == 0 || rounds[i] == options.round) &&
         (options.device.empty() || records.checks[i].device == options.device))
       shown.checks.push_back(records.checks[i]);
-  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(today)))
+  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(now)))
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
   shown.failed = planning::withoutRemoved(shown.failed, *all.input.layout);
   shown.gone = planning::notInLayout(shown.failed, *all.input.layout);
-  for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(today)), records,
-                                                 *all.input.layout, today))
+  for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(now)), records,
+                                                 *all.input.layout, now))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
   return shown;
 }
@@ -165,12 +165,12 @@ std::string openText(const files::ShownRecords& shown, const Options& options, c
 
 std::string pageOf(const Options& options, const files::ShownRecords& shown, const Inspected& all,
                    const Session& session) {
-  const inspection::Date today = nowOf(session.console).date;
+  const inspection::Now now = nowOf(session.console);
   const TableStyle style{std::min(session.console.columns, kWidestText), session.console.colour};
   std::string text = shown.fault.empty() ? "" : paragraph(shown.fault, 0, style);
   if (options.device.empty())
     for (const inspection::Round& r : shown.rounds) text += roundText(r, all.records(), style);
-  const Passes passes = inspection::passesShort(all.records(), all.schedule, all.asOf(today));
+  const Passes passes = inspection::passesShort(all.records(), all.schedule, all.asOf(now));
   return text + (text.empty() ? "" : "\n") + checkTable(shown.checks, all.records(), passes, style) + "\n" +
          openText(shown, options, all, style);
 }
@@ -194,7 +194,7 @@ Exit show(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   if (!areKnown(options, all, session)) return Exit::Wrong;
-  const files::ShownRecords shown = shownFor(options, all, nowOf(session.console).date);
+  const files::ShownRecords shown = shownFor(options, all, nowOf(session.console));
   return writeResult(options.json() ? files::shownJson(shown) + "\n" : pageOf(options, shown, all, session),
                      "", session);
 }

@@ -13,7 +13,7 @@ UsedRecords recordsOf(const Input& input, const inspection::Schedule& schedule, 
   if (!read->there) return {};
   if (!read->unreadable.empty()) return {false, {}, {}};
   const layout::Layout& layout = *input.layout;
-  const auto as_of = planning::asOf(layout, input.kinds, nowOf(session.console).date);
+  const auto as_of = planning::asOf(layout, input.kinds, nowOf(session.console));
   UsedRecords records{
       true,
       planning::withoutRemoved(inspection::failedDevices(read->log.records, schedule, as_of), layout),

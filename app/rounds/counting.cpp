@@ -34,8 +34,8 @@ QStringList whatItIsNot(const inspection::Check& said, bool is_stop, const inspe
 
 Counting::Counting(const inspection::Records& records, const inspection::Schedule& schedule,
                    const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-                   inspection::Date today) {
-  const inspection::AsOf as_of = planning::asOf(devices, today);
+                   const inspection::Now& now) {
+  const inspection::AsOf as_of = planning::asOf(devices, now);
   const auto short_passes = inspection::passesShort(records, schedule, as_of);
   for (const inspection::CheckChain& chain : inspection::chainsOf(records)) {
     const inspection::Check& said = chain.said();

@@ -18,7 +18,7 @@ class Counting {
   Counting() = default;
   Counting(const inspection::Records& records, const inspection::Schedule& schedule,
            const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
-           inspection::Date today);
+           const inspection::Now& now);
 
   // What is to be said behind "pass"; empty: it counts and leaves nothing open, or it is no pass, or was
   // corrected.

@@ -91,7 +91,8 @@ void InspectPlace::fillDue() {
 void InspectPlace::showStart() {
   if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
   const auto ids = planning::idsOf(found_->devices);
-  const auto due = planning::dueAmong(found_->devices, recordsNow(), source_.schedule, today(), failed());
+  const auto due =
+      planning::dueAmong(found_->devices, recordsNow(), source_.schedule, records::momentNow(), failed());
   start_->show(due.size(), ids.size(), roomsOf(*source_.layout, found_->devices),
                placesOf(*source_.layout, found_->devices));
   if (due.empty()) start_->choose(rounds::StartForm::Over::All);
@@ -109,7 +110,7 @@ void InspectPlace::askOrder() {
   if (!found_ || side_->currentWidget() != start_) return;
   const LiveOrder::Question now{found_->of.layout, found_->of.kinds,
                                 planning::devicesIn(start_->scope(), found_->devices, recordsNow(),
-                                                    source_.schedule, today(), failed()),
+                                                    source_.schedule, records::momentNow(), failed()),
                                 start_->walk()};
   if (now.ids.size() > kMostLive) {
     order_asked_.reset();

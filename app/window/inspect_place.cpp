@@ -174,8 +174,8 @@ std::string InspectPlace::recordsFile() const {
 }
 
 inspection::AsOf InspectPlace::asOfLayout() const {
-  const inspection::Date today = records::momentNow().date;
-  return found_ ? planning::asOf(found_->devices, today) : inspection::AsOf{today};
+  const inspection::Now now = records::momentNow();
+  return found_ ? planning::asOf(found_->devices, now) : inspection::AsOf{now};
 }
 
 const InspectPlace::AsOf& InspectPlace::asOfToday() {
@@ -183,8 +183,8 @@ const InspectPlace::AsOf& InspectPlace::asOfToday() {
   if (as_of_ && as_of_->day == today) return *as_of_;
   as_of_.emplace(AsOf{today, inspection::statesOf(recordsNow(), source_.schedule, asOfLayout()), {}});
   if (found_)
-    as_of_->counting =
-        rounds::Counting(recordsNow(), source_.schedule, *found_->of.layout, found_->devices, today);
+    as_of_->counting = rounds::Counting(recordsNow(), source_.schedule, *found_->of.layout, found_->devices,
+                                        records::momentNow());
   rounds::addMissedFailures(as_of_->states, failed());
   return *as_of_;
 }

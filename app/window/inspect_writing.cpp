@@ -27,7 +27,7 @@ void InspectPlace::startRound() {
   if (!paper.why.isEmpty()) return start_->tell(paper.why);
   const planning::RoundScope scope = start_->scope();
   const auto ids = planning::devicesIn(scope, found_->devices, recordsNow(), source_.schedule,
-                                       paper.at.value_or(now).date, failed());
+                                       paper.at.value_or(now), failed());
   if (ids.empty())
     return start_->tell(scope.due ? tr("There is no device that is due.")
                                   : tr("There is no device to inspect."));
@@ -85,7 +85,7 @@ void InspectPlace::record() {
 // Asked for twice, as Enter goes from card to card.
 void InspectPlace::recordTakenAway() {
   if (isCorrecting()) return refuse(tr("The device is no longer on the plan."));
-  if (inspection::removedDevices(recordsNow(), records::momentNow().date).contains(round_.device()))
+  if (inspection::removedDevices(recordsNow(), records::momentNow()).contains(round_.device()))
     return refuse(tr("That it was taken away is recorded already."));
   if (std::exchange(asked_once_, shown_) != shown_)
     return refuse(

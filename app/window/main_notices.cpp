@@ -58,7 +58,7 @@ void MainWindow::showLeftRecords(const QString& was) {
   if (!left.there || left.file == recordsOf(document_->path())) return notices_->clear("left records");
   const QString old = QFileInfo(was).fileName();
   const auto failed = inspection::failedDevices(left.log.records, profile_.inspection,
-                                                planning::asOf(*shown_, *kinds_, records::momentNow().date))
+                                                planning::asOf(*shown_, *kinds_, records::momentNow()))
                           .size();
   QString text =
       !left.unreadable.empty()

@@ -116,7 +116,7 @@ void RecordsBeside::takeAsTheyAre() {
 void RecordsBeside::addKept(std::vector<inspection::FailedDevice>& failed,
                             const inspection::Schedule& schedule) const {
   const std::vector<inspection::CheckChain> chains = inspection::chainsOf(records());
-  inspection::Closing closing{schedule.retest_by_another, {records(), records::momentNow().date}};
+  inspection::Closing closing{schedule.retest_by_another, {records(), records::momentNow()}};
   for (inspection::FailedDevice kept : kept_) {
     if (std::ranges::find(failed, kept.device, &inspection::FailedDevice::device) != failed.end()) continue;
     inspection::Check failure;
@@ -138,8 +138,9 @@ void RecordsBeside::addKept(std::vector<inspection::FailedDevice>& failed,
 }
 
 const std::vector<inspection::FailedDevice>& RecordsBeside::failed(const inspection::Schedule& schedule) {
-  const inspection::Date today = records::momentNow().date;
-  const inspection::AsOf as_of{today, devices_};
+  const inspection::Moment moment = records::momentNow();
+  const inspection::Date today = moment.date;
+  const inspection::AsOf as_of{moment, devices_};
   if (failed_ && failed_->by == schedule && failed_->on == today) return failed_->devices;
   std::vector<inspection::FailedDevice> failed =
       inspection::failedDevices(known_->log.records, schedule, as_of);

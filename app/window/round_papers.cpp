@@ -27,12 +27,12 @@ const poster::Paper& paperOf(const poster::Wish& wish) {
 
 // What a round opened now would go over, in the order of the walk.
 planning::RoundOrder orderNow(const RoundPaperSource& source, const planning::RoundScope& scope,
-                              const inspection::RoundWalk& walk, Date today) {
+                              const inspection::RoundWalk& walk, const inspection::Now& now) {
   const layout::Layout& layout = *source.of.layout;
   const auto devices =
       planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
   const auto ids = planning::devicesIn(scope, devices, source.read.log.records, source.of.profile.inspection,
-                                       today, source.of.failed);
+                                       now, source.of.failed);
   return planning::asWalked(ids, walk, layout, *source.of.kinds);
 }
 
@@ -150,7 +150,7 @@ void RoundPapers::makeSheet(const RoundPaperSource& source, const planning::Roun
   aside_([&] {
     planning::RoundOrder order =
         source.round ? planning::asWalked(source.round->devices, walk, matter.layout, matter.kinds)
-                     : orderNow(source, scope, walk, today);
+                     : orderNow(source, scope, walk, records::momentNow());
     can_begin = order.no_start.empty();
     putOrder(matter, std::move(order));
     if (matter.devices.empty()) return;
@@ -240,7 +240,7 @@ void RoundPapers::writeBundle(const RoundPaperSource& source, const Period& peri
     const auto devices =
         planning::inspectedDevices(layout, *source.of.kinds, floor::buildPlan(layout, floor::Hours::Open));
     bundle = planning::bundleOf(source.read.log.records, source.of.profile.inspection, period.from, period.to,
-                                planning::asOf(devices, today), layout);
+                                planning::asOf(devices, records::momentNow()), layout);
     bundle.failed = failed;  // by records that are missed too, as its audit
   });
   const files::RecordsUsed used =

@@ -34,6 +34,17 @@ std::string momentText(const Moment& moment);
 // Seconds since 1970 in UTC: what tells which of two is earlier.
 std::int64_t instantOf(const Moment& moment);
 
+// Now, as a clock of some place shows it. A day alone has no time: what bears a later date is to come then.
+struct Now {
+  Now() = default;
+  Now(Date today) : day(today) {}
+  Now(const Moment& at) : day(at.date), instant(instantOf(at)) {}
+  Date day{};
+  std::optional<std::int64_t> instant = {};
+  // Another place may have the next day already: what bears that is no longer to come once its time is here.
+  bool isToCome(const Moment& at) const { return at.date > day && (!instant || instantOf(at) > *instant); }
+};
+
 // As people type it: `2026-03-02 09:15`, or with `T` between, seconds, a zone (`+01:00` or `Z`) behind.
 struct TypedMoment {
   Date date{};

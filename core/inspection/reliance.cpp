@@ -47,8 +47,8 @@ std::string clauseOf(const NotCounted& pass) {
          " does not count: " + reasonOf(pass);
 }
 
-Reliance::Reliance(const Records& records, Date today)
-    : today_(today),
+Reliance::Reliance(const Records& records, const Now& now)
+    : now_(now),
       unsure_to_(records.unsure_to),
       sure_since_(unsure_to_ == 0 ? std::nullopt : writtenBehind(unsure_to_, records)) {}
 
@@ -66,7 +66,7 @@ bool Reliance::isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const 
 std::optional<Doubt> Reliance::doubt(const CheckChain& pass, const DeviceNow* now) const {
   if (pass.first().corrects) return Doubt::NotAsWritten;
   if (!isAfterDoubt(pass, now)) return Doubt::NotAsWritten;
-  const auto isToCome = [&](const Check* c) { return c->at.date > today_ || writtenAt(*c).date > today_; };
+  const auto isToCome = [&](const Check* c) { return now_.isToCome(c->at) || now_.isToCome(writtenAt(*c)); };
   if (std::ranges::any_of(pass.checks, isToCome)) return Doubt::AfterToday;
   return std::nullopt;
 }

@@ -15,7 +15,7 @@ namespace stopwalk::inspection {
 // Why a pass counts for nothing.
 enum class Doubt {
   NotAsWritten,  // it stands up to a line of the log that is not as it was written, or corrects one such
-  AfterToday,    // it is dated, or was entered, on a day that is still to come
+  AfterToday,    // it is dated, or was entered, on a day still to come
   TakenAway,     // the device was recorded as taken away since: another stands on the plan under its id
   NotNamed       // it did not name all machines that the device stops now
 };
@@ -50,7 +50,7 @@ inline bool isOfStop(const CheckChain& chain, const DeviceNow* now) {
 
 class Reliance {
  public:
-  Reliance(const Records& records, Date today);
+  Reliance(const Records& records, const Now& now);
 
   // None: it counts, whatever the device stops now. `now`: the device, if it is known.
   std::optional<Doubt> doubt(const CheckChain& pass, const DeviceNow* now) const;
@@ -61,7 +61,7 @@ class Reliance {
  private:
   bool isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const;
 
-  Date today_;
+  Now now_;
   std::size_t unsure_to_;
   std::optional<std::int64_t> sure_since_;  // when the first line behind that was written
 };

@@ -78,7 +78,7 @@ std::map<std::string, Chains> byDevice(const std::vector<CheckChain>& chains) {
 template <class Each>
 void eachDevice(const std::vector<CheckChain>& chains, bool by_another, const Records& records,
                 const AsOf& as_of, Each each) {
-  Closing closing{by_another, Reliance(records, as_of.today)};
+  Closing closing{by_another, Reliance(records, as_of.now)};
   for (const auto& [device, its] : byDevice(chains)) {
     closing.now = findNow(as_of, device);
     closing.removals.clear();
@@ -218,9 +218,9 @@ const ShortOfPass* findShort(const std::map<std::size_t, ShortOfPass>& passes, c
   return pass != passes.end() && check.result == Result::Pass ? &pass->second : nullptr;
 }
 
-std::set<std::string> removedDevices(const Records& records, Date today) {
+std::set<std::string> removedDevices(const Records& records, const Now& now) {
   const std::vector<CheckChain> chains = chainsOf(records);
-  const Reliance reliance(records, today);
+  const Reliance reliance(records, now);
   std::set<std::string> removed;
   for (const auto& [device, its] : byDevice(chains))
     if (isRemoved(its, reliance)) removed.insert(device);

@@ -26,7 +26,7 @@ struct Schedule {
 
 // What the records are held against. A device that is not among `devices` is asked for no machines.
 struct AsOf {
-  Date today{};
+  Now now = {};
   std::vector<DeviceNow> devices = {};
 };
 
@@ -79,7 +79,7 @@ std::optional<Date> nextDue(std::span<const std::string> devices, std::span<cons
 
 // Those of which it was said after all that they failed, and all that is to be done at them, that they are
 // no longer there.
-std::set<std::string> removedDevices(const Records& records, Date today);
+std::set<std::string> removedDevices(const Records& records, const Now& now);
 // The checks that ask for something to be done, whose device has passed no check since.
 std::vector<const Check*> openActions(const Records& records, const AsOf& as_of);
 // For each check the place in `records.checks` of the one that it corrects; its own place: none.

@@ -21,13 +21,13 @@ std::string wordOf(const RoundScope& scope) {
   return scope.due ? "due in " + scope.room : scope.room;
 }
 
-inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today) {
-  return {today, {devices.begin(), devices.end()}};
+inspection::AsOf asOf(std::span<const InspectedDevice> devices, const inspection::Now& now) {
+  return {now, {devices.begin(), devices.end()}};
 }
 
 inspection::AsOf asOf(const layout::Layout& layout, const layout::DeviceKinds& kinds,
-                      inspection::Date today) {
-  return {today, devicesNow(layout, kinds)};
+                      const inspection::Now& now) {
+  return {now, devicesNow(layout, kinds)};
 }
 
 std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
@@ -48,8 +48,9 @@ std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::Fai
 
 std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
                                                      const inspection::Records& records,
-                                                     const layout::Layout& layout, inspection::Date today) {
-  const std::set<std::string> ids = idsIn(layout), removed = inspection::removedDevices(records, today);
+                                                     const layout::Layout& layout,
+                                                     const inspection::Now& now) {
+  const std::set<std::string> ids = idsIn(layout), removed = inspection::removedDevices(records, now);
   std::erase_if(actions, [&](const inspection::Check* c) {
     return removed.contains(c->device) && !ids.contains(c->device);
   });
@@ -62,17 +63,18 @@ inspection::Bundle bundleOf(const inspection::Records& records, const inspection
   inspection::Bundle bundle = inspection::bundleOf(records, schedule, from, to, as_of);
   bundle.failed = withoutRemoved(std::move(bundle.failed), layout);
   bundle.open_actions.clear();
-  for (const auto* c : withoutRemoved(inspection::openActions(records, as_of), records, layout, as_of.today))
+  for (const auto* c : withoutRemoved(inspection::openActions(records, as_of), records, layout, as_of.now))
     bundle.open_actions.push_back(*c);
   return bundle;
 }
 
 std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   const inspection::Records& records, const inspection::Schedule& schedule,
-                                  inspection::Date day, std::span<const inspection::FailedDevice> failed) {
+                                  const inspection::Now& day,
+                                  std::span<const inspection::FailedDevice> failed) {
   const auto states = inspection::statesOf(records, schedule, asOf(devices, day));
   std::set<std::string> due;
-  for (const auto& d : inspection::dueOn(idsOf(devices), states, schedule, day)) due.insert(d.device);
+  for (const auto& d : inspection::dueOn(idsOf(devices), states, schedule, day.day)) due.insert(d.device);
   for (const inspection::FailedDevice& f : failed) due.insert(f.device);
   std::vector<std::string> ids = idsOf(devices);
   std::erase_if(ids, [&](const std::string& id) { return !due.contains(id); });
@@ -81,7 +83,8 @@ std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
 
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,
-                                   inspection::Date day, std::span<const inspection::FailedDevice> failed) {
+                                   const inspection::Now& day,
+                                   std::span<const inspection::FailedDevice> failed) {
   std::vector<InspectedDevice> in;
   for (const InspectedDevice& d : devices)
     if (scope.room.empty() || d.room == scope.room) in.push_back(d);

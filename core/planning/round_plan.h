@@ -26,11 +26,12 @@ std::string wordOf(const RoundScope& scope);
 // these records.
 std::vector<std::string> dueAmong(std::span<const InspectedDevice> devices,
                                   const inspection::Records& records, const inspection::Schedule& schedule,
-                                  inspection::Date day,
+                                  const inspection::Now& day,
                                   std::span<const inspection::FailedDevice> failed = {});
 // What records of them are held against.
-inspection::AsOf asOf(std::span<const InspectedDevice> devices, inspection::Date today);
-inspection::AsOf asOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, inspection::Date today);
+inspection::AsOf asOf(std::span<const InspectedDevice> devices, const inspection::Now& now);
+inspection::AsOf asOf(const layout::Layout& layout, const layout::DeviceKinds& kinds,
+                      const inspection::Now& now);
 // Of those that failed what the layout does not have, or not under that id, and nobody said to be removed.
 std::vector<inspection::FailedDevice> notInLayout(std::span<const inspection::FailedDevice> failed,
                                                   const layout::Layout& layout);
@@ -40,7 +41,8 @@ std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::Fai
 // The same of checks that ask for something to be done.
 std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
                                                      const inspection::Records& records,
-                                                     const layout::Layout& layout, inspection::Date today);
+                                                     const layout::Layout& layout,
+                                                     const inspection::Now& now);
 // The records of a period, with what is open now but of devices that were said to be removed.
 inspection::Bundle bundleOf(const inspection::Records& records, const inspection::Schedule& schedule,
                             inspection::Date from, inspection::Date to, const inspection::AsOf& as_of,
@@ -48,7 +50,7 @@ inspection::Bundle bundleOf(const inspection::Records& records, const inspection
 // The ids in the scope, in the order of the file. `failed`: as above.
 std::vector<std::string> devicesIn(const RoundScope& scope, std::span<const InspectedDevice> devices,
                                    const inspection::Records& records, const inspection::Schedule& schedule,
-                                   inspection::Date day,
+                                   const inspection::Now& day,
                                    std::span<const inspection::FailedDevice> failed = {});
 
 std::vector<std::string> idsOf(std::span<const InspectedDevice> devices);

@@ -73,6 +73,23 @@ TEST_F(RoundEntry, ARoundThatWasNotWalkedOnPaperFillsNothingIn) {
   EXPECT_FALSE(last().contains("entered"));
 }
 
+// Made in Tokyo, and read the same minute where it is still the day before.
+TEST_F(RoundEntry, APassOfTheSameMinuteCountsByWhateverClockItIsRead) {
+  now = "2026-03-03T08:15:00+09:00";
+  open();
+  ASSERT_EQ(record("saw/stop", "fail").exit, kDone);
+  now = "2026-03-02T23:15:00+00:00";
+  EXPECT_EQ(record("saw/stop", "pass").err, "");
+  now = "2026-03-03T08:15:30+09:00";
+  EXPECT_EQ(record("saw/stop", "pass").err, "");
+  now = "2026-03-02T23:15:30+00:00";
+  for (const char* told : {"show", "due"}) {
+    const Ran ran = round({told});
+    EXPECT_EQ(ran.out.find("still to come"), std::string::npos) << ran.out;
+    EXPECT_EQ(ran.out.find("is still failed"), std::string::npos) << ran.out;
+  }
+}
+
 TEST_F(RoundEntry, APaperPassThatIsGivenNoTimeClosesNoFailureOfToday) {
   ASSERT_EQ(round({"new", "--by", "Ada", "--at", "2026-03-01T08:00Z"}).exit, kDone);
   ASSERT_EQ(record("saw/stop", "fail", {"--at", "2026-03-02 07:00Z"}).exit, kDone);

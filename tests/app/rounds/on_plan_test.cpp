@@ -39,8 +39,8 @@ class OnThePlanOfADay : public testing::Test {
   plan::InspectedOnPlan::Device shown(const char* on) {
     const std::vector devices{device};
     const inspection::AsOf as_of = planning::asOf(devices, day(on));
-    return dueOnPlan(devices, records, Counting(records, schedule, {}, devices, as_of.today),
-                     inspection::statesOf(records, schedule, as_of), schedule, as_of.today)
+    return dueOnPlan(devices, records, Counting(records, schedule, {}, devices, as_of.now),
+                     inspection::statesOf(records, schedule, as_of), schedule, as_of.now.day)
         .devices.at(device.id);
   }
 

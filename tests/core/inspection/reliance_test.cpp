@@ -78,6 +78,20 @@ TEST(Reliance, APassOfADayToComeMakesNothingGoodUntilThen) {
   EXPECT_FALSE(stateOf(records, {daysAfter(kToday, 1)}).failed);
 }
 
+// Tokyo has the next day nine hours before the clock by which it is read.
+TEST(Reliance, APassOfTheNextDayElsewhereCountsOnceItsTimeIsHere) {
+  Records records = recordsOf({checkOf(1, Result::Fail), checkOf(2, Result::Pass)});
+  records.checks[1].at = *parseMoment("2026-06-02T08:15:00+09:00");
+  const auto at = [&](const char* now) { return stateOf(records, {*parseMoment(now)}); };
+  EXPECT_FALSE(at("2026-06-01T23:15:00+00:00").failed);
+  EXPECT_EQ(at("2026-06-01T23:15:00+00:00").pressed, daysAfter(kToday, 1));
+  EXPECT_FALSE(at("2026-06-01T13:15:00-10:00").failed);
+  EXPECT_TRUE(at("2026-06-01T23:14:59+00:00").failed) << "a clock that is wrong";
+  EXPECT_TRUE(stateOf(records).failed) << "by the day alone nobody knows";
+  records.checks[1].entered = *parseMoment("2026-06-02T08:15:01+09:00");
+  EXPECT_TRUE(at("2026-06-01T23:15:00+00:00").failed) << "entered later";
+}
+
 TEST(Reliance, AFailureOfADayToComeCounts) {
   Records records = recordsOf({checkOf(1, Result::Fail)});
   records.checks[0].at.date = daysAfter(kToday, 100);
