@@ -188,11 +188,34 @@ std::string sentence(const Check& check, const std::string& file) {
   return files::printable(text + "; on the disk in " + file, "") + "\n";
 }
 
+// What of a stop is due though it passed this check, and what that does not say of it; empty: nothing.
+std::string stillDueText(const Check& check, const Inspected& all, const inspection::Records& records,
+                         const inspection::Moment& now) {
+  const planning::InspectedDevice* device = all.find(check.device);
+  if (check.result != inspection::Result::Pass || !device || !device->is_stop) return "";
+  const std::vector<std::string> ids = {check.device};
+  const auto states = inspection::statesOf(records, all.schedule, all.asOf(now));
+  std::string text;
+  for (const inspection::Due& due : inspection::dueOn(ids, states, all.schedule, now.date)) {
+    const bool is_full = due.what == inspection::Due::What::Full;
+    std::vector<inspection::Tried> missing;
+    if (is_full) missing = inspection::missingInFull(check);
+    if (due.what == inspection::Due::What::Pressed && !inspection::passedPressed(check))
+      missing = {inspection::Tried::Pressed};
+    std::vector<std::string> words;
+    for (const inspection::Tried test : missing)
+      words.push_back(std::string(word(test)) + (testedFor(check, test) == false ? " (no)" : ""));
+    if (!words.empty())
+      text += (is_full ? "The full test of " : "The test by hand of ") + check.device +
+              " is still due, for want of " + inspection::listed(words) + "\n";
+  }
+  return files::printable(text, "\n");
+}
+
 // Tells of a pass that does not do what it seems to.
-void tellShort(const Check& check, const Options& options, const Inspected& all, Session& session) {
-  const records::ReadRecords now = records::readRecords(options.layout);
-  const auto passes =
-      inspection::passesShort(now.log.records, all.schedule, all.asOf(nowOf(session.console)));
+void tellShort(const Check& check, const Inspected& all, const inspection::Records& records,
+               Session& session) {
+  const auto passes = inspection::passesShort(records, all.schedule, all.asOf(nowOf(session.console)));
   const auto pass = passes.find(check.number);
   if (pass == passes.end()) return;
   session.console.err << "stopwalk: "
@@ -204,10 +227,9 @@ void tellShort(const Check& check, const Options& options, const Inspected& all,
 }
 
 // Tells of a device that was taken away, and counts as failed all the same.
-void tellNotClosed(const Check& check, const Options& options, const Inspected& all, Session& session) {
-  const records::ReadRecords now = records::readRecords(options.layout);
-  const auto failed =
-      inspection::failedDevices(now.log.records, all.schedule, all.asOf(nowOf(session.console)));
+void tellNotClosed(const Check& check, const Inspected& all, const inspection::Records& records,
+                   Session& session) {
+  const auto failed = inspection::failedDevices(records, all.schedule, all.asOf(nowOf(session.console)));
   const auto open = std::ranges::find(failed, check.device, &inspection::FailedDevice::device);
   if (open == failed.end() || open->removed) return;
   session.console.err << "stopwalk: " << files::printable(check.device, "") << " still counts as failed: "
@@ -228,12 +250,12 @@ Exit record(const Options& options, Session& session) {
                                                        {all.read.log.lines, all.read.log.head()});
   if (const Exit exit = tellAppended(done, all.read.file, session); exit != Exit::Done) return exit;
   check->number = done.number;
-  if (check->removed)
-    tellNotClosed(*check, options, all, session);
-  else
-    tellShort(*check, options, all, session);
-  return writeResult(options.json() ? files::checkJson(*check) + "\n" : sentence(*check, all.read.file), "",
-                     session);
+  const records::ReadRecords now = records::readRecords(options.layout);
+  (check->removed ? tellNotClosed : tellShort)(*check, all, now.log.records, session);
+  const std::string due = stillDueText(*check, all, now.log.records, nowOf(session.console));
+  if (!options.json()) return writeResult(sentence(*check, all.read.file) + due, "", session);
+  session.console.err << due;
+  return writeResult(files::checkJson(*check) + "\n", "", session);
 }
 
 }  // namespace

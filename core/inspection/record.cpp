@@ -70,10 +70,18 @@ bool passedSeen(const Check& check) {
 }
 
 bool passedInFull(const Check& check, bool latches) {
+  return check.result == Result::Pass && !contradictsPass(check, latches) && missingInFull(check).empty();
+}
+
+std::vector<Tried> missingInFull(const Check& check) {
   const auto wasSo = [&](Tried test) { return testedFor(check, test).value_or(false); };
-  return check.result == Result::Pass && !contradictsPass(check, latches) && wasSeen(check) &&
-         wasSo(Tried::PressedRunning) && wasSo(Tried::StaysStoppedReleased) &&
-         wasSo(Tried::StaysStoppedPower);
+  std::vector<Tried> missing;
+  const bool in_parts = wasSo(Tried::Clear) || wasSo(Tried::Legible);
+  if (!wasSeen(check) && !in_parts) missing.push_back(Tried::Seen);
+  if (!wasSeen(check) && in_parts) missing.push_back(wasSo(Tried::Clear) ? Tried::Legible : Tried::Clear);
+  for (const Tried test : {Tried::PressedRunning, Tried::StaysStoppedReleased, Tried::StaysStoppedPower})
+    if (!wasSo(test)) missing.push_back(test);
+  return missing;
 }
 
 std::optional<double> meanOf(const std::vector<double>& run_down_s) {

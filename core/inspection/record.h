@@ -149,6 +149,8 @@ bool passedSeen(const Check& check);
 // Whether everything that may be tried was, and was so. That it stays in when pressed may be left unsaid, and
 // is not asked of a kind that does not.
 bool passedInFull(const Check& check, bool latches = true);
+// What of all that it leaves out, or says was not done or not so; of seen, clear and legible what is wanting.
+std::vector<Tried> missingInFull(const Check& check);
 
 // None for no runs.
 std::optional<double> meanOf(const std::vector<double>& run_down_s);

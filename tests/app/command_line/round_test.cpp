@@ -26,6 +26,32 @@ TEST_F(RoundCommand, CheckIsRecordedShownAndVerified) {
   EXPECT_EQ(round({"verify", "--head", lastLine(verified.out).substr(0, 64)}).exit, kDone);
 }
 
+TEST_F(RoundCommand, APassThatLeavesATestDueSaysForWantOfWhat) {
+  open();
+  const auto pass = [&](const std::vector<std::string>& said, std::vector<std::string> more = {}) {
+    for (const std::string& check : said) more.insert(more.end(), {"--check", check});
+    const Ran ran = record("saw/stop", "pass", more);
+    EXPECT_EQ(ran.exit, kDone) << ran.err;
+    return ran;
+  };
+  const std::string full = "The full test of saw/stop is still due, for want of ";
+  EXPECT_TRUE(pass({"clear=yes", "pressed=no"})
+                  .out.ends_with("\nThe test by hand of saw/stop is still due, for want of pressed (no)\n" +
+                                 full +
+                                 "legible, pressed-running, stays-stopped-when-released, "
+                                 "stays-stopped-when-power-returns\n"));
+  std::vector<std::string> all = {"seen=yes", "pressed=yes", "stays-stopped-when-released=yes",
+                                  "stays-stopped-when-power-returns=yes"};
+  const Ran one_missing = pass(all);
+  EXPECT_TRUE(one_missing.out.ends_with("\n" + full + "pressed-running\n")) << one_missing.out;
+  const Ran as_json = pass(all, {"--format", "json"});
+  EXPECT_EQ(nlohmann::json::parse(as_json.out)["n"], 4);
+  EXPECT_EQ(as_json.err, full + "pressed-running\n");
+  all.push_back("pressed-running=yes");
+  EXPECT_EQ(pass(all).out.find("still due"), std::string::npos);
+  EXPECT_EQ(pass({}).out.find("still due"), std::string::npos) << "not yet";
+}
+
 TEST_F(RoundCommand, RecordHoldsWhatIsKnownOfTheDay) {
   open();
   ASSERT_EQ(record("saw/stop", "fail",

@@ -96,6 +96,7 @@ TEST(CheckRules, WhatIsClearAndLegibleWasSeen) {
   EXPECT_TRUE(passedInFull(check));
   check.tested.erase(check.tested.begin());
   EXPECT_FALSE(passedInFull(check)) << "nothing is said of what is in its way";
+  EXPECT_EQ(missingInFull(check), std::vector<Tried>{Tried::Clear});
   check.tested.insert(check.tested.begin(), {Tried::Seen, true});
   EXPECT_TRUE(passedInFull(check));
   check.tested.emplace_back(Tried::Clear, false);
