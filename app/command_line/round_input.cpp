@@ -1,14 +1,18 @@
 #include "app/command_line/round_input.h"
 
 #include <algorithm>
+#include <charconv>
 
 #include "app/command_line/profiles.h"
+#include "core/audit/profile.h"
 #include "core/files/sha256.h"
 #include "core/floor/plan.h"
 #include "core/inspection/person.h"
 
 namespace stopwalk::app {
 namespace {
+
+constexpr std::size_t kMostOffered = 3;
 
 void tellBad(const records::ReadRecords& read, const std::string& layout_file, Session& session) {
   std::ostream& err = session.console.err;
@@ -75,6 +79,15 @@ Inspected readInspected(const RoundOptions& options, Session& session) {
   return all;
 }
 
+std::string nearestDevice(const std::string& asked, const Inspected& all) {
+  const std::vector<std::string> near = audit::nearestNames(asked, all.ids(), kMostOffered);
+  if (near.empty()) return audit::nearestName(asked, all.ids());
+  std::string text;
+  for (const std::string& id : near)
+    text += (text.empty() ? ": did you mean `" : " or `") + id + "` (" + all.find(id)->kind + ")";
+  return text + "?";
+}
+
 std::string sinceText(const inspection::FailedDevice& failed) {
   return failed.since == failed.on ? "" : ", and first on " + inspection::dayText(failed.since);
 }
@@ -129,6 +142,17 @@ Exit tellAppended(const records::Appended& appended, const std::string& file, Se
       break;
   }
   return Exit::NoFile;
+}
+
+CLI::Validator saysNumberOf(const std::string& what) {
+  return {[what](const std::string& text) -> std::string {
+            std::size_t number = 0;
+            const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+            if (error == std::errc() && end == text.data() + text.size() && number > 0) return "";
+            return "the number of " + what +
+                   " is expected, a whole one from 1, as stopwalk round show has it, not `" + text + "`";
+          },
+          ""};
 }
 
 CLI::Validator saysName() {

@@ -46,6 +46,10 @@ Inspected readInspected(const RoundOptions& options, Session& session);
 // The records alone, for which the layout need not be readable.
 std::optional<records::ReadRecords> readRecordsOf(const std::string& layout_file, Session& session);
 
+// Of an id that the layout does not have: those that are near, each with its kind, or else all that there
+// are.
+std::string nearestDevice(const std::string& asked, const Inspected& all);
+
 // Behind the day on which it failed last: that of the first failure that is open, if another.
 std::string sinceText(const inspection::FailedDevice& failed);
 // A device that failed and that the layout does not have, or not under that id.
@@ -58,6 +62,8 @@ void tellClock(const Inspected& all, const inspection::Moment& now, Session& ses
 // Tells how the writing went; Done only if the record is on the disk.
 Exit tellAppended(const records::Appended& appended, const std::string& file, Session& session);
 
+// The number of a record, such as `a round`; stopwalk round show has them.
+CLI::Validator saysNumberOf(const std::string& what);
 // A person's name, which is put as it is recorded; one with a line break or without letters is refused.
 CLI::Validator saysName();
 

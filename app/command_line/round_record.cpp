@@ -6,7 +6,6 @@
 #include "app/command_line/round_found.h"
 #include "app/command_line/round_input.h"
 #include "app/command_line/round_time.h"
-#include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
 #include "core/files/printable.h"
@@ -106,11 +105,10 @@ std::optional<planning::InspectedDevice> deviceOf(const Options& options, const 
     return wrong(option, "the layout has it: take it out there before it is recorded as removed", session);
   if (there) return *there;
   const auto gone = planning::lastKnown(options.device, all.records());
-  if (!gone)
-    return wrong(option, "there is no such device" + audit::nearestName(options.device, all.ids()), session);
+  if (!gone) return wrong(option, "there is no such device" + nearestDevice(options.device, all), session);
   if (!options.removed && !takesBackRemoval(options, all))
     return wrong(option,
-                 "the layout has it no more" + audit::nearestName(options.device, all.ids()) +
+                 "the layout has it no more" + nearestDevice(options.device, all) +
                      "; if it was taken away, and has not only another id now, record that with --result "
                      "not-tested --removed; if that was recorded by mistake, correct it with --result "
                      "not-tested --corrects and its number",
@@ -264,7 +262,9 @@ void addRoundRecord(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("record", "Record one check of a device");
   addRoundOptions(c, *options);
-  c.add_option("--round", options->round, "The number of the round")->required();
+  c.add_option("--round", options->round, "The number of the round")
+      ->required()
+      ->check(saysNumberOf("a round"));
   c.add_option("--device", options->device, "Its id, such as lathe-1/bar")
       ->required()
       ->check(saysSomething("a device"));
@@ -275,7 +275,7 @@ void addRoundRecord(CLI::App& round, Session& session) {
       ->transform(saysName());
   addAtOption(c, options->at, "When, where it is entered later, such as from paper");
   c.add_option("--corrects", options->corrects, "The number of the check that this one takes the place of")
-      ->check(CLI::PositiveNumber);
+      ->check(saysNumberOf("a check"));
   c.add_flag(
       "--removed", options->removed,
       "The device was taken away, and the layout has it no more: what it failed is then told no longer");

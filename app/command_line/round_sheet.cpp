@@ -122,7 +122,7 @@ void addRoundSheet(CLI::App& round, Session& session) {
   CLI::App& c = *round.add_subcommand("sheet", "The paper to walk a round with, in the order of the walk");
   addRoundOptions(c, options->of);
   c.add_option("--round", options->round, "The devices of this round, in its order")
-      ->check(CLI::PositiveNumber);
+      ->check(saysNumberOf("a round"));
   addScopeOptions(c, *options);
   addWalkOptions(c, options->walk);
   c.add_option("--paper", options->paper, "The sheet")

@@ -7,7 +7,6 @@
 #include "app/command_line/round_input.h"
 #include "app/command_line/table_rows.h"
 #include "app/command_line/text_columns.h"
-#include "core/audit/profile.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
 #include "core/inspection/round_progress.h"
@@ -186,7 +185,7 @@ bool areKnown(const Options& options, const Inspected& all, Session& session) {
       std::ranges::find(records.checks, options.device, &Check::device) != records.checks.end())
     return true;
   session.console.err << "stopwalk: --device " << options.device << ": there is no such device"
-                      << audit::nearestName(options.device, all.ids()) << "\n";
+                      << nearestDevice(options.device, all) << "\n";
   return false;
 }
 
@@ -205,7 +204,7 @@ void addRoundShow(CLI::App& round, Session& session) {
   const auto options = std::make_shared<Options>();
   CLI::App& c = *round.add_subcommand("show", "Show rounds, checks, and what is open");
   addRoundOptions(c, *options);
-  c.add_option("--round", options->round, "Only this round")->check(CLI::PositiveNumber);
+  c.add_option("--round", options->round, "Only this round")->check(saysNumberOf("a round"));
   c.add_option("--device", options->device, "Only this device")->check(saysSomething("a device"));
   setExample(c, "stopwalk round show shop.layout.yaml --device lathe-1/bar");
   c.callback(

@@ -75,14 +75,19 @@ Profile defaultProfile() {
 
 std::string nearestName(std::string_view asked, const std::vector<std::string>& known) {
   if (known.empty()) return "";
-  const std::string* best = nullptr;
-  std::size_t apart = std::max<std::size_t>(2, asked.size() / 3) + 1;
-  for (const std::string& name : known) {
-    const std::size_t d = lettersApart(asked.substr(0, 80), name);
-    if (d < apart) apart = d, best = &name;
-  }
-  if (best) return ": did you mean `" + *best + "`?";
+  const std::vector<std::string> near = nearestNames(asked, known, 1);
+  if (!near.empty()) return ": did you mean `" + near.front() + "`?";
   return "; known are " + listed(known, known.size());
+}
+
+std::vector<std::string> nearestNames(std::string_view asked, std::vector<std::string> known,
+                                      std::size_t most) {
+  const std::size_t furthest = std::max<std::size_t>(2, asked.size() / 3);
+  const auto apart = [&](const std::string& name) { return lettersApart(asked.substr(0, 80), name); };
+  std::erase_if(known, [&](const std::string& name) { return apart(name) > furthest; });
+  std::ranges::stable_sort(known, {}, apart);
+  if (known.size() > most) known.resize(most);
+  return known;
 }
 
 std::string setLimit(Setting& setting, const Rule& rule, std::size_t limit, double value) {

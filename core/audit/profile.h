@@ -49,5 +49,8 @@ std::string profileText(const Profile& profile);
 
 // ": did you mean `x`?", or the known names where none is near.
 std::string nearestName(std::string_view asked, const std::vector<std::string>& known);
+// At most so many of them, the nearest first; empty: none is near.
+std::vector<std::string> nearestNames(std::string_view asked, std::vector<std::string> known,
+                                      std::size_t most);
 
 }  // namespace stopwalk::audit

@@ -53,6 +53,16 @@ TEST_F(RoundLookedAt, IsDueToBeSeenAndTakesNoOtherTest) {
   EXPECT_TRUE(dueOf("saw/start").empty());
 }
 
+// Whichever is nearest, and so that nobody takes it for a stop.
+TEST_F(RoundLookedAt, IsOfferedWithItsKindBesideTheStopThatMayBeMeant) {
+  const std::string both =
+      "there is no such device: did you mean `saw/start` (Guarded start with pin) or `saw/stop` (Mushroom "
+      "button)?";
+  EXPECT_NE(record("saw/stat", "pass").err.find(both), std::string::npos) << record("saw/stat", "pass").err;
+  EXPECT_NE(round({"show", "--device", "saw/stat"}).err.find(both), std::string::npos);
+  EXPECT_NE(record("lathe/bar", "pass").err.find("no such device; known are"), std::string::npos);
+}
+
 // So that it is no press if that id is a stop one day.
 TEST_F(RoundLookedAt, APassSaysThatItWasSeenAlsoWhereThatIsLeftOut) {
   ASSERT_EQ(record("saw/start", "pass").exit, kDone);

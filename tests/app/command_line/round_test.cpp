@@ -101,7 +101,17 @@ TEST_F(RoundCommand, WrongInputIsToldAndRecordsNothing) {
   open();
   const std::string before = log();
   told(round({"record", "--round", "7", "--device", "saw/stop", "--result", "pass"}), "the last is 1");
-  told(record("saw/stp", "pass"), "there is no such device: did you mean `saw/stop`?");
+  told(record("saw/stp", "pass"), "there is no such device: did you mean `saw/stop` (Mushroom button)?");
+  for (const char* number : {"-1", "0", "one", "1.5", "99999999999999999999"}) {
+    const std::string expected =
+        "the number of a round is expected, a whole one from 1, as stopwalk round show has "
+        "it, not `" +
+        std::string(number) + "`";
+    told(round({"record", "--round", number, "--device", "saw/stop", "--result", "pass"}), expected);
+    told(round({"show", "--round", number}), expected);
+    told(round({"sheet", "--round", number, "--out", path("sheet.pdf")}), expected);
+    told(record("saw/stop", "pass", {"--corrects", number}), "the number of a check is expected");
+  }
   told(record("saw/stop", "passed"), "--result");
   told(record("saw/stop", "pass", {"--check", "prodded=yes"}), "NAME one of seen, clear, legible, pressed,");
   told(record("saw/stop", "pass", {"--check", "seen"}), "yes or no is expected");
