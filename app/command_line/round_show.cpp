@@ -140,8 +140,8 @@ std::string roundText(const inspection::Round& round, const inspection::Records&
 std::string failedText(const inspection::FailedDevice& f, bool by_another) {
   return f.device + ": failed since " + inspection::dayText(f.since) +
          (f.since == f.on ? "" : ", and last on " + inspection::dayText(f.on)) + " (" +
-         std::to_string(f.check) + ", " + f.found_by + "); failed until it passes a check of its own" +
-         (by_another ? ", made by another person than " + f.found_by : "") + ".";
+         std::to_string(f.check) + ", " + (isFinderKnown(f) ? f.found_by : "by " + inspection::kUnreadName) +
+         "); failed until it passes a check of its own" + (by_another ? ", made by " + whoElse(f) : "") + ".";
 }
 
 std::string openText(const files::ShownRecords& shown, const Options& options, const Inspected& all,

@@ -130,7 +130,7 @@ class Html {
     for (const inspection::FailedDevice& f : bundle_.failed) {
       const Check* check = m_.log.records.findCheck(f.check, f.device);
       failed.add({escaped(f.device), check ? machinesOf(*check) : "", dayText(f.since), dayText(f.on),
-                  escaped(f.found_by), numbered(f.check)});
+                  escaped(isFinderKnown(f) ? f.found_by : inspection::kUnreadName), numbered(f.check)});
     }
     HtmlTable actions("Still to be done", {"Device", "What", "By whom", "Until", "Record"});
     for (const Check& c : bundle_.open_actions)

@@ -238,7 +238,9 @@ class SheetMaker {
     d.ground = is_stop || !entry.kind->counts_as_stop ? plan::groundOf(*entry.kind) : plan::Ground::Plain;
     const auto failed = std::ranges::find(m_.failed, device.id, &inspection::FailedDevice::device);
     if (failed != m_.failed.end())
-      d.failed = say(texts::kFailedOn).arg(failedOnText(failed->on, language_), text(failed->found_by));
+      d.failed = say(texts::kFailedOn)
+                     .arg(failedOnText(failed->on, language_),
+                          isFinderKnown(*failed) ? text(failed->found_by) : say(texts::kNameUnread));
   }
 
   QString machineName(const std::string& id) const { return nameIn(m_.layout.machines, id); }

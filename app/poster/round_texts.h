@@ -58,6 +58,7 @@ inline constexpr const char* kMustRest =
     QT_TRANSLATE_NOOP("poster", "What a stop stops must come to rest, and stay at rest.");
 inline constexpr const char* kToLookAt = QT_TRANSLATE_NOOP("poster", "No stop. To look at: %1");
 inline constexpr const char* kFailedOn = QT_TRANSLATE_NOOP("poster", "Failed on %1 (%2). This is a retest.");
+inline constexpr const char* kNameUnread = QT_TRANSLATE_NOOP("poster", "name cannot be read");
 inline constexpr const char* kNotOnPlan =
     QT_TRANSLATE_NOOP("poster", "It is no longer on the plan: nothing can be recorded of it.");
 

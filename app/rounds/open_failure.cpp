@@ -12,18 +12,24 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::rounds::OpenFailure)
 };
 
+// With the day and the check put in, and who found it if that is asked for.
+QString untilPassed(const inspection::FailedDevice& failed, const inspection::Schedule& schedule) {
+  const auto of = [&](const QString& text) { return text.arg(dayText(failed.on)).arg(failed.check); };
+  if (!schedule.retest_by_another)
+    return of(Words::tr("Failed on %1 (check %2): it stays failed until it passes a check of its own."));
+  if (!inspection::isFinderKnown(failed))
+    return of(
+        Words::tr("Failed on %1 (check %2), found by somebody whose name cannot be read: it stays failed "
+                  "until it passes two checks of its own, made by two different people."));
+  return of(Words::tr("Failed on %1 (check %2): it stays failed until it passes a check of its own, made by "
+                      "another person than %3."))
+      .arg(QString::fromStdString(failed.found_by));
+}
+
 }  // namespace
 
 QString openFailureText(const inspection::FailedDevice& failed, const inspection::Schedule& schedule) {
-  const QString text = schedule.retest_by_another
-                           ? Words::tr(
-                                 "Failed on %1 (check %2): it stays failed until it passes a check of its "
-                                 "own, made by another person than %3.")
-                           : Words::tr(
-                                 "Failed on %1 (check %2): it stays failed until it passes a check of its "
-                                 "own.");
-  const QString told = text.arg(dayText(failed.on)).arg(failed.check);
-  const QString all = schedule.retest_by_another ? told.arg(QString::fromStdString(failed.found_by)) : told;
+  const QString all = untilPassed(failed, schedule);
   return failed.since == failed.on ? all : Words::tr("Failed since %1. %2").arg(dayText(failed.since), all);
 }
 

@@ -75,6 +75,10 @@ QString reasonText(const inspection::ShortOfPass& pass, const QStringList& machi
       return Words::tr("by the times given it is not sure that this was after check %1")
           .arg(pass.failed->check);
     case inspection::LeftOpen::SamePerson:
+      if (!inspection::isFinderKnown(*pass.failed))
+        return Words::tr(
+            "it was found by somebody whose name cannot be read: two different people are to pass it, in a "
+            "check each");
       return Words::tr("another person than %1, who found it, is to pass it")
           .arg(QString::fromStdString(pass.failed->found_by));
   }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <ranges>
+#include <set>
 
 #include "core/inspection/check_rules.h"
 #include "core/inspection/person.h"
@@ -14,14 +15,33 @@ struct Failure {
   const Check* check = nullptr;
 };
 
+// One of two people surely is another than who found it, whoever that was.
+bool isPassedByTwo(const Failure& failure, const Chains& chains, const Closing& closing) {
+  if (!closing.by_another || !nameOf(failure.check->inspector).empty()) return false;
+  Closing by_anybody = closing;
+  by_anybody.by_another = false;
+  std::set<std::string> people;
+  for (const CheckChain* pass : chains) {
+    const std::string& by = pass->first().inspector;
+    if (std::ranges::all_of(pass->checks, [&](const Check* c) { return c->inspector == by; }) &&
+        !whyLeftOpen(*pass, *failure.chain, *failure.check, by_anybody))
+      people.insert(by);
+  }
+  return std::ranges::any_of(people, [&](const std::string& one) {
+    return std::ranges::any_of(people,
+                               [&](const std::string& other) { return !maybeSamePerson(one, other); });
+  });
+}
+
 std::vector<Failure> openFailures(const Chains& chains, const Closing& closing) {
   std::vector<Failure> open;
   for (const CheckChain* chain : chains)
     for (const Check* check : chain->checks)
       if (check->result == Result::Fail &&
-          std::ranges::none_of(std::views::reverse(chains), [&](const CheckChain* other) {
-            return !whyLeftOpen(*other, *chain, *check, closing);
-          }))
+          std::ranges::none_of(
+              std::views::reverse(chains),
+              [&](const CheckChain* other) { return !whyLeftOpen(*other, *chain, *check, closing); }) &&
+          !isPassedByTwo({chain, check}, chains, closing))
         open.push_back({chain, check});
   return open;
 }
@@ -90,6 +110,16 @@ std::optional<FailedDevice> openFailure(const Chains& chains, const Closing& clo
                       last.check->no_stop};
 }
 
+bool isFinderKnown(const FailedDevice& failed) {
+  return !nameOf(failed.found_by).empty();
+}
+
+std::string whoElse(const FailedDevice& failed) {
+  return isFinderKnown(failed)
+             ? "another person than " + failed.found_by
+             : "another person than who found it, " + kUnreadName + ": by two different people, a check each";
+}
+
 bool isRemoved(const Chains& chains, const Reliance& reliance) {
   const auto asks = [](const Check* c) { return c->result == Result::Fail || c->corrective; };
   // Whoever checked it found it there, and nobody fails or mends what is gone.
@@ -150,7 +180,10 @@ std::string reasonOf(const ShortOfPass& pass) {
       return "by the times given it is not sure that this was after check " +
              std::to_string(pass.failed->check);
     case LeftOpen::SamePerson:
-      return "another person than " + pass.failed->found_by + ", who found it, is to pass it";
+      return isFinderKnown(*pass.failed)
+                 ? "another person than " + pass.failed->found_by + ", who found it, is to pass it"
+                 : "it was found by " + kUnreadName +
+                       ": two different people are to pass it, in a check each";
   }
   return "";
 }

@@ -25,12 +25,19 @@ struct FailedDevice {
   bool operator==(const FailedDevice&) const = default;
 };
 
+inline const std::string kUnreadName = "somebody whose name cannot be read";
+// Whether it can be read who found it; of a line that was changed not always.
+bool isFinderKnown(const FailedDevice& failed);
+// Who must pass it where that is to be another person than who found it, behind "made by".
+std::string whoElse(const FailedDevice& failed);
+
 // Those of one device, in the order of writing.
 using Chains = std::vector<const CheckChain*>;
 
 // What passes are held against.
 struct Closing {
-  bool by_another = false;  // than who found the failure
+  // Than who found the failure. If nobody can read who that was, by two who surely are two people.
+  bool by_another = false;
   Reliance reliance;
   const DeviceNow* now = nullptr;  // the device, if the layout has it
   Chains removals = {};            // that say that it was taken away
@@ -44,7 +51,7 @@ enum class LeftOpen {
   NotSeen,         // of what stops nothing: it was not looked at
   NotNamed,        // it did not name all machines that are to be tested
   NotSurelyAfter,  // by the times given
-  SamePerson       // who found it passed it, and another is to
+  SamePerson       // who found it, or perhaps did, passed it, and another is to
 };
 inline constexpr std::array kLeftOpen = {LeftOpen::Correction, LeftOpen::NotPressed, LeftOpen::InDoubt,
                                          LeftOpen::NotSeen,    LeftOpen::NotNamed,   LeftOpen::NotSurelyAfter,

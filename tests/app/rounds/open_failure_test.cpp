@@ -49,6 +49,21 @@ TEST_F(OpenFailure, StaysOpenWhereWhoFoundItPassesItAndAnotherIsWanted) {
   EXPECT_EQ(why(), "");
 }
 
+TEST_F(OpenFailure, OfWhomNobodyCanReadWhoFoundItIsClosedByTwoPeople) {
+  schedule.retest_by_another = true;
+  records.checks.front().inspector.clear();
+  EXPECT_EQ(
+      why(),
+      "It is still failed: it was found by somebody whose name cannot be read: two different people are to "
+      "pass it, in a check each.");
+  const auto failed = inspection::failedDevices(records, schedule, {kToday});
+  ASSERT_EQ(failed.size(), 1u);
+  EXPECT_EQ(
+      openFailureText(failed[0], schedule),
+      "Failed on 2 Mar 2026 (check 2), found by somebody whose name cannot be read: it stays failed until it "
+      "passes two checks of its own, made by two different people.");
+}
+
 TEST_F(OpenFailure, StaysOpenAfterWhatWasNotPressed) {
   pass().tested = {{inspection::Tried::Seen, true}, {inspection::Tried::Pressed, false}};
   EXPECT_TRUE(why().contains("not pressed")) << why().toStdString();

@@ -69,6 +69,33 @@ TEST_F(OpenFailures, OfEachPassThatClosesNothingItIsKnownWhy) {
   for (const std::size_t check : {3u, 4u, 6u, 7u, 8u}) EXPECT_EQ(leftOpen(check), std::nullopt) << check;
 }
 
+// Of two people one is another than who found it.
+TEST_F(OpenFailures, WhatNobodyKnowsWhoFoundIsClosedByTwoPeople) {
+  schedule.retest_by_another = true;
+  add(Result::Fail, "");
+  add(Result::Pass, "Ada");
+  EXPECT_EQ(leftOpen(2), LeftOpen::SamePerson);
+  EXPECT_EQ(reasonOf(passesShort(records, schedule, {kToday}).at(2)),
+            "it was found by somebody whose name cannot be read: two different people are to pass it, in a "
+            "check each");
+  EXPECT_EQ(whoElse(failed()),
+            "another person than who found it, somebody whose name cannot be read: by two different people, "
+            "a check "
+            "each");
+  add(Result::Pass, "ADA");
+  add(Result::Pass, "Bo\uFFFD");
+  add(Result::Pass, "Bo").tested = {{Tried::Seen, true}};
+  add(Result::Pass, "Cleo");
+  add(Result::Pass, "Ada").corrects = 6;
+  EXPECT_EQ(failedDevices(records, schedule, {kToday}).size(), 1u) << "by Ada alone, as far as anybody knows";
+  add(Result::Pass, "Bo");
+  EXPECT_TRUE(failedDevices(records, schedule, {kToday}).empty());
+  EXPECT_EQ(leftOpen(2), std::nullopt);
+  add(Result::Fail, "Cleo");
+  add(Result::Pass, "Cleo");
+  EXPECT_EQ(failed().check, 9u) << "of whom one is known another is to";
+}
+
 TEST_F(OpenFailures, APassThatCountsForNothingIsNamedThoughNothingFailed) {
   add(Result::Pass);
   const auto passes = passesShort(records, schedule, {kToday, {{"saw/stop", {"saw", "planer"}}}});
