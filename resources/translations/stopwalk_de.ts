@@ -3400,6 +3400,11 @@
         <source>What a stop stops must come to rest, and stay at rest.</source>
         <translation>Was ein Stopp stoppt, muss zum Stillstand kommen und stehen bleiben.</translation>
     </message>
+    <message>
+        <source>name cannot be read</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Name nicht zu lesen</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -5968,6 +5973,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Es gilt weiter als nicht bestanden: %1.</translation>
     </message>
+    <message>
+        <source>Failed on %1 (check %2), found by somebody whose name cannot be read: it stays failed until it passes two checks of its own, made by two different people.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Nicht bestanden am %1 (Kontrolle %2), gefunden von jemandem, dessen Name nicht zu lesen ist: Das bleibt so, bis es zwei eigene Kontrollen besteht, die zwei verschiedene Personen machen.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Reasons</name>
@@ -6062,6 +6072,11 @@
         <source>the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a copy</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Die Datei wurde als UTF-16 gespeichert: erwartet wird ein Eintrag je Zeile, als UTF-8; die Datei aus einer Kopie zurückholen</translation>
+    </message>
+    <message>
+        <source>it was found by somebody whose name cannot be read: two different people are to pass it, in a check each</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>den Mangel hat jemand gefunden, dessen Name nicht zu lesen ist; bestehen muss es je eine Kontrolle zweier verschiedener Personen</translation>
     </message>
 </context>
 <context>

@@ -3400,6 +3400,11 @@
         <source>What a stop stops must come to rest, and stay at rest.</source>
         <translation>Lo que una parada detiene debe detenerse del todo y seguir detenido.</translation>
     </message>
+    <message>
+        <source>name cannot be read</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>el nombre no se puede leer</translation>
+    </message>
 </context>
 <context>
     <name>posters</name>
@@ -5968,6 +5973,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Sigue con fallo: %1.</translation>
     </message>
+    <message>
+        <source>Failed on %1 (check %2), found by somebody whose name cannot be read: it stays failed until it passes two checks of its own, made by two different people.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Falló el %1 (comprobación %2), lo encontró alguien cuyo nombre no se puede leer: sigue con fallo hasta que supere dos comprobaciones propias, hechas por dos personas distintas.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::Reasons</name>
@@ -6062,6 +6072,11 @@
         <source>the file was saved as UTF-16: one record a line is expected, as UTF-8; take the file back from a copy</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>el archivo se guardó como UTF-16: se espera un registro por línea, en UTF-8; recupere el archivo de una copia</translation>
+    </message>
+    <message>
+        <source>it was found by somebody whose name cannot be read: two different people are to pass it, in a check each</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>lo encontró alguien cuyo nombre no se puede leer: deben darlo por bueno dos personas distintas, en una comprobación cada una</translation>
     </message>
 </context>
 <context>
