@@ -59,10 +59,11 @@ void writeRecords(const std::string& file, const std::vector<planning::Inspected
   for (int month = 0; month < months; ++month) {
     const auto day = inspection::monthsAfter(*inspection::parseDate("2026-10-05"), month - months + 1);
     inspection::Moment at{day, 32400, 60};
-    add(inspection::Round{0, at, "Ada Example", "all", planning::idsOf(devices), layout});
-    const std::size_t round = number;
+    inspection::Round round{0, at, "Ada Example", "all", planning::idsOf(devices), layout};
+    add(round);
+    round.number = number;
     for (std::size_t d = 0; d < devices.size() && checks < kChecks; ++d) {
-      inspection::Check c = planning::beginCheck({.number = round}, devices[d], at, layout);
+      inspection::Check c = planning::beginCheck(round, devices[d], at, layout);
       c.inspector = "Ada Example";
       c.tested = {{inspection::Tried::Seen, true}, {inspection::Tried::Pressed, true}};
       c.result = (d + static_cast<std::size_t>(month)) % 97 == 0 ? inspection::Result::Fail
@@ -102,7 +103,8 @@ int run() {
        [&](int) { inspection::statesOf(records, schedule, as_of); });
   tell("alone: which passes count", 9, [&](int) { rounds::Counting(records, schedule, layout, as_of); });
   tell("alone: what failed", 9, [&](int) { inspection::failedDevices(records, schedule, as_of); });
-  tell("alone: what is due", 9, [&](int) { rounds::dueView(layout, devices, records, states, schedule, today); });
+  tell("alone: what is due", 9,
+       [&](int) { rounds::dueView(layout, devices, records, states, schedule, today); });
   tell("window, what is due: the records are read again", 9, [&](int i) {
     QFile grown(QString::fromStdString(file));
     if (grown.open(QIODevice::Append)) grown.write(i % 2 ? "\n" : " ");
