@@ -80,6 +80,14 @@ void CheckCard::showNotRecorded(const QString& sentence) {
   not_recorded_->setVisible(!sentence.isEmpty());
 }
 
+void CheckCard::showCounts(const QString& sentence, bool is_short) {
+  if (sentence == counts_->text()) return;
+  counts_->setText(sentence);
+  counts_->setVisible(!sentence.isEmpty());
+  counts_->setFont(is_short ? bold() : font());
+  record_->setAccessibleDescription(sentence);
+}
+
 QString CheckCard::notRecorded() const {
   return not_recorded_->text();
 }

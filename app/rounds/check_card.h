@@ -54,6 +54,9 @@ class CheckCard : public QWidget {
   // What was entered here before and is not on the card; empty: nothing.
   void showNotRecorded(const QString& sentence);
   QString notRecorded() const;
+  // What a pass will and will not count for as it is entered; empty: it is none.
+  void showCounts(const QString& sentence, bool is_short);
+  QString counts() const { return counts_->text(); }
   // While it is being written nothing can be changed.
   void setWriting(bool writing);
   // A sentence above the button: what is missing, or how the writing went.
@@ -119,7 +122,8 @@ class CheckCard : public QWidget {
 
   static constexpr double kLarge = 1.4;
 
-  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *not_recorded_, *told_;
+  QLabel *place_, *symbol_, *name_, *where_, *stops_, *how_, *failed_, *already_, *not_recorded_, *counts_,
+      *told_;
   QProgressBar* progress_;
   QPushButton *previous_, *next_, *leave_, *record_;
   QScrollArea* scroll_;

@@ -141,12 +141,16 @@ QWidget* CheckCard::foot() {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   result_ = new ResultChoice(foot);
+  counts_ = wrapped(foot);
+  counts_->setObjectName("counts");
+  counts_->hide();
   told_ = wrapped(foot);
   record_ = touchButton(tr("Record (Enter)"), foot);
   record_->setMinimumHeight(kRecord_px);
   record_->setFont(bold(kLarge));
   people_ = people();
   column->addWidget(result_);
+  column->addWidget(counts_);
   column->addWidget(people_);
   column->addWidget(told_);
   column->addWidget(record_);

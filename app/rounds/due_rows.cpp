@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "app/rounds/counts_for.h"
 #include "app/rounds/reasons.h"
 #include "app/rounds/words.h"
 #include "core/planning/round_plan.h"
@@ -43,9 +44,23 @@ QString failedClause(const inspection::FailedDevice& failed) {
                    .arg(dayText(failed.since), dayText(failed.on));
 }
 
-QString clauseOf(const Due& due, const layout::Layout& layout, Date day) {
+// With why, though it was checked since.
+QString clauseOf(const Due& due, const inspection::Check* last, const inspection::DeviceNow* device,
+                 const layout::Layout& layout, Date day) {
   const QString clause = dueClause(due, day);
-  return due.despite ? Words::tr("%1 (%2)").arg(clause, whyNotCounted(*due.despite, layout)) : clause;
+  if (due.despite) return Words::tr("%1 (%2)").arg(clause, whyNotCounted(*due.despite, layout));
+  const QString why = last && device ? whyNot(due.what, *last, *device) : QString();
+  return why.isEmpty() ? clause
+                       : Words::tr("%1 (check %2 of %3, %4)", "what is due; why that check was not it")
+                             .arg(clause)
+                             .arg(last->number)
+                             .arg(dayText(last->at.date), why);
+}
+
+// Why nothing came of the last check.
+QString notTried(const inspection::Check& last) {
+  return Words::tr("%1 on %2", "could not be reached; a day")
+      .arg(wordOf(last.result).toLower(), dayText(last.at.date));
 }
 
 // All that is due at one device.
@@ -61,21 +76,30 @@ bool isNew(const inspection::DeviceState* state) {
 }
 
 std::map<std::string, DeviceDue> dueByDevice(const std::vector<Due>& list, const layout::Layout& layout,
+                                             std::span<const planning::InspectedDevice> devices,
+                                             const inspection::Records& records,
                                              std::span<const inspection::DeviceState> states, Date day) {
   std::map<std::string, DeviceDue> by_device;
+  std::map<std::string, QString> not_tried;
   for (const Due& due : list) {
     DeviceDue& one = by_device[due.device];
     const inspection::DeviceState* state = inspection::findState(states, due.device);
+    const inspection::Check* last =
+        state && state->last ? records.findCheck(*state->last, due.device) : nullptr;
+    if (last && !last->is_undated &&
+        (last->result == inspection::Result::NotTested || last->result == inspection::Result::NotAccessible))
+      not_tried[due.device] = notTried(*last);
     if (isNew(state)) {
       one = {{Words::tr("never passed a check")}, Urgency::Overdue};
     } else if (due.what == Due::What::Retest) {
       one.urgency = Urgency::Failed;
       one.clauses << failedClause(*state->failed);
     } else {
-      one.clauses << clauseOf(due, layout, day);
+      one.clauses << clauseOf(due, last, planning::findDevice(devices, due.device), layout, day);
       if (isOverdue(due, day)) one.urgency = std::min(one.urgency, Urgency::Overdue);
     }
   }
+  for (const auto& [device, why] : not_tried) by_device[device].clauses << why;
   return by_device;
 }
 
@@ -139,7 +163,8 @@ DueView dueView(const layout::Layout& layout, std::span<const planning::Inspecte
                 const inspection::Records& records, std::span<const inspection::DeviceState> states,
                 const inspection::Schedule& schedule, Date day) {
   const auto ids = planning::idsOf(devices);
-  const auto by_device = dueByDevice(inspection::dueOn(ids, states, schedule, day), layout, states, day);
+  const auto by_device =
+      dueByDevice(inspection::dueOn(ids, states, schedule, day), layout, devices, records, states, day);
   DueView view;
   view.devices = by_device.size();
   const auto open_actions = planning::withoutRemoved(

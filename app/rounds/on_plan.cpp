@@ -5,7 +5,9 @@
 #include <array>
 
 #include "app/plan/check_words.h"
+#include "app/rounds/counts_for.h"
 #include "app/rounds/words.h"
+#include "core/planning/round_plan.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -33,11 +35,26 @@ struct Of {
   }
 };
 
-CheckSign signOf(const inspection::DeviceState* state, const inspection::Records& records,
+// That what is told of the device is of, whatever failed before; null: it has none.
+const inspection::Check* lastCheck(const inspection::DeviceState* state, const inspection::Records& records) {
+  return state && state->last ? records.findCheck(*state->last, state->device) : nullptr;
+}
+
+CheckSign signOf(const inspection::DeviceState* state, const inspection::Check* last,
                  const Counting& counting) {
   if (state && state->failed) return CheckSign::Failed;
-  const inspection::Check* last = state && state->last ? records.findCheck(*state->last) : nullptr;
   return last ? counting.sign(*last) : CheckSign::Never;
+}
+
+// With why a pass is not all that it seems, and what is due all the same.
+QString withWhy(QString told, const inspection::Check* last, const planning::InspectedDevice* device,
+                const inspection::DeviceState* state, const ByRecords& by) {
+  if (!last || !device) return told;
+  if (const QString but = by.counting.but(*last); !but.isEmpty())
+    told = Words::tr("%1 It does not count in full: %2.").arg(told, but);
+  if (const QString due = stillDueText(*last, {*device, state, by.schedule, by.day}); !due.isEmpty())
+    told = Words::tr("%1 Still due: %2.").arg(told, due);
+  return told;
 }
 
 std::optional<inspection::Date> lastOf(const inspection::DeviceState& state, Due::What what) {
@@ -114,33 +131,34 @@ QString ageText(int days) {
                                : Words::tr("%1 y", "years").arg(days / 365);
 }
 
-plan::InspectedOnPlan dueOnPlan(std::span<const planning::InspectedDevice> devices,
-                                const inspection::Records& records, const Counting& counting,
-                                std::span<const inspection::DeviceState> states,
-                                const inspection::Schedule& schedule, inspection::Date day) {
+plan::InspectedOnPlan dueOnPlan(const ByRecords& by) {
   plan::InspectedOnPlan shown;
-  for (const planning::InspectedDevice& device : devices) {
-    const Of of{device.id, inspection::findState(states, device.id), states, schedule, day};
-    const auto last = of.state ? of.state->last_on : std::nullopt;
-    const plan::CheckMark mark{signOf(of.state, records, counting), ageOf(of)};
-    shown.devices[device.id] = {mark, sinceText(last, day), tell(mark, last, nextOf(of))};
+  for (const planning::InspectedDevice& device : by.devices) {
+    const Of of{device.id, inspection::findState(by.states, device.id), by.states, by.schedule, by.day};
+    const inspection::Check* last = lastCheck(of.state, by.records);
+    const auto last_on = of.state ? of.state->last_on : std::nullopt;
+    const plan::CheckMark mark{signOf(of.state, last, by.counting), ageOf(of)};
+    shown.devices[device.id] = {mark, sinceText(last_on, by.day),
+                                withWhy(tell(mark, last_on, nextOf(of)), last, &device, of.state, by)};
   }
   return shown;
 }
 
 plan::InspectedOnPlan roundOnPlan(const RoundUnderWay& round, std::span<const planning::InspectionLeg> legs,
-                                  const Counting& counting, std::span<const inspection::DeviceState> states) {
+                                  const ByRecords& by) {
   plan::InspectedOnPlan shown;
   shown.title = titleOfRound();
   for (std::size_t i = 0; i < round.order().size(); ++i) {
     const std::string& id = round.order()[i];
     const inspection::Check* check = round.checkOf(id);
-    const inspection::DeviceState* state = inspection::findState(states, id);
+    const inspection::DeviceState* state = inspection::findState(by.states, id);
     const CheckSign sign = state && state->failed ? CheckSign::Failed
-                           : check                ? counting.sign(*check)
+                           : check                ? by.counting.sign(*check)
                                                   : CheckSign::None;
     const QString place = QString::number(i + 1);
-    shown.devices[id] = {{sign, CheckAge::None}, place, tellInRound(place, sign)};
+    const auto* device = planning::findDevice(by.devices, id);
+    shown.devices[id] = {
+        {sign, CheckAge::None}, place, withWhy(tellInRound(place, sign), check, device, state, by)};
   }
   for (const planning::InspectionLeg& leg : legs)
     if (leg.walk.found()) shown.walk.push_back({leg.walk.path, leg.to == round.device()});

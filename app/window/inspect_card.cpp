@@ -116,6 +116,7 @@ void InspectPlace::tellNotKept() {
 void InspectPlace::nameTyped() {
   dropOfAnother(card_->entered());
   if (typed_) keepDraft();
+  showCounts();
 }
 
 void InspectPlace::showCard() {
@@ -131,12 +132,30 @@ void InspectPlace::showCard() {
     if (isCorrecting()) text.already = correctsText();
     card_->showText(text);
   }
+  showCounts();
   card_->setWriting(writing_ && writing_ == shown_);
   side_->setCurrentWidget(card_);
 }
 
+// None: the plan does not have it.
+std::optional<rounds::DeviceOn> InspectPlace::deviceOn(const std::string& id) {
+  const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
+  if (!device) return std::nullopt;
+  return rounds::DeviceOn{*device, inspection::findState(states(), id), source_.schedule,
+                          records::momentNow().date};
+}
+
+// Before it is recorded, as a record stays for good.
+void InspectPlace::showCounts() {
+  const auto device = round_.round() ? deviceOn(round_.device()) : std::nullopt;
+  const auto will = device ? rounds::willCountFor(card_->entered(), *device, card_->inspector()->text())
+                           : rounds::WillCount();
+  card_->showCounts(will.text, will.is_short);
+}
+
 void InspectPlace::cardChanged() {
   keepDraft();
+  showCounts();
 }
 
 }  // namespace stopwalk::window

@@ -51,9 +51,9 @@ void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
   const auto legs = round_.round() && isWayFound() ? std::span(found_->way.legs)
                                                    : std::span<const planning::InspectionLeg>();
-  plan::InspectedOnPlan shown = round_.round() ? rounds::roundOnPlan(round_, legs, counting(), states())
-                                               : rounds::dueOnPlan(found_->devices, recordsNow(), counting(),
-                                                                   states(), source_.schedule, today());
+  const rounds::ByRecords by{found_->devices, recordsNow(), counting(), states(), source_.schedule, today()};
+  plan::InspectedOnPlan shown =
+      round_.round() ? rounds::roundOnPlan(round_, legs, by) : rounds::dueOnPlan(by);
   if (is_of_before_) shown.title = tr("Of before", "signs on the plan");
   emit onPlan(shown);
 }

@@ -9,6 +9,7 @@
 #include "app/plan/inspection_layer.h"
 #include "app/records/records_file.h"
 #include "app/rounds/counting.h"
+#include "app/rounds/counts_for.h"
 #include "app/rounds/drafts.h"
 #include "app/rounds/record_writer.h"
 #include "app/rounds/round_under_way.h"
@@ -108,6 +109,8 @@ class InspectPlace : public QObject {
   void nameTyped();
   void dropOfAnother(const rounds::Entered& old);
   void showCard();
+  void showCounts();
+  std::optional<rounds::DeviceOn> deviceOn(const std::string& id);
   void roundChanged();
   void cardChanged();
   std::string picked() const;  // a device; empty: none

@@ -191,6 +191,9 @@ void InspectPlace::checkWritten(const records::Appended& appended, const inspect
   if (const QString but = counting().but(check); !but.isEmpty() && still.isEmpty())
     word = tr("%1, %2").arg(word, but);
   QString done = tr("Recorded as %1: %2, %3.").arg(check.number).arg(calledHere(check.device), word);
+  const auto device = deviceOn(check.device);
+  if (const QString due = device ? rounds::stillDueText(check, *device) : QString(); !due.isEmpty())
+    done = tr("%1 Still due: %2.").arg(done, due);
   if (!still.isEmpty()) done = tr("%1 %2").arg(done, still);
   emit said(done);
   if (!is_shown) return card_->tell(done, !still.isEmpty());

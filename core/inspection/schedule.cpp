@@ -47,19 +47,16 @@ DeviceState stateOf(const std::string& device, const Chains& chains, const Closi
   DeviceState state{.device = device,
                     .failed = openFailure(chains, closing),
                     .is_stop = !closing.now || closing.now->is_stop};
-  const CheckChain *last = nullptr, *believed = nullptr;
+  const CheckChain* last = nullptr;
   for (const CheckChain* chain : chains) {
-    const auto isLast = [&](const CheckChain* other) { return !other || !surelyAfter(*other, *chain); };
-    if (isLast(last)) last = chain;
-    if (closing.reliance.doubt(*chain, closing.now) != Doubt::AfterToday && isLast(believed))
-      believed = chain;
+    const bool is_to_come = closing.reliance.doubt(*chain, closing.now) == Doubt::AfterToday;
+    if (!is_to_come && (!last || !surelyAfter(*last, *chain))) last = chain;
     if (chain->said().result == Result::Pass) addPass(state, *chain, closing);
   }
   dropEarlier(state.seen_not_counted, state.seen);
   dropEarlier(state.pressed_not_counted, state.pressed);
   dropEarlier(state.full_not_counted, state.in_full);
-  if (last) state.last = last->said().number;
-  if (believed) state.last_on = believed->day();
+  if (last) state.last = last->said().number, state.last_on = last->day();
   return state;
 }
 

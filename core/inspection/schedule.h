@@ -37,8 +37,10 @@ struct AsOf {
 // after it (check_chain.h), in whatever order they were entered.
 struct DeviceState {
   std::string device;
-  std::optional<std::size_t> last = {};  // the number of the last check that was not corrected
-  std::optional<Date> last_on = {};      // when that was, of those that are not still to come, or kUnreadDay
+  // The last check that was not corrected, of those that are not still to come: its number, and when it was,
+  // or kUnreadDay.
+  std::optional<std::size_t> last = {};
+  std::optional<Date> last_on = {};
   std::optional<Date> seen = {}, pressed = {}, in_full = {};  // when it last passed each
   // A pass since that, which counts for nothing.
   std::optional<NotCounted> seen_not_counted = {}, pressed_not_counted = {}, full_not_counted = {};

@@ -39,9 +39,9 @@ class OnThePlanOfADay : public testing::Test {
   plan::InspectedOnPlan::Device shown(const char* on) {
     const std::vector devices{device};
     const inspection::AsOf as_of = planning::asOf(devices, day(on));
-    return dueOnPlan(devices, records, Counting(records, schedule, {}, devices, as_of.now),
-                     inspection::statesOf(records, schedule, as_of), schedule, as_of.now.day)
-        .devices.at(device.id);
+    const Counting counting(records, schedule, {}, devices, as_of.now);
+    const auto states = inspection::statesOf(records, schedule, as_of);
+    return dueOnPlan({devices, records, counting, states, schedule, as_of.now.day}).devices.at(device.id);
   }
 
   planning::InspectedDevice device;
@@ -80,6 +80,35 @@ TEST_F(OnThePlanOfADay, TheSignIsOfTheLastCheckAndAFailureStaysUntilItHasPassed)
   EXPECT_EQ(shown("2026-03-05").mark.sign, CheckSign::Failed) << "nobody has mended it";
   check(Result::Pass, "2026-03-06");
   EXPECT_EQ(shown("2026-03-06").mark, (CheckMark{CheckSign::Passed, CheckAge::Fresh}));
+}
+
+// A check that is dated tomorrow is not believed: the sign is of the check whose day is told.
+TEST_F(OnThePlanOfADay, TheSignAndTheDayAreOfTheSameCheck) {
+  check(Result::Pass, "2026-03-02");
+  check(Result::NotAccessible, "2026-03-09");
+  EXPECT_EQ(shown("2026-03-03").mark.sign, CheckSign::Passed);
+  EXPECT_TRUE(shown("2026-03-03").told.startsWith("Last check: passed on 2 Mar 2026;"))
+      << shown("2026-03-03").told.toStdString();
+  EXPECT_EQ(shown("2026-03-09").mark.sign, CheckSign::NotReached);
+}
+
+// A line that was changed may say of several devices that they failed, under one number.
+TEST_F(OnThePlanOfADay, TheSignIsOfTheDevicesOwnCheckWhereSeveralHaveOneNumber) {
+  check(Result::Fail, "2026-03-02");
+  records.checks.front().device = "planer/stop";
+  check(Result::NotTested, "2026-03-02");
+  records.checks.back().number = 1;
+  EXPECT_EQ(shown("2026-03-03").mark.sign, CheckSign::NotTested);
+}
+
+TEST_F(OnThePlanOfADay, WhyItIsStillDueIsTold) {
+  check(Result::Pass, "2026-03-02");
+  records.checks.back().tested.pop_back();
+  EXPECT_EQ(shown("2026-03-03").mark, (CheckMark{CheckSign::Passed, CheckAge::Overdue}));
+  EXPECT_EQ(
+      shown("2026-03-03").told,
+      "Last check: passed on 2 Mar 2026; overdue. Still due: full test, not ticked: \"Stays stopped when "
+      "power returns\".");
 }
 
 }  // namespace

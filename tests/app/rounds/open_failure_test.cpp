@@ -31,6 +31,11 @@ class OpenFailure : public testing::Test {
   }
   QString why() { return whyStillFailed(pass(), records, schedule, {kToday}); }
   Check& pass() { return records.checks[1]; }
+  plan::InspectedOnPlan onPlan(const RoundUnderWay& round) {
+    const auto states = inspection::statesOf(records, schedule, {kToday});
+    const Counting counting(records, schedule, {}, {}, kToday);
+    return roundOnPlan(round, {}, {{}, records, counting, states, schedule, kToday});
+  }
 
   inspection::Records records;
   inspection::Schedule schedule;
@@ -138,10 +143,7 @@ TEST_F(OpenFailure, LeavesNoTickOnThePlanOfTheRoundThatPassedIt) {
     RoundUnderWay round;
     round.setRecords(std::make_shared<const inspection::Records>(records));
     round.walk(1);
-    return roundOnPlan(round, {}, Counting(records, schedule, {}, {}, kToday),
-                       inspection::statesOf(records, schedule, {kToday}))
-        .devices.at("saw/stop")
-        .mark.sign;
+    return onPlan(round).devices.at("saw/stop").mark.sign;
   };
   EXPECT_EQ(sign(), plan::CheckSign::Passed);
   pass().inspector = "Ada Example";
@@ -159,8 +161,7 @@ TEST_F(OpenFailure, HasItsCrossInARoundThatHasNotComeToIt) {
   RoundUnderWay round;
   round.setRecords(std::make_shared<const inspection::Records>(records));
   round.walk(2);
-  const auto shown = roundOnPlan(round, {}, Counting(records, schedule, {}, {}, kToday),
-                                 inspection::statesOf(records, schedule, {kToday}));
+  const auto shown = onPlan(round);
   EXPECT_EQ(shown.devices.at("saw/stop").mark.sign, plan::CheckSign::Failed);
   EXPECT_EQ(shown.devices.at("saw/bar").mark.sign, plan::CheckSign::None);
 }

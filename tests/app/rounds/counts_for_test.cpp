@@ -1,0 +1,175 @@
+// What a pass counts for by what was tried at it, said before it is recorded and after.
+#include "app/rounds/counts_for.h"
+
+#include <gtest/gtest.h>
+
+#include "app/rounds/due_rows.h"
+#include "core/planning/round_plan.h"
+
+namespace stopwalk::rounds {
+namespace {
+
+using inspection::Check;
+using inspection::DeviceNow;
+using inspection::Due;
+using inspection::Result;
+using inspection::Tried;
+using What = Due::What;
+
+constexpr Tried kAsked[] = {Tried::Clear,
+                            Tried::Legible,
+                            Tried::Pressed,
+                            Tried::PressedRunning,
+                            Tried::Latches,
+                            Tried::StaysStoppedReleased,
+                            Tried::StaysStoppedPower};
+
+Check passOf(const std::vector<std::pair<Tried, bool>>& tested) {
+  Check pass;
+  pass.result = Result::Pass;
+  pass.tested = tested;
+  return pass;
+}
+
+// By the core's own measure, for each set of ticks: what is named is enough, and none of it can be left out.
+TEST(NotTicked, IsJustWhatTheTestsAskForBesides) {
+  const DeviceNow stop{"saw/stop", {"saw"}};
+  const auto isAll = [&](const Check& check, const std::vector<What>& tests) {
+    for (const What test : tests)
+      if (!(test == What::Full ? inspection::passedInFull(check, true) : inspection::passedPressed(check)))
+        return false;
+    return true;
+  };
+  for (unsigned ticks = 1; ticks < 1u << std::size(kAsked); ++ticks)
+    for (const std::vector<What>& tests :
+         {std::vector{What::Pressed}, std::vector{What::Full}, std::vector{What::Pressed, What::Full}}) {
+      std::vector<std::pair<Tried, bool>> tested;
+      for (std::size_t i = 0; i < std::size(kAsked); ++i)
+        if (ticks >> i & 1) tested.emplace_back(kAsked[i], true);
+      const auto left = notTicked(passOf(tested), tests, stop);
+      EXPECT_EQ(left.empty(), isAll(passOf(tested), tests)) << ticks;
+      std::vector<std::pair<Tried, bool>> all = tested;
+      for (const Tried test : left) {
+        EXPECT_FALSE(inspection::testedFor(passOf(tested), test).value_or(false)) << ticks;
+        all.emplace_back(test, true);
+      }
+      EXPECT_TRUE(isAll(passOf(all), tests)) << ticks;
+      for (const Tried test : left) {
+        auto without = all;
+        std::erase(without, std::pair(test, true));
+        EXPECT_FALSE(isAll(passOf(without), tests)) << ticks << " " << inspection::word(test);
+      }
+    }
+}
+
+TEST(NotTicked, OfWhatIsNoStopIsThatItWasLookedAt) {
+  const DeviceNow start{"saw/start", {}, true, false};
+  EXPECT_EQ(notTicked(passOf({{Tried::Clear, true}}), std::array{What::Seen}, start),
+            std::vector{Tried::Seen});
+  EXPECT_TRUE(notTicked(passOf({{Tried::Seen, true}}), std::array{What::Seen}, start).empty());
+  EXPECT_TRUE(notTicked(passOf({{Tried::Seen, true}, {Tried::Pressed, true}}), std::array{What::Pressed},
+                        {"saw/stop", {"saw"}})
+                  .empty());
+}
+
+class CountsFor : public testing::Test {
+ protected:
+  CountsFor() {
+    device.id = "saw/stop";
+    device.machines = {"saw"};
+    device.kind = "mushroom button";
+  }
+  void record(Result result, const char* on, const std::vector<Tried>& ticked) {
+    Check check = passOf({});
+    for (const Tried test : ticked) check.tested.emplace_back(test, true);
+    check.number = records.checks.size() + 1;
+    check.device = device.id;
+    check.machines = device.machines;
+    check.at = *inspection::parseMoment(std::string(on) + "T09:15:00+01:00");
+    check.inspector = "Ada Example";
+    check.result = result;
+    records.checks.push_back(check);
+  }
+  DeviceOn on(const char* day) {
+    const auto today = *inspection::parseDate(day);
+    states = inspection::statesOf(records, schedule, planning::asOf(std::vector{device}, today));
+    return {device, inspection::findState(states, device.id), schedule, today};
+  }
+  QString will(const char* day, const std::vector<Tried>& ticked, const QString& by = "Ada Example",
+               Result result = Result::Pass) {
+    Entered entered;
+    entered.result = result;
+    for (const Tried test : ticked) entered.tested.emplace_back(test, true);
+    return willCountFor(entered, on(day), by).text;
+  }
+  const std::vector<Tried> all{std::begin(kAsked), std::end(kAsked)};
+  const std::vector<Tried> but_power{all.begin(), all.end() - 1};
+
+  planning::InspectedDevice device;
+  inspection::Records records;
+  inspection::Schedule schedule;
+  std::vector<inspection::DeviceState> states;
+};
+
+TEST_F(CountsFor, WhatStaysDueIsSaidBeforeWithWhatIsNotTicked) {
+  EXPECT_EQ(will("2026-03-02", but_power),
+            "Recorded like this, the device stays due for: full test, not ticked: \"Stays stopped when power "
+            "returns\". It counts as: press.");
+  EXPECT_EQ(will("2026-03-02", all), "It counts as: press, full test.");
+  EXPECT_EQ(
+      will("2026-03-02", {Tried::Clear}),
+      "Recorded like this, the device stays due for: press, full test, not ticked: \"Marking legible\", "
+      "\"Pressed while running at no load: the machine stopped\", and 2 more. It counts as no test.");
+  EXPECT_EQ(will("2026-03-02", {}), "Tick what was tried: a pass says nothing without it.");
+  EXPECT_EQ(will("2026-03-02", {}, {}, Result::Fail), "");
+  EXPECT_EQ(will("2026-03-02", {}, {}, Result::NotTested), "");
+}
+
+TEST_F(CountsFor, WhatIsNotDueIsNotAskedFor) {
+  record(Result::Pass, "2026-03-02", all);
+  EXPECT_EQ(will("2026-04-02", {Tried::Pressed}), "It counts as: press.");
+  EXPECT_EQ(will("2027-03-02", {Tried::Pressed}).left(66),
+            "Recorded like this, the device stays due for: full test, not ticke");
+}
+
+TEST_F(CountsFor, AFailureThatStaysOpenIsSaidBefore) {
+  record(Result::Pass, "2026-03-01", all);
+  record(Result::Fail, "2026-03-02", {Tried::Pressed});
+  EXPECT_TRUE(will("2026-03-03", {Tried::Clear})
+                  .startsWith("Recorded like this, it stays failed: it was not pressed"))
+      << will("2026-03-03", {Tried::Clear}).toStdString();
+  EXPECT_FALSE(will("2026-03-03", {Tried::Pressed}).contains("failed"));
+  schedule.retest_by_another = true;
+  EXPECT_EQ(
+      will("2026-03-03", {Tried::Pressed}, " ada example "),
+      "Recorded like this, it stays failed: another person than Ada Example, who found it, is to pass it. "
+      "It counts as: press.");
+  EXPECT_EQ(will("2026-03-03", {Tried::Pressed}, "Bo Example"), "It counts as: press.");
+}
+
+TEST_F(CountsFor, TheDueListSaysWhyItIsDueThoughItWasChecked) {
+  layout::Layout layout;
+  const auto row = [&](const char* day) {
+    const DeviceOn now = on(day);
+    return dueView(layout, std::vector{device}, records, states, schedule, now.day)
+        .groups.at(0)
+        .rows.at(0)
+        .text;
+  };
+  record(Result::Pass, "2026-03-02", but_power);
+  EXPECT_TRUE(
+      row("2026-03-03")
+          .endsWith("full test never recorded (check 1 of 2 Mar 2026, not ticked: \"Stays stopped when "
+                    "power returns\")"))
+      << row("2026-03-03").toStdString();
+  EXPECT_EQ(stillDueText(records.checks[0], on("2026-03-03")),
+            "full test, not ticked: \"Stays stopped when power returns\"");
+  record(Result::NotAccessible, "2026-03-04", {});
+  EXPECT_TRUE(row("2026-03-05").endsWith("full test never recorded; could not reach on 4 Mar 2026"))
+      << row("2026-03-05").toStdString();
+  record(Result::Pass, "2026-03-05", all);
+  EXPECT_EQ(stillDueText(records.checks[2], on("2026-03-05")), "");
+}
+
+}  // namespace
+}  // namespace stopwalk::rounds
