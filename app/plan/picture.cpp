@@ -4,6 +4,7 @@
 #include <limits>
 #include <ranges>
 
+#include "app/plan/check_signs.h"
 #include "app/plan/labels.h"
 
 namespace stopwalk::plan {
@@ -15,6 +16,30 @@ constexpr double kSymbol_px = 48;  // nothing with a size in pixels reaches furt
 int rankOf(ItemLayer layer) {
   return static_cast<int>(layer == ItemLayer::Station ? ItemLayer::Device : layer);
 }
+
+// What is shown of devices whose checks are known.
+class Checked {
+ public:
+  void add(const Item& item, const PaintContext& context, const std::map<std::string, CheckMark>& checks) {
+    const auto check = checks.find(item.id);
+    if (check == checks.end()) return;
+    if (const auto symbol = item.checked(context)) {
+      devices_.emplace_back(*symbol, check->second);
+      items_.push_back(&item);
+    }
+  }
+  // Over all symbols; no label goes there, but that of the device itself.
+  void paintSigns(QPainter& painter, const Theme& theme, std::vector<Covered>& covered) const {
+    const std::vector<LaidSign> signs = layCheckSigns(devices_);
+    paintCheckSigns(painter, theme, signs);
+    for (const LaidSign& sign : signs)
+      covered.push_back({sign.box, ItemLayer::Device, sign.count() == 1 ? items_[sign.device] : nullptr});
+  }
+
+ private:
+  std::vector<std::pair<QRectF, CheckMark>> devices_;
+  std::vector<const Item*> items_;
+};
 
 }  // namespace
 
@@ -77,18 +102,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     const auto state = marks.states->find(items_[i]->id);
     return state == marks.states->end() ? StationState::NotAudited : state->second;
   };
-  const auto checkOf = [&](std::size_t i) -> std::optional<CheckMark> {
-    if (!marks.checks) return std::nullopt;
-    const auto check = marks.checks->find(items_[i]->id);
-    return check == marks.checks->end() ? std::nullopt : std::optional(check->second);
-  };
-  // The tick of a device hides no cross of another.
-  const auto isDevice = [&](std::size_t i) { return items_[i]->layer == ItemLayer::Device; };
-  const auto devices = std::ranges::find_if(shown, isDevice);
-  std::stable_partition(devices, std::find_if_not(devices, shown.end(), isDevice), [&](std::size_t i) {
-    return checkOf(i).value_or(CheckMark()).sign != CheckSign::Failed;
-  });
-
+  Checked checked;
   PaintContext context{view, theme};
   context.grid = marks.grid;
   context.by_records = marks.checks != nullptr;
@@ -109,7 +123,7 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     context.selected = marks.selected && marks.selected(item.id);
     context.hovered = !marks.hovered.empty() && item.id == marks.hovered;
     context.state = stateOf(i);
-    context.check = checkOf(i);
+    if (marks.checks) checked.add(item, context, *marks.checks);
     painter.save();
     item.paint(painter, context);
     painter.restore();
@@ -125,9 +139,9 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
   paintOnFloors();
   for (const std::size_t i : shown) {
     context.state = stateOf(i);
-    context.check = checkOf(i);
     items_[i]->paintSign(painter, context);
   }
+  checked.paintSigns(painter, theme, covered);
   paintLabels(painter, theme, visible, std::move(labels), covered);
 }
 

@@ -1,11 +1,9 @@
 #include "app/plan/items/device_item.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 
 #include "app/plan/items/drawing.h"
-#include "app/plan/items/stamp.h"
 #include "app/plan/items/station_sign.h"
 
 namespace stopwalk::plan {
@@ -91,22 +89,6 @@ void DeviceItem::paint(QPainter& painter, const PaintContext& context) const {
   if (!pin_missing_ || context.by_records) return;
   const QRectF box = square(context);
   paintStationSign(painter, context.theme, StationState::Fails, box.center(), box.width() / 2);
-}
-
-// Over the symbols of others.
-void DeviceItem::paintSign(QPainter& painter, const PaintContext& context) const {
-  if (!context.check || *context.check == CheckMark()) return;
-  const QRectF symbol = square(context);
-  const double radius = checkSignRadius(symbol);
-  const StampKey key{StampKey::What::Check, static_cast<int>(context.check->sign),
-                     static_cast<int>(std::lround(10 * radius)), static_cast<int>(context.check->age)};
-  paintStamp(painter, context.theme, checkMarkBox(symbol).center(), radius + kRoundCheckSign_px, key,
-             [&](QPainter& stamp) { paintCheckMark(stamp, context.theme, *context.check, {}, radius); });
-}
-
-void DeviceItem::addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const {
-  SymbolItem::addCovered(context, boxes);
-  if (context.check && *context.check != CheckMark()) boxes.push_back(checkMarkBox(square(context)));
 }
 
 }  // namespace stopwalk::plan

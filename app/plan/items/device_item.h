@@ -13,8 +13,7 @@ class DeviceItem : public SymbolItem {
   geometry::Box bounds() const override { return geometry::boxOf(line_); }
   std::optional<double> distanceTo(geometry::Point at, double mm_per_pixel) const override;
   void paint(QPainter& painter, const PaintContext& context) const override;
-  void paintSign(QPainter& painter, const PaintContext& context) const override;
-  void addCovered(const PaintContext& context, std::vector<QRectF>& boxes) const override;
+  std::optional<QRectF> checked(const PaintContext& context) const override { return square(context); }
 
  private:
   geometry::Segment line_;  // of what is no bar or cord: a point

@@ -30,7 +30,6 @@ struct PaintContext {
   StationState state = StationState::NotAudited;  // of a station
   std::optional<layout::LengthUnit> grid = {};    // the floors show the grid of this unit
   bool by_records = false;                        // devices show what their checks came to, and nothing else
-  std::optional<CheckMark> check = {};            // of a device
 };
 
 // The order of painting; what is painted last is found first. Only the underlay is found last of all though
@@ -81,6 +80,11 @@ class Item {
   // What no other item may hide: how it stands.
   virtual void paintSign(QPainter& painter, const PaintContext& context) const {
     (void)painter, (void)context;
+  }
+  // The square of the symbol of what is inspected.
+  virtual std::optional<QRectF> checked(const PaintContext& context) const {
+    (void)context;
+    return std::nullopt;
   }
   virtual std::optional<Label> label(const PaintContext& context) const {
     (void)context;
