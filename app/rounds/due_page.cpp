@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "app/panels/announce.h"
 #include "app/panels/poster/choice_list.h"
 #include "app/panels/rows.h"
 #include "app/panels/sentence_label.h"
@@ -65,6 +66,15 @@ DuePage::DuePage(QWidget* parent) : QWidget(parent) {
   column->addWidget(open_label_);
   column->addWidget(open_);
   column->addWidget(continue_);
+  told_ = new QLabel(this);
+  told_->setWordWrap(true);
+  told_->setTextFormat(Qt::PlainText);
+  told_->setFont(bold);
+  save_first_ = button(tr("Save the layout, then start"));
+  for (QWidget* part : {static_cast<QWidget*>(told_), static_cast<QWidget*>(save_first_)}) {
+    part->hide();
+    column->addWidget(part);
+  }
   column->addWidget(start_);
   connect(tree_, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
     if (!filling_ && item && item->parent()) emit picked(item->data(0, kDeviceRole).toString());
@@ -77,6 +87,7 @@ DuePage::DuePage(QWidget* parent) : QWidget(parent) {
   });
   connect(start_, &QPushButton::clicked, this, &DuePage::startWanted);
   connect(save_, &QPushButton::clicked, this, &DuePage::saveWanted);
+  connect(save_first_, &QPushButton::clicked, this, &DuePage::saveAndStartWanted);
   const auto go_on = [this] {
     if (const std::size_t round = openRound()) emit continueWanted(round);
   };
@@ -96,6 +107,14 @@ void DuePage::showNothing(const QString& why, bool save) {
   show({}, {}, why);
   save_->setVisible(save);
   start_->setEnabled(false);
+}
+
+void DuePage::tell(const QString& why, bool save) {
+  told_->setText(why);
+  told_->setVisible(!why.isEmpty());
+  save_first_->setVisible(save);
+  if (save) save_first_->setFocus();
+  if (!why.isEmpty()) panels::announce(*told_);
 }
 
 // Keeps the device that is picked, or the heading.

@@ -69,6 +69,7 @@ void InspectPlace::showDue() {
 }
 
 void InspectPlace::fillDue() {
+  if (whyNotYet().isEmpty() && !due_->told().isEmpty()) due_->tell({}, false);
   if (source_.path.isEmpty()) return due_->showNothing(whyNotYet(), true);
   if (!found_) return;
   const auto view =
@@ -88,8 +89,23 @@ void InspectPlace::fillDue() {
   due_->show(view, open, rounds::summaryOf(view, found_->devices.size()));
 }
 
+// Where one looks: the line at the foot is easily missed.
+void InspectPlace::tellNotYet(const QString& why) {
+  emit said(why);
+  if (side_->currentWidget() != due_) showDue();
+  if (source_.path.isEmpty()) return due_->saveButton()->setFocus();  // the page says why
+  due_->tell(why, read_->unreadable.empty() && source_.hash.empty());
+}
+
+// Saving may be left, or fail, which the window tells: then it is asked for again.
+void InspectPlace::saveAndStart() {
+  emit saveWanted();
+  if (!source_.hash.empty() && !round_.round()) whenFound([this] { showStart(); });
+}
+
 void InspectPlace::showStart() {
-  if (const QString why = whyNotYet(); !why.isEmpty()) return emit said(why);
+  if (const QString why = whyNotYet(); !why.isEmpty()) return tellNotYet(why);
+  due_->tell({}, false);
   const auto ids = planning::idsOf(found_->devices);
   const auto due =
       planning::dueAmong(found_->devices, recordsNow(), source_.schedule, records::momentNow(), failed());

@@ -90,6 +90,7 @@ void InspectPlace::connectPages() {
   connect(due_, &rounds::DuePage::startWanted, this, &InspectPlace::showStart);
   connect(due_, &rounds::DuePage::continueWanted, &round_, &rounds::RoundUnderWay::walk);
   connect(due_, &rounds::DuePage::saveWanted, this, &InspectPlace::saveWanted);
+  connect(due_, &rounds::DuePage::saveAndStartWanted, this, &InspectPlace::saveAndStart);
   connect(start_, &rounds::StartForm::startWanted, this, &InspectPlace::startRound);
   connect(start_, &rounds::StartForm::changed, this, &InspectPlace::askOrder);
   connect(start_, &rounds::StartForm::sheetWanted, this,

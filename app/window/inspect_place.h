@@ -99,6 +99,8 @@ class InspectPlace : public QObject {
   void fillDue();
   bool isWayFound() const;
   void showDue();
+  void tellNotYet(const QString& why);
+  void saveAndStart();
   void askOrder();
   void beginCards();
   void showPaper();

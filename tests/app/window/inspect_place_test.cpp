@@ -125,6 +125,32 @@ TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {
   EXPECT_EQ(onDisk().rounds.size(), 1u);
 }
 
+// Beside the button, with another that saves: nobody has to know where else to look.
+TEST_F(Inspecting, ARoundOfALayoutWithUnsavedChangesAsksForItToBeSavedAndIsThenStarted) {
+  openAndCome();
+  layout::Layout other = layout();
+  other.name = "Another name";
+  window->goToPlace(WorkPlace::Draw);
+  ASSERT_TRUE(window->document().edited().apply({"Rename", other}));
+  come();
+  ASSERT_TRUE(becomes([&] { return place().due().startButton()->isEnabled(); }));
+  place().due().startButton()->click();
+  settle();
+  EXPECT_TRUE(place().due().told().contains("Save it first")) << place().due().told().toStdString();
+  QPushButton* save = place().due().saveFirstButton();
+  EXPECT_TRUE(save->isVisible());
+  EXPECT_EQ(QApplication::focusWidget(), save);
+  EXPECT_TRUE(window->isWindowModified()) << "nothing is saved unasked";
+  key(Qt::Key_Space);
+  EXPECT_FALSE(window->isWindowModified());
+  ASSERT_TRUE(becomes([&] { return place().start().isVisible(); }));
+  EXPECT_EQ(QApplication::focusWidget(), place().start().name());
+  emit place().start().left();
+  settle();
+  EXPECT_TRUE(place().due().told().isEmpty());
+  EXPECT_FALSE(save->isVisible());
+}
+
 TEST_F(Inspecting, TheCardOfADeviceThatNoWayLeadsToSaysSo) {
   openAndCome();
   startRound();
