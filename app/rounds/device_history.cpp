@@ -105,7 +105,7 @@ DeviceHistory::DeviceHistory(QWidget* parent) : QWidget(parent) {
       {tr("Correct the chec&k that is picked…"),
        tr("A correction is a record of its own; the old one stays as it was written."),
        tr("Correct this check… (Enter)")},
-      [this] { emit correctWanted(current()); }, this);
+      [this] { emit correctWanted(current(), device_); }, this);
   correct_verb_->showOn(*correct_);
   row->addWidget(title_, 1);
   row->addWidget(correct_);
@@ -136,7 +136,8 @@ void DeviceHistory::showVerb() {
 void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
                          std::span<const inspection::DeviceState> states,
                          const inspection::Schedule& schedule, const Counting& counting) {
-  const std::size_t was = current();
+  const std::size_t was = device == device_ ? current() : 0;
+  device_ = device;
   list_->clear();
   const std::vector<std::size_t> by = inspection::correctedBy(records);
   const std::vector<const Check*> dated = inspection::datedBy(records);
@@ -179,6 +180,7 @@ void DeviceHistory::add(const Check& check, const Check& dated, std::size_t corr
 }
 
 void DeviceHistory::forget() {
+  device_.clear();
   list_->clear();
   showVerb();
 }

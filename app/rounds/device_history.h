@@ -42,7 +42,7 @@ class DeviceHistory : public QWidget {
   QString title() const { return title_->text(); }
 
  signals:
-  void correctWanted(std::size_t check);
+  void correctWanted(std::size_t check, const std::string& device);
   void left();  // by Escape
 
  protected:
@@ -52,6 +52,7 @@ class DeviceHistory : public QWidget {
   void add(const inspection::Check& check, const inspection::Check& dated, std::size_t corrected_by,
            const Counting& counting);
 
+  std::string device_;  // empty: none
   QLabel* title_;
   QTreeWidget* list_;
   void showVerb();

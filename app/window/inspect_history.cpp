@@ -54,9 +54,8 @@ bool InspectPlace::isCorrecting() const {
 }
 
 // Its card once more, with what it says but for the result.
-void InspectPlace::correct(std::size_t number) {
-  const inspection::Check* check = recordsNow().findCheck(number, picked());
-  if (!check) check = recordsNow().findCheck(number);
+void InspectPlace::correct(std::size_t number, const std::string& device) {
+  const inspection::Check* check = recordsNow().findCheck(number, device);
   if (!check || writer_.isWriting()) return;
   const auto place = static_cast<std::size_t>(check - recordsNow().checks.data());
   const inspection::Round* round = recordsNow().findRound(inspection::roundsOf(recordsNow())[place]);

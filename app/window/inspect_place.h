@@ -124,7 +124,7 @@ class InspectPlace : public QObject {
   void leaveRound();
   void stopCorrecting();
   QString correctsText() const;
-  void correct(std::size_t check);
+  void correct(std::size_t check, const std::string& device);
   bool isCorrecting() const;
   void startRound();
   bool canBeginAt(const inspection::RoundWalk& walk) const;

@@ -181,7 +181,7 @@ TEST_F(OfADevice, ACorrectionInAnotherRoundIsCorrectedWhereItsFirstStands) {
   crossed.result = Result::NotTested;
   const std::size_t number = records::appendRecord(file, crossed).number;
   window->records().lookNow();
-  checks().correctWanted(number);
+  correct(onDisk().checks.back());
   ASSERT_TRUE(round().round().has_value());
   EXPECT_EQ(round().round()->number, first);
   type("r");
@@ -189,6 +189,34 @@ TEST_F(OfADevice, ACorrectionInAnotherRoundIsCorrectedWhereItsFirstStands) {
   enter();
   ASSERT_EQ(onDisk().checks.size(), 3u) << card().told().toStdString();
   EXPECT_EQ(onDisk().checks.back().corrects, number);
+}
+
+// Whatever is picked on the plan by then.
+TEST_F(OfADevice, TheCheckOfAnotherIsNotCorrectedInItsPlace) {
+  failOne();
+  round().leave();
+  settle();
+  place().history().correctWanted(onDisk().checks[0].number, "no-such/device");
+  EXPECT_FALSE(round().round().has_value());
+  correct(onDisk().checks[0]);
+  EXPECT_TRUE(round().round().has_value());
+}
+
+TEST(DeviceHistoryOf, SaysOfWhichDeviceTheCheckIsThatIsToBeCorrected) {
+  inspection::Records records;
+  Check check;
+  check.number = 7;
+  check.device = "saw/stop";
+  check.at = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+  records.checks.push_back(check);
+  DeviceHistory history;
+  std::pair<std::size_t, std::string> wanted;
+  QObject::connect(&history, &DeviceHistory::correctWanted,
+                   [&](std::size_t number, const std::string& device) { wanted = {number, device}; });
+  history.show("saw/stop", "Saw: stop", records, {}, {}, {});
+  history.list()->setCurrentItem(history.list()->topLevelItem(0));
+  history.correctButton()->click();
+  EXPECT_EQ(wanted, std::pair(std::size_t{7}, std::string("saw/stop")));
 }
 
 // What was entered later from paper stands where it was made.

@@ -87,7 +87,7 @@ TEST_F(FromPaper, ACorrectionIsOfNoTimeOfThePaper) {
   enter();
   const std::string next = round().device();
   EXPECT_EQ(paper(), "2026-03-02 10:15");
-  place().history().correctWanted(onDisk().checks[0].number);
+  correct(onDisk().checks[0]);
   ASSERT_EQ(round().device(), device);
   EXPECT_TRUE(paper().isEmpty()) << paper().toStdString();
   type("f");
@@ -98,7 +98,7 @@ TEST_F(FromPaper, ACorrectionIsOfNoTimeOfThePaper) {
   EXPECT_FALSE(onDisk().checks[1].entered.has_value());
   EXPECT_EQ(round().device(), next);
   EXPECT_EQ(paper(), "2026-03-02 10:15");
-  place().history().correctWanted(onDisk().checks[1].number);
+  correct(onDisk().checks[1]);
   ASSERT_EQ(round().device(), device);
   EXPECT_TRUE(paper().isEmpty());
   round().goTo(next);

@@ -159,7 +159,7 @@ TEST_F(HalfEntered, ACorrectionByAnotherLeavesTheCardOfTheRoundAsItIs) {
   enter();
   type("123p");
   const rounds::Entered entered = card().entered();
-  place().history().correctWanted(onDisk().checks.front().number);
+  correct(onDisk().checks.front());
   type("r");
   signAs("Grace Example");
   enter();

@@ -232,7 +232,7 @@ TEST_F(Inspecting, GoesBackToItsRoundAfterACheckOfAnotherWasCorrected) {
   const QString paper = QString::fromStdString(inspection::momentText(records::momentNow()));
   card().onPaper()->setText(paper);
   for (const bool leaves : {true, false}) {
-    place().history().correctWanted(onDisk().checks.front().number);
+    correct(onDisk().checks.front());
     ASSERT_EQ(round().round()->number, first);
     EXPECT_TRUE(card().onPaper()->text().isEmpty()) << "the paper was of the other round";
     if (leaves) {

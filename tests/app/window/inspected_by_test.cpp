@@ -64,7 +64,7 @@ TEST_F(InspectedBy, ACorrectionAsksForItsOwnNameAndTheRoundKeepsIts) {
   enter();
   const std::string next = round().device();
   for (const bool leaves : {true, false}) {
-    place().history().correctWanted(onDisk().checks.front().number);
+    correct(onDisk().checks.front());
     EXPECT_TRUE(card().inspector()->text().isEmpty());
     type("r");
     enter();
@@ -81,7 +81,7 @@ TEST_F(InspectedBy, ACorrectionAsksForItsOwnNameAndTheRoundKeepsIts) {
     EXPECT_EQ(round().device(), next);
     EXPECT_EQ(card().inspector()->text(), inspector());
   }
-  place().history().correctWanted(onDisk().checks.back().number);
+  correct(onDisk().checks.back());
   signAs("Grace Example");
   window->selection().set(next);  // left for another card
   EXPECT_EQ(card().inspector()->text(), inspector());
@@ -89,7 +89,7 @@ TEST_F(InspectedBy, ACorrectionAsksForItsOwnNameAndTheRoundKeepsIts) {
 
 TEST_F(InspectedBy, ACorrectionBegunFromWhatIsDueEndsThereAtItsDevice) {
   checkOne();
-  place().history().correctWanted(onDisk().checks.front().number);
+  correct(onDisk().checks.front());
   ASSERT_TRUE(round().round().has_value());
   type("r");
   signAs("Grace Example");

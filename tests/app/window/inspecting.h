@@ -7,6 +7,7 @@
 #include "app/records/append_record.h"
 #include "app/records/records_file.h"
 #include "app/rounds/check_card.h"
+#include "app/rounds/device_history.h"
 #include "app/rounds/due_page.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/what_was_tried.h"
@@ -69,6 +70,10 @@ class Inspecting : public AtTheWindow {
   void signAs(const QString& by) {
     typeInto(card().inspector(), by);
     card().setFocus();
+  }
+  // As its list of checks asks for it.
+  void correct(const inspection::Check& check) {
+    place().history().correctWanted(check.number, check.device);
   }
   // Waits until it is written, or told why not.
   void enter() {
