@@ -120,11 +120,11 @@ QString CheckCard::paperTime() const {
 
 void CheckCard::setWriting(bool writing) {
   writing_ = writing;
-  for (QWidget* part :
-       {static_cast<QWidget*>(tried_), static_cast<QWidget*>(failure_), static_cast<QWidget*>(timer_),
-        static_cast<QWidget*>(note_), paper_, static_cast<QWidget*>(result_)})
+  for (QWidget* part : {static_cast<QWidget*>(tried_), static_cast<QWidget*>(failure_),
+                        static_cast<QWidget*>(timer_), paper_, static_cast<QWidget*>(result_)})
     part->setEnabled(!writing && is_there_);
-  for (QWidget* part : {people_, static_cast<QWidget*>(record_)}) part->setEnabled(!writing);
+  for (QWidget* part : {people_, static_cast<QWidget*>(note_), static_cast<QWidget*>(record_)})
+    part->setEnabled(!writing);
   const QString paper = shortText(paperTime());
   const QString text = writing           ? tr("Being written…")
                        : !is_there_      ? tr("Record that it was taken away (Enter)")

@@ -129,7 +129,8 @@ class InspectPlace : public QObject {
   void startRound();
   bool canBeginAt(const inspection::RoundWalk& walk) const;
   void record();
-  void recordTakenAway();
+  void recordTakenAway(const rounds::Entered& entered);
+  QString whatIsTakenAway(const rounds::Entered& entered, const rounds::Entered& kept) const;
   void write(inspection::Check check);
   bool isThere(const std::string& device) const;
   QString whyStillFailed(const inspection::Check& check) const;

@@ -73,7 +73,7 @@ void InspectPlace::record() {
   if (why.isEmpty() && card_->timer().isRunning())
     why = tr("The clock is still running: stop it (Space) once all is at rest. A wrong run can be dropped.");
   const auto* device = why.isEmpty() ? planning::findDevice(found_->devices, round_.device()) : nullptr;
-  if (why.isEmpty() && !device) return recordTakenAway();
+  if (why.isEmpty() && !device) return recordTakenAway(entered);
   if (why.isEmpty()) why = rounds::whatIsMissing(entered, device->latches);
   if (!why.isEmpty()) return refuse(why);
   inspection::Check check =
@@ -83,21 +83,35 @@ void InspectPlace::record() {
 }
 
 // Asked for twice, as Enter goes from card to card.
-void InspectPlace::recordTakenAway() {
+void InspectPlace::recordTakenAway(const rounds::Entered& entered) {
   if (isCorrecting()) return refuse(tr("The device is no longer on the plan."));
   if (inspection::removedDevices(recordsNow(), records::momentNow()).contains(round_.device()))
     return refuse(tr("That it was taken away is recorded already."));
-  if (std::exchange(asked_once_, shown_) != shown_)
-    return refuse(
-        tr("If it was taken away, press Enter once more. What it failed, and what is still to be "
-           "done at it, is then no longer asked for. If it only has another id now, leave it."));
+  rounds::Entered kept;
+  kept.result = inspection::Result::NotTested;
+  kept.note = entered.note;
+  kept.second = entered.second;
+  if (const QString why = rounds::whatIsMissing(kept, true); !why.isEmpty()) return refuse(why);
+  if (std::exchange(asked_once_, shown_) != shown_) return refuse(whatIsTakenAway(entered, kept));
   auto gone = planning::lastKnown(round_.device(), recordsNow()).value_or(planning::InspectedDevice());
   gone.id = round_.device();
   inspection::Check check =
       planning::beginCheck(*round_.round(), gone, {}, planning::layoutThen(*source_.layout, source_.hash));
-  check.result = inspection::Result::NotTested;
+  put(kept, check);
   check.removed = true;
   write(std::move(check));
+}
+
+// Of what was entered before it was gone the note goes with it: nothing else is said of what is not there.
+QString InspectPlace::whatIsTakenAway(const rounds::Entered& entered, const rounds::Entered& kept) const {
+  const QString once_more =
+      tr("If it was taken away, press Enter once more. What it failed, and what is still to be "
+         "done at it, is then no longer asked for. If it only has another id now, leave it.");
+  rounds::Entered as_kept = entered;
+  as_kept.result = kept.result;
+  if (as_kept == kept && entered.result.value_or(*kept.result) == *kept.result) return once_more;
+  return tr("%1 Of what was entered here before, only the note and the second person are recorded with it.")
+      .arg(once_more);
 }
 
 // Who made it is asked for all alike, and when, but of what was taken away: that is of now.

@@ -19,6 +19,12 @@ class TakenAway : public Inspecting {
     type("3f");
     enter();
     ASSERT_EQ(onDisk().checks.size(), 1u);
+    if (!note_then.isEmpty()) {
+      round().goTo(device);
+      type(entered_then);
+      typeInto(card().note(), note_then);
+      card().setFocus();
+    }
     round().leave();
     layout::Layout without = layout();
     std::erase_if(without.devices, [&](const auto& d) { return d.id == device; });
@@ -47,6 +53,7 @@ class TakenAway : public Inspecting {
 
   std::string device;
   bool on_paper = false;
+  QString entered_then, note_then;  // on its card, and not recorded
 };
 
 TEST_F(TakenAway, IsSaidOnItsCardByEnterTwiceUnderAName) {
@@ -101,6 +108,26 @@ TEST_F(TakenAway, InARoundFromPaperIsOfNow) {
   enter();
   enter();
   EXPECT_EQ(onDisk().checks.size(), 2u) << "it is said already";
+}
+
+// What was typed before it was known to be gone, or is typed then, is of the record that says so.
+TEST_F(TakenAway, TheNoteOfItsCardIsRecordedWithItAndWhatIsNotIsTold) {
+  entered_then = "12";
+  note_then = "scrapped with its machine";
+  failAndTakeAway();
+  place().due().historyWanted(QString::fromStdString(device));
+  ASSERT_EQ(round().device(), device);
+  EXPECT_EQ(card().note()->text(), note_then);
+  EXPECT_TRUE(card().note()->isEnabled());
+  signAs(inspector());
+  enter();
+  EXPECT_TRUE(card().told().contains("only the note")) << card().told().toStdString();
+  enter();
+  ASSERT_EQ(onDisk().checks.size(), 2u) << card().told().toStdString();
+  const inspection::Check check = onDisk().checks.back();
+  EXPECT_TRUE(check.removed);
+  EXPECT_EQ(check.note, note_then.toStdString());
+  EXPECT_TRUE(check.tested.empty());
 }
 
 TEST_F(TakenAway, IsFailedAgainWhereThePlanHasItAgain) {
