@@ -66,6 +66,9 @@ class NewestAnswered {
   }
   // Nothing is wanted any more: answers on their way are dropped.
   void leave() { left_ = answered_ = ++asked_; }
+  // The last question, and whether that or a later one was answered, or is not wanted any more.
+  int asked() const { return asked_; }
+  bool isAnswered(int question) const { return answered_ >= question; }
   // Whether the last answer was to the last question.
   bool isCurrent() const { return asked_ == answered_; }
 

@@ -87,9 +87,11 @@ void RecordsBeside::look() {
 
 void RecordsBeside::lookNow() {
   look();
+  const int asked = reader_.asked();
   QEventLoop until_read;
   connect(this, &RecordsBeside::changed, &until_read, &QEventLoop::quit);
-  while (isReading()) until_read.exec(QEventLoop::ExcludeUserInputEvents);
+  while (!reader_.isAnswered(asked))
+    if (until_read.exec(QEventLoop::ExcludeUserInputEvents) < 0) return;  // the program ends
 }
 
 void RecordsBeside::take(std::shared_ptr<const records::ReadRecords> read) {

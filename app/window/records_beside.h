@@ -26,7 +26,8 @@ class RecordsBeside : public QObject {
   // Empty for a layout without a file, which has no records.
   void follow(const QString& layout_path);
   void look();
-  // And waits for what is read: the window is painted meanwhile, and nothing else happens in it.
+  // And waits for what was there then, or later, to be read: the window is painted meanwhile, and nothing
+  // else happens in it. What another program writes while it is read is not waited for.
   void lookNow();
   // What is there now is not known yet.
   bool isReading() const { return !reader_.isCurrent(); }

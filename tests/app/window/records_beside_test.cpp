@@ -105,6 +105,34 @@ TEST_F(WithRecords, DeviceThatFailedIsNoStopUntilItPasses) {
   EXPECT_FALSE(window->notices().text().contains("counted as no stop"));
 }
 
+// Each time that the records were read there is more of them.
+TEST_F(WithRecords, OneThatWritesOftenerThanItIsReadIsNotWaitedForForEver) {
+  openLayout();
+  record("table-saw/paddle", inspection::Result::Fail);
+  int times = 0;
+  const auto again = QObject::connect(&window->records(), &RecordsBeside::changed, window.get(), [&] {
+    if (++times > 20) return;
+    record("table-saw/paddle", inspection::Result::Fail);
+    window->records().look();
+  });
+  window->records().lookNow();
+  QObject::disconnect(again);
+  EXPECT_GE(window->records().records().checks.size(), 1u) << "what was there when it was asked";
+  EXPECT_LE(times, 2);
+}
+
+// No event is done any more, so no answer would come.
+TEST_F(WithRecords, TheEndOfTheProgramIsNotHeldUpByReading) {
+  openLayout();
+  record("table-saw/paddle", inspection::Result::Fail);
+  QCoreApplication::exit();
+  window->records().lookNow();
+  QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+  qApp->exec();  // as if it had not ended
+  window->records().lookNow();
+  EXPECT_EQ(window->records().records().checks.size(), 1u);
+}
+
 TEST_F(WithRecords, WhatFailedIsNamedOnOpeningAndWhenItsIdIsGone) {
   record("table-saw/paddle", inspection::Result::Fail);
   openLayout();
