@@ -159,6 +159,14 @@ void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
     QTimer::singleShot(0, this, [this, then = std::exchange(once_audited_, nullptr)] { onceAudited(then); });
 }
 
+// What waited for an audit is not done after all. Above the plan: it was said that it would be.
+void MainWindow::leaveOnceAudited(const QString& why) {
+  if (!std::exchange(once_audited_, nullptr)) return;
+  notices_->show(
+      "not done",
+      tr("What was to be done once the audit is there is not done: %1. Ask for it again.").arg(why), {});
+}
+
 // At once, or as soon as what is asked for is answered. Another that is to be done goes before it.
 void MainWindow::onceAudited(std::function<void()> then) {
   files_->endTyping();
@@ -166,6 +174,7 @@ void MainWindow::onceAudited(std::function<void()> then) {
     freshness_.look();
     return then();
   }
+  leaveOnceAudited(tr("something else was asked for"));
   once_audited_ = std::move(then);
   sentence_->setText(tr("The audit is still being computed; this is done when it is there."));
 }

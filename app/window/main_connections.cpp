@@ -56,7 +56,7 @@ void MainWindow::connectParts() {
     selection_.clear();  // what is called the same is another thing
     live_audit_.leave();
     answer_.reset();
-    once_audited_ = nullptr;
+    leaveOnceAudited(tr("another layout was opened"));
     plan_->setReport(nullptr, false);
     live_reach_.leave();
     reach_.reset();
@@ -105,7 +105,7 @@ void MainWindow::connectParts() {
   connect(&freshness_, &Freshness::aged, this, &MainWindow::showAge);
   connect(&live_audit_, &LiveAudit::answered, this, &MainWindow::showAnswer);
   connect(&live_audit_, &LiveAudit::failed, this, [this](const QString& why) {
-    once_audited_ = nullptr;
+    leaveOnceAudited(tr("the audit could not be computed"));
     notices_->show(
         kNotAudited,
         tr("The audit could not be computed: %1. What is shown of it is of a moment ago. Close other "

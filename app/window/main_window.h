@@ -134,6 +134,7 @@ class MainWindow : public QMainWindow {
   void showAge(panels::Age age);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   void onceAudited(std::function<void()> then);
+  void leaveOnceAudited(const QString& why);
   bool mayExport();
   using TableOf = std::string (*)(const files::FiledReport&);
   void exportTable(const QString& name, TableOf table, const QString& said);

@@ -129,7 +129,7 @@ TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {
 TEST_F(Inspecting, ARoundOfALayoutWithUnsavedChangesAsksForItToBeSavedAndIsThenStarted) {
   openAndCome();
   layout::Layout other = layout();
-  other.name = "Another name";
+  other.site.name = "Another name";
   window->goToPlace(WorkPlace::Draw);
   ASSERT_TRUE(window->document().edited().apply({"Rename", other}));
   come();

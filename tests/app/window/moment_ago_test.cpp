@@ -8,6 +8,7 @@
 #include "app/panels/reach/reach_chooser.h"
 #include "app/panels/suppose/suppose_panel.h"
 #include "app/panels/things/thing_list.h"
+#include "app/window/notice_bar.h"
 #include "tests/app/window/auditing.h"
 
 namespace stopwalk::window {
@@ -91,6 +92,23 @@ TEST_F(InTheAuditPlace, WhatIsCopiedRightAfterAChangeSaysThatItIsOfAMomentAgo) {
   EXPECT_TRUE(QTest::qWaitFor([&] { return !findings.asText().startsWith("Of a moment ago"); }, 10000));
   EXPECT_FALSE(stations.asText().startsWith("Of a moment ago"));
   EXPECT_EQ(stateOf("table-saw/operator"), "");
+}
+
+// It was said that it is done when the audit is there.
+TEST_F(InTheAuditPlace, WhatWaitsForAnAuditAndIsNotDoneIsTold) {
+  layout::Layout other = layout();
+  other.site.name += "!";
+  ASSERT_TRUE(window->document().edited().apply({"Rename", other}));
+  int asked = 0;
+  asker.meanwhile = [&] { ++asked; };
+  window->auditPlace().stations().exportVerb().trigger();
+  ASSERT_EQ(asked, 0) << "the audit is there already: nothing is tried here";
+  EXPECT_FALSE(window->notices().text().contains("is not done"));
+  window->auditPlace().findings().exportVerb().trigger();
+  EXPECT_TRUE(window->notices().text().contains("is not done: something else was asked for"))
+      << window->notices().text().toStdString();
+  EXPECT_TRUE(QTest::qWaitFor([&] { return asked == 1; }, 10000)) << "that is done";
+  asker.meanwhile = {};
 }
 
 TEST_F(InTheAuditPlace, NothingOfTheOldLayoutStandsWhenAnotherIsOpened) {
