@@ -102,6 +102,7 @@ void PlanView::showReach(std::shared_ptr<const ReachLayer> reach, bool is_curren
 
 void PlanView::showInspected(std::optional<InspectedOnPlan> inspected) {
   if (inspected && inspection_ && inspection_->inspected() == *inspected) return;
+  if (inspected.has_value() != inspection_.has_value()) picture_.reset();
   inspection_.reset();
   if (inspected) inspection_.emplace(std::move(*inspected));
   say();
@@ -189,8 +190,11 @@ geometry::Point PlanView::middle() const {
 }
 
 const Picture& PlanView::picture() const {
-  if (!picture_) picture_.emplace(shown(), catalogue_.kinds, pictures_);
-  return *picture_;
+  if (picture_) return *picture_;
+  if (!inspection_) return picture_.emplace(shown(), catalogue_.kinds, pictures_);
+  layout::Layout inspected = shown();
+  inspected.tape_checks.clear();  // they look like a walk
+  return picture_.emplace(inspected, catalogue_.kinds, pictures_);
 }
 
 void PlanView::preview(std::optional<layout::Layout> layout) {
@@ -274,7 +278,8 @@ void PlanView::paintEvent(QPaintEvent*) {
     paintGrid(painter, view_, theme_, theme_.outside, visible, shown().unit);
   }
   const QRectF inside = visible.adjusted(kRuler_px, kRuler_px, 0, 0);
-  const RoutesOnPlan routes = marks_.routes(view_, selection_);
+  // Where devices are inspected the walk is that of the round.
+  const RoutesOnPlan routes = inspection_ ? RoutesOnPlan() : marks_.routes(view_, selection_);
   marks.taken = routes.lengthBoxes();
   QRectF legend;
   if (reach_) {

@@ -92,6 +92,20 @@ TEST_F(Inspecting, ThePlanShowsWhatIsDueAndHowFarTheRoundHasCome) {
   EXPECT_FALSE(shown.has_value());
 }
 
+// The walk that is drawn where one inspects is that of the round: no other is walked.
+TEST_F(Inspecting, ThePlanShowsNoWalksOfTheAudit) {
+  openAndCome();
+  window->selection().set("table-saw");
+  const auto painted = [&](bool with_report) {
+    plan().showInspected(plan::InspectedOnPlan{});
+    if (!with_report) plan().setReport(nullptr, false);
+    return plan().grab().toImage();
+  };
+  ASSERT_TRUE(becomes([&] { return plan().isAudited(); }));
+  const QImage with = painted(true);
+  EXPECT_EQ(with, painted(false));
+}
+
 TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {
   openAndCome();
   key(Qt::Key_I, Qt::ControlModifier | Qt::ShiftModifier);
