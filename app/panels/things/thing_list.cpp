@@ -1,13 +1,13 @@
 #include "app/panels/things/thing_list.h"
 
 #include <QContextMenuEvent>
-#include <QKeyEvent>
 #include <QMenu>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/edits/copy_things.h"
 #include "app/edits/remove_things.h"
+#include "app/panels/actions/own_key.h"
 #include "app/panels/rows.h"
 #include "app/panels/things/move_dialog.h"
 #include "app/panels/things/rename_dialog.h"
@@ -53,8 +53,7 @@ ThingList::ThingList(const Desk& desk, QWidget* parent) : QWidget(parent), desk_
   column->addWidget(tree_, 1);
   column->addWidget(moment_ago_);  // below, so that nothing jumps
   setFocusProxy(search_);
-  // Before the search line's own filter: keys that do something are not typed.
-  tree_->installEventFilter(this);
+  // Behind the search line, and so asked before it: keys that do something are not typed.
   addVerb(tr("Go to on plan"), {}, &ThingList::goToSelected);
   addVerb(tr("Rename..."), Qt::Key_F2, &ThingList::renameSelected);
   addVerb(tr("Move or turn by numbers..."), Qt::CTRL | Qt::Key_M, &ThingList::moveSelected);
@@ -94,26 +93,8 @@ void ThingList::addVerb(const QString& text, const QKeySequence& key, void (Thin
   verb->setShortcutContext(Qt::WidgetShortcut);
   verb->setShortcutVisibleInContextMenu(true);
   connect(verb, &QAction::triggered, this, slot);
+  if (!key.isEmpty()) giveOwnKey(*tree_, key, [verb] { verb->trigger(); });
   verbs_ << verb;
-}
-
-bool ThingList::eventFilter(QObject* object, QEvent* event) {
-  const bool override = event->type() == QEvent::ShortcutOverride;
-  if (object != tree_ || (!override && event->type() != QEvent::KeyPress))
-    return QWidget::eventFilter(object, event);
-  if (!runVerb(*static_cast<QKeyEvent*>(event), override)) return false;
-  event->accept();
-  return true;
-}
-
-bool ThingList::runVerb(const QKeyEvent& key, bool only_look) {
-  const QKeySequence pressed(key.keyCombination());
-  for (QAction* verb : verbs_)
-    if (!verb->shortcut().isEmpty() && verb->shortcut() == pressed) {
-      if (!only_look) verb->trigger();
-      return true;
-    }
-  return false;
 }
 
 void ThingList::refresh() {

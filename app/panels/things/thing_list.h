@@ -44,12 +44,8 @@ class ThingList : public QWidget {
   // The thing is to be brought into view on the plan.
   void goTo(const QString& id);
 
- protected:
-  bool eventFilter(QObject* object, QEvent* event) override;
-
  private:
   void addVerb(const QString& text, const QKeySequence& key, void (ThingList::*slot)());
-  bool runVerb(const QKeyEvent& key, bool only_look);
   void build();
   void filter();
   void takeSelection();
