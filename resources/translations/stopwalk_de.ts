@@ -3950,6 +3950,18 @@
         <source>Say who the second person was, or leave that line empty: %1</source>
         <translation>Angeben, wer die zweite Person war, oder die Zeile leer lassen: %1</translation>
     </message>
+    <message>
+        <source>%1 (check %2 of %3, %4)</source>
+        <comment>what is due; why that check was not it</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (Kontrolle %2 vom %3, %4)</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>could not be reached; a day</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 am %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5618,6 +5630,55 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::CountsFor</name>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>und %1 weitere</translation>
+    </message>
+    <message>
+        <source>not ticked: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>nicht angekreuzt: %1</translation>
+    </message>
+    <message>
+        <source>Recorded like this, it stays failed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>So eingetragen bleibt der Mangel offen: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, the device stays due for: %1, %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>So eingetragen bleibt am Gerät fällig: %1, %2.</translation>
+    </message>
+    <message>
+        <source>It counts as no test.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es zählt nicht als Test.</translation>
+    </message>
+    <message>
+        <source>It counts as: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Es zählt als: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what is due; what was not ticked</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::DeviceHistory</name>
     <message>
         <source>%1 (%2 runs)</source>
@@ -5812,6 +5873,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Save the layout, then start</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Layout speichern, dann beginnen</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::FailureForm</name>
@@ -5945,6 +6011,16 @@
     <message>
         <source>In this round</source>
         <translation>In diesem Kontrollgang</translation>
+    </message>
+    <message>
+        <source>%1 It does not count in full: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Es zählt nicht ganz: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Still due: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Noch fällig: %2.</translation>
     </message>
 </context>
 <context>
@@ -7021,6 +7097,16 @@
         <source>What came &amp;of it</source>
         <translation>Was &amp;herauskam</translation>
     </message>
+    <message>
+        <source>%1 Of what was entered here before, only the note and the second person are recorded with it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Von dem, was hier vorher eingegeben wurde, werden nur die Notiz und die zweite Person mit eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 Still due: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Noch fällig: %2.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
@@ -7872,6 +7958,26 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     <message>
         <source>The audit is still being computed; this is done when it is there.</source>
         <translation>Die Prüfung wird noch berechnet; das wird getan, wenn sie da ist.</translation>
+    </message>
+    <message>
+        <source>What was to be done once the audit is there is not done: %1. Ask for it again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Was getan werden sollte, sobald die Prüfung da ist, wird nicht getan: %1. Es noch einmal verlangen.</translation>
+    </message>
+    <message>
+        <source>something else was asked for</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>etwas anderes wurde verlangt</translation>
+    </message>
+    <message>
+        <source>another layout was opened</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>ein anderes Layout wurde geöffnet</translation>
+    </message>
+    <message>
+        <source>the audit could not be computed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>die Prüfung konnte nicht berechnet werden</translation>
     </message>
 </context>
 <context>

@@ -3950,6 +3950,18 @@
         <source>Say who the second person was, or leave that line empty: %1</source>
         <translation>Diga quién fue la segunda persona, o deje esa línea vacía: %1</translation>
     </message>
+    <message>
+        <source>%1 (check %2 of %3, %4)</source>
+        <comment>what is due; why that check was not it</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 (comprobación %2 del %3, %4)</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>could not be reached; a day</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 el %2</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::edits::EditedLayout</name>
@@ -5618,6 +5630,55 @@
     </message>
 </context>
 <context>
+    <name>stopwalk::rounds::CountsFor</name>
+    <message>
+        <source>, </source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot;</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>y %1 más</translation>
+    </message>
+    <message>
+        <source>not ticked: %1</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>sin marcar: %1</translation>
+    </message>
+    <message>
+        <source>Recorded like this, it stays failed: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Registrado así, el fallo sigue abierto: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, the device stays due for: %1, %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Registrado así, queda pendiente en el dispositivo: %1, %2.</translation>
+    </message>
+    <message>
+        <source>It counts as no test.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>No cuenta como prueba.</translation>
+    </message>
+    <message>
+        <source>It counts as: %1.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Cuenta como: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>what is due; what was not ticked</comment>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>stopwalk::rounds::DeviceHistory</name>
     <message>
         <source>%1 (%2 runs)</source>
@@ -5812,6 +5873,11 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Save the layout, then start</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Guardar la distribución y empezar</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::FailureForm</name>
@@ -5945,6 +6011,16 @@
     <message>
         <source>In this round</source>
         <translation>En esta ronda</translation>
+    </message>
+    <message>
+        <source>%1 It does not count in full: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 No cuenta del todo: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Still due: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Aún pendiente: %2.</translation>
     </message>
 </context>
 <context>
@@ -7021,6 +7097,16 @@
         <source>What came &amp;of it</source>
         <translation>&amp;Qué resultó</translation>
     </message>
+    <message>
+        <source>%1 Of what was entered here before, only the note and the second person are recorded with it.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 De lo que se introdujo aquí antes, solo se registran con ello la nota y la segunda persona.</translation>
+    </message>
+    <message>
+        <source>%1 Still due: %2.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>%1 Aún pendiente: %2.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>
@@ -7872,6 +7958,26 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>The audit is still being computed; this is done when it is there.</source>
         <translation>La auditoría aún se está calculando; se hace en cuanto esté.</translation>
+    </message>
+    <message>
+        <source>What was to be done once the audit is there is not done: %1. Ask for it again.</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Lo que debía hacerse en cuanto estuviera la auditoría no se hace: %1. Vuelva a pedirlo.</translation>
+    </message>
+    <message>
+        <source>something else was asked for</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>se pidió otra cosa</translation>
+    </message>
+    <message>
+        <source>another layout was opened</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>se abrió otra distribución</translation>
+    </message>
+    <message>
+        <source>the audit could not be computed</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>no se pudo calcular la auditoría</translation>
     </message>
 </context>
 <context>
