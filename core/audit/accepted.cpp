@@ -10,11 +10,14 @@
 namespace stopwalk::audit {
 namespace {
 
+const std::string kOnceOfAllDoorFaults = layout::whichWord("wall");
+
 // Says nothing where the rule may find another thing tomorrow, or the word without the brackets that tell it
-// from an id, or of a check the day alone.
+// from an id, or of a check the day alone, or that a door is not in its wall as it should, whyever.
 bool saysTooLittle(const layout::AcceptedFinding& accepted, const Finding& finding) {
   return !finding.which.empty() &&
          (accepted.which.empty() || layout::whichWord(accepted.which) == finding.which ||
+          (accepted.which == kOnceOfAllDoorFaults && layout::isWhichWord(finding.which)) ||
           (finding.which.front() == '(' && finding.which.ends_with(", " + accepted.which + ")")));
 }
 

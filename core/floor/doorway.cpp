@@ -7,6 +7,7 @@
 #include "core/floor/fault_text.h"
 #include "core/floor/walks.h"
 #include "core/geometry/indexed_polygon.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::floor {
 
@@ -134,15 +135,17 @@ class Builder {
               name() + " does not meet room " + layout_.rooms[second].id + " over its whole width of " +
                   lengthOf(door_.width, layout_.unit) + " within " +
                   lengthOf(kThickestWall_mm, layout_.unit) + " of the wall; it is left shut.",
+              layout::whichWord("does not meet the room"),
               {}};
     }
     if (const auto room = between(second)) {
       return {{},
               name() + " cannot lead straight to room " + layout_.rooms[second].id + ": room " +
                   layout_.rooms[*room].id + ", or a wall of it, lies between; it is left shut.",
+              layout::whichWord("room between"),
               {}};
     }
-    return {way(), "", {}};
+    return {way(), "", "", {}};
   }
 
   // Nobody gets out where an indoor room begins less than a body's width behind the wall.
@@ -161,6 +164,7 @@ class Builder {
     return {{},
             name() + " leads to `outside`, but room " + layout_.rooms[*room].id +
                 " lies behind it; it is left shut.",
+            layout::whichWord("room behind"),
             {}};
   }
 
@@ -348,6 +352,7 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
             name + " is not on a wall of room " + d.first + ": it is " +
                 lengthOf(away, layout.unit, kDoorOnWall_mm) + " from the nearest, and " +
                 lengthOf(kDoorOnWall_mm, layout.unit) + " is allowed; it is left shut.",
+            layout::whichWord("off its wall"),
             {}};
   }
   // Near a corner two walls may be meant: the nearest into which the door can be built is.
@@ -360,6 +365,7 @@ DoorPlan planDoor(const layout::Layout& layout, std::size_t door, std::optional<
       plan.fault = name + " is " + lengthOf(d.width, layout.unit) + " wide and runs " +
                    lengthOf(past, layout.unit) + " past the end of its wall of room " + d.first +
                    "; it is left shut.";
+      plan.which = layout::whichWord("too wide");
     } else if (second) {
       plan = builder.through(*second);
     } else if (d.second == layout::kOutside) {

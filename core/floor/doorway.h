@@ -38,6 +38,7 @@ struct Doorway {
 struct DoorPlan {
   std::optional<Doorway> way;   // none: a fault, a door to `outside`, or one to a room that is left out
   std::string fault;            // what is wrong with it, a sentence; empty if nothing
+  std::string which;            // which of its faults that is (core/layout/which.h)
   std::vector<Opening> covers;  // what it takes up of the rooms' outlines, open or not; empty if on no wall
 };
 

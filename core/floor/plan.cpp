@@ -72,7 +72,7 @@ std::vector<DoorPlan> planDoors(const layout::Layout& layout, const RoomWalls& w
     const layout::Door& d = layout.doors[i];
     doors.push_back(planDoor(layout, i, room(d.first), room(d.second), walls));
     if (!doors.back().fault.empty())
-      faults.push_back({d.id, d.first, doors.back().fault, std::nullopt, layout::whichWord("wall")});
+      faults.push_back({d.id, d.first, doors.back().fault, std::nullopt, doors.back().which});
   }
   return doors;
 }

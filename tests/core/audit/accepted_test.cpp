@@ -69,6 +69,21 @@ TEST(Accepted, ACheckByItsDayAloneIsUnclear) {
   EXPECT_TRUE(findings[0].unclear);
 }
 
+// All faults of a door were called the same once.
+TEST(Accepted, AFaultOfADoorByItsOldWordIsUnclear) {
+  std::vector<Finding> findings{oneOf("drawing-fault", "d1", "(too wide)"),
+                                oneOf("drawing-fault", "cut-off", "(wall)"),
+                                oneOf("drawing-fault", "d1", "d2")};
+  layout::AcceptedFinding once = kAccepted;
+  once.rule = "drawing-fault", once.which = "(wall)";
+  layout::AcceptedFinding device = once;
+  once.subject = "d1", device.subject = "cut-off";
+  markAccepted(findings, {once, device});
+  EXPECT_TRUE(!findings[0].accepted && findings[0].unclear);
+  EXPECT_TRUE(findings[1].accepted);
+  EXPECT_FALSE(findings[2].accepted || findings[2].unclear) << "another door over it";
+}
+
 // Who let a stop stand that is too far did not let stand that there is none.
 TEST(Accepted, NoStopAtAllIsAnotherFindingThanOneTooFar) {
   std::vector<Finding> findings{oneOf("stop-too-far", "saw/helper", "(none)")};

@@ -140,7 +140,9 @@ TEST(Faults, DoorToOutsideWithARoomBehindIt) {
   Layout l = twoRooms();  // 200 mm apart
   l.doors = {door("d1", "wood", "outside", {9000, 3500}, 900)};
   EXPECT_EQ(faulty(l), Ids{"d1"});
-  EXPECT_EQ(onlyText(l), "Door d1 at (9.000, 3.500) m leads to `outside`, but room metal lies behind it; it is left shut.");
+  EXPECT_EQ(
+      onlyText(l),
+      "Door d1 at (9.000, 3.500) m leads to `outside`, but room metal lies behind it; it is left shut.");
   EXPECT_TRUE(buildPlan(l, Hours::Open).shut[0]);
   l.doors[0].at = {4000, 0};  // nothing is there
   EXPECT_EQ(faulty(l), Ids{});
@@ -232,21 +234,26 @@ TEST(Faults, StationWhereTwoThingsTouch) {
   l.machines = {machine("saw", {4000, 3000}, 1000, 950)};
   l.fixtures = {bench("bench", {4000, 2225}, 2000, 600)};
   const std::vector<std::pair<Point, bool>> cases = {
-      {{0, -475}, false}, {{400, -475}, false}, {{500, -475}, true},  // a corner of the saw, floor beside it
-      {{600, -475}, true}, {{0, 475}, true}};
+      {{0, -475}, false},
+      {{400, -475}, false},
+      {{500, -475}, true},  // a corner of the saw, floor beside it
+      {{600, -475}, true},
+      {{0, 475}, true}};
   for (const auto& [at, good] : cases) {
     l.machines[0].stations = {station("operator", at)};
     EXPECT_EQ(faulty(l), good ? Ids{} : Ids{"saw/operator"}) << at.x << " " << at.y;
   }
   l.machines[0].stations = {station("operator", {0, -475})};
-  EXPECT_EQ(onlyText(l),
-            "Station saw/operator at (4.000, 2.525) m is where bench and saw touch, with no floor between; its "
-            "distances are unmeasured.");
+  EXPECT_EQ(
+      onlyText(l),
+      "Station saw/operator at (4.000, 2.525) m is where bench and saw touch, with no floor between; its "
+      "distances are unmeasured.");
   l.machines[0].at = {4000, 475};
   l.fixtures.clear();
-  EXPECT_EQ(onlyText(l),
-            "Station saw/operator at (4.000, 0.000) m is where saw and a wall touch, with no floor between; its "
-            "distances are unmeasured.");
+  EXPECT_EQ(
+      onlyText(l),
+      "Station saw/operator at (4.000, 0.000) m is where saw and a wall touch, with no floor between; its "
+      "distances are unmeasured.");
 }
 
 // Wherever a station stands on an outline: it is a fault if the walks do not know it, and only then.
@@ -297,6 +304,24 @@ TEST(Faults, MachineStandingInAnother) {
   EXPECT_EQ(faulty(l), Ids{"large"});  // equal ones: the first id stands in the other
   l.machines[1] = machine("within", {3000, 3000}, 100, 100);
   EXPECT_EQ(faulty(l), Ids{"within"});
+}
+
+// Who accepted that a door is a little off its wall did not accept that it leads nowhere.
+TEST(Faults, OfADoorEachHasItsWord) {
+  const auto which = [](const layout::Door& d, const Layout& rooms) {
+    Layout l = rooms;
+    l.doors = {d};
+    const Plan plan = buildPlan(l, Hours::Open);
+    EXPECT_EQ(plan.faults.size(), 1u) << d.id;
+    return plan.faults.empty() ? "" : plan.faults[0].which;
+  };
+  Layout between = twoRooms();
+  between.rooms.push_back(room("cupboard", box(9050, 3000, 9150, 4000)));
+  EXPECT_EQ(which(door("d1", "wood", "metal", {9020.1, 3500}, 900), twoRooms()), "(off its wall)");
+  EXPECT_EQ(which(door("d1", "wood", "metal", {9000, 450}, 901), twoRooms()), "(too wide)");
+  EXPECT_EQ(which(door("d1", "wood", "metal", {0, 3500}, 900), twoRooms()), "(does not meet the room)");
+  EXPECT_EQ(which(door("d1", "wood", layout::kOutside, {9000, 3500}, 900), twoRooms()), "(room behind)");
+  EXPECT_EQ(which(door("d1", "wood", "metal", {9000, 3500}, 900), between), "(room between)");
 }
 
 TEST(Faults, EachMachineThatOneStandsInIsNamed) {
