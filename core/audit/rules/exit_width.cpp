@@ -36,18 +36,24 @@ std::vector<Finding> find(const Context& c, const Setting& setting, std::size_t 
 }  // namespace
 
 const Rule& exitWidth() {
-  static const Rule rule{.id = "exit-width",
-                         .severity = Severity::Warn,
-                         .limits = {{"limit", "m", 0.711}},
-                         .basis = {BasisKind::Published, "29 CFR 1910.36(g)(2)"},
-                         .finds = "a station without a way out of the building of this clear width",
-                         .meaning =
-                             "Out is a door to outside or to an outdoor room, that is not shut at the hours "
-                             "audited and is itself as wide; it may be "
-                             "another room's. What stands in the doorway to an outdoor room, or out there "
-                             "before the door, is in the way. A station outdoors is out.",
-                         .mend = "Clear the way to an exit door, widen it, or move what stands in it.",
-                         .find = {{Each::Station, find}}};
+  static const Rule rule{
+      .id = "exit-width",
+      .severity = Severity::Warn,
+      .limits = {{"limit", "m", 0.711}},
+      .basis = {BasisKind::Published, "29 CFR 1910.36(g)(2)"},
+      .finds = "a station without a way out of the building of this clear width",
+      .meaning =
+          "Out is a door to outside or to an outdoor room, that is not shut at the hours "
+          "audited and is itself as wide; it may be "
+          "another room's. What stands in the doorway to an outdoor room, or out there "
+          "before the door, is in the way. Before a door to outside, of which nothing more is drawn, the way "
+          "has to "
+          "be straight and clear for as far as the limit; before one to an outdoor room a slanting "
+          "way serves, as it is followed through the door. An outdoor room less deep than the "
+          "limit behind its door is no place to get out to: draw it as deep as it is, or let the "
+          "door lead to outside. A station outdoors is out.",
+      .mend = "Clear the way to an exit door, widen it, or move what stands in it.",
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

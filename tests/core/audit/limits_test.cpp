@@ -59,11 +59,13 @@ machines:
                              inches + "}\n...\n";
     return findingOf(auditOf(shop), "actuator-height").text;
   };
-  EXPECT_EQ(said("67"),
-            "The mushroom button of Saw: its actuator is 5' 7\" above the floor; the rule asks for 1' 11 1/2\" to "
-            "5' 6 15/16\".");
+  EXPECT_EQ(
+      said("67"),
+      "The mushroom button of Saw: its actuator is 5' 7\" above the floor; the rule asks for 1' 11 1/2\" to "
+      "5' 6 15/16\".");
   EXPECT_EQ(said("23.5"),
-            "The mushroom button of Saw: its actuator is 1' 11 1/2\" above the floor; the rule asks for 1' 11 5/8\" "
+            "The mushroom button of Saw: its actuator is 1' 11 1/2\" above the floor; the rule asks for 1' "
+            "11 5/8\" "
             "to 5' 7\".");
 }
 
@@ -169,11 +171,11 @@ TEST(ExitWidth, ABenchBeforeTheDoorIsNotSteppedThrough) {
 
 // Out through a wall of 200 mm to a yard; a crate so far before the door, out there.
 std::string withYard(const std::string& fixtures) {
-  return shopWith(
-      {before("doors:\n",
-              "  - {id: yard, name: Yard, outdoors: true, outline: [[0, -4200], [8000, -4200], [8000, -200], [0, -200]]}\n"),
-       {"joins: [shop, outside]", "joins: [shop, yard]"},
-       before("machines:\n", "fixtures:\n" + fixtures)});
+  return shopWith({before("doors:\n",
+                          "  - {id: yard, name: Yard, outdoors: true, outline: [[0, -4200], [8000, -4200], "
+                          "[8000, -200], [0, -200]]}\n"),
+                   {"joins: [shop, outside]", "joins: [shop, yard]"},
+                   before("machines:\n", "fixtures:\n" + fixtures)});
 }
 std::string crate(double x, double y, double width, double depth) {
   return "  - {id: crate-" + std::to_string(static_cast<int>(x - y)) + ", at: [" + std::to_string(x) + ", " +
@@ -188,11 +190,31 @@ TEST(ExitWidth, WhatStandsInTheDoorwayOrBeyondItIsInTheWay) {
   };
   const std::string far_off = crate(7000, -3500, 400, 400);
   EXPECT_EQ(without(far_off), Subjects{});
-  EXPECT_EQ(without(crate(4000, -100, 400, 100)), all);               // in the doorway
-  EXPECT_EQ(without(crate(3600, -100, 180, 100)), Subjects{});        // there, and 711 mm are left
-  EXPECT_EQ(without(crate(4000, -600, 2000, 800)), all);              // across the door, out in the yard
+  EXPECT_EQ(without(crate(4000, -100, 400, 100)), all);                // in the doorway
+  EXPECT_EQ(without(crate(3600, -100, 180, 100)), Subjects{});         // there, and 711 mm are left
+  EXPECT_EQ(without(crate(4000, -600, 2000, 800)), all);               // across the door, out in the yard
   EXPECT_EQ(without(crate(4000, -912 - 400, 2000, 800)), Subjects{});  // a body's width farther off
-  EXPECT_EQ(without(crate(4000, 355, 2000, 700)), all);               // before the door, in the shop
+  EXPECT_EQ(without(crate(4000, 355, 2000, 700)), all);                // before the door, in the shop
+}
+
+// As docs/rules.md has it: 716 mm are left between its corner and the jamb, yet not straight before the door.
+TEST(ExitWidth, ASlantingWayServesToAYardAndNotToWhatIsNotDrawn) {
+  const std::string beside = crate(4600, 500, 800, 700);
+  EXPECT_EQ(subjects(auditOf(withYard(beside)), "exit-width"), Subjects{});
+  EXPECT_EQ(subjects(auditOf(shopWith({before("machines:\n", "fixtures:\n" + beside)})), "exit-width"),
+            (Subjects{"saw/operator", "drill/operator"}));
+}
+
+TEST(ExitWidth, AYardIsDeeperThanTheLimit) {
+  const auto with = [](int depth) {
+    std::string text = withYard(crate(7000, 5000, 100, 100));
+    const std::string deep = "-4200";
+    for (std::size_t at; (at = text.find(deep)) != std::string::npos;)
+      text.replace(at, deep.size(), std::to_string(-200 - depth));
+    return subjects(auditOf(text), "exit-width");
+  };
+  EXPECT_EQ(with(710), (Subjects{"saw/operator", "drill/operator"}));
+  EXPECT_EQ(with(714), Subjects{});
 }
 
 TEST(ExitWidth, WhatIsPushedBeforeTheDoorOutThereIsFollowed) {
@@ -201,9 +223,10 @@ TEST(ExitWidth, WhatIsPushedBeforeTheDoorOutThereIsFollowed) {
   for (const double y : {-3000.0, -600.0, -620.0, -3000.0, -700.0, -1300.0, -1312.0, -1320.0}) {
     layout.fixtures[0].at = {4000, y};
     const Report anew = audit(layout, files::bundledDeviceKinds(), defaultProfile(), floor::Hours::Open);
-    EXPECT_EQ(subjects(auditor.audit(layout, files::bundledDeviceKinds(), defaultProfile(), floor::Hours::Open),
-                       "exit-width"),
-              subjects(anew, "exit-width"))
+    EXPECT_EQ(
+        subjects(auditor.audit(layout, files::bundledDeviceKinds(), defaultProfile(), floor::Hours::Open),
+                 "exit-width"),
+        subjects(anew, "exit-width"))
         << y;
     EXPECT_EQ(subjects(anew, "exit-width").empty(), y < -1311) << y;
   }
