@@ -436,8 +436,11 @@ TEST(FindingList, AStationWithoutAWayIsNoSuccessThoughNoRuleSaysSo) {
   List l(smallShop());
   audit::Report report = *l.report;
   report.findings.clear();
-  for (audit::StationReport& s : report.stations)
-    s.verdict = audit::Verdict::Meets, s.lacks_stop = s.lacks_phone = false;
+  for (std::size_t i = 0; i < report.stations.size(); ++i) {
+    audit::StationReport& s = report.stations.own(i);
+    s.verdict = audit::Verdict::Meets;
+    s.lacks_stop = s.lacks_phone = false;
+  }
   report.stations.own(0).lacks_phone = true;
   report.stations.own(0).verdict = audit::Verdict::Warns;
   l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
@@ -454,7 +457,11 @@ TEST(Findings, NeedNoMoreWidthWhenTheirCountsGrow) {
   const auto withFindings = [&](std::size_t n) {
     audit::Report report;
     for (const Severity severity : {Severity::Fail, Severity::Warn, Severity::Note})
-      for (std::size_t i = 0; i < n; ++i) report.findings.push_back({.severity = severity});
+      for (std::size_t i = 0; i < n; ++i) {
+        audit::Finding f;
+        f.severity = severity;
+        report.findings.push_back(f);
+      }
     l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
   };
   withFindings(9);

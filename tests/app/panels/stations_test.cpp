@@ -53,8 +53,9 @@ TEST_F(Stations, AreAllThere) {
 
 TEST_F(Stations, SayWhereAllIsAcceptedByWhomWhyAndUntilWhen) {
   audit::Report some = *report;
-  for (audit::Finding& f : some.findings)
-    if (f.subject == "saw-1/helper") f.accepted = {"the stop is on order", "Ada Example", "2999-12-31"};
+  for (std::size_t i = 0; i < some.findings.size(); ++i)
+    if (some.findings[i].subject == "saw-1/helper")
+      some.findings.own(i).accepted = {"the stop is on order", "Ada Example", "2999-12-31"};
   table.setReport(std::make_shared<const audit::Report>(some), shop.layout(), shop.catalogue.kinds, {});
   QStringList accepted;
   for (int row = 0; row < rows(); ++row)
@@ -101,9 +102,10 @@ TEST_F(Stations, AWidthThatMayBeWiderSaysSo) {
   for (int row = 0; row < rows(); ++row) wide += cell(row, StationModel::ClearWidth) == "0.61 m or more";
   EXPECT_GT(wide, 0);
   auto narrow = std::make_shared<audit::Report>(*report);
-  for (auto& station : narrow->stations) {
-    station.phone.status = audit::Status::Narrow;
-    station.phone.clear_width_m = 0.592;
+  for (std::size_t i = 0; i < narrow->stations.size(); ++i) {
+    audit::Nearest& phone = narrow->stations.own(i).phone;
+    phone.status = audit::Status::Narrow;
+    phone.clear_width_m = 0.592;
   }
   table.setReport(narrow, shop.edited.layout(), shop.catalogue.kinds, {});
   EXPECT_EQ(cell(0, StationModel::ClearWidth), "0.59 m");
