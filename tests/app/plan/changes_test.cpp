@@ -67,7 +67,7 @@ TEST(Changes, NearerHereAndFartherThereIsNeitherBetterNorWorse) {
   EXPECT_EQ(changesBetween(report(Verdict::Fails, 4, 9), report(Verdict::Fails, 1, 10)).at(0).turn,
             Turn::Other);
   audit::Report lost = report(Verdict::Fails, 1, 9);
-  lost.stations[0].phone.walk_m.reset();
+  lost.stations.own(0).phone.walk_m.reset();
   EXPECT_EQ(changesBetween(report(Verdict::Fails, 4, 9), lost).at(0).turn, Turn::Worse);
 }
 
