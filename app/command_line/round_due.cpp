@@ -26,7 +26,7 @@ std::string dueText(const Due& due, const inspection::DeviceState* state, Date d
     return text + "failed on " + inspection::dayText(state->failed->on) + sinceText(*state->failed) +
            "; mend it and check it again (overdue)" + end;
   text += std::string(word(due.what)) + ", ";
-  if (!due.on) return text + (due.despite ? "to be done again" : "never recorded") + " (overdue)" + end;
+  if (!due.on) return text + (due.despite ? "to be done again" : "never passed") + " (overdue)" + end;
   text += "due " + inspection::dateText(*due.on);
   const int late = inspection::daysBetween(*due.on, day);
   return text + (late > 0 ? " (overdue by " + counted(static_cast<std::size_t>(late), "day") + ")" : "") +

@@ -29,7 +29,7 @@ QString whyNotCounted(const inspection::NotCounted& pass, const layout::Layout& 
 
 QString dueClause(const Due& due, Date day) {
   if (!due.on)
-    return (due.despite ? Words::tr("%1 to be done again") : Words::tr("%1 never recorded"))
+    return (due.despite ? Words::tr("%1 to be done again") : Words::tr("%1 never passed"))
         .arg(wordOf(due.what));
   const int late = inspection::daysBetween(*due.on, day);
   if (late <= 0) return Words::tr("%1 due today").arg(wordOf(due.what));

@@ -26,9 +26,10 @@ std::size_t valueOf(std::string_view key, std::string_view text, std::size_t fro
   return kNone;
 }
 
-// No other result begins so, be it without its quote.
+// No other result begins so, be it without its quote or in capitals.
 bool isFail(std::string_view value) {
-  return value.starts_with("\"f") || value.starts_with('f');
+  if (value.starts_with('"')) value.remove_prefix(1);
+  return value.starts_with('f') || value.starts_with('F');
 }
 
 // Keys that have what people typed, or an id.

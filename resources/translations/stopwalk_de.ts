@@ -3649,11 +3649,6 @@
         <translation>In diesem Kontrollgang schon kontrolliert: %1. Nur erneut eintragen, wenn es erneut getestet wurde.</translation>
     </message>
     <message>
-        <source>%1 never recorded</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1 nie eingetragen</translation>
-    </message>
-    <message>
         <source>%1 due today</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 heute fällig</translation>
@@ -4002,6 +3997,10 @@
         <source>%1 on %2</source>
         <comment>could not be reached; a day</comment>
         <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>%1 never passed</source>
+        <translation>%1 nie bestanden</translation>
     </message>
 </context>
 <context>

@@ -3649,11 +3649,6 @@
         <translation>Ya comprobado en esta ronda: %1. Regístrelo de nuevo solo si se probó de nuevo.</translation>
     </message>
     <message>
-        <source>%1 never recorded</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1: nunca se registró</translation>
-    </message>
-    <message>
         <source>%1 due today</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1: vence hoy</translation>
@@ -4002,6 +3997,10 @@
         <source>%1 on %2</source>
         <comment>could not be reached; a day</comment>
         <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>%1 never passed</source>
+        <translation>%1: nunca se pasó</translation>
     </message>
 </context>
 <context>

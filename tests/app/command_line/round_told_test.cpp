@@ -26,7 +26,7 @@ class RoundTold : public RoundCommand {
 
 TEST_F(RoundTold, WhatFailedIsDueFirst) {
   open();
-  EXPECT_TRUE(round({"due"}).out.starts_with("saw/stop: pressed, never recorded")) << round({"due"}).out;
+  EXPECT_TRUE(round({"due"}).out.starts_with("saw/stop: pressed, never passed")) << round({"due"}).out;
   record("cut-off", "fail");
   const std::string due = round({"due"}).out;
   EXPECT_TRUE(due.starts_with("cut-off: failed on 2026-03-02")) << due;

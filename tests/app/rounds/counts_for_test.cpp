@@ -159,13 +159,13 @@ TEST_F(CountsFor, TheDueListSaysWhyItIsDueThoughItWasChecked) {
   record(Result::Pass, "2026-03-02", but_power);
   EXPECT_TRUE(
       row("2026-03-03")
-          .endsWith("full test never recorded (check 1 of 2 Mar 2026, not ticked: \"Stays stopped when "
+          .endsWith("full test never passed (check 1 of 2 Mar 2026, not ticked: \"Stays stopped when "
                     "power returns\")"))
       << row("2026-03-03").toStdString();
   EXPECT_EQ(stillDueText(records.checks[0], on("2026-03-03")),
             "full test, not ticked: \"Stays stopped when power returns\"");
   record(Result::NotAccessible, "2026-03-04", {});
-  EXPECT_TRUE(row("2026-03-05").endsWith("full test never recorded; could not reach on 4 Mar 2026"))
+  EXPECT_TRUE(row("2026-03-05").endsWith("full test never passed; could not reach on 4 Mar 2026"))
       << row("2026-03-05").toStdString();
   record(Result::Pass, "2026-03-05", all);
   EXPECT_EQ(stillDueText(records.checks[2], on("2026-03-05")), "");

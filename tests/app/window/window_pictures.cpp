@@ -89,7 +89,7 @@ void takeRules(Pictures& pictures, MainWindow& window) {
   pictures.take(window, "audit-rules");
   place.tabs().setCurrentIndex(0);
   panels::AcceptDialog dialog({window.document().edited(), window.selection(), window.document().catalogue()},
-                              *place.findings().current(), &window);
+                              *place.findings().current(), {}, &window);
   dialog.reason()->line()->setText("The stop is on order; nobody works here alone until then");
   dialog.by()->line()->setText("Ada Example");
   dialog.until()->line()->setText("2027-05-31");

@@ -54,6 +54,7 @@ TEST(FailuresInText, StandWhateverBecameOfTheLine) {
       {"\"result\":\"fail\"", "\"result\":\"fail\",\"result\":\"pass\""},
       {"\"result\":\"fail\"", "\"result\":\"pass\",\"result\":\"fail\""},
       {"\"result\":\"fail\"", "\"result\" : \"f"},
+      {"\"result\":\"fail\"", "\"result\":\"FAIL\""},
       {"\"device\":\"lathe/bar\"", "\"device\":\"lathe/bar\",\"device\":\"lathe/bar\""},
       {"\n", ""}};  // run into the next
   for (const auto& [from, to] : changes) {
