@@ -278,6 +278,15 @@ TEST(FindingList, IsCopiedAsText) {
     EXPECT_TRUE(text.contains(QString::fromStdString(finding.text))) << finding.text;
 }
 
+void letAllMeet(audit::Report& report) {
+  report.findings.clear();
+  for (std::size_t i = 0; i < report.stations.size(); ++i) {
+    audit::StationReport& s = report.stations.own(i);
+    s.verdict = audit::Verdict::Meets;
+    s.lacks_stop = s.lacks_phone = false;
+  }
+}
+
 TEST(FindingList, CopiedSaysOfWhatByWhatAndHowMuchOfItIsThere) {
   List some(smallShop());
   EXPECT_TRUE(some.list.asText().startsWith("Invented shop, audited by the profile "))
@@ -290,7 +299,7 @@ TEST(FindingList, CopiedSaysOfWhatByWhatAndHowMuchOfItIsThere) {
       QString("%1 of %2 findings; the others are not shown.").arg(some.shown()).arg(all)))
       << some.list.asText().toStdString();
   audit::Report well = *some.report;
-  well.findings.clear();
+  letAllMeet(well);
   some.list.setReport(std::make_shared<const audit::Report>(well), some.layout);
   EXPECT_TRUE(some.list.asText().contains("Every rule is met"));
 }
@@ -435,12 +444,7 @@ TEST(FindingList, RulesThatAreOffAreNoSuccess) {
 TEST(FindingList, AStationWithoutAWayIsNoSuccessThoughNoRuleSaysSo) {
   List l(smallShop());
   audit::Report report = *l.report;
-  report.findings.clear();
-  for (std::size_t i = 0; i < report.stations.size(); ++i) {
-    audit::StationReport& s = report.stations.own(i);
-    s.verdict = audit::Verdict::Meets;
-    s.lacks_stop = s.lacks_phone = false;
-  }
+  letAllMeet(report);
   report.stations.own(0).lacks_phone = true;
   report.stations.own(0).verdict = audit::Verdict::Warns;
   l.list.setReport(std::make_shared<const audit::Report>(report), l.layout);
