@@ -26,10 +26,13 @@ std::size_t valueOf(std::string_view key, std::string_view text, std::size_t fro
   return kNone;
 }
 
-// No other result begins so, be it without its quote or in capitals.
+// Whatever is no other result, or the beginning of one where the text ends.
 bool isFail(std::string_view value) {
-  if (value.starts_with('"')) value.remove_prefix(1);
-  return value.starts_with('f') || value.starts_with('F');
+  value = value.substr(0, value.find('\0'));  // what some file systems leave of an end that was cut
+  constexpr std::array<std::string_view, 3> kOthers = {"\"pass\"", "\"not-tested\"", "\"not-accessible\""};
+  return std::ranges::none_of(kOthers, [&](std::string_view other) {
+    return value.starts_with(other) || other.starts_with(value);
+  });
 }
 
 // Keys that have what people typed, or an id.
@@ -59,11 +62,20 @@ std::size_t resultIn(std::string_view text, std::size_t from) {
   return std::min(at, keyed);
 }
 
+// Whether it is a check to its end: what came of it was taken out.
+bool isWholeCheck(std::string_view text) {
+  return valueOf("device", text) != kNone && valueOf("tested", text) != kNone && Json::accept(text);
+}
+
 // Calls `each(its text)` for each result that is a failure, with what stands since the result before.
 template <class Each>
 void eachFailure(std::string_view text, Each each) {
-  for (std::size_t from = 0, at = 0; (at = resultIn(text, at)) != kNone; from = at++)
+  bool has_result = false;
+  for (std::size_t from = 0, at = 0; (at = resultIn(text, at)) != kNone; from = at++) {
+    has_result = true;
     if (isFail(text.substr(at))) each(text.substr(from, at - from));
+  }
+  if (!has_result && isWholeCheck(text)) each(text);
 }
 
 // A text in quotes, whatever its bytes are; null: it does not end.

@@ -104,13 +104,6 @@ TEST_F(Inspecting, ThePlanShowsNoWalksOfTheAudit) {
   ASSERT_TRUE(becomes([&] { return plan().isAudited(); }));
   const QImage with = painted(true);
   EXPECT_EQ(with, painted(false));
-  layout::Layout untaped = layout();
-  ASSERT_FALSE(untaped.tape_checks.empty());
-  untaped.tape_checks.clear();
-  window->goToPlace(WorkPlace::Draw);
-  ASSERT_TRUE(window->document().edited().apply({"Take the tape checks away", untaped}));
-  window->goToPlace(WorkPlace::Inspect);
-  EXPECT_EQ(with, painted(false)) << "a walk that was measured by tape is none of the round";
 }
 
 TEST_F(Inspecting, TheFormSaysWhatItsWalkComesToAndTheRoundIsWalkedSo) {

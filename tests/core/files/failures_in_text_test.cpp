@@ -54,7 +54,10 @@ TEST(FailuresInText, StandWhateverBecameOfTheLine) {
       {"\"result\":\"fail\"", "\"result\":\"fail\",\"result\":\"pass\""},
       {"\"result\":\"fail\"", "\"result\":\"pass\",\"result\":\"fail\""},
       {"\"result\":\"fail\"", "\"result\" : \"f"},
-      {"\"result\":\"fail\"", "\"result\":\"FAIL\""},
+      {"\"result\":\"fail\"", "\"result\":\"Fail\""},
+      {"\"result\":\"fail\"", "\"result\":\"pail\""},
+      {"\"result\":\"fail\"", "\"result\":\"\""},
+      {"\"result\":\"fail\",", ""},
       {"\"device\":\"lathe/bar\"", "\"device\":\"lathe/bar\",\"device\":\"lathe/bar\""},
       {"\n", ""}};  // run into the next
   for (const auto& [from, to] : changes) {
