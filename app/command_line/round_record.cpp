@@ -144,6 +144,11 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   if (const std::string why = contradiction(check, *device); !why.empty())
     return wrong("--result pass", why, session);
   if (!isDated(check, options, *round, session)) return std::nullopt;
+  if (const auto over = inspection::overBeforeItBegan(check))
+    return wrong(inspection::dateText(*over),
+                 "that is before the check, of " + inspection::dateText(check.at.date) +
+                     ": the last day of what is tagged out or to be done is expected",
+                 session);
   if (!options.by.empty()) check.inspector = options.by;
   if (std::ranges::find(round->devices, check.device) == round->devices.end())
     session.console.err << "stopwalk: round " << round->number << " does not list "

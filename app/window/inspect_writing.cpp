@@ -129,6 +129,9 @@ void InspectPlace::write(inspection::Check check) {
   check.at = paper.at.value_or(now);
   if (paper.at) check.entered = now;
   check.inspector = by.toStdString();
+  if (const auto over = inspection::overBeforeItBegan(check))
+    return refuse(tr("%1 is before the check: the last day of what is tagged out or to be done is expected.")
+                      .arg(QString::fromStdString(inspection::dateText(*over))));
   if (isCorrecting()) {
     if (const auto fault =
             inspection::correctionFault(recordsNow(), correcting_->check, check.device, check.round))

@@ -18,6 +18,14 @@ std::optional<Tried> contradictsPass(const Check& check, bool latches) {
   return std::nullopt;
 }
 
+std::optional<Date> overBeforeItBegan(const Check& check) {
+  const auto tagged_until = check.tagged_out ? check.tagged_out->until : std::nullopt;
+  const auto due = check.corrective ? check.corrective->due : std::nullopt;
+  for (const auto& day : {tagged_until, due})
+    if (day && *day < check.at.date) return day;
+  return std::nullopt;
+}
+
 bool workedAsAsked(const Check& check, bool is_stop) {
   return is_stop ? passedPressed(check) && !contradictsPass(check, true) : passedSeen(check);
 }

@@ -7175,6 +7175,10 @@
         <source>%1 Still due: %2.</source>
         <translation>%1 Noch fällig: %2.</translation>
     </message>
+    <message>
+        <source>%1 is before the check: the last day of what is tagged out or to be done is expected.</source>
+        <translation>%1 liegt vor der Kontrolle: erwartet wird der letzte Tag des Sperranhängers oder dessen, was zu tun bleibt.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>

@@ -7175,6 +7175,10 @@
         <source>%1 Still due: %2.</source>
         <translation>%1 Aún pendiente: %2.</translation>
     </message>
+    <message>
+        <source>%1 is before the check: the last day of what is tagged out or to be done is expected.</source>
+        <translation>%1 es anterior a la comprobación: se espera el último día de la etiqueta o de lo que queda por hacer.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::MainWindow</name>

@@ -101,6 +101,10 @@ TEST_F(RoundBundle, SaysWhoTaggedTheMachineOutAndUntilWhen) {
   const auto wrong = record("saw/stop", "fail", {"--tagged-out-until", "2026-03-09"});
   EXPECT_EQ(wrong.exit, kWrong);
   EXPECT_NE(wrong.err.find("say with --tagged-out-by"), std::string::npos) << wrong.err;
+  const auto over =
+      record("saw/stop", "fail", {"--tagged-out-by", "Bo Example", "--tagged-out-until", "2020-01-01"});
+  EXPECT_EQ(over.exit, kWrong);
+  EXPECT_NE(over.err.find("2020-01-01: that is before the check"), std::string::npos) << over.err;
   EXPECT_EQ(record("saw/stop", "fail", {"--tagged-out-by", "Bo", "--tagged-out-until", "Monday"}).exit,
             kWrong);
   ASSERT_EQ(
