@@ -1,6 +1,5 @@
 #include "app/plan/new_findings.h"
 
-#include <algorithm>
 #include <functional>
 #include <set>
 #include <unordered_set>
@@ -44,9 +43,7 @@ NewFindings::NewFindings(const audit::Report& before, const audit::Report& after
     if (was != known.end() && was->second <= f.severity) continue;
     const auto [of, is_first] = of_.try_emplace(f.subject, Of{f.severity, {}});
     if (is_first) subjects_.push_back(f.subject);
-    auto& rules = of->second.rules;
-    if (f.severity == of->second.worst && std::ranges::find(rules, f.rule) == rules.end())
-      rules.push_back(f.rule);
+    if (f.severity == of->second.worst) of->second.findings.push_back(finding);
   }
 }
 
@@ -59,7 +56,8 @@ QString NewFindings::words(const std::string& subject) const {
   const auto found = of_.find(subject);
   if (found == of_.end()) return {};
   QStringList words;
-  for (const std::string_view rule : found->second.rules) words << ruleWords(rule);
+  for (const audit::Finding* f : found->second.findings) words << ruleWords(f->rule, f->which);
+  words.removeDuplicates();
   return words.join(Words::tr(", "));
 }
 

@@ -27,7 +27,7 @@ class NewFindings {
  private:
   struct Of {
     audit::Severity worst;
-    std::vector<std::string_view> rules;  // of that severity
+    std::vector<const audit::Finding*> findings;  // of that severity
   };
   std::unordered_map<std::string_view, Of> of_;  // by subject; of `after`, which must live on
   std::vector<std::string_view> subjects_;       // gravest first

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <string>
 
 #include "app/plan/words.h"
 
@@ -19,7 +20,8 @@ constexpr RuleWords kWords[] = {
     {"stop-out-of-reach", QT_TRANSLATE_NOOP("plan", "no stop at hand")},
     {"stop-too-far", QT_TRANSLATE_NOOP("plan", "stop too far")},
     {"phone-too-far", QT_TRANSLATE_NOOP("plan", "phone too far")},
-    {"unreachable", QT_TRANSLATE_NOOP("plan", "no way to a stop or phone")},
+    {"unreachable (stop)", QT_TRANSLATE_NOOP("plan", "no way to a stop")},
+    {"unreachable (phone)", QT_TRANSLATE_NOOP("plan", "no way to a phone")},
     {"failed-check", QT_TRANSLATE_NOOP("plan", "failed its check")},
     {"blocked-device", QT_TRANSLATE_NOOP("plan", "nobody can walk to it")},
     {"narrow-passage", QT_TRANSLATE_NOOP("plan", "the way is narrow")},
@@ -45,8 +47,10 @@ constexpr RuleWords kWords[] = {
 
 }  // namespace
 
-QString ruleWords(std::string_view rule) {
-  const auto* found = std::ranges::find(kWords, rule, &RuleWords::rule);
+QString ruleWords(std::string_view rule, std::string_view which) {
+  const std::string one_of_several = std::string(rule) + " " + std::string(which);
+  const auto* found = std::ranges::find(kWords, one_of_several, &RuleWords::rule);
+  if (found == std::end(kWords)) found = std::ranges::find(kWords, rule, &RuleWords::rule);
   if (found == std::end(kWords)) return QString::fromUtf8(rule.data(), static_cast<qsizetype>(rule.size()));
   return Words::tr(found->words);
 }

@@ -2629,11 +2629,6 @@
         <translation>Telefon zu weit</translation>
     </message>
     <message>
-        <source>no way to a stop or phone</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>kein Weg zu Stopp oder Telefon</translation>
-    </message>
-    <message>
         <source>failed its check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Kontrolle nicht bestanden</translation>
@@ -2777,6 +2772,14 @@
     <message>
         <source>overdue</source>
         <translation>überfällig</translation>
+    </message>
+    <message>
+        <source>no way to a stop</source>
+        <translation>kein Weg zu einem Stopp</translation>
+    </message>
+    <message>
+        <source>no way to a phone</source>
+        <translation>kein Weg zu einem Telefon</translation>
     </message>
 </context>
 <context>

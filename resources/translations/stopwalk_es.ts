@@ -2629,11 +2629,6 @@
         <translation>teléfono demasiado lejos</translation>
     </message>
     <message>
-        <source>no way to a stop or phone</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>sin camino a una parada o teléfono</translation>
-    </message>
-    <message>
         <source>failed its check</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>no pasó su comprobación</translation>
@@ -2777,6 +2772,14 @@
     <message>
         <source>overdue</source>
         <translation>plazo vencido</translation>
+    </message>
+    <message>
+        <source>no way to a stop</source>
+        <translation>sin camino a una parada</translation>
+    </message>
+    <message>
+        <source>no way to a phone</source>
+        <translation>sin camino a un teléfono</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 
 #include "app/plan/catalogue.h"
 #include "core/audit/audit.h"
+#include "core/layout/which.h"
 #include "tests/support/random.h"
 #include "tests/support/shop_layout.h"
 
@@ -145,6 +146,20 @@ TEST(Changes, OfTheVerdictSayByWhichRule) {
                     finding("hidden-stop", "saw/helper", audit::Severity::Warn)};
   EXPECT_EQ(changesBetween(before, after).at(0).text.toStdString(),
             "Saw, operator: now warns: room cut-off too far");
+}
+
+TEST(Changes, OfAWayThatIsLostSayToWhat) {
+  const audit::Report before = report(Verdict::Meets, 3, 9);
+  audit::Report after = report(Verdict::Fails, 3, 9);
+  audit::Finding lost = finding("unreachable", "saw/operator", audit::Severity::Fail);
+  lost.which = layout::whichWord("phone");
+  after.findings = {lost};
+  EXPECT_EQ(changesBetween(before, after).at(0).text.toStdString(),
+            "Saw, operator: now fails: no way to a phone");
+  lost.which = layout::whichWord("stop");
+  after.findings.push_back(lost);
+  EXPECT_EQ(changesBetween(before, after).at(0).text.toStdString(),
+            "Saw, operator: now fails: no way to a phone, no way to a stop");
 }
 
 TEST(Changes, OfAStationThatFailsAlreadyAreTheOtherRulesThatItBreaks) {
