@@ -8,13 +8,13 @@
 
 #include "app/command_line/audit_layout.h"
 #include "app/command_line/commands.h"
-#include "app/command_line/in_order.h"
 #include "app/command_line/input.h"
 #include "app/command_line/layout_files.h"
 #include "app/command_line/output.h"
 #include "app/command_line/progress.h"
 #include "app/command_line/round_input.h"
 #include "app/records/records_file.h"
+#include "core/files/in_order.h"
 
 namespace stopwalk::app {
 namespace {
@@ -127,7 +127,7 @@ Exit audit(const AuditOptions& options, Session& session) {
   const ReportPages pages(options.format, layouts.several, styleFor(options, session),
                           nowOf(session.console).date);
   Collector collector(layouts.files.size(), pages, options, session);
-  inOrder<Audited>(
+  files::inOrder<Audited>(
       layouts.files.size(), atOnce(options),
       [&](std::size_t i) { return auditLayout(layouts.files[i], options, asked.profile, pages, session); },
       [&](const Audited& audited) { return collector.take(audited); });

@@ -43,6 +43,9 @@ bool FileDescriptor::isFile() const {
 }
 
 int FileDescriptor::readAll(std::string& text) const {
+  struct stat found {};
+  if (::fstat(handle_, &found) == 0 && S_ISREG(found.st_mode))
+    text.reserve(text.size() + static_cast<std::size_t>(found.st_size));  // once, and not as it grows
   char buffer[1 << 16];
   for (;;) {
     const ssize_t n = ::read(handle_, buffer, sizeof buffer);

@@ -2,9 +2,12 @@
 
 #include <algorithm>
 #include <set>
+#include <thread>
 #include <utility>
+#include <vector>
 
 #include "core/files/failures_in_text.h"
+#include "core/files/in_order.h"
 #include "core/files/inspection_record_json.h"
 #include "core/files/printable.h"
 #include "core/files/rewritten.h"
@@ -118,46 +121,80 @@ std::set<std::string> devicesNamed(const inspection::Records& records) {
   return ids;
 }
 
-class LogReader {
+struct Bad {
+  Wrong what;
+  std::string why;
+};
+
+struct Told {
+  std::string_view text;
+  Ends ends;
+};
+
+// What a line says, whatever stands before it.
+struct LineRead {
+  Line line;
+  Ends ends = Ends::WithBreak;
+  ReadRecord read = {};
+  std::vector<ReadRecord> failures = {};  // besides, or instead
+  std::optional<Bad> rewritten = {};
+  bool is_of_nobody = false;  // it says fail, and not of which device
+};
+
+// Of what was changed later nobody knows that it was no stop.
+void takeForStop(ReadRecord& read) {
+  if (!read.record) return;
+  if (auto* check = std::get_if<inspection::Check>(&*read.record)) check->no_stop = false;
+}
+
+// `known`: devices, where a line may have lost which one it is of.
+LineRead readTold(const Told& told, const std::set<std::string>& known) {
+  std::string_view text = told.text;
+  LineRead it{takeApart(text), told.ends};
+  const bool is_whole = it.line.isWhole();
+  const std::string said = !is_whole && isUtf16(text) ? fromUtf16(text) : std::string();
+  if (!said.empty()) text = said;
+  it.read = readLine(it.line, text);
+  it.failures = failuresIn(text, known);
+  if (addFailures(it.read, it.failures) && it.read.why.empty()) it.read.why = "it says more than one result";
+  if (is_whole) return it;
+  if (!said.empty()) it.rewritten = Bad{Wrong::Utf16, kUtf16};
+  if (isReformatted(text)) it.rewritten = Bad{Wrong::Reformatted, kReformatted};
+  takeForStop(it.read);
+  it.is_of_nobody = saysFailOfNobody(text);
+  return it;
+}
+
+// Puts lines together to a log, one after another.
+class LogOfLines {
  public:
-  // `known`: devices, where a line may have lost which one it is of.
-  explicit LogReader(std::set<std::string> known = {}) : known_(std::move(known)) {}
-  void take(std::string_view text, Ends ends) {
-    const Line line = takeApart(text);
+  explicit LogOfLines(std::size_t lines) {
+    log_.records.checks.reserve(lines);
+    log_.hashes.reserve(lines);
+  }
+  void take(LineRead it) {
     const std::size_t number = ++log_.lines;
-    const std::string said = isUtf16(text) ? fromUtf16(text) : std::string();
-    if (!said.empty()) text = said;
-    ReadRecord read = readLine(line, text);
-    std::vector<ReadRecord> failures = failuresIn(text, known_);
-    if (addFailures(read, failures) && read.why.empty()) read.why = "it says more than one result";
-    auto bad = badOf(line, ends, read, number);
-    if (!line.isWhole() && !said.empty()) bad = Bad{Wrong::Utf16, kUtf16};
-    if (!line.isWhole() && isReformatted(text)) bad = Bad{Wrong::Reformatted, kReformatted};
+    auto bad = it.rewritten ? std::move(it.rewritten) : badOf(it, number);
     if (bad) {
-      log_.bad.push_back({number, bad->why, !read.record && failures.empty(), bad->what});
+      log_.bad.push_back({number, bad->why, !it.read.record && it.failures.empty(), bad->what});
       log_.records.unsure_to = number;
     }
-    log_.hashes.push_back(line.hash);
-    if (!line.isWhole()) {
-      takeForStop(read);
-      is_of_nobody_ = is_of_nobody_ || saysFailOfNobody(text);
-    }
-    if (read.record) keep(std::move(read), number);
-    for (ReadRecord& failure : failures) keep(std::move(failure), number);
+    log_.hashes.push_back(std::move(it.line.hash));
+    if (it.read.record) keep(it.read, number);
+    for (ReadRecord& failure : it.failures) keep(failure, number);
+    is_of_nobody_ = is_of_nobody_ || it.is_of_nobody;
   }
-  void leave(std::string_view torn) { log_.torn = torn; }
-  // Whether a line says fail, and not of which device.
   bool isOfNobody() const { return is_of_nobody_; }
-  InspectionLog finish() { return std::move(log_); }
+  InspectionLog finish(std::string_view torn) {
+    log_.torn = torn;
+    return std::move(log_);
+  }
 
  private:
-  struct Bad {
-    Wrong what;
-    std::string why;
-  };
-  std::optional<Bad> badOf(const Line& line, Ends ends, const ReadRecord& read, std::size_t number) const {
-    if (line.stated.empty()) return Bad{Wrong::NoEnd, "it does not end as a record does"};
-    if (!line.isWhole()) return Bad{Wrong::Changed, "it was changed after it was written"};
+  std::optional<Bad> badOf(const LineRead& it, std::size_t number) const {
+    const ReadRecord& read = it.read;
+    if (it.line.stated.empty()) return Bad{Wrong::NoEnd, "it does not end as a record does"};
+    if (!it.line.isWhole()) return Bad{Wrong::Changed, "it was changed after it was written"};
     if (!read.why.empty()) return Bad{Wrong::NoRecord, read.why};
     if (read.before != log_.head())
       return Bad{Wrong::OutOfPlace, number == 1 ? "it does not begin a log: lines before it are missing"
@@ -166,16 +203,11 @@ class LogReader {
     if (read.number != number)
       return Bad{Wrong::OutOfPlace, "it was written as line " + std::to_string(read.number) +
                                         ": lines were removed or put in before it"};
-    if (ends == Ends::WithoutBreak) return Bad{Wrong::NoBreak, "the line break behind it is missing"};
+    if (it.ends == Ends::WithoutBreak) return Bad{Wrong::NoBreak, "the line break behind it is missing"};
     return std::nullopt;
   }
-  // Of what was changed later nobody knows that it was no stop.
-  static void takeForStop(ReadRecord& read) {
-    if (!read.record) return;
-    if (auto* check = std::get_if<inspection::Check>(&*read.record)) check->no_stop = false;
-  }
   // What has no time that can be read was written after the record before it.
-  void keep(ReadRecord read, std::size_t number) {
+  void keep(ReadRecord& read, std::size_t number) {
     if (auto* check = std::get_if<inspection::Check>(&*read.record); check && read.has_no_time)
       check->at = written_;
     std::visit(
@@ -189,11 +221,38 @@ class LogReader {
     else
       log_.records.checks.push_back(std::move(std::get<inspection::Check>(*read.record)));
   }
-  std::set<std::string> known_;
   bool is_of_nobody_ = false;
   InspectionLog log_;
   inspection::Moment written_ = {inspection::Date(std::chrono::sys_days{})};  // when the last record was
 };
+
+constexpr std::size_t kAtOnce = 256;  // lines that a core reads before it asks for more
+
+// The lines are read on all cores: each says by itself what it says. Where one says fail of nobody, once
+// more, with the devices that the others name.
+InspectionLog logOf(const std::vector<Told>& lines, std::string_view torn,
+                    const std::set<std::string>& known = {}) {
+  using Batch = std::vector<LineRead>;
+  LogOfLines log(lines.size());
+  const auto readBatch = [&](std::size_t i) {
+    Batch batch;
+    const std::size_t from = i * kAtOnce, to = std::min(from + kAtOnce, lines.size());
+    batch.reserve(to - from);
+    for (std::size_t line = from; line < to; ++line) batch.push_back(readTold(lines[line], known));
+    return batch;
+  };
+  const auto takeBatch = [&](Batch batch) {
+    for (LineRead& it : batch) log.take(std::move(it));
+    return true;
+  };
+  inOrder<Batch>((lines.size() + kAtOnce - 1) / kAtOnce, std::thread::hardware_concurrency(), readBatch,
+                 takeBatch);
+  const bool is_to_be_read_again = log.isOfNobody() && known.empty();
+  InspectionLog read = log.finish(torn);
+  if (!is_to_be_read_again) return read;
+  const std::set<std::string> named = devicesNamed(read.records);
+  return named.empty() ? read : logOf(lines, torn, named);
+}
 
 }  // namespace
 
@@ -203,16 +262,11 @@ std::string recordLine(const inspection::Record& record, std::size_t number, con
 }
 
 InspectionLog readInspectionLog(std::string_view text) {
-  const auto readAll = [&](LogReader& reader) {
-    reader.leave(eachLine(text, [&](std::string_view line, Ends ends) { reader.take(line, ends); }));
-    return reader.finish();
-  };
-  LogReader reader;
-  InspectionLog log = readAll(reader);
-  if (reader.isOfNobody()) {
-    LogReader again(devicesNamed(log.records));
-    log = readAll(again);
-  }
+  std::vector<Told> lines;
+  const std::string_view torn = eachLine(text, [&](std::string_view line, Ends ends) {
+    lines.push_back({line, ends});
+  });
+  InspectionLog log = logOf(lines, torn);
   log.ends_line = text.empty() || text.ends_with('\n');
   const bool is_half_a_break = log.torn == std::string_view("\0", 1);
   if (is_half_a_break && !log.bad.empty() && log.bad.back().what == Wrong::Utf16) log.torn.clear();

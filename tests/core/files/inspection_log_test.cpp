@@ -20,6 +20,27 @@ TEST(InspectionLog, IsReadAsItWasWritten) {
   }
 }
 
+// Longer than what a core reads at once.
+TEST(InspectionLog, ALongOneIsReadInItsOrder) {
+  const std::vector<inspection::Record> written = randomRecords(5, 2000);
+  const std::string text = logOf(written);
+  const InspectionLog log = readInspectionLog(text);
+  EXPECT_EQ(log.records, recordsOf(written));
+  EXPECT_EQ(verifyLog(log, log.head()).line, 0u);
+
+  std::vector<std::string> lines = linesOf(text);
+  lines[1499][lines[1499].size() / 2] ^= 1;
+  lines.erase(lines.begin() + 700);
+  std::string changed;
+  for (const std::string& line : lines) changed += line;
+  const InspectionLog bad = readInspectionLog(changed);
+  ASSERT_GE(bad.bad.size(), 2u);
+  EXPECT_EQ(bad.bad.front().line, 701u);
+  const auto isOf = [](std::size_t line) { return [=](const BadLine& b) { return b.line == line; }; };
+  EXPECT_EQ(std::ranges::find_if(bad.bad, isOf(1499))->what, Wrong::Changed);
+  EXPECT_EQ(bad.lines, 1999u);
+}
+
 TEST(InspectionLog, EmptyOneIsWhole) {
   const InspectionLog log = readInspectionLog("");
   EXPECT_EQ(log.lines, 0u);

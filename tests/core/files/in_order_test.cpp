@@ -1,11 +1,11 @@
-#include "app/command_line/in_order.h"
+#include "core/files/in_order.h"
 
 #include <gtest/gtest.h>
 
 #include <atomic>
 #include <chrono>
 
-namespace stopwalk::app {
+namespace stopwalk::files {
 namespace {
 
 // The earlier the job, the longer it takes: those behind are done before it.
@@ -67,4 +67,4 @@ TEST(InOrder, NothingMoreIsBegunWhenEnoughWasTaken) {
 }
 
 }  // namespace
-}  // namespace stopwalk::app
+}  // namespace stopwalk::files

@@ -10,7 +10,7 @@
 #include <thread>
 #include <vector>
 
-namespace stopwalk::app {
+namespace stopwalk::files {
 
 // Does the jobs 0 to `count` - 1 on `threads` threads, and hands their results to `take` one after another in
 // that order, on the caller's thread, until it answers no. Few results wait at any time: nobody runs far
@@ -64,4 +64,4 @@ void inOrder(std::size_t count, std::size_t threads, const std::function<Result(
   }
 }
 
-}  // namespace stopwalk::app
+}  // namespace stopwalk::files
