@@ -171,7 +171,9 @@ std::vector<ReadRecord> failuresIn(std::string_view text, const std::set<std::st
         if (const Json said = lastOf(key, its, before); said.is_string()) failure[key] = said;
       if (const std::size_t list = valueOf("machines", its); list != kNone)
         failure["machines"] = listAt(its.substr(list));
-      if (ReadRecord read = readRecord(failure.dump()); read.record) all.push_back(std::move(read));
+      if (ReadRecord read = readRecord(failure.dump(-1, ' ', false, Json::error_handler_t::replace));
+          read.record)
+        all.push_back(std::move(read));
     }
   });
   return all;

@@ -266,6 +266,8 @@ bool isTorn(std::string_view text) {
     return Parsed::parse(text).is_discarded();  // which does not come to this
   } catch (const Parsed::parse_error& e) {
     return e.byte > text.size();  // nothing is wrong but that it ends
+  } catch (const Parsed::exception&) {
+    return false;  // such as a number beyond all
   }
 }
 

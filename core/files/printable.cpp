@@ -1,5 +1,7 @@
 #include "core/files/printable.h"
 
+#include <utf8proc.h>
+
 #include <algorithm>
 #include <cstdint>
 #include <cstdio>
@@ -14,17 +16,12 @@ struct Character {
 };
 
 Character characterAt(std::string_view text, std::size_t byte) {
-  const auto lead = static_cast<unsigned char>(text[byte]);
-  if (lead < 0x80) return {1, lead, true};
-  const std::size_t length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC2 ? 2 : 0;
-  if (length == 0 || lead > 0xF4 || byte + length > text.size()) return {};
-  char32_t code = lead & (0x7Fu >> length);
-  for (std::size_t i = 1; i < length; ++i) {
-    const auto next = static_cast<unsigned char>(text[byte + i]);
-    if ((next & 0xC0) != 0x80) return {};
-    code = (code << 6) | (next & 0x3Fu);
-  }
-  return {length, code, true};
+  const std::string_view rest = text.substr(byte);
+  utf8proc_int32_t code = 0;
+  const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(rest.data()),
+                                       static_cast<utf8proc_ssize_t>(rest.size()), &code);
+  if (length <= 0) return {};
+  return {static_cast<std::size_t>(length), static_cast<char32_t>(code), true};
 }
 
 bool isHidden(char32_t c) {

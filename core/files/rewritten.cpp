@@ -16,6 +16,7 @@ constexpr std::string_view kBlanks = " \t\r";
 constexpr std::string_view kByteOrder = "\xEF\xBB\xBF";
 constexpr auto kNone = std::string_view::npos;
 constexpr std::size_t kFewest = 8;  // bytes that tell of UTF-16
+constexpr int kDeepest = 16;        // no record is nested so deep: what is deeper is left out
 
 std::string_view trimmed(std::string_view text) {
   const std::size_t begin = text.find_first_not_of(kBlanks);
@@ -81,7 +82,8 @@ std::size_t laidOverLines(std::string_view text) {
 std::optional<std::string> unformatted(std::string_view record) {
   using Json = nlohmann::ordered_json;
   if (record.starts_with(kByteOrder)) record.remove_prefix(kByteOrder.size());
-  const Json json = Json::parse(record, nullptr, false);
+  const auto isShallow = [](int depth, Json::parse_event_t, Json&) { return depth <= kDeepest; };
+  const Json json = Json::parse(record, isShallow, false);
   if (json.is_discarded()) return std::nullopt;
   std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace);
   return text == trimmed(record) ? std::nullopt : std::optional(std::move(text));
