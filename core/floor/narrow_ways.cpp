@@ -74,7 +74,7 @@ Walk WalkFinder::narrow(const std::vector<Segment>& from, const std::vector<Segm
   addSources(l, search, from, 0);
   addTargets(l, search, to, 0);
   const auto route = search.nearest();
-  return route ? measured(l, *route) : Walk{};
+  return route ? measured(l, *route, Sought::There) : Walk{};
 }
 
 // On a piece: whether there may be no way at the clearance. The best that was found is joined to where the

@@ -21,6 +21,7 @@ inline constexpr double kSameLength_mm = 1e-6;
 struct Turn {
   Mesh::Index corner = 0;
   int sense = 1;
+  bool operator==(const Turn&) const = default;
 };
 
 // A walk found: from a source to a target, round the corners in between.

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/floor/taut.h"
 #include "core/geometry/polygon.h"
 
 namespace stopwalk::floor {
@@ -99,7 +98,7 @@ void WalkFinder::addTargets(Layer& l, RouteSearch& search, const std::vector<Seg
   }
 }
 
-Walk WalkFinder::measured(const Layer& l, const Route& route) {
+Walk WalkFinder::measured(const Layer& l, const Route& route, Sought sought) {
   const double c = l.clearance(), less = c - l.region().radius();
   const End& from = from_ends_[route.source];
   const End& to = to_ends_[route.target];
@@ -121,8 +120,13 @@ Walk WalkFinder::measured(const Layer& l, const Route& route) {
   walk.tied = route.tied;
   walk.stepped =
       from.exit.step > 0 || (to.line ? to.landing.landing.kind != Landing::Kind::Inside : to.exit.step > 0);
-  walk.length_mm = follow(mesh_, course, c, paths_ == Paths::Drawn ? &drawn_ : nullptr);
-  if (paths_ == Paths::Drawn) walk.path.assign(drawn_.begin(), drawn_.end());
+  walk.length_mm = drawing_.follow(course, c);
+  const std::vector<Point>& path = drawing_.path();
+  if (sought == Sought::There) {
+    walk.path.assign(path.begin(), path.end());
+  } else {
+    walk.path.assign(path.rbegin(), path.rend());
+  }
   return walk;
 }
 
@@ -153,7 +157,7 @@ Nearest WalkFinder::nearestOf(Point from, std::span<const Place> to, const std::
   }
   if (!to_ends_.empty()) {
     if (const auto route = search.nearest(at_most))
-      best = {to_ends_[route->target].place, measured(l, *route)};
+      best = {to_ends_[route->target].place, measured(l, *route, Sought::There)};
   }
   narrowToo(from, to, which, at_most, best);
   best.sought_narrow = sought_narrow_;

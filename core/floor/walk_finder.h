@@ -10,6 +10,7 @@
 #include "core/floor/known_ends.h"
 #include "core/floor/layer.h"
 #include "core/floor/near_places.h"
+#include "core/floor/taut.h"
 #include "core/floor/walks.h"
 
 namespace stopwalk::floor {
@@ -37,7 +38,11 @@ inline constexpr std::size_t kFewWalks = 16;
 class WalkFinder {
  public:
   WalkFinder(const Plan& plan, Point origin, double clearance, Paths paths, Extent extent = {})
-      : mesh_(plan, origin), grid_(mesh_), clearance_(clearance), paths_(paths), extent_(std::move(extent)) {}
+      : mesh_(plan, origin),
+        grid_(mesh_),
+        clearance_(clearance),
+        extent_(std::move(extent)),
+        drawing_(mesh_, paths == Paths::Drawn) {}
   WalkFinder(const WalkFinder&) = delete;  // what it has built points into it
   WalkFinder& operator=(const WalkFinder&) = delete;
 
@@ -95,8 +100,10 @@ class WalkFinder {
                    std::span<const Place> to);
   void addSources(Layer& l, RouteSearch& search, const std::vector<Segment>& parts, std::size_t place);
   void addTargets(Layer& l, RouteSearch& search, const std::vector<Segment>& parts, std::size_t place);
-  // The route found at the region's radius, measured at the clearance asked for.
-  Walk measured(const Layer& l, const Route& route);
+  // Which way the search went: from the point that is asked about, or to it.
+  enum class Sought { There, Back };
+  // The route found at the region's radius, measured at the clearance asked for; its path leads there.
+  Walk measured(const Layer& l, const Route& route, Sought sought);
   Nearest oneAtTheClearance(Point from, std::span<const Place> to, char& unsure);
   std::vector<Nearest> allAtTheClearance(std::span<const Point> from, std::span<const Place> to,
                                          std::vector<char>& unsure);
@@ -117,11 +124,10 @@ class WalkFinder {
   Mesh mesh_;
   WallGrid grid_;
   double clearance_;
-  Paths paths_;
   Extent extent_;
   std::map<double, Layer> layers_;
   std::vector<End> from_ends_, to_ends_;
-  std::vector<Point> drawn_;  // the last path, kept for its memory
+  CourseDrawing drawing_;
   bool sought_narrow_ = false, unsure_ = false;
 };
 

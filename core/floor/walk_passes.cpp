@@ -71,13 +71,12 @@ std::vector<Nearest> WalkFinder::allAtTheClearance(std::span<const Point> from, 
   }
   search.all(static_cast<int>(to_ends_.size()), [&](const Route& route) {
     const std::size_t i = to_ends_[route.target].place;
-    Walk walk = measured(l, route);
+    Walk walk = measured(l, route, Sought::Back);
     const std::size_t place = from_ends_[route.source].place;
     if (answers[i].index) {
       const double ahead = answers[i].walk.length_mm - walk.length_mm;
       if (ahead < -kSameLength_mm || (ahead <= kSameLength_mm && *answers[i].index <= place)) return;
     }
-    std::reverse(walk.path.begin(), walk.path.end());
     answers[i] = {place, std::move(walk)};
   });
   return answers;
@@ -108,8 +107,7 @@ Nearest WalkFinder::oneAtTheClearance(Point from, std::span<const Place> to, cha
   if (from_ends_.empty()) return found;
   const auto route = search.nearest();
   if (!route) return found;
-  found = {from_ends_[route->source].place, measured(l, *route)};
-  std::reverse(found.walk.path.begin(), found.walk.path.end());
+  found = {from_ends_[route->source].place, measured(l, *route, Sought::Back)};
   return found;
 }
 
