@@ -3,7 +3,7 @@
 namespace stopwalk::floor {
 
 bool narrow(const Cone& cone, const Disk& from, const Turns::Gate& gate, Cone& beyond) {
-  beyond = {gate.beyond, gate.entered, cone.right, cone.left};
+  beyond = {gate.beyond, gate.back, cone.right, cone.left};
   // Only what goes outwards leaves here; without this, what lies behind the disk would pass for ahead.
   const Point out = -leftOf(gate.along);
   const double right_out = dot(cone.right, out), left_out = dot(cone.left, out);

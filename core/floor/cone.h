@@ -9,7 +9,7 @@ namespace stopwalk::floor {
 // `left`, unit vectors at most a quarter turn apart.
 struct Cone {
   Mesh::Index triangle = Mesh::kNone;
-  int entered = -1;  // the triangle's edge that it came in by; -1 where it starts
+  Mesh::Index entered = Mesh::kNone;  // the triangle's gate that it came in by; kNone where it starts
   Point right, left;
 };
 

@@ -25,11 +25,13 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
     }
   };
   for (Index t = 0; t < static_cast<Index>(mesh.triangles().size()); ++t) {
-    for (int e = 0; e < 3; ++e) {
-      const Turns::Gate& gate = turns.gate(t, e);
-      if (gate.beyond < t) continue;  // shut, or met from the other side
-      const Index r = mesh.triangles()[t].corner[geometry::after(e)],
-                  l = mesh.triangles()[t].corner[geometry::before(e)];
+    const Mesh::Triangle& tri = mesh.triangles()[t];
+    for (Index g = turns.gatesOf(t).first; g < turns.gatesOf(t).last; ++g) {
+      const Turns::Gate& gate = turns.gates()[g];
+      if (gate.beyond < t) continue;  // met from the other side
+      int e = 0;
+      while (tri.neighbour[e] != gate.beyond) ++e;
+      const Index r = tri.corner[geometry::after(e)], l = tri.corner[geometry::before(e)];
       const Point u = gate.left - gate.right;
       const double size = squaredLength(u);
       const bool clear = grid.cornersNear(gate.right, gate.left, region.radius(), [&](Index c) {
@@ -39,9 +41,8 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
         return squaredLength(v - s * u) >= least;
       });
       if (!clear) continue;
-      const Index slot = slotOf(t, e), mirrored = slotOf(gate.beyond, gate.entered);
-      add(r, gate.along, slot, mirrored + 1);
-      add(l, -gate.along, slot + 1, mirrored);
+      add(r, gate.along, rightSlot(g), leftSlot(gate.back));
+      add(l, -gate.along, leftSlot(g), rightSlot(gate.back));
     }
   }
   begin_.assign(region.pieces().size() + 1, 0);

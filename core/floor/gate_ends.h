@@ -14,8 +14,7 @@ namespace stopwalk::floor {
 class GateEnds {
  public:
   using Index = Mesh::Index;
-  // Two to a gate: of the gate on edge e of triangle t, the right end has slot 2 (3 t + e), the left end the
-  // next. Seen from the other side, the same end is another slot's.
+  // Two to a gate. Seen from the other side, the same end is another slot's.
   struct OnArc {
     std::array<Index, 2> slots;
     double angle;  // from the arc's beginning, counter-clockwise
@@ -26,7 +25,8 @@ class GateEnds {
   std::span<const OnArc> ofArc(Index arc) const {
     return {ends_.data() + begin_[arc], ends_.data() + begin_[arc + 1]};
   }
-  static Index slotOf(Index triangle, int edge) { return 2 * (3 * triangle + edge); }
+  static Index rightSlot(Index gate) { return 2 * gate; }
+  static Index leftSlot(Index gate) { return 2 * gate + 1; }
 
  private:
   std::vector<OnArc> ends_;

@@ -65,8 +65,9 @@ void RouteSearch::shine(const Beam& beam) {
     strips.pop_back();
     see(beam, strip);
     Strip next;
-    for (int e = 0; e < 3; ++e)
-      if (goOn(beam, strip, e, next)) strips.push_back(next);
+    const auto [first, last] = turns_->gatesOf(strip.triangle);
+    for (Index out = first; out < last; ++out)
+      if (goOn(beam, strip, out, next)) strips.push_back(next);
   }
 }
 
@@ -88,17 +89,16 @@ std::optional<RouteSearch::Strip> RouteSearch::stripIn(const Beam& beam, Index t
     }
   }
   if (low > high) return std::nullopt;
-  return Strip{triangle, -1, low, high};
+  return Strip{triangle, Mesh::kNone, low, high};
 }
 
-// What of the strip passes the edge outwards.
-bool RouteSearch::goOn(const Beam& beam, const Strip& strip, int edge, Strip& next) const {
-  const Turns::Gate& gate = turns_->gate(strip.triangle, edge);
-  if (edge == strip.entered || gate.beyond == Mesh::kNone) return false;
+// What of the strip passes the gate outwards.
+bool RouteSearch::goOn(const Beam& beam, const Strip& strip, Index out, Strip& next) const {
+  if (out == strip.entered) return false;
+  const Turns::Gate& gate = turns_->gates()[out];
   if (dot(beam.direction, -leftOf(gate.along)) <= 0) return false;
   const double x = beam.lateral(gate.right), y = beam.lateral(gate.left);
-  next = {gate.beyond, gate.entered, std::max(strip.low, std::min(x, y)),
-          std::min(strip.high, std::max(x, y))};
+  next = {gate.beyond, gate.back, std::max(strip.low, std::min(x, y)), std::min(strip.high, std::max(x, y))};
   return next.low <= next.high + kBeside_mm;
 }
 

@@ -76,7 +76,7 @@ void RouteSearch::start() {
     if (!ends_) ends_.emplace(*mesh_, *grid_, *region_, *turns_);
     for (Index slot : touched_slots_) reached_[slot] = kInfinite;
     touched_slots_.clear();
-    reached_.resize(6 * mesh_->triangles().size(), kInfinite);
+    reached_.resize(2 * turns_->gates().size(), kInfinite);
   }
   if (launched_ == 0) launched_ = sources_.size();
   sources_.resize(launched_, Source{});

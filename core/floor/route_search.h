@@ -93,7 +93,7 @@ class RouteSearch {
   // The part of a beam, by places along its stretch, in one triangle.
   struct Strip {
     Index triangle;
-    int entered;
+    Index entered;  // by its gate; kNone: it starts there
     double low, high;
   };
   // Where a walk has arrived: on an arc, turning one way.
@@ -139,11 +139,11 @@ class RouteSearch {
   void shine(const Beam& beam);
   void see(const Beam& beam, const Strip& strip);
   std::optional<Strip> stripIn(const Beam& beam, Index triangle) const;
-  bool goOn(const Beam& beam, const Strip& strip, int edge, Strip& next) const;
+  bool goOn(const Beam& beam, const Strip& strip, Index out, Strip& next) const;
   double leave(const Beam& beam, double at);
   void expand(Index state);
   void launch(const Source& source, Index index);
-  void sweep(Cone first);
+  void sweep(Cone begin);
   void see(const Cone& cone);
   void seeArc(const Turns::Span& span, const Cone& cone);
   void seePoint(Index target, const Cone& cone);
@@ -151,7 +151,7 @@ class RouteSearch {
   void seeEntry(Index target, const Cone& cone, double at);
   bool defer(const Cone& cone, const Turns::Gate& gate);
   double soonerUpTo(Point end, Point along, double reached) const;
-  bool far(Cone& cone, const Turns::Gate& gate, Index slot);
+  bool far(Cone& cone, Index gate);
   void follow(Cone cone);
   void keep(const Cone& cone, double key);
   void noteReached(const State& state);

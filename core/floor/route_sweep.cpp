@@ -24,20 +24,20 @@ double lineToLine(const Landing& landing, const Turns::Gate& gate) {
 }  // namespace
 
 // Follows a cone through the triangles; what lies beyond the horizon is kept for later.
-void RouteSearch::sweep(Cone first) {
+void RouteSearch::sweep(Cone begin) {
   stack_.clear();
-  stack_.push_back(first);
+  stack_.push_back(begin);
   while (!stack_.empty()) {
     const Cone cone = stack_.back();
     stack_.pop_back();
     see(cone);
-    for (int e = 0; e < 3; ++e) {
-      if (e == cone.entered) continue;
-      const Turns::Gate& gate = turns_->gate(cone.triangle, e);
-      if (gate.beyond == Mesh::kNone) continue;
+    const auto [first, last] = turns_->gatesOf(cone.triangle);
+    for (Index out = first; out < last; ++out) {
+      if (out == cone.entered) continue;
+      const Turns::Gate& gate = turns_->gates()[out];
       Cone next;
       if (!narrow(cone, disk_, gate, next)) continue;
-      if (informed_ ? defer(next, gate) : far(next, gate, GateEnds::slotOf(cone.triangle, e))) continue;
+      if (informed_ ? defer(next, gate) : far(next, out)) continue;
       stack_.push_back(next);
     }
   }
@@ -76,7 +76,8 @@ double RouteSearch::soonerUpTo(Point end, Point along, double reached) const {
 
 // Without few targets: drops a cone that comes too late to its gate, and keeps it for later if it is beyond
 // the horizon.
-bool RouteSearch::far(Cone& cone, const Turns::Gate& gate, Index slot) {
+bool RouteSearch::far(Cone& cone, Index out) {
+  const Turns::Gate& gate = turns_->gates()[out];
   // Where the sides of the cone meet the gate.
   const auto meet = [&](Point direction) {
     const double slant = cross(gate.along, direction);
@@ -89,8 +90,8 @@ bool RouteSearch::far(Cone& cone, const Turns::Gate& gate, Index slot) {
   if (low < 0) low = 0;
   if (high < 0) high = size;
   if (everywhere_) {
-    const double sooner_right = soonerUpTo(gate.right, gate.along, reached_[slot]),
-                 sooner_left = size - soonerUpTo(gate.left, -gate.along, reached_[slot + 1]);
+    const double sooner_right = soonerUpTo(gate.right, gate.along, reached_[GateEnds::rightSlot(out)]),
+                 sooner_left = size - soonerUpTo(gate.left, -gate.along, reached_[GateEnds::leftSlot(out)]);
     if (std::max(low, sooner_right) > std::min(high, sooner_left)) return true;
     if (sooner_right > low + kWorthCutting_mm) {
       low = sooner_right;
@@ -141,11 +142,7 @@ void RouteSearch::takeUp(Index from) {
 
 // Takes up a cone that was kept, unless its gate has been reached sooner meanwhile.
 void RouteSearch::follow(Cone cone) {
-  if (!informed_) {
-    const Turns::Gate& back = turns_->gate(cone.triangle, cone.entered);
-    const Turns::Gate& gate = turns_->gate(back.beyond, back.entered);
-    if (far(cone, gate, GateEnds::slotOf(back.beyond, back.entered))) return;
-  }
+  if (!informed_ && far(cone, turns_->gates()[cone.entered].back)) return;
   sweep(cone);
 }
 
@@ -154,7 +151,7 @@ void RouteSearch::launch(const Source& source, Index index) {
   // Quarter turns all round: each a cone narrow enough for its sides to be told apart.
   for (int q = 0; q < 4; ++q) {
     const Point right = q == 0 ? Point{1, 0} : q == 1 ? Point{0, 1} : q == 2 ? Point{-1, 0} : Point{0, -1};
-    sweep({source.triangle, -1, right, leftOf(right)});
+    sweep({source.triangle, Mesh::kNone, right, leftOf(right)});
   }
 }
 
@@ -176,18 +173,18 @@ void RouteSearch::expand(Index index) {
     if (state.sense > 0 ? cross(other, high) > 0 : cross(low, other) > 0)
       (state.sense > 0 ? high : low) = other;
   }
-  for (const Turns::Span& span : turns_->ofArc(state.arc)) {
+  turns_->ofArc(state.arc, [&](const Turns::Span& span) {
     // The common part of [low, high] and the span. All lie within half a turn, whose two ends are opposite:
     // neither side.
-    if (cross(span.to, low) > 1e-9 || cross(high, span.from) > 1e-9) continue;
+    if (cross(span.to, low) > 1e-9 || cross(high, span.from) > 1e-9) return;
     const Point from = cross(span.from, low) > 0 ? low : span.from,
                 to = cross(high, span.to) > 0 ? high : span.to;
     if (state.sense > 0) {
-      sweep({span.triangle, -1, leftOf(from), leftOf(to)});
+      sweep({span.triangle, Mesh::kNone, leftOf(from), leftOf(to)});
     } else {
-      sweep({span.triangle, -1, -leftOf(from), -leftOf(to)});
+      sweep({span.triangle, Mesh::kNone, -leftOf(from), -leftOf(to)});
     }
-  }
+  });
 }
 
 }  // namespace stopwalk::floor

@@ -24,26 +24,38 @@ double quartersTo(Point from, Point to) {
 Turns::Turns(const Mesh& mesh, const Region& region) {
   cutGates(mesh, region.radius());
   const auto count = static_cast<Index>(region.pieces().size());
+  std::vector<Span> spans;
+  spans.reserve(2 * static_cast<std::size_t>(count));  // about as many
   arc_begin_.reserve(static_cast<std::size_t>(count) + 1);
   for (Index i = 0; i < count; ++i) {
-    arc_begin_.push_back(static_cast<Index>(spans_.size()));
-    if (region.pieces()[i].arc) follow(mesh, region, i);
+    arc_begin_.push_back(static_cast<Index>(spans.size()));
+    if (region.pieces()[i].arc) follow(mesh, region, i, spans);
   }
-  arc_begin_.push_back(static_cast<Index>(spans_.size()));
-  triangle_begin_.assign(mesh.triangles().size() + 1, 0);
-  for (const Span& s : spans_) ++triangle_begin_[s.triangle + 1];
-  for (std::size_t t = 0; t + 1 < triangle_begin_.size(); ++t) triangle_begin_[t + 1] += triangle_begin_[t];
-  sorted_.resize(spans_.size());
+  arc_begin_.push_back(static_cast<Index>(spans.size()));
+  sort(spans, mesh.triangles().size());
+}
+
+// By triangle; where each of them was is kept.
+void Turns::sort(const std::vector<Span>& spans, std::size_t triangles) {
+  triangle_begin_.assign(triangles + 1, 0);
+  for (const Span& s : spans) ++triangle_begin_[s.triangle + 1];
+  for (std::size_t t = 0; t < triangles; ++t) triangle_begin_[t + 1] += triangle_begin_[t];
+  spans_.resize(spans.size());
+  in_arc_.reserve(spans.size());
   std::vector<Index> next(triangle_begin_.begin(), triangle_begin_.end() - 1);
-  for (const Span& s : spans_) sorted_[next[s.triangle]++] = s;
+  for (const Span& s : spans) {
+    in_arc_.push_back(next[s.triangle]++);
+    spans_[in_arc_.back()] = s;
+  }
 }
 
 void Turns::cutGates(const Mesh& mesh, double radius) {
   const auto& pts = mesh.corners();
   const double keep = radius - kRounding_mm;
-  gates_.resize(3 * mesh.triangles().size());
-  for (std::size_t t = 0; t < mesh.triangles().size(); ++t) {
-    const auto& tri = mesh.triangles()[t];
+  gate_begin_.reserve(mesh.triangles().size() + 1);
+  gates_.reserve(3 * mesh.triangles().size());  // at most
+  for (const Mesh::Triangle& tri : mesh.triangles()) {
+    gate_begin_.push_back(static_cast<Index>(gates_.size()));
     for (int e = 0; e < 3; ++e) {
       if (tri.neighbour[e] == Mesh::kNone) continue;
       const Index r = tri.corner[after(e)], l = tri.corner[before(e)];
@@ -51,16 +63,25 @@ void Turns::cutGates(const Mesh& mesh, double radius) {
       const double from_r = mesh.isObstacle(r) ? keep : 0, from_l = mesh.isObstacle(l) ? keep : 0;
       if (from_r + from_l > size) continue;
       const Point along = (1 / size) * (pts[l] - pts[r]);
-      const Index n = tri.neighbour[e];
-      int entered = 0;
-      while (mesh.triangles()[n].neighbour[entered] != static_cast<Index>(t)) ++entered;
-      gates_[3 * t + e] = {pts[r] + from_r * along, pts[l] - from_l * along, along, n, entered};
+      gates_.push_back({pts[r] + from_r * along, pts[l] - from_l * along, along, tri.neighbour[e]});
+    }
+  }
+  gate_begin_.push_back(static_cast<Index>(gates_.size()));
+  pair();
+}
+
+void Turns::pair() {
+  for (Index t = 0; t + 1 < static_cast<Index>(gate_begin_.size()); ++t) {
+    for (Index g = gatesOf(t).first; g < gatesOf(t).last; ++g) {
+      Index back = gatesOf(gates_[g].beyond).first;
+      while (gates_[back].beyond != t) ++back;
+      gates_[g].back = back;
     }
   }
 }
 
 // Walks along the arc from triangle to triangle.
-void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
+void Turns::follow(const Mesh& mesh, const Region& region, Index arc, std::vector<Span>& spans) const {
   const Region::Piece& piece = region.pieces()[arc];
   const auto& pts = mesh.corners();
   const double r = region.radius(), hair = kRounding_mm / r;
@@ -90,13 +111,13 @@ void Turns::follow(const Mesh& mesh, const Region& region, Index arc) {
       }
     }
     const bool is_wide = least > 1 + 1e-9;  // than a quarter turn
-    if (is_wide) spans_.push_back({arc, t, piece.corner, v, at, leftOf(at)});
-    spans_.push_back({arc, t, piece.corner, v, is_wide ? leftOf(at) : at, leave});
+    if (is_wide) spans.push_back({arc, t, piece.corner, v, at, leftOf(at)});
+    spans.push_back({arc, t, piece.corner, v, is_wide ? leftOf(at) : at, leave});
     if (through < 0) break;
     at = leave;
     t = mesh.triangles()[t].neighbour[through];
   }
-  if (arc_begin_.back() < static_cast<Index>(spans_.size())) spans_.back().to = piece.to;
+  if (arc_begin_.back() < static_cast<Index>(spans.size())) spans.back().to = piece.to;
 }
 
 }  // namespace stopwalk::floor

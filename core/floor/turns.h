@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "core/floor/region.h"
@@ -25,38 +26,39 @@ class Turns {
   Turns(const Mesh& mesh, const Region& region);
 
   // An edge of a triangle cut to what a walk can pass: no nearer to its ends than the radius. Seen from
-  // inside looking out.
+  // inside looking out. Edges that no walk can pass have none.
   struct Gate {
     Point right, left;
     Point along;                 // unit, from right to left
-    Index beyond = Mesh::kNone;  // the triangle it leads to; kNone if no walk can pass
-    int entered = 0;             // which of that triangle's edges it is
+    Index beyond = Mesh::kNone;  // the triangle it leads to
+    Index back = Mesh::kNone;    // the same gate as that triangle sees it
   };
-  const Gate& gate(Index triangle, int edge) const {
-    return gates_[3 * static_cast<std::size_t>(triangle) + edge];
-  }
-
+  const std::vector<Gate>& gates() const { return gates_; }
+  // Of one triangle, as indices into gates().
   struct Range {
-    const Span* first;
-    const Span* last;
-    const Span* begin() const { return first; }
-    const Span* end() const { return last; }
+    Index first, last;
   };
-  // In counter-clockwise order.
-  Range ofArc(Index arc) const {
-    return {spans_.data() + arc_begin_[arc], spans_.data() + arc_begin_[arc + 1]};
+  Range gatesOf(Index triangle) const { return {gate_begin_[triangle], gate_begin_[triangle + 1]}; }
+
+  std::span<const Span> inTriangle(Index triangle) const {
+    return {spans_.data() + triangle_begin_[triangle], spans_.data() + triangle_begin_[triangle + 1]};
   }
-  Range inTriangle(Index t) const {
-    return {sorted_.data() + triangle_begin_[t], sorted_.data() + triangle_begin_[t + 1]};
+  // Calls `see(span)` for each span of the arc in counter-clockwise order.
+  template <class See>
+  void ofArc(Index arc, See see) const {
+    for (Index i = arc_begin_[arc]; i < arc_begin_[arc + 1]; ++i) see(spans_[in_arc_[i]]);
   }
 
  private:
   void cutGates(const Mesh& mesh, double radius);
-  void follow(const Mesh& mesh, const Region& region, Index arc);
+  void pair();
+  void follow(const Mesh& mesh, const Region& region, Index arc, std::vector<Span>& spans) const;
+  void sort(const std::vector<Span>& spans, std::size_t triangles);
 
-  std::vector<Span> spans_, sorted_;
-  std::vector<Index> arc_begin_, triangle_begin_;
+  std::vector<Span> spans_;  // by triangle
+  std::vector<Index> triangle_begin_, in_arc_, arc_begin_;
   std::vector<Gate> gates_;
+  std::vector<Index> gate_begin_;
 };
 
 }  // namespace stopwalk::floor
