@@ -14,8 +14,6 @@ constexpr std::size_t kFewTargets = 4;
 // How far beyond the nearest candidate cones are followed at once.
 constexpr double kHorizon_mm = 1000;
 
-constexpr auto later = [](const auto& a, const auto& b) { return a.key > b.key; };
-
 }  // namespace
 
 RouteSearch::RouteSearch(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns)
@@ -89,30 +87,27 @@ void RouteSearch::run(double at_most, Found found) {
   at_most_ = at_most;
   horizon_ = 0;
   start();
-  while (!heap_.empty()) {
-    std::pop_heap(heap_.begin(), heap_.end(), later);
-    const Next next = heap_.back();
-    heap_.pop_back();
-    if (next.key > at_most_) return;
-    horizon_ = std::max(horizon_, next.key + kHorizon_mm);
-    if (next.kept) {
-      const Kept kept = kept_.take(next.slot);
+  while (true) {
+    const double least_leg = heap_.empty() ? kInfinite : heap_.front().key;
+    const double least_cone = kept_.least(), least = std::min(least_leg, least_cone);
+    if (least > at_most_ || least == kInfinite) return;
+    horizon_ = std::max(horizon_, least + kHorizon_mm);
+    // Whatever a cone shows is no shorter than where it lies.
+    if (least_cone <= least_leg) {
+      const Kept kept = kept_.take();
       takeUp(kept.from);
       follow(kept.cone);
       continue;
     }
-    const Leg leg = legs_.take(next.slot);
+    std::pop_heap(heap_.begin(), heap_.end(), std::greater<>());
+    const Leg leg = legs_.take(heap_.back().slot);
+    heap_.pop_back();
     if (leg.to >= 0) {
       arrive(leg);
     } else {
       found(leg);
     }
   }
-}
-
-void RouteSearch::await(const Next& next) {
-  heap_.push_back(next);
-  std::push_heap(heap_.begin(), heap_.end(), later);
 }
 
 // Goes on from the arc that the leg leads to, if the leg is allowed and no walk was there sooner.

@@ -9,6 +9,7 @@
 #include "core/floor/cone.h"
 #include "core/floor/gate_ends.h"
 #include "core/floor/landing.h"
+#include "core/floor/shelves.h"
 #include "core/floor/slots.h"
 #include "core/floor/turns.h"
 
@@ -121,17 +122,16 @@ class RouteSearch {
     Cone cone;
     Index from;
   };
-  // What is next, by length: a leg's or a kept cone's slot.
+  // A leg's slot, by the length of what it leads to.
   struct Next {
     double key;
     Index slot;
-    bool kept;
+    bool operator>(const Next& other) const { return key > other.key; }
   };
 
   void start();
   template <class Found>
   void run(double at_most, Found found);
-  void await(const Next& next);
   void arrive(const Leg& leg);
   void note(Index target, Index triangle);
   std::vector<Index> trianglesOf(const Landing& landing) const;
@@ -189,7 +189,7 @@ class RouteSearch {
   std::vector<Index> touched_slots_;
   std::vector<Next> heap_;
   Slots<Leg> legs_;
-  Slots<Kept> kept_;
+  Shelves<Kept> kept_;
   std::vector<Cone> stack_;
   double horizon_ = 0, at_most_ = 0;
   // For walks to everywhere: how soon each end of a gate is reached.

@@ -61,7 +61,8 @@ int RouteSearch::labelOf(Index from) const {
 
 void RouteSearch::push(double length, double ahead, Point direction, double at, Index to) {
   if (length + ahead > at_most_) return;
-  await({length + ahead, legs_.put({length, direction, at, from_, to}), false});
+  heap_.push_back({length + ahead, legs_.put({length, direction, at, from_, to})});
+  std::push_heap(heap_.begin(), heap_.end(), std::greater<>());
 }
 
 void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {

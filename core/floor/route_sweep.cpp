@@ -44,8 +44,8 @@ void RouteSearch::sweep(Cone begin) {
 }
 
 void RouteSearch::keep(const Cone& cone, double key) {
-  if (key > at_most_) return;
-  await({key, kept_.put({cone, from_}), true});
+  if (key > at_most_ || key == std::numeric_limits<double>::infinity()) return;
+  kept_.put(key, {cone, from_});
 }
 
 // Keeps a cone for later if no target behind its gate can be reached within the horizon.
