@@ -40,7 +40,9 @@ std::vector<std::size_t> hilbertOrder(const std::vector<Point>& points) {
     const auto cell = [&](double v, double from) {
       return static_cast<std::uint32_t>((v - from) / size * 65535.0);
     };
-    keyed[i] = {alongCurve(cell(points[i].x, low.x), cell(points[i].y, low.y)), i};
+    const bool again = i > 0 && points[i] == points[i - 1];  // as where one line goes on from another
+    keyed[i] = {again ? keyed[i - 1].first : alongCurve(cell(points[i].x, low.x), cell(points[i].y, low.y)),
+                i};
   }
   std::sort(keyed.begin(), keyed.end());
   std::vector<std::size_t> order(points.size());

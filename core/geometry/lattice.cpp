@@ -20,14 +20,8 @@ Point onLattice(Point p) {
           std::nearbyint(p.y * 1048576.0) * kLatticeStep_mm};
 }
 
-int orientation(Point a, Point b, Point c) {
+int exactOrientation(Point a, Point b, Point c) {
   const Point u = b - a, v = c - a;
-  const double left = u.x * v.y, right = u.y * v.x, det = left - right;
-  // The differences are exact, so the error is that of two products and one subtraction: under 3 * 2^-53 of
-  // their sum.
-  const double doubt = 4e-16 * (std::abs(left) + std::abs(right));
-  if (det > doubt) return 1;
-  if (det < -doubt) return -1;
   const Wide exact = steps(u.x) * steps(v.y) - steps(u.y) * steps(v.x);
   return exact > 0 ? 1 : exact < 0 ? -1 : 0;
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cmath>
+
 #include "core/geometry/point.h"
 
 // Points on a fine lattice, on which the side of a line is decided exactly. Coordinates are millimetres from
@@ -12,9 +14,21 @@ inline constexpr double kLatticeStep_mm = 1.0 / 1048576.0;
 // The nearest lattice point.
 Point onLattice(Point p);
 
+// Where rounding leaves it open.
+int exactOrientation(Point a, Point b, Point c);
+
 // Positive if `c` lies to the left of the line from `a` to `b`, negative to the right, zero on it. Exact on
 // the lattice.
-int orientation(Point a, Point b, Point c);
+inline int orientation(Point a, Point b, Point c) {
+  const Point u = b - a, v = c - a;
+  const double left = u.x * v.y, right = u.y * v.x, det = left - right;
+  // The differences are exact, so the error is that of two products and one subtraction: under 3 * 2^-53 of
+  // their sum.
+  const double doubt = 4e-16 * (std::abs(left) + std::abs(right));
+  if (det > doubt) return 1;
+  if (det < -doubt) return -1;
+  return exactOrientation(a, b, c);
+}
 
 // Whether `d` lies inside the circle through the counter-clockwise `a`, `b`, `c` by more than rounding could
 // explain. Near the circle the answer is no: enough for flips that end and triangles that are well shaped.

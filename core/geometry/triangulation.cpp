@@ -37,12 +37,14 @@ Triangulation::Triangulation(const std::vector<Line>& lines) {
   corners_.reserve(ends.size() + 4);
   triangles_.reserve(2 * ends.size() + 8);
 
-  const std::vector<std::size_t> order = hilbertOrder(ends);
   std::vector<Index> corner_of(ends.size());
   Index hint = 0;
-  for (std::size_t i : order) {
-    corner_of[i] = insert(ends[i], hint);
+  std::size_t last = ends.size();
+  for (std::size_t i : hilbertOrder(ends)) {
+    // The corners of an outline come twice.
+    corner_of[i] = last < ends.size() && ends[i] == ends[last] ? corner_of[last] : insert(ends[i], hint);
     hint = at_[corner_of[i]];
+    last = i;
   }
   for (std::size_t i = 0; i < lines.size(); ++i) draw(corner_of[2 * i], corner_of[2 * i + 1], lines[i].mark);
 }
@@ -106,7 +108,7 @@ Triangulation::Index Triangulation::insertInTriangle(Point p, Index t) {
   at_[b] = t;
   at_[c] = t1;
   suspects_ = {{t, 2}, {t1, 2}, {t2, 2}};
-  legalize();
+  legalize(Doubt::OppositeTheCorner);
   return v;
 }
 
@@ -139,7 +141,7 @@ Triangulation::Index Triangulation::insertOnEdge(Point p, Index t, int edge) {
   at_[b] = t1;
   at_[d] = u;
   suspects_ = {{t, 2}, {t1, 2}, {u, 2}, {u1, 2}};
-  legalize();
+  legalize(Doubt::OppositeTheCorner);
   return v;
 }
 
@@ -180,7 +182,7 @@ void Triangulation::flip(Index t, int edge) {
   at_[d] = t;
 }
 
-void Triangulation::legalize() {
+void Triangulation::legalize(Doubt doubt) {
   while (!suspects_.empty()) {
     const auto [t, edge] = suspects_.back();
     suspects_.pop_back();
@@ -195,7 +197,11 @@ void Triangulation::legalize() {
     if (!surelyInCircle(c, a, b, d)) continue;
     if (orientation(c, a, d) <= 0 || orientation(d, b, c) <= 0) continue;
     flip(t, edge);
-    suspects_.insert(suspects_.end(), {{t, 0}, {t, 2}, {u, 0}, {u, 2}});
+    if (doubt == Doubt::All) {
+      suspects_.insert(suspects_.end(), {{t, 0}, {t, 2}, {u, 0}, {u, 2}});
+    } else {
+      suspects_.insert(suspects_.end(), {{t, 0}, {u, 2}});
+    }
   }
 }
 
@@ -367,7 +373,7 @@ void Triangulation::clearWay(Index a, Index b, std::vector<std::pair<Index, Inde
   int e = 0;
   if (findEdge(a, b, t, e)) {
     markEdge(a, b, kDrawn);
-    legalize();
+    legalize(Doubt::All);
   }
 }
 

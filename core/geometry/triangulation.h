@@ -49,7 +49,10 @@ class Triangulation {
   Index insertOnEdge(Point p, Index t, int edge);
   // The corner that a drawn edge is split at for a crossing at about `p`.
   Index splitEdge(Point p, Index t, int edge);
-  void legalize();
+  // Which edges of two triangles that were turned may be wrong then: after a corner was put in, only those
+  // opposite it.
+  enum class Doubt { OppositeTheCorner, All };
+  void legalize(Doubt doubt);
   void flip(Index t, int edge);
   void draw(Index a, Index b, Mark mark);
   // The next corner on the way from `a` to `b` after freeing or meeting what is in the way.
