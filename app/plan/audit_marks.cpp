@@ -72,13 +72,12 @@ void AuditMarks::findChanges(const audit::Report& before, const layout::Layout& 
   sortGravestFirst(changes_);
 }
 
-QString AuditMarks::tellsOfChanges() const {
-  constexpr std::size_t kMostTold = 5;
+QString AuditMarks::tellsOfChanges(std::size_t most) const {
   QStringList told;
   if (!changes_.empty() && !is_current_) told << tr("A moment ago, being computed anew:");
-  for (std::size_t i = 0; i < std::min(changes_.size(), kMostTold); ++i)
+  for (std::size_t i = 0; i < std::min(changes_.size(), most); ++i)
     told << signOf(changes_[i].turn) + changes_[i].text;
-  if (changes_.size() > kMostTold) told << tr("and %1 more").arg(changes_.size() - kMostTold);
+  if (changes_.size() > most) told << tr("and %1 more").arg(changes_.size() - most);
   return told.join("\n");
 }
 

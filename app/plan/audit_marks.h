@@ -41,8 +41,10 @@ class AuditMarks {
 
   const audit::Report* report() const { return report_.get(); }
   const std::map<std::string, StationState>& states() const { return states_; }
-  // The changes, a line for each station, gravest first; the first says so if they are of an earlier moment.
-  QString tellsOfChanges() const;
+  // The changes, a line for each station, gravest first, and how many more there are than `most`; the first
+  // says so if they are of an earlier moment.
+  QString tellsOfChanges(std::size_t most = kMostTold) const;
+  static constexpr std::size_t kMostTold = 5;
   bool isCurrent() const { return is_current_; }
   // The finding that somebody looks at, in this report and in others to come; none: nullptr.
   void lookAt(const audit::Finding* finding);

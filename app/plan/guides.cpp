@@ -64,15 +64,22 @@ QRectF tagBox(QSizeF size, QPointF pointer, const QRectF& inside, double below) 
   return box;
 }
 
+QRectF tagRoom(const QRectF& view) {
+  return view.adjusted(kRuler_px, kRuler_px, -2, -2);
+}
+
+QSizeF tagSize(const QString& text, const QFont& font, const QRectF& inside) {
+  const QRectF most(0, 0, std::min(kWidest_px, inside.width() - kAround.left() - kAround.right()), 10000);
+  const QRectF lines = QFontMetricsF(font).boundingRect(most, Qt::AlignLeft | Qt::TextWordWrap, text);
+  // A hair more, lest rounding break a line once more.
+  return lines.marginsAdded(kAround).size() + QSizeF(1, 1);
+}
+
 void paintTagAtPointer(QPainter& painter, const Theme& theme, QPointF pointer, const QString& text,
                        double below) {
   if (text.isEmpty()) return;
-  const QRectF inside = QRectF(painter.viewport()).adjusted(kRuler_px, kRuler_px, -2, -2);
-  const QRectF most(0, 0, std::min(kWidest_px, inside.width() - kAround.left() - kAround.right()), 10000);
-  const QRectF lines =
-      QFontMetricsF(painter.font()).boundingRect(most, Qt::AlignLeft | Qt::TextWordWrap, text);
-  // A hair more, lest rounding break a line once more.
-  const QSizeF size = lines.marginsAdded(kAround).size() + QSizeF(1, 1);
+  const QRectF inside = tagRoom(painter.viewport());
+  const QSizeF size = tagSize(text, painter.font(), inside);
   paintTag(painter, theme, tagBox(size, pointer, inside, below), text);
 }
 

@@ -22,6 +22,9 @@ void paintTag(QPainter& painter, const Theme& theme, const QRectF& box, const QS
 // Where the box of what is said beside the pointer stands: right and `below` px below it, or to its other
 // side where it would go over the edge, and always inside as long as it fits.
 QRectF tagBox(QSizeF size, QPointF pointer, const QRectF& inside, double below);
+// Where in a view such boxes stand, and how large one is.
+QRectF tagRoom(const QRectF& view);
+QSizeF tagSize(const QString& text, const QFont& font, const QRectF& inside);
 // A text beside the pointer, on the plan without its rulers, in lines that are no longer than that is wide.
 void paintTagAtPointer(QPainter& painter, const Theme& theme, QPointF pointer, const QString& text,
                        double below = 0);

@@ -41,7 +41,7 @@ QRectF InspectionLayer::legendBox(const Picture& picture, const ViewTransform& v
     else if (item->layer == ItemLayer::Floor)
       kept.grounds.push_back(box);
   }
-  return boxIn(freestCorner(legend_.size(), visible, kept), legend_.size(), visible);
+  return boxIn(freestPlace(legend_.size(), visible, kept), legend_.size(), visible);
 }
 
 std::vector<Label> InspectionLayer::labels(const Picture& picture, const ViewTransform& view) const {

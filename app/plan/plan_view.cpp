@@ -14,10 +14,11 @@ namespace stopwalk::plan {
 namespace {
 
 constexpr double kMargin_px = 48;
-constexpr double kNear = 0.03;           // pixels a millimetre, from which a symbol can be read
-constexpr double kFirstRoom_mm = 12000;  // what an empty plan shows
-constexpr double kTag_px = 24;           // what a drag says of itself stands above what it changes
-constexpr int kPatience_ms = 12;         // of the 16 of a frame
+constexpr double kNear = 0.03;            // pixels a millimetre, from which a symbol can be read
+constexpr double kFirstRoom_mm = 12000;   // what an empty plan shows
+constexpr double kTag_px = 24;            // what a drag says of itself stands above what it changes
+constexpr double kMostCovered = 1.0 / 6;  // of the plan, by what a drag says of itself
+constexpr int kPatience_ms = 12;          // of the 16 of a frame
 
 }  // namespace
 
@@ -289,7 +290,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   if (reach_) {
     marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
     marks.labels = reach_->labels(view_);
-    marks.taken.push_back(legend = reachLegend(inside));
+    marks.taken.push_back(legend = legend_ = reachLegendIn(inside));
   }
   if (inspection_) {
     marks.labels = inspection_->labels(picture(), view_);
@@ -314,15 +315,19 @@ void PlanView::paintEvent(QPaintEvent*) {
 }
 
 // Where it hides least of what stands on the floors; while something is dragged, where it was.
-QRectF PlanView::reachLegend(const QRectF& visible) {
-  if (!legend_corner_ || !(isPreviewing() || isHolding())) {
+QRectF PlanView::reachLegendIn(const QRectF& visible) {
+  const LegendSought sought{view_, visible, snapshot(), reach_};
+  const bool is_dragging =
+      (isPreviewing() || isHolding()) && legend_sought_.reach && legend_sought_.visible == visible;
+  if (!is_dragging && sought != legend_sought_) {
     std::vector<QRectF> marks;
     for (const auto& item : picture().items())
       if (item->layer >= ItemLayer::Machine && !item->bounds().empty())
         marks.push_back(view_.toPixels(item->bounds()));
-    legend_corner_ = reach_->legendCorner(view_, visible, std::move(marks));
+    legend_place_ = reach_->legendPlace(view_, visible, std::move(marks));
+    legend_sought_ = sought;
   }
-  return reach_->legendBox(*legend_corner_, visible, reach_is_current_);
+  return reach_->legendBox(legend_place_, visible, reach_is_current_);
 }
 
 void PlanView::leaveEvent(QEvent*) {
@@ -335,6 +340,18 @@ void PlanView::leaveEvent(QEvent*) {
 void PlanView::changeEvent(QEvent* event) {
   if (event->type() == QEvent::PaletteChange) theme_ = Theme::of(palette());
   QWidget::changeEvent(event);
+}
+
+QString PlanView::tellsOfChanges() const {
+  const QRectF inside = tagRoom(rect());
+  const auto isSmall = [&](const QString& text) {
+    const QSizeF size = tagSize(text, font(), inside);
+    return size.width() * size.height() <= kMostCovered * inside.width() * inside.height();
+  };
+  QString text = marks_.tellsOfChanges();
+  for (std::size_t most = AuditMarks::kMostTold; --most > 0 && !isSmall(text);)
+    text = marks_.tellsOfChanges(most);
+  return text;
 }
 
 QString PlanView::tellsOfCheck(const std::string& id) const {

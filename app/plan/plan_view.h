@@ -52,8 +52,8 @@ class PlanView : public QWidget, private ToolHost {
   // painted pale and says so.
   void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
   const ReachLayer* reach() const { return reach_.get(); }
-  // Where its legend is.
-  std::optional<LegendCorner> reachLegendCorner() const { return legend_corner_; }
+  // Where its legend was painted last.
+  QRectF reachLegend() const { return legend_; }
 
   // In the place of how stations stand, what the inspection records say of devices; none: stations again.
   void showInspected(std::optional<InspectedOnPlan> inspected);
@@ -73,8 +73,9 @@ class PlanView : public QWidget, private ToolHost {
   void bringIntoSight(const std::string& id);
   // The place in the middle of what is seen: where things go that come without a pointer.
   geometry::Point middle() const;
-  // What a drag that is going on changes, a line for each station; as painted beside the pointer.
-  QString tellsOfChanges() const { return marks_.tellsOfChanges(); }
+  // What a drag that is going on changes, a line for each station, as painted beside the pointer: so many
+  // that most of the plan stays in sight.
+  QString tellsOfChanges() const;
   // Where the records are shown: what a device is and what its last check came to; of others empty. As
   // painted beside the pointer.
   QString tellsOfCheck(const std::string& id) const;
@@ -132,7 +133,7 @@ class PlanView : public QWidget, private ToolHost {
   std::shared_ptr<const layout::Layout> snapshot() const { return preview_ ? preview_ : edited_.snapshot(); }
   void layoutChanged();
   std::vector<std::string> failedUnmarked() const;
-  QRectF reachLegend(const QRectF& visible);
+  QRectF reachLegendIn(const QRectF& visible);
   void paintSoon();
   void say();
   void describeForReaders();
@@ -174,7 +175,17 @@ class PlanView : public QWidget, private ToolHost {
   AuditMarks marks_;
   std::shared_ptr<const ReachLayer> reach_;
   bool reach_is_current_ = false;
-  std::optional<LegendCorner> legend_corner_;
+  // The place of its legend, and for what it was sought.
+  struct LegendSought {
+    ViewTransform view;
+    QRectF visible;
+    std::shared_ptr<const layout::Layout> layout;
+    std::shared_ptr<const ReachLayer> reach;
+    bool operator==(const LegendSought&) const = default;
+  };
+  LegendSought legend_sought_;
+  LegendPlace legend_place_;
+  QRectF legend_;
   std::optional<InspectionLayer> inspection_;
 
   planning::Suppositions suppositions_;

@@ -16,6 +16,14 @@ constexpr double kLinesApart_px = 14, kLabelsApart_px = 44;
 constexpr int kShades = 1024;    // of the colour scale, on an image; each colour is opaque
 constexpr int kImportance = 20;  // below the names
 
+bool inFeet(const audit::Reach& reach) {
+  return reach.unit == layout::LengthUnit::Foot || reach.unit == layout::LengthUnit::Inch;
+}
+
+double unitOf(const audit::Reach& reach) {
+  return inFeet(reach) ? kFoot_mm : 1000;
+}
+
 // The first of 1, 2, 5, 10 ... at which lines so many pixels apart are `apart` or more.
 int everySoMany(double pixels, double apart) {
   for (int ten = 1;; ten *= 10)
@@ -38,12 +46,8 @@ geometry::Polygon reachedThrough(const floor::Passage& passage, double step_mm) 
 ReachLayer::ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::Layout& layout,
                        std::optional<double> top_mm)
     : reach_(std::move(reach)), title_(titleOf(layout)) {
-  const double unit = unit_mm();
-  const double longest = reach_->map.longest_mm().value_or(0) / unit;
-  double top = 5;
-  while (top < longest) top += top < 20 ? 5 : top < 100 ? 10 : 50;
-  top_mm_ = top_mm.value_or(top * unit);
-  beyond_ = longest * unit > top_mm_;
+  top_mm_ = top_mm.value_or(topOf(*reach_));
+  beyond_ = reach_->map.longest_mm().value_or(0) > top_mm_;
   for (int row = 0; row < reach_->map.rows(); ++row)
     for (int column = 0; column < reach_->map.columns(); ++column) {
       narrow_ = narrow_ || reach_->map.state(column, row) == floor::Sampled::OnlyNarrow;
@@ -58,12 +62,20 @@ ReachLayer::ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::
           reachFloor(reach_->map, outlineOf(passage), reachedThrough(passage, reach_->map.step_mm())));
 }
 
+double ReachLayer::topOf(const audit::Reach& reach) {
+  const double unit = unitOf(reach);
+  const double longest = reach.map.longest_mm().value_or(0) / unit;
+  double top = 5;
+  while (top < longest) top += top < 20 ? 5 : top < 100 ? 10 : 50;
+  return top * unit;
+}
+
 bool ReachLayer::feet() const {
-  return reach_->unit == layout::LengthUnit::Foot || reach_->unit == layout::LengthUnit::Inch;
+  return inFeet(*reach_);
 }
 
 double ReachLayer::unit_mm() const {
-  return feet() ? kFoot_mm : 1000;
+  return unitOf(*reach_);
 }
 
 QString ReachLayer::titleOf(const layout::Layout& layout) const {

@@ -24,14 +24,16 @@ class ReachLayer {
   Q_DECLARE_TR_FUNCTIONS(stopwalk::plan::ReachLayer)
 
  public:
-  // `top_mm`: where the colour scale ends; none: where top_mm() says.
+  // `top_mm`: where the colour scale ends; none: where topOf() says.
   ReachLayer(std::shared_ptr<const audit::Reach> reach, const layout::Layout& layout,
              std::optional<double> top_mm = std::nullopt);
 
   const std::shared_ptr<const audit::Reach>& reach() const { return reach_; }
   // What the map shows: "Walk to the phone, metres".
   QString title() const { return title_; }
-  // The end of the colour scale: a round length that is at least the longest walk, unless another was given.
+  // Where the colours of a map alone end: a round length that is at least its longest walk.
+  static double topOf(const audit::Reach& reach);
+  // The end of the colour scale.
   double top_mm() const { return top_mm_; }
 
   // On the floors; pale unless it is of the layout shown.
@@ -40,11 +42,11 @@ class ReachLayer {
   std::vector<Label> labels(const ViewTransform& view) const;
   // What the legend says: the title, then all the rest, wrapped.
   QStringList legendLines(bool is_current) const;
-  // The corner of `visible` where the legend hides least of the marks, then of the floors, whether it is
+  // The place in `visible` where the legend hides least of the marks, then of the floors, whether it is
   // current or not; and its box in one.
-  LegendCorner legendCorner(const ViewTransform& view, const QRectF& visible,
-                            std::vector<QRectF> marks = {}) const;
-  QRectF legendBox(LegendCorner corner, const QRectF& visible, bool is_current) const;
+  LegendPlace legendPlace(const ViewTransform& view, const QRectF& visible,
+                          std::vector<QRectF> marks = {}) const;
+  QRectF legendBox(LegendPlace place, const QRectF& visible, bool is_current) const;
   void paintLegend(QPainter& painter, const Theme& theme, const QRectF& box, bool is_current) const;
 
  private:

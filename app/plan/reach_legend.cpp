@@ -47,16 +47,16 @@ QSizeF ReachLayer::legendSize(bool is_current) const {
           text.height() + kScale_rows * rowOf(metrics) + 2 * kMargin_px};
 }
 
-LegendCorner ReachLayer::legendCorner(const ViewTransform& view, const QRectF& visible,
-                                      std::vector<QRectF> marks) const {
+LegendPlace ReachLayer::legendPlace(const ViewTransform& view, const QRectF& visible,
+                                    std::vector<QRectF> marks) const {
   KeptInSight kept{std::move(marks), {}};
   for (const ReachFloor& floor : floors_)
     kept.grounds.push_back(view.toPixels(geometry::boxOf(floor.outline)));
-  return freestCorner(legendSize(false), visible, kept);
+  return freestPlace(legendSize(false), visible, kept);
 }
 
-QRectF ReachLayer::legendBox(LegendCorner corner, const QRectF& visible, bool is_current) const {
-  return boxIn(corner, legendSize(is_current), visible);
+QRectF ReachLayer::legendBox(LegendPlace place, const QRectF& visible, bool is_current) const {
+  return boxIn(place, legendSize(is_current), visible);
 }
 
 void ReachLayer::paintLegend(QPainter& painter, const Theme& theme, const QRectF& box,

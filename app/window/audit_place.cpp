@@ -158,13 +158,14 @@ void AuditPlace::takePicked(const audit::Finding& finding) {
 
 // Whoever picks something else is done with the finding; its machine, or all that is picked with it, is not.
 void AuditPlace::takeSelection() {
-  const audit::Finding* finding = drawn();
-  const auto isOf = [&](const std::string& id) {
-    return finding->subject == id || finding->subject.starts_with(id + "/");
-  };
-  if (!finding || desk_.selection.empty() || std::ranges::any_of(desk_.selection.ids(), isOf)) return;
+  const audit::Finding* finding = findings_->current();
+  const layout::AcceptedFinding* idle = findings_->currentIdle();
+  if (desk_.selection.empty() || (!finding && !idle)) return;
+  const std::string& subject = finding ? finding->subject : idle->subject;
+  const auto isOf = [&](const std::string& id) { return subject == id || subject.starts_with(id + "/"); };
+  if (std::ranges::any_of(desk_.selection.ids(), isOf)) return;
   is_drawn_ = false;
-  emit looked(nullptr);
+  findings_->leave();
 }
 
 QWidget* AuditPlace::caution() {
@@ -178,11 +179,24 @@ QWidget* AuditPlace::caution() {
   return label;
 }
 
-void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds) {
+std::vector<std::function<void()>> AuditPlace::showing(std::shared_ptr<const LiveAudit::Answer> answer,
+                                                       std::shared_ptr<const layout::DeviceKinds> kinds) {
+  return {[this, answer, kinds] { showFindings(*answer, *kinds); },
+          [this, answer, kinds] { showStations(*answer, *kinds); }};
+}
+
+void AuditPlace::showFindings(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds) {
   unit_ = answer.layout->unit;
+  const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
+  supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);
+  rules_off_ = answer.rules_off;
+  showCircumstances();
   accepting_->setSupposed(answer.supposed != nullptr);
   accepting_->setReport(answer.report);
   findings_->setReport(answer.shown(), answer.layout, answer.supposed ? answer.report : nullptr);
+}
+
+void AuditPlace::showStations(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds) {
   std::vector<plan::StationChange> changes;
   summary_.clear();
   if (answer.supposed) {
@@ -194,12 +208,8 @@ void AuditPlace::show(const LiveAudit::Answer& answer, const layout::DeviceKinds
                             panels::goneBy(answer.suppositions, *answer.layout, as_it_is, supposed)}) +
         namedIn(changes);
   }
-  const QString what = panels::sentenceOf(answer.suppositions, *answer.layout, kinds, panels::Several::Named);
-  supposed_ = what.isEmpty() ? QString() : tr("What if %1? Not as the workshop is.").arg(what);
-  rules_off_ = answer.rules_off;
   stations_->setReport(answer.shown(), *answer.layout, kinds, changes);
   showSummary();
-  showCircumstances();
 }
 
 void AuditPlace::forget() {

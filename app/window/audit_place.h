@@ -3,6 +3,8 @@
 #include <QKeySequence>
 #include <QObject>
 #include <functional>
+#include <memory>
+#include <vector>
 
 #include "app/panels/details/desk.h"
 #include "app/panels/moment_ago.h"
@@ -48,7 +50,9 @@ class AuditPlace : public QObject {
   // The finding of which the plan shows what was measured: the one looked at, until something else is picked.
   const audit::Finding* drawn() const;
 
-  void show(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
+  // Shows an answer once all of these are done, one after the other; each takes a while where much is found.
+  std::vector<std::function<void()>> showing(std::shared_ptr<const LiveAudit::Answer> answer,
+                                             std::shared_ptr<const layout::DeviceKinds> kinds);
   // Another layout, that is not audited yet: what was said of the old one goes.
   void forget();
   // The rules that are audited by; `trouble`: why they are not those that the layout names, else empty.
@@ -73,6 +77,8 @@ class AuditPlace : public QObject {
   void cautionWanted();
 
  private:
+  void showFindings(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
+  void showStations(const LiveAudit::Answer& answer, const layout::DeviceKinds& kinds);
   QWidget* findingsPage();
   void takePicked(const audit::Finding& finding);
   void takeSelection();

@@ -1,5 +1,7 @@
 #include "app/window/live_reach.h"
 
+#include <algorithm>
+
 namespace stopwalk::window {
 
 LiveReach::LiveReach(QObject* parent)
@@ -7,11 +9,19 @@ LiveReach::LiveReach(QObject* parent)
       worker_(
           this,
           [](const Question& question, const auto& give) {
+            const auto reachIn = [&](const layout::Layout& layout, floor::Hours hours, std::size_t samples) {
+              return audit::reachOf(layout, *question.kinds, hours, question.target, samples,
+                                    question.out_of_order);
+            };
             const auto layerOf = [&](std::size_t samples) {
-              return plan::ReachLayer(std::make_shared<const audit::Reach>(
-                                          audit::reachOf(*question.layout, *question.kinds, question.hours,
-                                                         question.target, samples, question.out_of_order)),
-                                      *question.layout, question.top_mm);
+              const auto reach =
+                  std::make_shared<const audit::Reach>(reachIn(*question.layout, question.hours, samples));
+              auto top_mm = question.top_mm;
+              if (!top_mm && question.as_it_is)
+                top_mm = std::max(
+                    plan::ReachLayer::topOf(*reach),
+                    plan::ReachLayer::topOf(reachIn(*question.as_it_is, floor::Hours::Open, samples)));
+              return plan::ReachLayer(reach, *question.layout, top_mm);
             };
             if (give(layerOf(kCoarse))) give(layerOf(kFine));
           },

@@ -136,27 +136,50 @@ void MainWindow::askReach() {
   std::vector<std::string> out_of_order;
   if (!schedule.failed_stops_count)
     for (const inspection::FailedDevice& f : records_->failed(schedule)) out_of_order.push_back(f.device);
-  // While something is dragged a colour goes on meaning the same length.
+  // While something is dragged a colour goes on meaning the same length; while something is supposed the same
+  // as without it.
   std::optional<double> top_mm;
   if (reach_ && (plan_->isPreviewing() || plan_->isHolding()) && reach_->reach()->target == *target)
     top_mm = reach_->top_mm();
-  live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order), top_mm});
+  live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order), top_mm,
+                   suppositions_.empty() ? nullptr : shown_});
+}
+
+// The last answer is of what is shown, and nothing else is asked for.
+bool MainWindow::isAnswered() const {
+  return answer_ && answer_->layout == shown_ && live_audit_.isCurrent() && !records_->isReading();
 }
 
 void MainWindow::showAnswer(std::shared_ptr<const LiveAudit::Answer> answer) {
   answer_ = std::move(answer);
-  const bool is_current = answer_->layout == shown_ && live_audit_.isCurrent() && !records_->isReading();
-  plan_->setReport(answer_->shown(), is_current, answer_->supposed ? answer_->report : nullptr,
+  plan_->setReport(answer_->shown(), isAnswered(), answer_->supposed ? answer_->report : nullptr,
                    answer_->narrow_places);
-  if (!is_current || plan_->isPreviewing() || plan_->isHolding()) return;
+  if (!isAnswered() || plan_->isPreviewing() || plan_->isHolding()) return;
   notices_->clear(kNotAudited);
-  freshness_.answered();
-  things_->setReport(answer_->report);
-  details_->setProblems(panels::problemsOf(*answer_->shown()));
-  problems_->setProblems(panels::problemsOf(*answer_->report));
-  audit_place_->show(*answer_, *kinds_);
-  if (once_audited_)
-    QTimer::singleShot(0, this, [this, then = std::exchange(once_audited_, nullptr)] { onceAudited(then); });
+  showBeside();
+}
+
+// One part after the other, those in sight first. Until all have the same answer they are as marked as they
+// were: as being computed.
+void MainWindow::showBeside() {
+  std::vector<std::function<void()>> steps = audit_place_->showing(answer_, kinds_);
+  const auto add = [&](std::function<void()> step) {
+    steps.insert(workPlace() == WorkPlace::Audit ? steps.end() : steps.begin(), std::move(step));
+  };
+  add([this, answer = answer_] {
+    things_->setReport(answer->report);
+    things_->refresh();
+  });
+  add([this, answer = answer_] { problems_->setProblems(panels::problemsOf(*answer->report)); });
+  add([this, answer = answer_] { details_->setProblems(panels::problemsOf(*answer->shown())); });
+  steps.push_back([this, answer = answer_] {
+    if (answer != answer_ || !isAnswered() || plan_->isPreviewing() || plan_->isHolding()) return;
+    freshness_.answered();
+    if (once_audited_)
+      QTimer::singleShot(0, this,
+                         [this, then = std::exchange(once_audited_, nullptr)] { onceAudited(then); });
+  });
+  beside_.begin(std::move(steps));
 }
 
 // What waited for an audit is not done after all. Above the plan: it was said that it would be.
@@ -171,6 +194,7 @@ void MainWindow::leaveOnceAudited(const QString& why) {
 void MainWindow::onceAudited(std::function<void()> then) {
   files_->endTyping();
   if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) {
+    beside_.finish();
     freshness_.look();
     return then();
   }

@@ -55,6 +55,7 @@ void MainWindow::connectParts() {
   connect(document_.get(), &Document::opened, this, [this] {
     selection_.clear();  // what is called the same is another thing
     live_audit_.leave();
+    beside_.leave();
     answer_.reset();
     leaveOnceAudited(tr("another layout was opened"));
     plan_->setReport(nullptr, false);

@@ -15,6 +15,7 @@
 #include "app/window/document.h"
 #include "app/window/file_flow.h"
 #include "app/window/freshness.h"
+#include "app/window/in_turn.h"
 #include "app/window/live_audit.h"
 #include "app/window/live_reach.h"
 
@@ -133,6 +134,8 @@ class MainWindow : public QMainWindow {
   static constexpr const char *kNotAudited = "not audited", *kOnDisk = "disk";  // notices
   void showAge(panels::Age age);
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
+  bool isAnswered() const;
+  void showBeside();
   void onceAudited(std::function<void()> then);
   void leaveOnceAudited(const QString& why);
   bool mayExport();
@@ -183,6 +186,7 @@ class MainWindow : public QMainWindow {
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;
   std::function<void()> once_audited_;  // is to be done then
+  InTurn beside_;                       // the answer is shown beside the plan
   Freshness freshness_{this};
   DayChange day_change_;
   planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn

@@ -45,9 +45,7 @@ bool isWorse(const Finding& f) {
   const double more = *f.measured - *f.accepted->measured;
   const double within = toldWithin(f.unit) + kRounding;
   if (!f.limit) return std::abs(more) > within;
-  const Rule* rule = findRule(f.rule);
-  const bool more_is_worse = *f.measured > *f.limit || (rule && rule->more_is_worse);
-  return (more_is_worse ? more : -more) > within;
+  return (moreIsWorse(f) ? more : -more) > within;
 }
 
 // What is found of a station, as far as it decides how the station stands.
@@ -142,6 +140,11 @@ std::string namedText(const layout::AcceptedFinding& a) {
   const std::string which =
       a.which.empty() || layout::isWhichWord(a.which) ? a.which : layout::whichWord(a.which);
   return a.rule + " about " + a.subject + (which.empty() ? "" : " " + which);
+}
+
+bool moreIsWorse(const Finding& finding) {
+  const Rule* rule = findRule(finding.rule);
+  return *finding.measured > *finding.limit || (rule && rule->more_is_worse);
 }
 
 AcceptedState acceptedState(const Finding& f, inspection::Date today) {

@@ -29,6 +29,10 @@ std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::Accepte
 // "unreachable about saw/operator (phone)"
 std::string namedText(const layout::AcceptedFinding& accepted);
 
+// Whether the finding is the graver the more is measured, rather than the less. Asked where both it and its
+// limit are known.
+bool moreIsWorse(const Finding& finding);
+
 // How it holds on a day that the layout lets a finding stand: it does, its last day has passed, that is no
 // day that one can read, or the finding is worse than what was accepted by more than people are told.
 enum class AcceptedState { No, Yes, Over, NoDay, Worse, Unclear };

@@ -246,17 +246,17 @@ void Judged::again(const Changed& changed) {
     if (judged[kindOf(places_[i].second)][places_[i].first.of])
       subjects.push_back(report_.findings[i].subject);
   for (const Placed& p : fresh) subjects.push_back(p.finding.subject);
-  replace(judged, std::move(fresh));
-  for (std::size_t s = 0; s < context_.stations.size(); ++s)
-    if (judged[kindOf(Each::Station)][s]) {
-      report_.stations.replace(s, stationReport(s));
-      subjects.push_back(report_.stations[s].id);
-    }
-  // A station's verdict may hang on findings of other things with its id.
+  replace(judged, std::move(fresh));  // verdicts hang on it
+  const std::vector<char>& stations = judged[kindOf(Each::Station)];
+  for (std::size_t s = 0; s < stations.size(); ++s)
+    if (stations[s]) report_.stations.replace(s, stationReport(s));
+  // Of the others the verdict may hang on findings of other things with their id.
   for (const std::string& id : subjects)
     for (auto [it, end] = station_of_id_.equal_range(id); it != end; ++it) {
-      const Verdict verdict = verdictOf(report_.stations[it->second]);
-      if (report_.stations[it->second].verdict != verdict) report_.stations.own(it->second).verdict = verdict;
+      const std::size_t s = it->second;
+      if (stations[s]) continue;
+      const Verdict verdict = verdictOf(report_.stations[s]);
+      if (report_.stations[s].verdict != verdict) report_.stations.own(s).verdict = verdict;
     }
 }
 

@@ -1,7 +1,7 @@
 // A machine dragged for ten seconds at sixty positions a second in the whole window: window_drag_bench SIZE
-// [reach], in a process of its own each time. For each position: how long until the plan is painted with it,
-// the processor's time of the window's thread until the next one, and the longest that one event held the
-// window up.
+// [audit|reach], in a process of its own each time; where it is drawn, or audited without or with the map.
+// For each position: how long until the plan is painted with it, the processor's time of the window's thread
+// until the next one, and the longest that one event held the window up.
 #include <sys/resource.h>
 
 #include <QApplication>
@@ -143,7 +143,9 @@ Frames drag(Watched& application, window::MainWindow& window, geometry::Point fr
   return frames;
 }
 
-void run(Watched& application, const support::ShopSize& size, bool with_reach) {
+enum class Where { Draw, Audit, AuditWithMap };
+
+void run(Watched& application, const support::ShopSize& size, Where where) {
   QTemporaryDir home;
   const QString path = home.filePath("shop.layout.yaml");
   QFile file(path);
@@ -157,10 +159,8 @@ void run(Watched& application, const support::ShopSize& size, bool with_reach) {
   window.resize(1600, 1000);
   window.openPath(path);
   window.show();
-  if (with_reach) {
-    window.goToPlace(window::WorkPlace::Audit);
-    window.auditPlace().reach().whatBox()->setCurrentIndex(1);
-  }
+  if (where != Where::Draw) window.goToPlace(window::WorkPlace::Audit);
+  if (where == Where::AuditWithMap) window.auditPlace().reach().whatBox()->setCurrentIndex(1);
   QTest::qWait(3000);  // audited, and the map is there
   window.plan().fit();
   QTest::qWait(200);
@@ -173,7 +173,8 @@ void run(Watched& application, const support::ShopSize& size, bool with_reach) {
   const auto row = [](std::vector<double>& all) {
     std::printf(" %6.1f | %6.1f | %6.1f |", at(all, 0.5), at(all, 0.99), at(all, 1));
   };
-  std::printf("%-8s%s |", size.name, with_reach ? ", map" : "     ");
+  const char* names[] = {"", ", audit", ", map"};
+  std::printf("%-8s%-7s |", size.name, names[static_cast<int>(where)]);
   row(frames.painted);
   row(frames.processor);
   row(frames.held_up);
@@ -190,10 +191,12 @@ int main(int argc, char** argv) {
     return argc > 1 && std::strcmp(s.name, argv[1]) == 0;
   });
   if (size == std::end(support::kShopSizes))
-    return std::fprintf(stderr, "usage: window_drag_bench small|big|factory|hall [reach]\n"), 2;
+    return std::fprintf(stderr, "usage: window_drag_bench small|big|factory|hall [audit|reach]\n"), 2;
   app::keepMemory();  // as the program does
   qputenv("QT_QPA_PLATFORM", "offscreen");
   bench::Watched application(argc, argv);
-  bench::run(application, *size, argc > 2);
+  using bench::Where;
+  const bool with_map = argc > 2 && std::strcmp(argv[2], "reach") == 0;
+  bench::run(application, *size, argc < 3 ? Where::Draw : with_map ? Where::AuditWithMap : Where::Audit);
   return 0;
 }

@@ -10,6 +10,7 @@
 #include <unordered_map>
 
 #include "app/panels/search_line.h"
+#include "core/audit/accepted.h"
 #include "core/audit/rule.h"
 #include "core/audit/wording.h"
 #include "core/layout/names.h"
@@ -28,16 +29,18 @@ bool isWanted(const Finding& finding, const FindingFilter& filter) {
   const bool severity = finding.severity == Severity::Fail   ? filter.fails
                         : finding.severity == Severity::Warn ? filter.warns
                                                              : filter.notes;
-  if (!severity) return false;
+  if (!severity || filter.search.isEmpty()) return severity;
   const std::string text = finding.text + " " + finding.rule + " " + finding.subject + " " + finding.room;
-  return filter.search.isEmpty() || matches(QString::fromStdString(text), filter.search);
+  return matches(QString::fromStdString(text), filter.search);
 }
 
-// How many times its limit it is; 0 where there is no number.
+// How many times its limit it is: less than once where more is worse and the limit itself is kept, such as a
+// short walk to what is not at hand. 0 where there is no number.
 double pastLimit(const Finding& f) {
   if (!f.measured || !f.limit) return 0;
-  const auto [less, more] = std::minmax(*f.measured, *f.limit);
-  return less > 0 ? more / less : std::numeric_limits<double>::infinity();
+  const bool more_is_worse = audit::moreIsWorse(f);
+  const double part = more_is_worse ? *f.measured : *f.limit, whole = more_is_worse ? *f.limit : *f.measured;
+  return whole > 0 ? part / whole : std::numeric_limits<double>::infinity();
 }
 
 // `lathe-2` before `lathe-10`: numbers without leading zeros are the greater, the longer they are.

@@ -26,6 +26,55 @@ int indexOf(const QTreeWidgetItem* item, int role = kFindingRole) {
   return item && item->data(0, role).isValid() ? item->data(0, role).toInt() : -1;
 }
 
+// Its words are found when they are asked for: of a thousand findings few are in sight.
+class FindingItem : public QTreeWidgetItem {
+ public:
+  FindingItem(std::shared_ptr<const audit::Finding> finding, std::size_t index, bool is_new,
+              layout::LengthUnit unit, const QIcon& icon)
+      : finding_(std::move(finding)),
+        index_(static_cast<int>(index)),
+        is_new_(is_new),
+        unit_(unit),
+        icon_(icon) {}
+
+  QVariant data(int column, int role) const override {
+    switch (role) {
+      case Qt::DisplayRole:
+        return text();
+      case Qt::AccessibleTextRole:
+        return QString(severityWord(finding_->severity) + ": " + text());
+      case Qt::DecorationRole:
+        return icon_;
+      case kFindingRole:
+        return index_;
+      case kFindingRole + 1:
+        return QString::fromStdString(finding_->rule);
+      case kFindingRole + 2:
+        return QString::fromStdString(finding_->subject);
+      case kFindingRole + 3:
+        return QString::fromStdString(finding_->which);
+      default:
+        return QTreeWidgetItem::data(column, role);
+    }
+  }
+
+ private:
+  const QString& text() const {
+    if (text_.isEmpty()) {
+      text_ = textOf(*finding_, QDate::currentDate(), unit_);
+      if (is_new_) text_ = FindingList::tr("New: %1").arg(text_);
+    }
+    return text_;
+  }
+
+  std::shared_ptr<const audit::Finding> finding_;
+  int index_;
+  bool is_new_;
+  layout::LengthUnit unit_;
+  QIcon icon_;
+  mutable QString text_;
+};
+
 void keepKnown(QTreeWidgetItem& item, const std::string& rule, const std::string& subject,
                const std::string& which) {
   item.setData(0, kFindingRole + 1, QString::fromStdString(rule));
@@ -57,7 +106,10 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
   column->addWidget(buttonLine());
   setTabOrder(shows_[2], tree_);  // as they stand
   setFocusProxy(search_);
-  connect(search_, &QLineEdit::textChanged, this, &FindingList::build);
+  connect(search_, &QLineEdit::textChanged, this, [this] {
+    build();
+    tree_->scrollToTop();
+  });
   const auto pick = [this] {
     if (const audit::Finding* finding = current()) emit picked(*finding);
   };
@@ -182,6 +234,7 @@ void FindingList::build() {
   const QString which = was ? was->data(0, kFindingRole + 3).toString() : QString();
   building_ = true;
   tree_->clear();
+  shown_ = 0;
   if (report_ && layout_) {
     const FindingFilter filter{static_cast<GroupBy>(group_by_->currentIndex()),
                                shows_[0]->isChecked(),
@@ -199,13 +252,15 @@ void FindingList::build() {
   look();
 }
 
-QTreeWidgetItem* FindingList::addHeading(const QString& text) {
-  auto* heading = new QTreeWidgetItem(tree_, {text});
+// With what stands under it, which a tree takes faster all at once.
+void FindingList::addHeading(const QString& text, const QList<QTreeWidgetItem*>& below) {
+  auto* heading = new QTreeWidgetItem(QStringList{text});
   QFont bold = tree_->font();
   bold.setBold(true);
   heading->setFont(0, bold);
+  heading->addChildren(below);
+  tree_->addTopLevelItem(heading);
   heading->setExpanded(true);
-  return heading;
 }
 
 // Of the layout as it is, whatever is supposed.
@@ -217,31 +272,29 @@ void FindingList::addIdle() {
         search_->text().isEmpty() || matches(text, search_->text()))
       shown.emplace_back(i, text);
   if (shown.empty()) return;
-  auto* heading = addHeading(tr("Accepted, and found no more: %1").arg(shown.size()));
+  QList<QTreeWidgetItem*> items;
   for (const auto& [i, text] : shown) {
     const layout::AcceptedFinding& idle = idle_[static_cast<std::size_t>(i)];
-    auto* item = new QTreeWidgetItem(heading, {text});
+    auto* item = new QTreeWidgetItem(QStringList{text});
     item->setData(0, Qt::AccessibleTextRole, text);
     item->setData(0, kIdleRole, i);
     keepKnown(*item, idle.rule, idle.subject, idle.which);
+    items << item;
   }
+  addHeading(tr("Accepted, and found no more: %1").arg(shown.size()), items);
 }
 
 void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& is_new) {
   const auto n = group.findings.size();
-  auto* heading = addHeading(n == group.all ? tr("%1: %2").arg(group.title).arg(n)
-                                            : tr("%1: %2 of %3").arg(group.title).arg(n).arg(group.all));
+  QList<QTreeWidgetItem*> items;
   for (const std::size_t i : group.findings) {
-    const audit::Finding& finding = report_->findings[i];
-    auto* item = new QTreeWidgetItem(heading);
-    const QString text = textOf(finding, QDate::currentDate(), report_->unit);
-    const QString shown = is_new[i] ? tr("New: %1").arg(text) : text;
-    item->setText(0, shown);
-    item->setIcon(0, severityIcon(finding.severity, *this));
-    item->setData(0, Qt::AccessibleTextRole, severityWord(finding.severity) + ": " + shown);
-    item->setData(0, kFindingRole, static_cast<int>(i));
-    keepKnown(*item, finding.rule, finding.subject, finding.which);
+    const QIcon& icon = shows_[static_cast<int>(report_->findings[i].severity)]->icon();
+    items << new FindingItem(report_->findings.entry(i), i, is_new[i], report_->unit, icon);
   }
+  addHeading(n == group.all ? tr("%1: %2").arg(group.title).arg(n)
+                            : tr("%1: %2 of %3").arg(group.title).arg(n).arg(group.all),
+             items);
+  shown_ += items.size();
 }
 
 // Else another of the rule about the subject: what was looked at may be about another stop now.
@@ -272,7 +325,7 @@ void FindingList::showCounts() {
 
 // Always a line, so that nothing jumps when more is said.
 QString FindingList::counted() const {
-  const qsizetype n = std::ssize(report_->findings), shown = countShown();
+  const qsizetype n = std::ssize(report_->findings), shown = shown_;
   if (n > 0 && shown == 0) return tr("No finding is like that.");
   if (n > shown) return tr("%1 of %2 findings.").arg(shown).arg(n);
   if (n > 0) return n == 1 ? tr("1 finding.") : tr("%1 findings.").arg(n);
@@ -318,18 +371,10 @@ QString FindingList::asText() const {
   return text + tr("A drawing held against chosen rules; this certifies nothing.") + "\n";
 }
 
-qsizetype FindingList::countShown() const {
-  qsizetype shown = 0;
-  for (int g = 0; g < tree_->topLevelItemCount(); ++g)
-    for (int i = 0; i < tree_->topLevelItem(g)->childCount(); ++i)
-      shown += indexOf(tree_->topLevelItem(g)->child(i)) >= 0;
-  return shown;
-}
-
 // What the filter hides is told as well.
 QString FindingList::howMany() const {
   if (!report_) return tr("Not audited yet.");
-  const qsizetype all = std::ssize(report_->findings), shown = countShown();
+  const qsizetype all = std::ssize(report_->findings), shown = shown_;
   return shown == all ? counted() : tr("%1 of %2 findings; the others are not shown.").arg(shown).arg(all);
 }
 

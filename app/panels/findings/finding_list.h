@@ -28,6 +28,8 @@ class FindingList : public QWidget {
   void setCircumstances(const QStringList& said, const QString& supposed);
   void setAge(Age age);
   const audit::Finding* current() const;
+  // Nothing is looked at any more.
+  void leave() { tree_->setCurrentItem(nullptr); }
   // Likewise of what accepts something that is found no more.
   const layout::AcceptedFinding* currentIdle() const;
 
@@ -60,14 +62,13 @@ class FindingList : public QWidget {
   QWidget* filterLine();
   QWidget* buttonLine();
   void build();
-  QTreeWidgetItem* addHeading(const QString& text);
+  void addHeading(const QString& text, const QList<QTreeWidgetItem*>& below);
   void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
   void addIdle();
   void choose(const QString& rule, const QString& subject, const QString& which);
   void showCounts();
   QString counted() const;
   QString untold() const;  // a sentence, or nothing
-  qsizetype countShown() const;
   QString howMany() const;
   void look();
 
@@ -81,6 +82,7 @@ class FindingList : public QWidget {
   std::shared_ptr<const audit::Report> report_, before_;
   std::shared_ptr<const layout::Layout> layout_;
   std::vector<layout::AcceptedFinding> idle_;
+  qsizetype shown_ = 0;  // findings
   QStringList said_;
   QString supposed_;
   Age age_ = Age::Current;

@@ -83,10 +83,9 @@ void StationModel::takeAcceptances() {
   acceptances_.clear();
   if (!report_) return;
   const QDate today = QDate::currentDate();
-  const std::vector<bool> accepted = audit::acceptedStations(*report_, plan::dateOf(today));
-  for (std::size_t i = 0; i < accepted.size(); ++i) accepted_[report_->stations[i].id] = accepted[i];
+  accepted_ = audit::acceptedStations(*report_, plan::dateOf(today));
   for (const audit::Finding& f : report_->findings)
-    if (f.accepted && accepted_.contains(f.subject))
+    if (f.accepted)
       acceptances_[f.subject] << QString::fromStdString(f.text) + "\n" +
                                      letStandText(f, today, report_->unit);
 }
@@ -99,7 +98,8 @@ int StationModel::columnCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : kColumns;
 }
 
-QString StationModel::textAt(const StationReport& s, int column) const {
+QString StationModel::textAt(std::size_t row, int column) const {
+  const StationReport& s = report_->stations[row];
   const layout::LengthUnit unit = report_->unit;
   const auto seconds = [](std::optional<double> value) {
     return value ? QString::number(*value, 'f', 1) + tr(" s") : kDash;
@@ -108,7 +108,7 @@ QString StationModel::textAt(const StationReport& s, int column) const {
     case Name:
       return QString::fromStdString(s.name);
     case State:
-      return verdictWord(s.verdict, accepted_.at(s.id));
+      return verdictWord(s.verdict, accepted_[row]);
     case Stop:
       return nameOr(s.stop);
     case How: {
@@ -133,10 +133,11 @@ QString StationModel::textAt(const StationReport& s, int column) const {
   return {};
 }
 
-QVariant StationModel::sortKey(const StationReport& s, int column) const {
+QVariant StationModel::sortKey(std::size_t row, int column) const {
+  const StationReport& s = report_->stations[row];
   switch (column) {
     case State:
-      return -2 * static_cast<int>(s.verdict) + (accepted_.at(s.id) ? 1 : 0);
+      return -2 * static_cast<int>(s.verdict) + (accepted_[row] ? 1 : 0);
     case Walk:
       return s.stop.walk_m.value_or(kUnknown);
     case Seconds:
@@ -151,30 +152,31 @@ QVariant StationModel::sortKey(const StationReport& s, int column) const {
       return change->second.turn == plan::Turn::Worse ? 0 : change->second.turn == plan::Turn::Better ? 2 : 1;
     }
     default:
-      return textAt(s, column);
+      return textAt(row, column);
   }
 }
 
 QVariant StationModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  const StationReport& station = report_->stations[static_cast<std::size_t>(index.row())];
+  const auto row = static_cast<std::size_t>(index.row());
+  const StationReport& station = report_->stations[row];
   switch (role) {
     case Qt::DisplayRole:
-      return textAt(station, index.column());
+      return textAt(row, index.column());
     case Qt::ToolTipRole:
       if (index.column() == Seconds && station.stop.seconds && !station.stop.run_down_s)
         return tr("Without the run-down, which is not recorded.");
       if (const auto found = acceptances_.find(station.id);
           index.column() == State && found != acceptances_.end())
         return found->second.join("\n\n");
-      return textAt(station, index.column());
+      return textAt(row, index.column());
     case Qt::TextAlignmentRole: {
       const bool is_number = index.column() == Walk || index.column() == Seconds ||
                              index.column() == PhoneWalk || index.column() == ClearWidth;
       return static_cast<int>((is_number ? Qt::AlignTrailing : Qt::AlignLeading) | Qt::AlignVCenter);
     }
     case kSortRole:
-      return sortKey(station, index.column());
+      return sortKey(row, index.column());
     case kIdRole:
       return QString::fromStdString(station.id);
     case kMachineRole:

@@ -3,6 +3,7 @@
 #include <QAbstractTableModel>
 #include <map>
 #include <memory>
+#include <unordered_map>
 
 #include "app/plan/changes.h"
 #include "core/audit/report.h"
@@ -34,15 +35,15 @@ class StationModel : public QAbstractTableModel {
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
  private:
-  QString textAt(const audit::StationReport& station, int column) const;
-  QVariant sortKey(const audit::StationReport& station, int column) const;
+  QString textAt(std::size_t row, int column) const;
+  QVariant sortKey(std::size_t row, int column) const;
 
   void takeAcceptances();
 
   std::shared_ptr<const audit::Report> report_;
-  std::map<std::string, bool> accepted_;  // by the id of the station: all that it warns or fails for
-  std::map<std::string, QStringList> acceptances_;  // likewise, in words
-  std::map<std::string, QString> how_;              // by the id of the device
+  std::vector<bool> accepted_;                      // of each station: all that it warns or fails for
+  std::map<std::string, QStringList> acceptances_;  // by what they are about, in words
+  std::unordered_map<std::string, QString> how_;    // by the id of the device
   std::map<std::string, plan::StationChange> changes_;
 };
 

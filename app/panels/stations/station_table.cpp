@@ -31,6 +31,7 @@ class Matching : public QSortFilterProxyModel {
 
  protected:
   bool filterAcceptsRow(int row, const QModelIndex& parent) const override {
+    if (search_.isEmpty()) return true;
     QString text = sourceModel()->index(row, 0, parent).data(StationModel::kIdRole).toString();
     for (int column = 0; column < sourceModel()->columnCount(); ++column)
       text += " " + sourceModel()->index(row, column, parent).data().toString();
@@ -74,6 +75,7 @@ StationTable::StationTable(edits::Selection& selection, QWidget* parent)
   column->addWidget(view_, 1);
   connect(search_, &QLineEdit::textChanged, matching, &Matching::setSearch);
   connect(search_, &QLineEdit::textChanged, this, &StationTable::showCount);
+  connect(search_, &QLineEdit::textChanged, view_, &QTableView::scrollToTop);
   connect(view_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
           &StationTable::takeSelection);
   connect(&selection_, &edits::Selection::changed, this, &StationTable::showSelection);

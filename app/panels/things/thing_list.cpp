@@ -105,11 +105,13 @@ void ThingList::refresh() {
     return a.id == b.id && a.parent == b.parent;
   };
   const bool same = std::ranges::equal(rows, rows_, same_place);
-  rows_ = std::move(rows);
-  if (same)
-    for (const ThingRow& row : rows_) say(*items_[row.id], row);
-  else
+  rows_.swap(rows);
+  if (same) {
+    for (std::size_t i = 0; i < rows_.size(); ++i)
+      if (rows_[i] != rows[i]) say(*items_[rows_[i].id], rows_[i]);
+  } else {
     build();
+  }
   filter();
   showSelection();
 }
@@ -121,19 +123,27 @@ void ThingList::build() {
   showing_ = true;
   tree_->clear();
   items_.clear();
+  is_filtered_ = false;
+  QList<QTreeWidgetItem*> top;  // all at once: a tree takes its time for each line that comes to it
   for (const ThingRow& row : rows_) {
-    auto* item = row.parent.empty() ? new QTreeWidgetItem(tree_) : new QTreeWidgetItem(items_[row.parent]);
+    auto* item = row.parent.empty() ? new QTreeWidgetItem : new QTreeWidgetItem(items_[row.parent]);
+    if (row.parent.empty()) top << item;
     item->setData(0, kIdRole, QString::fromStdString(row.id));
     say(*item, row);
     items_[row.id] = item;
   }
-  for (const auto& [id, item] : items_) item->setExpanded(std::ranges::find(closed, id) == closed.end());
+  tree_->addTopLevelItems(top);
+  tree_->expandAll();
+  for (const std::string& id : closed)
+    if (QTreeWidgetItem* item = itemOf(id)) item->setExpanded(false);
   showing_ = false;
 }
 
 void ThingList::filter() {
   const QString search = search_->text();
-  bool any = false;
+  bool any = search.isEmpty() && !rows_.empty();
+  if (any && !is_filtered_) return none_->hide();
+  is_filtered_ = !search.isEmpty();
   // From the end, where the children stand: a parent is shown with any of them.
   std::map<std::string, bool> holds;
   for (auto row = rows_.rbegin(); row != rows_.rend(); ++row) {
@@ -166,8 +176,10 @@ void ThingList::showSelection() {
   if (showing_) return;
   showing_ = true;
   const QTreeWidgetItem* last = nullptr;
-  for (const auto& [id, item] : items_)
-    if (item->isSelected() != desk_.selection.contains(id)) item->setSelected(!item->isSelected());
+  for (QTreeWidgetItem* item : tree_->selectedItems())
+    if (!desk_.selection.contains(idOf(*item))) item->setSelected(false);
+  for (const std::string& id : desk_.selection.ids())
+    if (QTreeWidgetItem* item = itemOf(id); item && !item->isSelected()) item->setSelected(true);
   if (!desk_.selection.empty()) last = itemOf(desk_.selection.ids().back());
   if (last) {
     auto* item = const_cast<QTreeWidgetItem*>(last);

@@ -63,7 +63,8 @@ class ThingList : public QWidget {
   std::vector<ThingRow> rows_;
   std::map<std::string, QTreeWidgetItem*> items_;
   Age age_ = Age::Current;
-  bool showing_ = false;  // the tree's selection follows, and does not lead
+  bool is_filtered_ = false;  // some lines may be hidden
+  bool showing_ = false;      // the tree's selection follows, and does not lead
 };
 
 }  // namespace stopwalk::panels

@@ -48,6 +48,15 @@ QString letterOf(layout::Role role) {
   return {};
 }
 
+// A direction so nearly that nobody sees the difference at that size: of a factory's stations few look the
+// same way to the degree, and each picture that is kept must be painted once.
+int roundedTurn(double looks, double radius) {
+  if (radius < kLeastRing_px) return 0;  // a dot
+  constexpr double kUnseen_px = 0.5;
+  const int step = std::max(1, static_cast<int>(kUnseen_px / radius * 180 / std::numbers::pi));
+  return step * static_cast<int>(std::lround(looks / step)) % 360;
+}
+
 // On the side away from the machine, where its devices are not; never where the sign is.
 QRectF letterBox(QPointF middle, double radius, double looks) {
   const QPointF towards = screenDirection(looks);
@@ -107,7 +116,7 @@ void StationItem::paint(QPainter& painter, const PaintContext& context) const {
   const double radius = radiusAt(context.view.pixelsPerMm());
   const QPointF middle = context.view.toPixels(at_);
   const StampKey key{StampKey::What::Station, static_cast<int>(context.state),
-                     static_cast<int>(std::lround(2 * radius)), static_cast<int>(std::lround(looks_)) % 360};
+                     static_cast<int>(std::lround(2 * radius)), roundedTurn(looks_, radius)};
   painter.setRenderHint(QPainter::Antialiasing);
   paintStamp(painter, context.theme, middle, 1.4 * radius + kSign_px, key, [&](QPainter& stamp) {
     paintStationRing(stamp, context.theme, context.state, {}, radius);

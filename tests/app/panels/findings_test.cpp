@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <QClipboard>
 #include <QRegularExpression>
+#include <QScrollBar>
 #include <QSignalSpy>
 
 #include "app/panels/findings/finding_list.h"
@@ -99,6 +100,42 @@ TEST(FindingGroups, AreInTheOrderThatIsChosen) {
   EXPECT_EQ(ordered(OrderBy::Gravity), (Order{0, 1, 2, 3, 4}));
   EXPECT_EQ(ordered(OrderBy::PastLimit), (Order{4, 2, 3, 0, 1})) << "what has no number comes last";
   EXPECT_EQ(ordered(OrderBy::Name), (Order{4, 3, 2, 1, 0})) << "2 before 10";
+}
+
+// The nearer the stop that is not at hand, the less it is past the reach of a hand.
+TEST(FindingGroups, AShortWalkToWhatIsNotAtHandComesAfterALongOne) {
+  audit::Report report;
+  for (const double walk_m : {0.05, 4.0, 0.3, 0.7}) {
+    audit::Finding finding;
+    finding.rule = "stop-out-of-reach";
+    finding.subject = "saw/operator";
+    finding.measured = walk_m;
+    finding.limit = 0.65;
+    report.findings.push_back(finding);
+  }
+  FindingFilter filter;
+  filter.group_by = GroupBy::Nothing;
+  filter.order_by = OrderBy::PastLimit;
+  EXPECT_EQ(groupsOf(report, smallShop(), filter).at(0).findings, (std::vector<std::size_t>{1, 3, 2, 0}));
+}
+
+TEST(FindingList, WhatIsSearchedForStandsAtTheTop) {
+  layout::Layout many = smallShop();
+  for (int i = 0; i < 40; ++i) {
+    layout::Machine copy = many.machines[0];
+    copy.id = "copy-" + std::to_string(i);
+    copy.devices.clear();
+    many.machines.push_back(copy);
+  }
+  List l(many);
+  l.list.resize(300, 500);
+  l.list.show();
+  QTest::qWait(50);
+  l.list.tree()->scrollToBottom();
+  ASSERT_GT(l.list.tree()->verticalScrollBar()->value(), 0);
+  l.list.search()->setText("copy");
+  QTest::qWait(50);
+  EXPECT_EQ(l.list.tree()->verticalScrollBar()->value(), 0);
 }
 
 TEST(FindingList, IsListedInTheOrderThatIsChosenAndExportedOnlyOnceAudited) {

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QHeaderView>
+#include <QScrollBar>
 
 #include "app/panels/stations/station_table.h"
 #include "app/panels/things/station_words.h"
@@ -49,6 +50,23 @@ class Stations : public testing::Test {
 TEST_F(Stations, AreAllThere) {
   EXPECT_EQ(rows(), static_cast<int>(report->stations.size()));
   EXPECT_EQ(rows(), 4);
+}
+
+TEST_F(Stations, ThatAreSearchedForStandAtTheTop) {
+  audit::Report many = *report;
+  for (int i = 0; i < 40; ++i) {
+    many.stations.push_back(many.stations[0]);
+    many.stations.own(many.stations.size() - 1).id = "copy/" + std::to_string(i);
+  }
+  table.setReport(std::make_shared<const audit::Report>(many), shop.layout(), shop.catalogue.kinds, {});
+  table.resize(600, 200);
+  table.show();
+  QTest::qWait(50);
+  table.view()->scrollToBottom();
+  ASSERT_GT(table.view()->verticalScrollBar()->value(), 0);
+  table.search()->setText("copy");
+  QTest::qWait(50);
+  EXPECT_EQ(table.view()->verticalScrollBar()->value(), 0);
 }
 
 TEST_F(Stations, SayWhereAllIsAcceptedByWhomWhyAndUntilWhen) {

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include "app/plan/guides.h"
+#include "app/plan/plan_view.h"
+
 namespace stopwalk::plan {
 namespace {
 
@@ -125,6 +128,35 @@ TEST(AuditMarks, TellTheGravestChangeFirstWhereverItStandsInTheFile) {
   EXPECT_TRUE(marks.tellsOfChanges().startsWith("▼ saw 6: now fails\n"))
       << marks.tellsOfChanges().toStdString();
   EXPECT_TRUE(marks.tellsOfChanges().endsWith("and 2 more"));
+  EXPECT_EQ(marks.tellsOfChanges(1), "▼ saw 6: now fails\nand 6 more");
+}
+
+// However small the window is.
+TEST(AuditMarks, AreToldInABoxThatLeavesMostOfThePlanInSight) {
+  edits::EditedLayout edited;
+  edits::Selection selection;
+  PlanView view{edited, selection, bundledCatalogue()};
+  audit::Report before, after;
+  for (int i = 0; i < 7; ++i) {
+    const std::string id = "Saw of the second hall on the left, operator " + std::to_string(i);
+    before.stations.push_back(station(id, 3, audit::Verdict::Meets));
+    after.stations.push_back(station(id, 13.8, audit::Verdict::Fails));
+  }
+  view.setReport(std::make_shared<const audit::Report>(after), true,
+                 std::make_shared<const audit::Report>(before));
+  const auto linesAt = [&](QSize size) {
+    view.resize(size);
+    const QString text = view.tellsOfChanges();
+    const QRectF inside = tagRoom(view.rect());
+    const QSizeF box = tagSize(text, view.font(), inside);
+    EXPECT_LE(box.width() * box.height(), inside.width() * inside.height() / 4) << size.width();
+    return text.split('\n');
+  };
+  EXPECT_EQ(linesAt({1200, 900}).size(), 6);
+  const QStringList few = linesAt({420, 320});
+  EXPECT_LT(few.size(), 4);
+  EXPECT_TRUE(few.first().startsWith("▼ Saw of the second hall on the left, operator 0"));
+  EXPECT_EQ(few.last(), QString("and %1 more").arg(7 - (few.size() - 1)));
 }
 
 TEST(AuditMarks, TellOfWhatIsNoStationAndFailsByADrag) {

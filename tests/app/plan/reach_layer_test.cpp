@@ -121,7 +121,7 @@ TEST(ReachLayer, TheLegendLiesWhereItHidesNoFloorIfThereIsSuchACorner) {
   for (const QPointF at : {QPointF(0, 0), QPointF(400, 0), QPointF(400, 400)}) {
     ViewTransform moved = view;
     moved.pan(at);
-    const QRectF box = layer.legendBox(layer.legendCorner(moved, visible), visible, true);
+    const QRectF box = layer.legendBox(layer.legendPlace(moved, visible), visible, true);
     EXPECT_TRUE(visible.contains(box));
     EXPECT_FALSE(box.intersects(moved.toPixels(geometry::Box{{0, 0}, {12000, 5000}}))) << at.x() << at.y();
   }
@@ -134,15 +134,30 @@ TEST(ReachLayer, TheLegendLeavesInSightWhatStandsOnTheFloors) {
   ViewTransform view;
   view.fit({{0, 0}, {12000, 5000}}, QSizeF(1000, 800), 0);
   std::vector<QRectF> marks;
-  for (const auto corner : {LegendCorner::TopRight, LegendCorner::TopLeft}) {
-    marks.push_back(QRectF(layer.legendBox(corner, visible, true).center(), QSizeF(5, 5)));
-    const QRectF box = layer.legendBox(layer.legendCorner(view, visible, marks), visible, true);
+  for (const auto place : {LegendPlace{1, 0}, LegendPlace{0, 0}}) {
+    marks.push_back(QRectF(layer.legendBox(place, visible, true).center(), QSizeF(5, 5)));
+    const QRectF box = layer.legendBox(layer.legendPlace(view, visible, marks), visible, true);
     for (const QRectF& mark : marks) EXPECT_FALSE(box.intersects(mark));
   }
-  const QRectF now = layer.legendBox(LegendCorner::TopRight, visible, true),
-               before = layer.legendBox(LegendCorner::TopRight, visible, false);
+  const QRectF now = layer.legendBox(LegendPlace{1, 0}, visible, true),
+               before = layer.legendBox(LegendPlace{1, 0}, visible, false);
   EXPECT_EQ(now.topRight(), before.topRight());
   EXPECT_LT(now.height(), before.height()) << "it says that it is of the layout before";
+}
+
+// Such as under a tall bar of notices, where the plan lies in the middle of a view that is wide and low.
+TEST(ReachLayer, WhereEachCornerHidesSomethingTheLegendLiesInTheRoomThatIsLeft) {
+  const QRectF visible(0, 0, 1000, 400);
+  const QSizeF size(270, 90);
+  // Three rooms, one in each corner, and the scale in the fourth.
+  const KeptInSight kept{{}, {{0, 0, 400, 150}, {600, 0, 400, 150}, {500, 250, 500, 150}}};
+  const QRectF box = boxIn(freestPlace(size, visible, kept), size, visible);
+  EXPECT_TRUE(visible.contains(box));
+  for (const QRectF& ground : kept.grounds) EXPECT_FALSE(box.intersects(ground)) << ground.x();
+  EXPECT_FALSE(box.intersects(QRectF(0, 352, 220, 48))) << "there the scale is";
+  // Where there is no room, a corner.
+  const KeptInSight all{{}, {visible}};
+  EXPECT_EQ(freestPlace(size, visible, all), (LegendPlace{1, 0}));
 }
 
 TEST(ReachLayer, EveryLabelHasItsPlacesOnTheLineOfItsLength) {

@@ -9,6 +9,7 @@
 #include "app/documents/layout_file.h"
 #include "app/edits/add_things.h"
 #include "app/panels/details/details.h"
+#include "app/panels/findings/accepting.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/problems/problem_list.h"
 #include "app/panels/reach/reach_chooser.h"
@@ -79,6 +80,57 @@ TEST_F(InTheAuditPlace, WhatIfNamesWhoIsWorseOffAndByHowMuch) {
   EXPECT_TRUE(lines[1].startsWith("▼ Table saw, operator: ")) << lines[1].toStdString();
   EXPECT_TRUE(lines[1].contains(" → ")) << lines[1].toStdString();
   EXPECT_LE(lines.size(), 7);
+}
+
+TEST_F(InTheAuditPlace, WhoPicksSomethingElseOnThePlanIsDoneWithTheFinding) {
+  auto& findings = window->auditPlace().findings();
+  const auto pick = [&](const QString& subject) {
+    QTreeWidget& tree = *findings.tree();
+    for (int g = 0; g < tree.topLevelItemCount(); ++g)
+      for (int i = 0; i < tree.topLevelItem(g)->childCount(); ++i) {
+        tree.setCurrentItem(tree.topLevelItem(g)->child(i));
+        if (findings.current() && findings.current()->subject == subject.toStdString()) return true;
+      }
+    return false;
+  };
+  ASSERT_TRUE(pick("linisher/operator"));
+  auto& accept = window->auditPlace().accepting().acceptVerb();
+  EXPECT_TRUE(accept.isEnabled());
+  window->selection().set("linisher");
+  EXPECT_TRUE(findings.current()) << "it is about that machine";
+  window->selection().set("hammer");
+  EXPECT_EQ(findings.current(), nullptr);
+  EXPECT_TRUE(findings.tree()->selectedItems().isEmpty());
+  EXPECT_FALSE(accept.isEnabled());
+  // Nor does it come back with the next answer.
+  window->document().edited().apply(edits::addPhone(layout(), "Phone", {1000, 1000}, 0).edit);
+  QTest::qWait(600);
+  EXPECT_EQ(findings.current(), nullptr);
+}
+
+TEST_F(InTheAuditPlace, WhatIfLeavesTheColoursOfTheReachMapTheirLengths) {
+  window->auditPlace().reach().whatBox()->setCurrentIndex(1);
+  const auto settles = [&] {
+    QTest::qWait(100);
+    return QTest::qWaitFor([&] { return plan().reach() && plan().isAudited(); }, 10000) &&
+           (QTest::qWait(600), true);
+  };
+  ASSERT_TRUE(settles());
+  const double top = plan().reach()->top_mm();
+  int shorter = 0;  // of the doors that shut some of the longest walks off
+  auto& suppose = window->auditPlace().suppose();
+  for (const layout::Door& door : layout().doors) {
+    planning::Suppositions shut;
+    shut.shut = {door.id};
+    window->suppose(shut);
+    ASSERT_TRUE(settles());
+    EXPECT_GE(plan().reach()->top_mm(), top) << door.id;
+    shorter += plan::ReachLayer::topOf(*plan().reach()->reach()) < top;
+  }
+  EXPECT_GT(shorter, 0);
+  suppose.clear()->click();
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(plan().reach()->top_mm(), top);
 }
 
 // Of two blocks the one that was clicked on the plan, not the one that was put down last.

@@ -50,6 +50,26 @@ TEST(LiveReach, WhatIsOutOfOrderIsNoStop) {
   EXPECT_EQ(last->reach()->devices + 1, stops);
 }
 
+// Else a colour would mean one length with what is supposed and another without.
+TEST(LiveReach, WhatIsSupposedHasTheColoursOfWhatIs) {
+  LiveReach live;
+  std::shared_ptr<const plan::ReachLayer> last;
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach) { last = reach; });
+  const auto topOf = [&](const LiveReach::Question& question) {
+    live.ask(question);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return live.isCurrent(); }, 10000));
+    return last->top_mm();
+  };
+  LiveReach::Question nearer = questionOf(What::Phone), farther = nearer;
+  farther.layout = std::make_shared<const layout::Layout>(support::shopLayout(support::kShopSizes[1]));
+  const double near = topOf(nearer), far = topOf(farther);
+  ASSERT_LT(near, far);
+  nearer.as_it_is = farther.layout;
+  EXPECT_EQ(topOf(nearer), far);
+  farther.as_it_is = questionOf(What::Phone).layout;
+  EXPECT_EQ(topOf(farther), far) << "what is supposed needs more";
+}
+
 TEST(LiveReach, TheLastAnswerIsToTheLastQuestion) {
   LiveReach live;
   std::shared_ptr<const plan::ReachLayer> last;

@@ -1,7 +1,9 @@
 // What is shown says when it is of a moment ago, and nothing of another workshop stands.
 #include <QSignalSpy>
+#include <QTreeWidgetItemIterator>
 
 #include "app/edits/remove_things.h"
+#include "app/edits/step_names.h"
 #include "app/panels/details/details.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/problems/problem_list.h"
@@ -10,6 +12,7 @@
 #include "app/panels/things/thing_list.h"
 #include "app/window/notice_bar.h"
 #include "tests/app/window/auditing.h"
+#include "tests/support/shop_layout.h"
 
 namespace stopwalk::window {
 namespace {
@@ -40,6 +43,35 @@ TEST_F(InTheAuditPlace, WhatIsDraggedMakesAllBesideThePlanOfAMomentAgoUntilItIsP
   EXPECT_FALSE(findings.summary().startsWith("Of a moment ago"));
   EXPECT_FALSE(window->details().title().endsWith("a moment ago"));
   EXPECT_TRUE(window->sentence().contains("stop:")) << window->sentence().toStdString();
+}
+
+// At a factory what stands beside the plan gets its answer part by part.
+TEST_F(InTheAuditPlace, WhatIsOfOneAnswerAndTheOtherIsMarkedUntilAllIsOfOne) {
+  window->document().edited().apply(
+      edits::step(layout(), "factory", support::shopLayout(support::kShopSizes[2])));
+  auto& findings = window->auditPlace().findings();
+  auto& stations = window->auditPlace().stations();
+  const auto isMarked = [&] { return stations.asText().startsWith("Of a moment ago"); };
+  const auto shows = [&](int n) { return stations.view()->model()->rowCount() == n && !isMarked(); };
+  ASSERT_TRUE(QTest::qWaitFor([&] { return shows(1000); }, 60000));
+  QList<bool> marked;  // whenever the table has its part
+  QObject::connect(stations.view()->model(), &QAbstractItemModel::modelReset, window.get(),
+                   [&] { marked << isMarked(); });
+  const layout::Machine gone = layout().machines[500];
+  window->document().edited().apply(
+      edits::removeThings(layout(), {gone.id}, window->document().catalogue().kinds));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return shows(999); }, 60000));
+  EXPECT_EQ(marked.count(true), marked.size());
+  EXPECT_FALSE(marked.isEmpty());
+  const QString id = QString::fromStdString(gone.id);
+  const auto* problems = window->findChild<panels::ProblemList*>()->list();
+  for (int i = 0; i < problems->count(); ++i)
+    EXPECT_NE(problems->item(i)->data(Qt::UserRole).toString().section('/', 0, 0), id);
+  QTreeWidgetItemIterator finding(findings.tree());
+  for (; *finding; ++finding)
+    EXPECT_NE((*finding)->data(0, Qt::UserRole + 2).toString().section('/', 0, 0), id);
+  QTreeWidgetItemIterator thing(window->findChild<panels::ThingList*>()->tree());
+  for (; *thing; ++thing) EXPECT_NE((*thing)->data(0, Qt::UserRole).toString(), id);
 }
 
 TEST_F(InTheAuditPlace, WhatStandsInTheWayMakesAllBesideThePlanOfAMomentAgoUntilItIsPutDown) {
