@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <map>
 #include <nlohmann/json.hpp>
 
 #include "core/files/printable.h"
@@ -26,56 +27,33 @@ std::size_t valueOf(std::string_view key, std::string_view text, std::size_t fro
   return kNone;
 }
 
-// Whatever is no other result, or the beginning of one where the text ends.
-bool isFail(std::string_view value) {
-  value = value.substr(0, value.find('\0'));  // what some file systems leave of an end that was cut
-  constexpr std::array<std::string_view, 3> kOthers = {"\"pass\"", "\"not-tested\"", "\"not-accessible\""};
-  return std::ranges::none_of(kOthers, [&](std::string_view other) {
-    return value.starts_with(other) || other.starts_with(value);
-  });
-}
-
-// Keys that have what people typed, or an id.
-constexpr std::array<std::string_view, 11> kTexts = {"action", "by",   "device", "inspector", "note", "of",
-                                                     "owner",  "room", "second", "start",     "what"};
-
-// Whether what stands at `at` in quotes is the value of a key, though of none of those. That key may be hurt.
-bool isOfOtherKey(std::string_view text, std::size_t at) {
-  if (at > 0 && text[at - 1] == '\\') return false;  // a quote that somebody typed
-  const std::string_view before = text.substr(0, at);
-  const std::size_t end = before.rfind('"');
-  if (end == kNone) return false;
-  const std::string_view between = before.substr(end + 1);
-  if (between.find_first_of(",[") != kNone || between.find_first_not_of(kBlanks) == kNone) return false;
-  const std::size_t begin = before.substr(0, end).rfind('"');
-  const std::string_view key =
-      before.substr(begin + 1, end - begin - 1);  // from the beginning: there is none
-  return std::ranges::find(kTexts, key) == kTexts.end();
-}
-
-// Where a result stands, the first from there on: behind its key, or a failure behind a key that nobody
-// knows.
-std::size_t resultIn(std::string_view text, std::size_t from) {
-  const std::size_t keyed = valueOf("result", text, from);
-  std::size_t at = text.find(kFail, from);
-  while (at < keyed && !isOfOtherKey(text, at)) at = text.find(kFail, at + 1);
-  return std::min(at, keyed);
-}
-
-// Whether it is a check to its end: what came of it was taken out.
-bool isWholeCheck(std::string_view text) {
-  return valueOf("device", text) != kNone && valueOf("tested", text) != kNone && Json::accept(text);
-}
-
-// Calls `each(its text)` for each result that is a failure, with what stands since the result before.
+// Calls `each(value)` for each value of the key, until that answers no.
 template <class Each>
-void eachFailure(std::string_view text, Each each) {
-  bool has_result = false;
-  for (std::size_t from = 0, at = 0; (at = resultIn(text, at)) != kNone; from = at++) {
-    has_result = true;
-    if (isFail(text.substr(at))) each(text.substr(from, at - from));
-  }
-  if (!has_result && isWholeCheck(text)) each(text);
+void eachValue(std::string_view key, std::string_view text, Each each) {
+  for (std::size_t at = valueOf(key, text); at != kNone; at = valueOf(key, text, at))
+    if (!each(at)) return;
+}
+
+constexpr std::array<std::string_view, 3> kOthers = {"\"pass\"", "\"not-tested\"", "\"not-accessible\""};
+
+bool isOther(std::string_view value) {
+  return std::ranges::any_of(kOthers, [&](std::string_view other) { return value.starts_with(other); });
+}
+
+// What a crash leaves of another result.
+bool isBegunOther(std::string_view value) {
+  return std::ranges::any_of(kOthers, [&](std::string_view other) { return other.starts_with(value); });
+}
+
+// What a text says by its results: one that is no other is a failure.
+enum class Says { Nothing, Fail, Other };
+Says resultIn(std::string_view text) {
+  Says says = Says::Nothing;
+  eachValue("result", text, [&](std::size_t at) {
+    says = isOther(text.substr(at)) ? Says::Other : Says::Fail;
+    return says == Says::Other;
+  });
+  return says;
 }
 
 // A text in quotes, whatever its bytes are; null: it does not end.
@@ -95,16 +73,17 @@ struct Said {
 };
 std::vector<Said> textsOf(std::string_view key, std::string_view text) {
   std::vector<Said> all;
-  for (std::size_t at = 0; (at = valueOf(key, text, at)) != kNone;)
+  eachValue(key, text, [&](std::size_t at) {
     if (Json read = textAt(text.substr(at)); read.is_string()) all.push_back({at, std::move(read)});
+    return true;
+  });
   return all;
 }
 
-// What stands last behind the device, or else anywhere in what is said of it and others.
-Json lastOf(std::string_view key, std::string_view its, std::string_view all) {
-  for (const std::string_view where : {its, all})
-    if (const std::vector<Said> texts = textsOf(key, where); !texts.empty()) return texts.back().text;
-  return nullptr;
+// The last text of a key; null: there is none.
+Json lastOf(std::string_view key, std::string_view text) {
+  const std::vector<Said> texts = textsOf(key, text);
+  return texts.empty() ? Json() : texts.back().text;
 }
 
 // A list of texts, whatever their bytes are; null: it does not end, or is of anything else.
@@ -126,56 +105,98 @@ bool isOfId(char c) {
   return std::isalnum(static_cast<unsigned char>(c)) || c == '-' || c == '_' || c == '/' || c == '.';
 }
 
-// Where the text names the id; kNone: it does not, or only within another.
-std::size_t placeOf(std::string_view id, std::string_view text) {
-  for (std::size_t at = text.find(id); at != kNone; at = text.find(id, at + 1)) {
-    const std::size_t end = at + id.size();
-    if ((at == 0 || !isOfId(text[at - 1])) && (end == text.size() || !isOfId(text[end]))) return at;
+// Where the text first names each of the ids, by itself and not within another.
+std::vector<Said> namedIn(std::string_view text, const std::set<std::string>& ids) {
+  std::vector<Said> named;
+  std::set<std::string> seen;
+  for (std::size_t at = 0; at < text.size() && !ids.empty(); ++at) {
+    std::size_t end = at;
+    while (end < text.size() && isOfId(text[end])) ++end;
+    std::string word(text.substr(at, end - at));
+    if (!word.empty() && ids.contains(word) && seen.insert(word).second) named.push_back({at, word});
+    at = end;
   }
-  return kNone;
+  return named;
 }
 
-// The devices that failed, by their key; or where that is hurt, those that are known.
-std::vector<Said> devicesIn(std::string_view before, const std::set<std::string>& known) {
-  std::vector<Said> devices = textsOf("device", before);
-  if (!devices.empty()) return devices;
-  for (const std::string& id : known)
-    if (const std::size_t at = placeOf(id, before); !id.empty() && at != kNone) devices.push_back({at, id});
-  std::ranges::sort(devices, {}, &Said::at);
-  return devices;
+// Whether it says of no device that can be told that it failed: by its result, or, in what is no round, by
+// that word alone.
+bool saysItFailed(std::string_view text) {
+  const Says says = resultIn(text);
+  const bool is_by_word = text.find(kFail) != kNone && valueOf("devices", text) == kNone;
+  return says == Says::Fail || (says == Says::Nothing && is_by_word);
+}
+
+// The devices that failed, with what stands behind each.
+struct Failed {
+  std::vector<Said> devices;
+  bool is_sure = true;  // false: the key of a device or its quotes are hurt, or its id
+};
+
+Failed failedIn(std::string_view text, const std::set<std::string>& known) {
+  std::vector<std::size_t> keyed;
+  eachValue("device", text, [&](std::size_t at) {
+    if (text[at] == '"') keyed.push_back(at);
+    return true;
+  });
+  Failed failed;
+  for (std::size_t i = 0; i < keyed.size(); ++i) {
+    // Up to the next of them; that of the first is all that stands before it, too.
+    const std::size_t begin = i == 0 ? 0 : keyed[i], end = i + 1 < keyed.size() ? keyed[i + 1] : text.size();
+    const std::string_view part = text.substr(begin, end - begin);
+    if (resultIn(part) == Says::Other) continue;
+    const Json device = textAt(text.substr(keyed[i]));
+    if (!device.is_string()) continue;
+    const auto& said = device.get_ref<const std::string&>();
+    const bool is_id = !said.empty() && std::ranges::all_of(said, isOfId);
+    failed.is_sure = failed.is_sure && is_id;
+    std::vector<Said> within = is_id ? std::vector<Said>() : namedIn(said.empty() ? part : said, known);
+    if (within.empty() && !said.empty()) within.push_back({0, device});
+    for (Said& it : within) failed.devices.push_back({keyed[i], std::move(it.text)});
+  }
+  if (keyed.empty() && saysItFailed(text)) failed = {namedIn(text, known), false};
+  return failed;
+}
+
+// A failure of the device, with what else `its` part of the text says, or else all of it.
+ReadRecord failureOf(const Json& device, std::string_view its, const std::map<std::string, Json>& said) {
+  Json failure = {{"result", word(inspection::Result::Fail)}, {"device", device}};
+  for (const auto& [key, of_all] : said) {
+    const Json of_it = lastOf(key, its);
+    if (const Json& known = of_it.is_string() ? of_it : of_all; known.is_string()) failure[key] = known;
+  }
+  if (const std::size_t list = valueOf("machines", its); list != kNone)
+    failure["machines"] = listAt(its.substr(list));
+  return readRecord(failure.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
 }  // namespace
 
 bool saysFail(std::string_view text) {
   bool says = false;
-  eachFailure(text, [&](std::string_view) { says = true; });
+  text = text.substr(0, text.find_last_not_of('\0') + 1);  // zeros that were never written over
+  eachValue("result", text, [&](std::size_t at) {
+    const std::string_view value = text.substr(at);
+    return !(says = !isOther(value) && !isBegunOther(value));
+  });
   return says;
 }
 
-bool saysFailOfNobody(std::string_view text) {
-  bool says = false;
-  eachFailure(text, [&](std::string_view before) { says = says || devicesIn(before, {}).empty(); });
-  return says;
+bool wantsKnown(std::string_view text) {
+  return !failedIn(text, {}).is_sure;
 }
 
 std::vector<ReadRecord> failuresIn(std::string_view text, const std::set<std::string>& known) {
+  const std::vector<Said> devices = failedIn(text, known).devices;
+  if (devices.empty()) return {};
+  std::map<std::string, Json> said;
+  for (const char* key : {"at", "entered", "inspector"}) said[key] = lastOf(key, text);
   std::vector<ReadRecord> all;
-  eachFailure(text, [&](std::string_view before) {
-    const std::vector<Said> devices = devicesIn(before, known);
-    for (std::size_t i = 0; i < devices.size(); ++i) {
-      const std::size_t begin = devices[i].at, end = i + 1 < devices.size() ? devices[i + 1].at : kNone;
-      const std::string_view its = before.substr(begin, end - begin);
-      Json failure = {{"result", word(inspection::Result::Fail)}, {"device", devices[i].text}};
-      for (const char* key : {"at", "entered", "inspector"})
-        if (const Json said = lastOf(key, its, before); said.is_string()) failure[key] = said;
-      if (const std::size_t list = valueOf("machines", its); list != kNone)
-        failure["machines"] = listAt(its.substr(list));
-      if (ReadRecord read = readRecord(failure.dump(-1, ' ', false, Json::error_handler_t::replace));
-          read.record)
-        all.push_back(std::move(read));
-    }
-  });
+  for (std::size_t i = 0; i < devices.size(); ++i) {
+    const std::size_t begin = devices[i].at, end = i + 1 < devices.size() ? devices[i + 1].at : kNone;
+    ReadRecord read = failureOf(devices[i].text, text.substr(begin, end - begin), said);
+    if (read.record) all.push_back(std::move(read));
+  }
   return all;
 }
 

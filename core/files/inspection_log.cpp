@@ -9,17 +9,13 @@
 #include "core/files/failures_in_text.h"
 #include "core/files/in_order.h"
 #include "core/files/inspection_record_json.h"
+#include "core/files/log_lines.h"
 #include "core/files/printable.h"
 #include "core/files/rewritten.h"
 #include "core/files/sha256.h"
 
 namespace stopwalk::files {
 namespace {
-
-// Each line ends with its own hash: over all that stands before this.
-constexpr std::string_view kHashKey = ",\"sha256\":\"";
-constexpr std::string_view kEnd = "\"}";
-constexpr std::size_t kHashDigits = 64, kTail = kHashKey.size() + kHashDigits + kEnd.size();
 
 // A line taken apart. What has no hash at its end is hashed whole.
 struct Line {
@@ -30,21 +26,19 @@ struct Line {
 };
 
 Line takeApart(std::string_view line) {
-  if (line.size() < kTail || !line.ends_with(kEnd) ||
-      line.substr(line.size() - kTail, kHashKey.size()) != kHashKey)
-    return {line, {}, sha256(line)};
-  const std::string_view body = line.substr(0, line.size() - kTail);
-  return {body, line.substr(line.size() - kEnd.size() - kHashDigits, kHashDigits), sha256(body)};
+  const std::string_view stated = hashStated(line);
+  const std::string_view body = line.substr(0, line.size() - (stated.empty() ? 0 : kTailBytes));
+  return {body, stated, sha256(body)};
 }
 
 // What can be read of what may have lost its end only.
 ReadRecord readToItsEnd(std::string_view line) {
   ReadRecord read = readRecord(line);
-  const std::size_t brace = line.rfind('}'), quoted = line.rfind(kEnd);
-  for (const std::size_t size : {brace + 1, quoted + kEnd.size()}) {  // 0 or 1: there is none
+  const std::size_t brace = line.rfind('}'), quoted = line.rfind(kRecordEnds);
+  for (const std::size_t size : {brace + 1, quoted + kRecordEnds.size()}) {  // 0 or 1: there is none
     const std::string object(line.substr(0, size));
     if (!read.record) read = readRecord(object);
-    if (!read.record && size >= kTail) read = readRecord(object.substr(0, size - kTail) + "}");
+    if (!read.record && size >= kTailBytes) read = readRecord(object.substr(0, size - kTailBytes) + "}");
   }
   return read;
 }
@@ -60,32 +54,6 @@ ReadRecord readChanged(std::string_view line) {
 
 ReadRecord readLine(const Line& line, std::string_view text) {
   return line.isWhole() ? readRecord(std::string(line.body) + "}") : readChanged(text);
-}
-
-// How a line of the log ends. A record that begins within one has lost the break before it.
-enum class Ends { WithBreak, WithoutBreak };
-
-// Calls `line(text, ends)` for each line, or what a formatter made of one; returns what is torn behind the
-// last.
-template <class Each>
-std::string_view eachLine(std::string_view text, Each each) {
-  while (!text.empty()) {
-    if (const std::size_t laid = laidOverLines(text)) {
-      each(text.substr(0, laid - (text[laid - 1] == '\n' ? 1 : 0)), Ends::WithBreak);
-      text.remove_prefix(laid);
-      continue;
-    }
-    const std::size_t size = std::min(text.find('\n'), text.size());
-    const std::size_t brace = std::min(text.find('{'), size);
-    const std::size_t next = text.substr(0, size).find(kRecordBegins, brace + 1);
-    if (next == std::string_view::npos && size == text.size()) break;
-    const bool has_break = next == std::string_view::npos;
-    each(text.substr(0, has_break ? size : next), has_break ? Ends::WithBreak : Ends::WithoutBreak);
-    text.remove_prefix(has_break ? size + 1 : next);
-  }
-  if (text.empty() || isTorn(text)) return text;
-  each(text, Ends::WithBreak);  // only the last break of all is missing
-  return {};
 }
 
 // Holds what was read of a line against the failures that its text says: a key may stand there twice, or the
@@ -106,9 +74,10 @@ const std::string kFromACopy = ": one record a line is expected, as UTF-8; take 
 const std::string kReformatted = "the file was rewritten by a formatter" + kFromACopy;
 const std::string kUtf16 = "the file was saved as UTF-16" + kFromACopy;
 
-// Whether it is as it was written but for the blanks, or over several lines.
+// Whether it is as it was written but for the blanks, or laid over several lines.
 bool isReformatted(std::string_view text) {
-  if (text.find('\n') != std::string_view::npos) return true;
+  if (text.find('\n') != std::string_view::npos && text.find(kRecordBegins) == std::string_view::npos)
+    return true;
   const auto as_written = unformatted(text);
   return as_written && takeApart(*as_written).isWhole();
 }
@@ -126,19 +95,14 @@ struct Bad {
   std::string why;
 };
 
-struct Told {
-  std::string_view text;
-  Ends ends;
-};
-
 // What a line says, whatever stands before it.
 struct LineRead {
   Line line;
-  Ends ends = Ends::WithBreak;
+  bool has_break = true;
   ReadRecord read = {};
   std::vector<ReadRecord> failures = {};  // besides, or instead
   std::optional<Bad> rewritten = {};
-  bool is_of_nobody = false;  // it says fail, and not of which device
+  bool wants_known = false;  // something failed, and its key does not say which device
 };
 
 // Of what was changed later nobody knows that it was no stop.
@@ -147,21 +111,27 @@ void takeForStop(ReadRecord& read) {
   if (auto* check = std::get_if<inspection::Check>(&*read.record)) check->no_stop = false;
 }
 
-// `known`: devices, where a line may have lost which one it is of.
-LineRead readTold(const Told& told, const std::set<std::string>& known) {
+// How a log is read: what of a line stands elsewhere.
+struct Reading {
+  bool is_big_endian = false;        // where it is UTF-16
+  std::set<std::string> known = {};  // devices, where a line may have lost which one it is of
+};
+
+LineRead readTold(const LogLine& told, const Reading& reading) {
   std::string_view text = told.text;
-  LineRead it{takeApart(text), told.ends};
+  LineRead it{takeApart(text), told.has_break};
   const bool is_whole = it.line.isWhole();
-  const std::string said = !is_whole && isUtf16(text) ? fromUtf16(text) : std::string();
+  const std::string said =
+      !is_whole && isUtf16(text) ? fromUtf16(text, reading.is_big_endian) : std::string();
   if (!said.empty()) text = said;
   it.read = readLine(it.line, text);
-  it.failures = failuresIn(text, known);
+  it.failures = failuresIn(text, reading.known);
   if (addFailures(it.read, it.failures) && it.read.why.empty()) it.read.why = "it says more than one result";
   if (is_whole) return it;
   if (!said.empty()) it.rewritten = Bad{Wrong::Utf16, kUtf16};
   if (isReformatted(text)) it.rewritten = Bad{Wrong::Reformatted, kReformatted};
   takeForStop(it.read);
-  it.is_of_nobody = saysFailOfNobody(text);
+  it.wants_known = wantsKnown(text);
   return it;
 }
 
@@ -182,9 +152,9 @@ class LogOfLines {
     log_.hashes.push_back(std::move(it.line.hash));
     if (it.read.record) keep(it.read, number);
     for (ReadRecord& failure : it.failures) keep(failure, number);
-    is_of_nobody_ = is_of_nobody_ || it.is_of_nobody;
+    wants_known_ = wants_known_ || it.wants_known;
   }
-  bool isOfNobody() const { return is_of_nobody_; }
+  bool wantsKnown() const { return wants_known_; }
   InspectionLog finish(std::string_view torn) {
     log_.torn = torn;
     return std::move(log_);
@@ -203,7 +173,7 @@ class LogOfLines {
     if (read.number != number)
       return Bad{Wrong::OutOfPlace, "it was written as line " + std::to_string(read.number) +
                                         ": lines were removed or put in before it"};
-    if (it.ends == Ends::WithoutBreak) return Bad{Wrong::NoBreak, "the line break behind it is missing"};
+    if (!it.has_break) return Bad{Wrong::NoBreak, "the line break behind it is missing"};
     return std::nullopt;
   }
   // What has no time that can be read was written after the record before it.
@@ -221,24 +191,24 @@ class LogOfLines {
     else
       log_.records.checks.push_back(std::move(std::get<inspection::Check>(*read.record)));
   }
-  bool is_of_nobody_ = false;
+  bool wants_known_ = false;
   InspectionLog log_;
   inspection::Moment written_ = {inspection::Date(std::chrono::sys_days{})};  // when the last record was
 };
 
 constexpr std::size_t kAtOnce = 256;  // lines that a core reads before it asks for more
 
-// The lines are read on all cores: each says by itself what it says. Where one says fail of nobody, once
-// more, with the devices that the others name.
-InspectionLog logOf(const std::vector<Told>& lines, std::string_view torn,
-                    const std::set<std::string>& known = {}) {
+// The lines are read on all cores: each says by itself what it says. Where one does not say by its key which
+// device failed, once more, with the devices that the others name.
+InspectionLog logOf(const LogLines& told, const Reading& reading) {
   using Batch = std::vector<LineRead>;
+  const std::vector<LogLine>& lines = told.lines;
   LogOfLines log(lines.size());
   const auto readBatch = [&](std::size_t i) {
     Batch batch;
     const std::size_t from = i * kAtOnce, to = std::min(from + kAtOnce, lines.size());
     batch.reserve(to - from);
-    for (std::size_t line = from; line < to; ++line) batch.push_back(readTold(lines[line], known));
+    for (std::size_t line = from; line < to; ++line) batch.push_back(readTold(lines[line], reading));
     return batch;
   };
   const auto takeBatch = [&](Batch batch) {
@@ -247,26 +217,22 @@ InspectionLog logOf(const std::vector<Told>& lines, std::string_view torn,
   };
   inOrder<Batch>((lines.size() + kAtOnce - 1) / kAtOnce, std::thread::hardware_concurrency(), readBatch,
                  takeBatch);
-  const bool is_to_be_read_again = log.isOfNobody() && known.empty();
-  InspectionLog read = log.finish(torn);
+  const bool is_to_be_read_again = log.wantsKnown() && reading.known.empty();
+  InspectionLog read = log.finish(told.torn);
   if (!is_to_be_read_again) return read;
   const std::set<std::string> named = devicesNamed(read.records);
-  return named.empty() ? read : logOf(lines, torn, named);
+  return named.empty() ? read : logOf(told, {reading.is_big_endian, named});
 }
 
 }  // namespace
 
 std::string recordLine(const inspection::Record& record, std::size_t number, const std::string& before) {
   const std::string body = recordBody(record, number, before);
-  return body + std::string(kHashKey) + sha256(body) + std::string(kEnd) + "\n";
+  return body + std::string(kHashKey) + sha256(body) + std::string(kRecordEnds) + "\n";
 }
 
 InspectionLog readInspectionLog(std::string_view text) {
-  std::vector<Told> lines;
-  const std::string_view torn = eachLine(text, [&](std::string_view line, Ends ends) {
-    lines.push_back({line, ends});
-  });
-  InspectionLog log = logOf(lines, torn);
+  InspectionLog log = logOf(logLines(text), {isBigEndian(text.substr(0, text.find('\n')))});
   log.ends_line = text.empty() || text.ends_with('\n');
   const bool is_half_a_break = log.torn == std::string_view("\0", 1);
   if (is_half_a_break && !log.bad.empty() && log.bad.back().what == Wrong::Utf16) log.torn.clear();
@@ -312,15 +278,12 @@ LogVerdict verifyLog(const InspectionLog& log, const std::string& head) {
 }
 
 LogEnd endOfLog(std::string_view text) {
+  const LogLines told = logLines(text);
   LogEnd end;
-  std::string_view last;
-  const std::string_view torn = eachLine(text, [&](std::string_view line, Ends) {
-    last = line;
-    ++end.lines;
-  });
-  end.whole_bytes = text.size() - torn.size();
+  end.lines = told.lines.size();
+  end.whole_bytes = text.size() - told.torn.size();
   end.ends_line = end.whole_bytes == 0 || text[end.whole_bytes - 1] == '\n';
-  end.head = end.lines == 0 ? kNoLineBefore : takeApart(last).hash;
+  end.head = told.lines.empty() ? kNoLineBefore : takeApart(told.lines.back().text).hash;
   return end;
 }
 

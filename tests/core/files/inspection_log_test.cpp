@@ -257,6 +257,8 @@ TEST(InspectionLog, WhatIsNoTrueBeginningOfARecordIsALine) {
   broken.replace(broken.rfind("\"result\":"), 9, "\"result\"{");
   EXPECT_EQ(unreadText(readInspectionLog(broken)), "") << "it says fail";
   broken.replace(broken.rfind("fail"), 4, "fxil");
+  EXPECT_EQ(unreadText(readInspectionLog(broken)), "") << "it says nothing else of its device";
+  broken.replace(broken.rfind("\"device\""), 8, "\"devise\"");
   EXPECT_EQ(readInspectionLog(broken).torn, "");
   EXPECT_EQ(unreadText(readInspectionLog(broken)),
             "One line can no longer be read: it may have been a failure.");
@@ -296,11 +298,11 @@ TEST(InspectionLog, LinesThatAreNoRecordsAreNamedAndPassedBy) {
   std::string text = logOf(randomRecords(5, 3));
   text += "{}\n\nnot a record\n{\"stopwalk_inspections\":2}\n[1,2\n";
   const InspectionLog log = readInspectionLog(text);
-  EXPECT_EQ(log.lines, 8u);
-  EXPECT_EQ(log.bad.size(), 5u);
-  EXPECT_EQ(unreadText(log), "5 lines can no longer be read: a failure may be among them.");
+  EXPECT_EQ(log.lines, 7u) << "the last goes on with what was begun before it";
+  EXPECT_EQ(log.bad.size(), 4u);
+  EXPECT_EQ(unreadText(log), "4 lines can no longer be read: a failure may be among them.");
   inspection::Records read = recordsOf(randomRecords(5, 3));
-  read.unsure_to = 8;
+  read.unsure_to = 7;
   EXPECT_EQ(log.records, read);
 }
 

@@ -97,6 +97,19 @@ TEST(Rewritten, ByAFormatterOverSeveralLinesIsTold) {
       }
 }
 
+// `[ {`, `}, {` and `} ]`; the first key on the line of its brace, of a record alone or of a list.
+TEST(Rewritten, ByAFormatterThatPutsBracesElsewhereIsTold) {
+  const std::string why = "the file was rewritten by a formatter: one record a line is expected, as UTF-8";
+  const std::string list = replaced(laidOut(2, true), "\n    ", "\n  ");
+  const std::string joined =
+      replaced(replaced(replaced(list, "[\n  {", "[ {"), "},\n  {", "}, {"), "}\n]", "} ]");
+  ASSERT_NE(joined.find("\n  }, {\n"), std::string::npos);
+  expectRewritten(joined, Wrong::Reformatted, why);
+  expectRewritten(replaced(joined, "[ {", "[{"), Wrong::Reformatted, why);
+  expectRewritten(replaced(laidOut(2, false), "{\n  \"stop", "{ \"stop"), Wrong::Reformatted, why);
+  expectRewritten(replaced(laidOut(0, false), "{\n\"stop", "{ \"stop"), Wrong::Reformatted, why);
+}
+
 TEST(Rewritten, ByAFormatterWithBlanksIsTold) {
   expectRewritten(replaced(logOf(kWritten), "\":", "\": "), Wrong::Reformatted,
                   "the file was rewritten by a formatter: one record a line is expected, as UTF-8");
@@ -111,14 +124,17 @@ TEST(Rewritten, AsUtf16IsTold) {
         text.pop_back();
         text = replaced(text, "\n", *end ? end : "\n") + end;
         const std::string mark = is_big_endian ? "\xFE\xFF" : "\xFF\xFE";
-        expectRewritten((is_marked ? mark : "") + asUtf16(text, is_big_endian), Wrong::Utf16, why);
+        const std::string saved = (is_marked ? mark : "") + asUtf16(text, is_big_endian);
+        expectRewritten(saved, Wrong::Utf16, why);
+        for (const inspection::Check& c : readInspectionLog(saved).records.checks)
+          EXPECT_EQ(c.inspector, "Grün 検査") << "in each line";
       }
 }
 
 TEST(Rewritten, AsUtf16SaysWhatItSaid) {
-  EXPECT_EQ(fromUtf16("\xFF\xFE" + asUtf16("Grün 検査", false)), "Grün 検査");
-  EXPECT_EQ(fromUtf16("\xFE\xFF" + asUtf16("Grün 検査", true)), "Grün 検査");
-  EXPECT_EQ(fromUtf16(std::string("\xFF\xFE\x3D\xD8\x00\xDE\x3D\xD8", 8)), "\U0001F600\uFFFD");
+  EXPECT_EQ(fromUtf16("\xFF\xFE" + asUtf16("Grün 検査", false), false), "Grün 検査");
+  EXPECT_EQ(fromUtf16("\xFE\xFF" + asUtf16("Grün 検査", true), true), "Grün 検査");
+  EXPECT_EQ(fromUtf16(std::string("\xFF\xFE\x3D\xD8\x00\xDE\x3D\xD8", 8), false), "\U0001F600\uFFFD");
 }
 
 // A record that is broken over lines, and one that never ends.
@@ -128,7 +144,7 @@ TEST(Rewritten, WhatOpensALineGoesToItsEndOrToTheNextRecord) {
       readInspectionLog(lines[0] + "{\n\"device\":\"lathe/bar\",\n" + lines[1] + lines[2]);
   EXPECT_EQ(log.lines, 4u);
   EXPECT_EQ(log.bad.front().line, 2u);
-  EXPECT_EQ(failedIn(log), std::vector<std::string>{"lathe/bar"});
+  EXPECT_EQ(failedIn(log), (std::vector<std::string>{"lathe/bar", "lathe/bar"})) << "one by its result";
   EXPECT_EQ(laidOverLines("{"), 0u) << "a record that was just begun";
   EXPECT_EQ(laidOverLines(lines[0]), 0u);
   EXPECT_EQ(laidOverLines("{\n}\n]\n{\n"), 6u);
