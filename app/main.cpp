@@ -37,6 +37,7 @@ std::function<int(const std::string&)> windowIfAny() {
 int main(int argc, char** argv) {
   stopwalk::app::keepMemory();
   std::signal(SIGPIPE, SIG_IGN);  // a reader that went away is a write that failed, told by the exit status
+  std::signal(SIGXFSZ, SIG_IGN);  // so is a file that may grow no more
   std::ios::sync_with_stdio(false);
   std::vector<std::string> args;
   for (int i = 1; i < argc; ++i) args.emplace_back(argv[i]);

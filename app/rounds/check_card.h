@@ -59,7 +59,7 @@ class CheckCard : public QWidget {
   QString counts() const { return counts_->text(); }
   // While it is being written nothing can be changed.
   void setWriting(bool writing);
-  // A sentence above the button: what is missing, or how the writing went.
+  // A sentence above the buttons: what is missing, or how the writing went.
   void tell(const QString& sentence, bool is_trouble);
   // As another card begins.
   void showTop();

@@ -134,7 +134,7 @@ QWidget* CheckCard::body() {
   return body;
 }
 
-// Always in sight.
+// Always in sight. Sentences stand above what is pressed, so that none moves it from under a finger.
 QWidget* CheckCard::foot() {
   auto* foot = new QWidget(this);
   auto* column = new QVBoxLayout(foot);
@@ -149,11 +149,9 @@ QWidget* CheckCard::foot() {
   record_->setMinimumHeight(kRecord_px);
   record_->setFont(bold(kLarge));
   people_ = people();
-  column->addWidget(result_);
-  column->addWidget(counts_);
-  column->addWidget(people_);
-  column->addWidget(told_);
-  column->addWidget(record_);
+  for (QWidget* part : {static_cast<QWidget*>(counts_), static_cast<QWidget*>(told_),
+                        static_cast<QWidget*>(result_), people_, static_cast<QWidget*>(record_)})
+    column->addWidget(part);
   connect(result_, &ResultChoice::changed, this, &CheckCard::enteredChanged);
   connect(result_, &ResultChoice::changed, this, &CheckCard::showQuestions);
   connect(record_, &QPushButton::clicked, this, &CheckCard::recordWanted);

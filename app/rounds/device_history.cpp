@@ -60,7 +60,9 @@ std::vector<std::size_t> checksOf(const std::string& device, const inspection::R
 QString runDownText(const Check& check) {
   const auto mean = inspection::meanOf(check.run_down_s);
   if (!mean) return {};
-  return DeviceHistory::tr("%1 (%2 runs)").arg(secondsText(*mean)).arg(check.run_down_s.size());
+  const auto runs = check.run_down_s.size();
+  return runs == 1 ? DeviceHistory::tr("%1 (1 run)").arg(secondsText(*mean))
+                   : DeviceHistory::tr("%1 (%2 runs)").arg(secondsText(*mean)).arg(runs);
 }
 
 }  // namespace

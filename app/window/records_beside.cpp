@@ -200,14 +200,17 @@ QString RecordsBeside::unreadable() const {
 }
 
 QString RecordsBeside::missed() const {
-  const QString what = !read_->there ? tr("The inspection records in %1 are gone: %2 that were read here.")
-                                           .arg(fileName())
-                                           .arg(known_->log.lines)
-                                     : tr("The inspection records in %1 are not all there any more, or not "
-                                          "as they were: it held %2, now %3.")
-                                           .arg(fileName())
-                                           .arg(known_->log.lines)
-                                           .arg(read_->log.lines);
+  const QString what =
+      !read_->there ? tr("The inspection records in %1 are gone: %2 that were read here.")
+                          .arg(fileName())
+                          .arg(known_->log.lines)
+      : read_->log.lines == known_->log.lines
+          ? tr("The inspection records in %1 are not as they were when they were last read.").arg(fileName())
+          : tr("The inspection records in %1 are not all there any more, or not "
+               "as they were: it held %2, now %3.")
+                .arg(fileName())
+                .arg(known_->log.lines)
+                .arg(read_->log.lines);
   return tr("%1 Find out who moved or changed the file, and put it back. What failed by them still counts as "
             "failed here, and nothing is recorded until they are back or a round is started anew.")
       .arg(what);

@@ -199,5 +199,30 @@ TEST_F(ByTouch, TheCardSaysWhatToWatch) {
   EXPECT_TRUE(has_stop && has_other);
 }
 
+// What a finger aims at stays where it is.
+TEST_F(ByTouch, ASentenceThatComesOrGoesMovesNothingThatIsPressed) {
+  openAndCome();
+  startRound();
+  card().inspector()->clear();
+  card().setFocus();
+  settle();
+  const std::vector<QWidget*> pressed = {card().recordButton(), card().inspector(), &card().result(),
+                                         &card().tried()};
+  const auto places = [&] {
+    std::vector<QPoint> all;
+    for (QWidget* widget : pressed) all.push_back(widget->mapTo(window.get(), QPoint()));
+    return all;
+  };
+  const std::vector<QPoint> before = places();
+  type("3p");
+  settle();
+  EXPECT_FALSE(card().counts().isEmpty());
+  EXPECT_EQ(places(), before);
+  enter();
+  settle();
+  EXPECT_FALSE(card().told().isEmpty()) << "nobody made it";
+  EXPECT_EQ(places(), before);
+}
+
 }  // namespace
 }  // namespace stopwalk::window
