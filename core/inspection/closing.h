@@ -81,6 +81,7 @@ struct ShortOfPass {
   std::optional<LeftOpen> left_open = {};      // though the device failed before, or perhaps before
   std::optional<FailedDevice> failed = {};     // what is left open
   std::vector<std::string> not_named = {};     // machines, where it is left open for them
+  bool operator==(const ShortOfPass&) const = default;
 };
 // Of a device's passes those that fall short.
 std::vector<ShortOfPass> shortOf(const Chains& chains, const Closing& closing);

@@ -59,7 +59,8 @@ bool Reliance::isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const 
   if (unsure_to_ == 0) return true;
   if (pass.first().number <= unsure_to_) return false;
   if (!pass.said().removed && !pass.passedThroughout(isOfStop(pass, now))) return false;
-  return pass.writtenAtOnce() || instantOf(pass.earliest()) > sure_since_.value();
+  const std::int64_t since = sure_since_.value_or(instantOf(writtenAt(pass.first())));  // it is that line
+  return pass.writtenAtOnce() || instantOf(pass.earliest()) > since;
 }
 
 // When something was tested of which only the correction can be read, nobody knows.

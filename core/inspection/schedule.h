@@ -46,6 +46,7 @@ struct DeviceState {
   std::optional<NotCounted> seen_not_counted = {}, pressed_not_counted = {}, full_not_counted = {};
   std::optional<FailedDevice> failed = {};
   bool is_stop = true;  // false: it is only looked at
+  bool operator==(const DeviceState&) const = default;
 };
 
 // Of all devices that are on record or in the layout, sorted by device.
