@@ -7,6 +7,7 @@
 #include "app/command_line/table_rows.h"
 #include "core/files/inspection_json.h"
 #include "core/files/printable.h"
+#include "core/inspection/on_record.h"
 #include "core/inspection/round_progress.h"
 
 namespace stopwalk::app {
@@ -60,16 +61,15 @@ Exit due(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   const std::vector<std::string> ids = all.ids();
-  const auto states = inspection::statesOf(all.records(), all.schedule, all.asOf(now));
+  const inspection::OnRecord on_record(all.records(), all.schedule, all.asOf(now));
+  const auto states = on_record.states();
   const std::vector<Due> list = failedFirst(inspection::dueOn(ids, states, all.schedule, day), states);
   std::vector<inspection::Check> actions;
-  const auto open = planning::withoutRemoved(inspection::openActions(all.records(), all.asOf(now)),
-                                             all.records(), *all.input.layout, now);
+  const auto open = planning::withoutRemoved(on_record.openActions(), on_record.removed(), *all.input.layout);
   for (const inspection::Check* c : open)
     if (c->corrective->due && *c->corrective->due <= day) actions.push_back(*c);
   const auto next = inspection::nextDue(ids, states, all.schedule, day, open);
-  const auto gone = planning::notInLayout(
-      inspection::failedDevices(all.records(), all.schedule, all.asOf(now)), *all.input.layout);
+  const auto gone = planning::notInLayout(on_record.failed(), *all.input.layout);
   const std::string fault = files::faultText(all.read.log);
   const auto overdue =
       std::ssize(gone) + std::ranges::count_if(list, [&](const Due& d) { return isOverdue(d, day); }) +

@@ -131,12 +131,12 @@ Exit tellAppended(const records::Appended& appended, const std::string& file, Se
       break;
     case records::Written::No:
       if (appended.corrected_by != 0)
-        err << "stopwalk: not recorded: that check was corrected meanwhile, by " << appended.corrected_by
-            << ": correct that\n";
-      else if (appended.failed_by != 0)
-        err << "stopwalk: not recorded: " << appended.why << "\n";
-      else
-        err << "stopwalk: not recorded: cannot write " << file << ": " << appended.why << "\n";
+        return err << "stopwalk: not recorded: that check was corrected meanwhile, by "
+                   << appended.corrected_by << ": correct that\n",
+               Exit::Wrong;
+      if (appended.failed_by != 0)
+        return err << "stopwalk: not recorded: " << appended.why << "\n", Exit::Wrong;
+      err << "stopwalk: not recorded: cannot write " << file << ": " << appended.why << "\n";
       break;
     case records::Written::Unsure:
       err << "stopwalk: it is not sure that this was recorded in " << file << ": " << appended.why

@@ -10,6 +10,7 @@
 #include "core/files/inspection_json.h"
 #include "core/files/printable.h"
 #include "core/inspection/check_rules.h"
+#include "core/inspection/tests_of_pass.h"
 
 namespace stopwalk::app {
 namespace {
@@ -144,11 +145,6 @@ std::optional<Check> checkFrom(const Options& options, const Inspected& all, Ses
   if (const std::string why = contradiction(check, *device); !why.empty())
     return wrong("--result pass", why, session);
   if (!isDated(check, options, *round, session)) return std::nullopt;
-  if (const auto over = inspection::overBeforeItBegan(check))
-    return wrong(inspection::dateText(*over),
-                 "that is before the check, of " + inspection::dateText(check.at.date) +
-                     ": the last day of what is tagged out or to be done is expected",
-                 session);
   if (!options.by.empty()) check.inspector = options.by;
   if (std::ranges::find(round->devices, check.device) == round->devices.end())
     session.console.err << "stopwalk: round " << round->number << " does not list "
@@ -191,28 +187,34 @@ std::string sentence(const Check& check, const std::string& file) {
   return files::printable(text + "; on the disk in " + file, "") + "\n";
 }
 
-// What of a stop is due though it passed this check, and what that does not say of it; empty: nothing.
-std::string stillDueText(const Check& check, const Inspected& all, const inspection::Records& records,
-                         const inspection::Moment& now) {
-  const planning::InspectedDevice* device = all.find(check.device);
-  if (check.result != inspection::Result::Pass || !device || !device->is_stop) return "";
-  const std::vector<std::string> ids = {check.device};
-  const auto states = inspection::statesOf(records, all.schedule, all.asOf(now));
-  std::string text;
-  for (const inspection::Due& due : inspection::dueOn(ids, states, all.schedule, now.date)) {
-    const bool is_full = due.what == inspection::Due::What::Full;
-    std::vector<inspection::Tried> missing;
-    if (is_full) missing = inspection::missingInFull(check);
-    if (due.what == inspection::Due::What::Pressed && !inspection::passedPressed(check))
-      missing = {inspection::Tried::Pressed};
-    std::vector<std::string> words;
-    for (const inspection::Tried test : missing)
-      words.push_back(std::string(word(test)) + (testedFor(check, test) == false ? " (no)" : ""));
-    if (!words.empty())
-      text += (is_full ? "The full test of " : "The test by hand of ") + check.device +
-              " is still due, for want of " + inspection::listed(words) + "\n";
+std::string testName(inspection::Due::What what) {
+  switch (what) {
+    case inspection::Due::What::Full:
+      return "The full test";
+    case inspection::Due::What::Seen:
+      return "The look";
+    default:
+      return "The test by hand";
   }
-  return files::printable(text, "\n");
+}
+
+// What of a device is due though it passed this check, and what that does not say of it, a line each.
+std::vector<std::string> stillDue(const Check& check, const Inspected& all,
+                                  const inspection::Records& records, const inspection::Moment& now) {
+  const planning::InspectedDevice* device = all.find(check.device);
+  std::vector<std::string> lines;
+  if (check.result != inspection::Result::Pass || !device) return lines;
+  const auto states = inspection::statesOf(records, all.schedule, all.asOf(now));
+  const auto due = inspection::dueOn(std::span(&check.device, 1), states, all.schedule, now.date);
+  for (const inspection::Due::What what : inspection::notTestedBy(check, due, *device)) {
+    std::vector<std::string> words;
+    for (const inspection::Tried test : inspection::notTicked(check, std::span(&what, 1), *device))
+      words.push_back(std::string(word(test)) + (testedFor(check, test) == false ? " (no)" : ""));
+    lines.push_back(files::printable(testName(what) + " of " + check.device + " is still due" +
+                                         (words.empty() ? "" : ", for want of " + inspection::listed(words)),
+                                     ""));
+  }
+  return lines;
 }
 
 // Tells of a pass that does not do what it seems to.
@@ -243,11 +245,27 @@ void tellNotClosed(const Check& check, const Inspected& all, const inspection::R
                       << "\n";
 }
 
+// What is tagged out, or to be done, until a day before the check.
+bool isToBeDoneInTime(const Check& check, const Inspected& all, Session& session) {
+  const auto over = inspection::overBeforeItBegan(check, all.records());
+  if (!over) return true;
+  const bool is_tag = check.tagged_out && check.tagged_out->until == over;
+  return wrong(std::string(is_tag ? "--tagged-out-until " : "--fix-by ") + inspection::dateText(*over),
+               "that is before the check" +
+                   (check.corrects ? std::string(" that is corrected")
+                                   : ", of " + inspection::dateText(check.at.date)) +
+                   ": the last day of what is tagged out or to be done is expected",
+               session),
+         false;
+}
+
 Exit record(const Options& options, Session& session) {
   const Inspected all = readInspected(options, session);
   if (all.exit) return *all.exit;
   auto check = checkFrom(options, all, session);
-  if (!check || !mayCorrect(*check, options.corrects, all, session)) return Exit::Wrong;
+  if (!check || !mayCorrect(*check, options.corrects, all, session) ||
+      !isToBeDoneInTime(*check, all, session))
+    return Exit::Wrong;
   tellClock(all, nowOf(session.console), session);
   const records::Appended done = records::appendRecord(all.read.file, *check, records::kPatience,
                                                        {all.read.log.lines, all.read.log.head()});
@@ -255,10 +273,13 @@ Exit record(const Options& options, Session& session) {
   check->number = done.number;
   const records::ReadRecords now = records::readRecords(options.layout);
   (check->removed ? tellNotClosed : tellShort)(*check, all, now.log.records, session);
-  const std::string due = stillDueText(*check, all, now.log.records, nowOf(session.console));
-  if (!options.json()) return writeResult(sentence(*check, all.read.file) + due, "", session);
-  session.console.err << due;
-  return writeResult(files::checkJson(*check) + "\n", "", session);
+  std::string told = sentence(*check, all.read.file);
+  for (const std::string& line : stillDue(*check, all, now.log.records, nowOf(session.console)))
+    if (options.json())
+      session.console.err << "stopwalk: " << line << "\n";
+    else
+      told += line + "\n";
+  return writeResult(options.json() ? files::checkJson(*check) + "\n" : told, "", session);
 }
 
 }  // namespace
@@ -289,8 +310,9 @@ void addRoundRecord(CLI::App& round, Session& session) {
       c,
       "stopwalk round record shop.layout.yaml --round 1 --device lathe-1/bar --result pass \\\n"
       "    --check pressed-running=yes --run-down 2.4,2.6,2.5\n\n"
-      "Ends with 0 only once the check is on the disk, 2 if input or usage is wrong, 3 if a file cannot "
-      "be\nread or written, or another is writing.");
+      "Ends with 0 only once the check is on the disk; 2 if input or usage is wrong, or the device failed,\n"
+      "or what is corrected was corrected, meanwhile; 3 if a file cannot be read or written, or another is\n"
+      "writing.");
   c.callback(
       [options, &session] { session.command = [options, &session] { return record(*options, session); }; });
 }

@@ -9,6 +9,7 @@
 #include "app/command_line/text_columns.h"
 #include "core/audit/wording.h"
 #include "core/files/inspection_json.h"
+#include "core/inspection/on_record.h"
 #include "core/inspection/round_progress.h"
 
 namespace stopwalk::app {
@@ -32,12 +33,13 @@ files::ShownRecords shownFor(const Options& options, const Inspected& all, const
     if ((options.round == 0 || rounds[i] == options.round) &&
         (options.device.empty() || records.checks[i].device == options.device))
       shown.checks.push_back(records.checks[i]);
-  for (const inspection::FailedDevice& f : inspection::failedDevices(records, all.schedule, all.asOf(now)))
+  const inspection::OnRecord on_record(records, all.schedule, all.asOf(now));
+  for (const inspection::FailedDevice& f : on_record.failed())
     if (options.device.empty() || f.device == options.device) shown.failed.push_back(f);
   shown.failed = planning::withoutRemoved(shown.failed, *all.input.layout);
   shown.gone = planning::notInLayout(shown.failed, *all.input.layout);
-  for (const Check* c : planning::withoutRemoved(inspection::openActions(records, all.asOf(now)), records,
-                                                 *all.input.layout, now))
+  for (const Check* c :
+       planning::withoutRemoved(on_record.openActions(), on_record.removed(), *all.input.layout))
     if (options.device.empty() || c->device == options.device) shown.actions.push_back(*c);
   return shown;
 }

@@ -31,14 +31,12 @@ QStringList whatItIsNot(const inspection::Check& said, bool is_stop, const inspe
 
 }  // namespace
 
-Counting::Counting(const inspection::Records& records, const inspection::Schedule& schedule,
-                   const layout::Layout& layout, const inspection::AsOf& as_of) {
-  const auto short_passes = inspection::passesShort(records, schedule, as_of);
-  for (const inspection::CheckChain& chain : inspection::chainsOf(records)) {
+Counting::Counting(const inspection::OnRecord& records, const layout::Layout& layout) {
+  const auto short_passes = records.passesShort();
+  for (const inspection::CheckChain& chain : records.chains()) {
     const inspection::Check& said = chain.said();
     if (said.result != inspection::Result::Pass) continue;
-    const auto device = std::ranges::find(as_of.devices, said.device, &inspection::DeviceNow::id);
-    const bool is_stop = inspection::isOfStop(chain, device == as_of.devices.end() ? nullptr : &*device);
+    const bool is_stop = inspection::isOfStop(chain, records.now(said.device));
     const auto pass = short_passes.find(said.number);
     passes_[said.number] =
         whatItIsNot(said, is_stop, pass == short_passes.end() ? nullptr : &pass->second, layout)

@@ -4,7 +4,7 @@
 #include <map>
 
 #include "app/plan/items/check_sign.h"
-#include "core/inspection/schedule.h"
+#include "core/inspection/on_record.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::rounds {
@@ -14,8 +14,7 @@ namespace stopwalk::rounds {
 class Counting {
  public:
   Counting() = default;
-  Counting(const inspection::Records& records, const inspection::Schedule& schedule,
-           const layout::Layout& layout, const inspection::AsOf& as_of);
+  Counting(const inspection::OnRecord& records, const layout::Layout& layout);
 
   // What is to be said behind "pass"; empty: it counts and leaves nothing open, or it is no pass, or was
   // corrected.

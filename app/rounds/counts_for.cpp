@@ -5,8 +5,7 @@
 
 #include "app/rounds/reasons.h"
 #include "app/rounds/words.h"
-#include "core/inspection/check_rules.h"
-#include "core/inspection/person.h"
+#include "core/inspection/tests_of_pass.h"
 
 namespace stopwalk::rounds {
 namespace {
@@ -14,6 +13,8 @@ namespace {
 using inspection::Check;
 using inspection::DeviceNow;
 using inspection::Due;
+using inspection::IfRecorded;
+using inspection::isTest;
 using inspection::LeftOpen;
 using inspection::Result;
 using inspection::Tried;
@@ -23,30 +24,6 @@ struct Words {
 };
 
 constexpr qsizetype kMostNamed = 2;  // the others are seen in the boxes
-
-bool isTest(const Check& pass, Due::What test, const DeviceNow& device) {
-  switch (test) {
-    case Due::What::Pressed:
-      return inspection::passedPressed(pass);
-    case Due::What::Full:
-      return inspection::passedInFull(pass, device.latches);
-    case Due::What::Seen:
-      return device.is_stop ? inspection::testedFor(pass, Tried::Seen).value_or(true)
-                            : inspection::passedSeen(pass);
-    case Due::What::Retest:
-      break;
-  }
-  return inspection::workedAsAsked(pass, device.is_stop);
-}
-
-std::vector<Due::What> testsOf(const DeviceNow& device) {
-  if (device.is_stop) return {Due::What::Pressed, Due::What::Full};
-  return {Due::What::Seen};
-}
-
-void drop(Check& check, Tried test) {
-  std::erase_if(check.tested, [&](const auto& said) { return said.first == test; });
-}
 
 QString listed(const std::vector<Due::What>& tests) {
   QStringList words;
@@ -63,87 +40,97 @@ QString listed(const std::vector<Tried>& tried, const DeviceNow& device) {
 }
 
 QString notTickedText(const Check& pass, std::span<const Due::What> tests, const DeviceNow& device) {
-  return Words::tr("not ticked: %1").arg(listed(notTicked(pass, tests, device), device));
+  return Words::tr("not ticked: %1").arg(listed(inspection::notTicked(pass, tests, device), device));
 }
 
-// Why the failure of the device stays open; none: it is closed, or there is none.
-std::optional<LeftOpen> leftOpen(const Check& pass, const DeviceOn& device, const QString& by) {
-  if (!device.state || !device.state->failed) return std::nullopt;
-  if (!isTest(pass, Due::What::Retest, device.now))
-    return device.now.is_stop ? LeftOpen::NotPressed : LeftOpen::NotSeen;
-  const std::string name = personTyped(by).toStdString();
-  const bool is_same = !name.empty() && inspection::maybeSamePerson(name, device.state->failed->found_by);
-  return device.schedule.retest_by_another && is_same ? std::optional(LeftOpen::SamePerson) : std::nullopt;
+// Behind "it stays failed: "; empty: it does not. What failed by records that are missed is not among those
+// that `then` is of: it asks for a pass that works it.
+QString whyFailed(const Check& check, const IfRecorded& then, const DeviceOn& device,
+                  const layout::Layout& layout) {
+  if (then.after.failed && then.short_of && then.short_of->left_open)
+    return reasonText(*then.short_of, namesOf(layout, then.short_of->not_named));
+  const bool is_missed = device.state && device.state->failed && !then.before.failed;
+  if (!is_missed || isTest(check, Due::What::Retest, device.now)) return {};
+  const auto why = device.now.is_stop ? LeftOpen::NotPressed : LeftOpen::NotSeen;
+  return reasonText({.left_open = why, .failed = device.state->failed}, {});
 }
 
-// Of these tests those that the pass is none of, that are due.
-std::vector<Due::What> leftOf(const std::vector<Due>& due, const Check& pass, const DeviceNow& device) {
-  std::vector<Due::What> left;
+std::vector<Due> dueBy(const inspection::DeviceState& state, const DeviceOn& device) {
+  return inspection::dueOn(std::span(&device.now.id, 1), std::span(&state, 1), device.schedule, device.day);
+}
+
+// Of what stays due that which was tested, though: the check is of too long ago.
+std::vector<Due::What> testedBefore(const std::vector<Due>& due, const Check& pass, const DeviceOn& device) {
+  std::vector<Due::What> old;
   for (const Due& d : due)
-    if (d.what != Due::What::Retest && !isTest(pass, d.what, device)) left.push_back(d.what);
-  return left;
+    if (d.what != Due::What::Retest && !d.despite && isTest(pass, d.what, device.now)) old.push_back(d.what);
+  return old;
+}
+
+// What a correction makes due that was not.
+QString becomesDue(const IfRecorded& then, const DeviceOn& device) {
+  std::vector<Due::What> more;
+  const std::vector<Due> was = dueBy(then.before, device);
+  for (const Due& d : dueBy(then.after, device))
+    if (std::ranges::find(was, d.what, &Due::what) == was.end()) more.push_back(d.what);
+  return more.empty() ? QString()
+                      : Words::tr("Recorded like this, the device becomes due for: %1.").arg(listed(more));
+}
+
+QString countedAs(const IfRecorded& then, const DeviceOn& device) {
+  std::vector<Due::What> counted;
+  for (const Due::What test : inspection::testsOf(device.now, device.schedule))
+    if (std::ranges::find(then.counts, test) != then.counts.end()) counted.push_back(test);
+  return counted.empty() ? Words::tr("It counts as no test.")
+                         : Words::tr("It counts as: %1.").arg(listed(counted));
+}
+
+// What a pass does not do.
+QStringList shortcomings(const Check& check, const IfRecorded& then, const DeviceOn& device,
+                         const layout::Layout& layout) {
+  QStringList said;
+  const QString failed = whyFailed(check, then, device, layout);
+  if (!failed.isEmpty()) said << Words::tr("Recorded like this, it stays failed: %1.").arg(failed);
+  const auto* doubt = then.short_of && then.short_of->not_counted ? &*then.short_of->not_counted : nullptr;
+  if (doubt && then.short_of->left_open != LeftOpen::InDoubt)
+    said << Words::tr("Recorded like this, it does not count: %1.")
+                .arg(reasonText(*doubt, namesOf(layout, doubt->machines)));
+  const std::vector<Due> due = dueBy(then.after, device);
+  if (const auto left = inspection::notTestedBy(check, due, device.now); !left.empty())
+    said << Words::tr("Recorded like this, the device stays due for: %1, %2.")
+                .arg(listed(left), notTickedText(check, left, device.now));
+  if (const auto old = testedBefore(due, check, device); !old.empty() && !doubt)
+    said << Words::tr("Recorded like this, the device stays due for: %1, as the check is of %2.")
+                .arg(listed(old), dayText(check.at.date));
+  return said;
 }
 
 }  // namespace
 
 std::vector<Due> DeviceOn::due() const {
-  if (!state) return {};
-  return inspection::dueOn(std::span(&now.id, 1), std::span(state, 1), schedule, day);
+  return state ? dueBy(*state, *this) : std::vector<Due>();
 }
 
-std::vector<Tried> notTicked(const Check& pass, std::span<const Due::What> tests, const DeviceNow& device) {
-  const auto isAll = [&](const Check& check) {
-    return std::ranges::all_of(tests, [&](Due::What test) { return isTest(check, test, device); });
-  };
-  if (isAll(pass)) return {};
-  const auto wasSo = [&](Tried test) { return inspection::testedFor(pass, test).value_or(false); };
-  std::vector<Tried> left;
-  Check all;
-  all.result = Result::Pass;
-  for (const Tried test : inspection::mayBeTried(device.is_stop)) {
-    const bool is_asked = (test == Tried::Seen) != device.is_stop;  // in one, or apart
-    if (!is_asked && !wasSo(test)) continue;
-    all.tested.emplace_back(test, true);
-    if (!wasSo(test)) left.push_back(test);
+WillCount willCountFor(const Entered& entered, const Check& check, const IfRecorded& then,
+                       const DeviceOn& device, const layout::Layout& layout) {
+  if (!entered.result) return {};
+  if (entered.result != Result::Pass) {
+    const QString more = check.corrects ? becomesDue(then, device) : QString();
+    return {more, !more.isEmpty()};
   }
-  for (std::size_t i = left.size(); i-- > 0;) {
-    Check without = all;
-    drop(without, left[i]);
-    if (!isAll(without)) continue;
-    all = without;
-    left.erase(left.begin() + static_cast<std::ptrdiff_t>(i));
-  }
-  return left;
-}
-
-WillCount willCountFor(const Entered& entered, const DeviceOn& device, const QString& by) {
-  if (entered.result != Result::Pass) return {};
   Entered tried;
   tried.result = entered.result;
   tried.tested = entered.tested;
   if (const QString why = whatIsMissing(tried, device.now.latches); !why.isEmpty()) return {why, true};
-  Check pass;
-  pass.result = Result::Pass;
-  pass.tested = entered.tested;
-  std::vector<Due::What> counted;
-  for (const Due::What test : testsOf(device.now))
-    if (isTest(pass, test, device.now)) counted.push_back(test);
-  QStringList said;
-  if (const auto why = leftOpen(pass, device, by))
-    said << Words::tr("Recorded like this, it stays failed: %1.")
-                .arg(reasonText({.left_open = why, .failed = device.state->failed}, {}));
-  if (const auto left = leftOf(device.due(), pass, device.now); !left.empty())
-    said << Words::tr("Recorded like this, the device stays due for: %1, %2.")
-                .arg(listed(left), notTickedText(pass, left, device.now));
+  QStringList said = shortcomings(check, then, device, layout);
   const bool is_short = !said.isEmpty();
-  said << (counted.empty() ? Words::tr("It counts as no test.")
-                           : Words::tr("It counts as: %1.").arg(listed(counted)));
+  said << countedAs(then, device);
   return {said.join(' '), is_short};
 }
 
 QString stillDueText(const Check& check, const DeviceOn& device) {
   if (check.result != Result::Pass) return {};
-  const auto left = leftOf(device.due(), check, device.now);
+  const auto left = inspection::notTestedBy(check, device.due(), device.now);
   if (left.empty()) return {};
   return Words::tr("%1, %2", "what is due; what was not ticked")
       .arg(listed(left), notTickedText(check, left, device.now));

@@ -2,11 +2,11 @@
 
 #include <QString>
 #include <optional>
-#include <span>
 #include <vector>
 
 #include "app/rounds/entered.h"
-#include "core/inspection/schedule.h"
+#include "core/inspection/on_record.h"
+#include "core/layout/layout.h"
 
 // What a pass counts for by what was tried at it, and what stays due all the same.
 namespace stopwalk::rounds {
@@ -21,18 +21,16 @@ struct DeviceOn {
   std::vector<inspection::Due> due() const;
 };
 
-// The fewest things that would have to be ticked besides for the pass to be each of these tests.
-std::vector<inspection::Tried> notTicked(const inspection::Check& pass,
-                                         std::span<const inspection::Due::What> tests,
-                                         const inspection::DeviceNow& device);
-
-// Before it is recorded, what it will and will not count for, in sentences; of what is no pass nothing.
-// `by`: who inspects, as far as it is typed.
+// Before it is recorded, what it will and will not do, in sentences; of what is neither a pass nor a
+// correction nothing. `entered`: as it stands on the card; `check`: what would be recorded; `then`: what
+// would come of it (core/inspection/on_record.h).
 struct WillCount {
   QString text;
-  bool is_short = false;  // something stays due or failed
+  bool is_short = false;  // something stays, or becomes, due or failed
 };
-WillCount willCountFor(const Entered& entered, const DeviceOn& device, const QString& by);
+WillCount willCountFor(const Entered& entered, const inspection::Check& check,
+                       const inspection::IfRecorded& then, const DeviceOn& device,
+                       const layout::Layout& layout);
 
 // What is due at the device on the day though the check passed, as that did not try all of it: "full test,
 // not ticked: …"; empty: nothing.

@@ -46,15 +46,26 @@ QString whenText(const Check& check, const Check& dated) {
   return check.entered ? DeviceHistory::tr("%1, entered %2").arg(at, rounds::momentText(*check.entered)) : at;
 }
 
-// The places of its checks in the records, the newest first.
-std::vector<std::size_t> checksOf(const std::string& device, const inspection::Records& records) {
-  std::vector<std::size_t> places;
-  for (std::size_t i = records.checks.size(); i-- > 0;)
-    if (records.checks[i].device == device) places.push_back(i);
-  const std::vector<const Check*> dated = inspection::datedBy(records);
-  std::ranges::stable_sort(places, std::ranges::greater(),
-                           [&](std::size_t i) { return inspection::instantOf(dated[i]->at); });
-  return places;
+struct Made {
+  const Check* check = nullptr;
+  const Check* dated = nullptr;  // by which its time is
+  std::size_t corrected_by = 0;  // the number of the check; 0: none
+};
+
+// The newest first.
+std::vector<Made> madeOf(const inspection::Chains& chains) {
+  std::vector<Made> all;
+  for (const inspection::CheckChain* chain : chains)
+    for (const Check* check : chain->checks) {
+      Made& made = all.emplace_back(Made{check, &chain->datedFirst()});
+      for (const Check* other : chain->checks)
+        if (other->corrects == check->number && other->number > check->number)
+          made.corrected_by = other->number;
+    }
+  std::ranges::sort(all, std::ranges::greater(), [](const Made& m) {
+    return std::pair(inspection::instantOf(m.dated->at), m.check->number);
+  });
+  return all;
 }
 
 QString runDownText(const Check& check) {
@@ -135,15 +146,13 @@ void DeviceHistory::showVerb() {
                                : QString());
 }
 
-void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Records& records,
+void DeviceHistory::show(const std::string& device, const QString& name, const inspection::Chains& checks,
                          std::span<const inspection::DeviceState> states,
                          const inspection::Schedule& schedule, const Counting& counting) {
   const std::size_t was = device == device_ ? current() : 0;
   device_ = device;
   list_->clear();
-  const std::vector<std::size_t> by = inspection::correctedBy(records);
-  const std::vector<const Check*> dated = inspection::datedBy(records);
-  for (const std::size_t i : checksOf(device, records)) add(records.checks[i], *dated[i], by[i], counting);
+  for (const Made& made : madeOf(checks)) add(*made.check, *made.dated, made.corrected_by, counting);
   const int count = list_->topLevelItemCount();
   title_->setText(count == 0   ? tr("%1: no check is recorded yet.").arg(name)
                   : count == 1 ? tr("%1: 1 check").arg(name)

@@ -27,7 +27,7 @@ class DeviceHistory : public QWidget {
   explicit DeviceHistory(QWidget* parent = nullptr);
 
   // `name`: of the device, as people call it.
-  void show(const std::string& device, const QString& name, const inspection::Records& records,
+  void show(const std::string& device, const QString& name, const inspection::Chains& checks,
             std::span<const inspection::DeviceState> states, const inspection::Schedule& schedule,
             const Counting& counting);
   // By keyboard, at the check that is picked, or at the newest; false: there is none.

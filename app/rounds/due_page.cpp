@@ -113,8 +113,11 @@ void DuePage::tell(const QString& why, bool save) {
   told_->setText(why);
   told_->setVisible(!why.isEmpty());
   save_first_->setVisible(save);
-  if (save) save_first_->setFocus();
   if (!why.isEmpty()) panels::announce(*told_);
+}
+
+void DuePage::goToSave() {
+  if (!save_first_->isHidden()) save_first_->setFocus();
 }
 
 // Keeps the device that is picked, or the heading.

@@ -28,6 +28,8 @@ class DuePage : public QWidget {
   // Above the button, why no round can be started yet; empty: nothing is said. `save`: it can once the layout
   // is saved, which has a button and the keyboard.
   void tell(const QString& why, bool save);
+  // To the button that saves, if it is there.
+  void goToSave();
   QString told() const { return told_->text(); }
   void pick(const std::string& device);
 

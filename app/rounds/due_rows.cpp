@@ -161,14 +161,13 @@ QString wordOf(Urgency urgency) {
 
 DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
                 const inspection::Records& records, std::span<const inspection::DeviceState> states,
-                const inspection::Schedule& schedule, Date day) {
+                std::span<const inspection::Check* const> open_actions, const inspection::Schedule& schedule,
+                Date day) {
   const auto ids = planning::idsOf(devices);
   const auto by_device =
       dueByDevice(inspection::dueOn(ids, states, schedule, day), layout, devices, records, states, day);
   DueView view;
   view.devices = by_device.size();
-  const auto open_actions = planning::withoutRemoved(
-      inspection::openActions(records, planning::asOf(devices, day)), records, layout, day);
   view.next = inspection::nextDue(ids, states, schedule, day, open_actions);
   DueGroup failed;
   std::map<std::string, std::vector<DueRow>> in;  // by room

@@ -39,6 +39,7 @@ QString summaryOf(const DueView& view, std::size_t devices);
 
 DueView dueView(const layout::Layout& layout, std::span<const planning::InspectedDevice> devices,
                 const inspection::Records& records, std::span<const inspection::DeviceState> states,
-                const inspection::Schedule& schedule, inspection::Date day);
+                std::span<const inspection::Check* const> open_actions, const inspection::Schedule& schedule,
+                inspection::Date day);
 
 }  // namespace stopwalk::rounds

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/inspection/round_progress.h"
+#include "core/planning/round_plan.h"
+
 namespace stopwalk::window {
 namespace {
 
@@ -13,6 +16,18 @@ bool areCalledTheSame(const layout::Layout* a, const layout::Layout* b) {
   });
 }
 
+const layout::Layout& layoutOf(const HeldAgainst& by) {
+  static const layout::Layout kNone;
+  return by.layout ? *by.layout : kNone;
+}
+
+std::vector<UnfinishedRound> unfinishedOf(const inspection::Records& records) {
+  std::vector<UnfinishedRound> all;
+  for (const inspection::Round* round : inspection::unfinishedRounds(records))
+    all.push_back({round, inspection::stillToCheck(*round, records).size()});
+  return all;
+}
+
 }  // namespace
 
 bool HeldAgainst::operator==(const HeldAgainst& other) const {
@@ -20,11 +35,14 @@ bool HeldAgainst::operator==(const HeldAgainst& other) const {
          areCalledTheSame(layout.get(), other.layout.get());
 }
 
-ComeTo::ComeTo(const inspection::Records& records, HeldAgainst held) : by(std::move(held)) {
-  const inspection::AsOf as_of{by.now, by.devices};
-  states = inspection::statesOf(records, by.schedule, as_of);
-  failed = inspection::failedDevices(records, by.schedule, as_of);
-  counting = rounds::Counting(records, by.schedule, by.layout ? *by.layout : layout::Layout(), as_of);
-}
+ComeTo::ComeTo(std::shared_ptr<const inspection::Records> all, HeldAgainst held)
+    : by(std::move(held)),
+      records(std::move(all)),
+      on_record(*records, by.schedule, {by.now, by.devices}),
+      states(on_record.states()),
+      failed(on_record.failed()),
+      counting(on_record, layoutOf(by)),
+      open_actions(planning::withoutRemoved(on_record.openActions(), on_record.removed(), layoutOf(by))),
+      unfinished(unfinishedOf(*records)) {}
 
 }  // namespace stopwalk::window

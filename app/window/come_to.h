@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "app/rounds/counting.h"
-#include "core/inspection/schedule.h"
+#include "core/inspection/on_record.h"
 #include "core/layout/layout.h"
 
 namespace stopwalk::window {
@@ -19,14 +19,23 @@ struct HeldAgainst {
   bool operator==(const HeldAgainst& other) const;
 };
 
-// What they come to by that. Takes a while for those of many years.
-struct ComeTo {
-  ComeTo(const inspection::Records& records, HeldAgainst held);
+struct UnfinishedRound {
+  const inspection::Round* round = nullptr;
+  std::size_t left = 0;  // devices that are still to be checked
+};
 
-  HeldAgainst by;
-  std::vector<inspection::DeviceState> states;
-  std::vector<inspection::FailedDevice> failed;
-  rounds::Counting counting;
+// What they come to by that, and keeps them. Takes a while for those of many years.
+struct ComeTo {
+  ComeTo(std::shared_ptr<const inspection::Records> records, HeldAgainst held);
+
+  const HeldAgainst by;
+  const std::shared_ptr<const inspection::Records> records;
+  const inspection::OnRecord on_record;
+  const std::vector<inspection::DeviceState> states;
+  const std::vector<inspection::FailedDevice> failed;
+  const rounds::Counting counting;
+  const std::vector<const inspection::Check*> open_actions;  // but of what was taken away
+  const std::vector<UnfinishedRound> unfinished;
 };
 
 }  // namespace stopwalk::window

@@ -8,6 +8,8 @@
 #include "app/rounds/open_failure.h"
 #include "app/rounds/order_text.h"
 #include "app/rounds/run_down_timer.h"
+#include "app/rounds/words.h"
+#include "app/window/come_to.h"
 #include "app/window/inspect_place.h"
 
 namespace stopwalk::window {
@@ -147,11 +149,30 @@ std::optional<rounds::DeviceOn> InspectPlace::deviceOn(const std::string& id) {
                           records::momentNow().date};
 }
 
+// As far as it can be said yet; none: the time that is typed cannot be read.
+std::optional<inspection::Check> InspectPlace::wouldBe(const rounds::Entered& entered,
+                                                       const planning::InspectedDevice& device) const {
+  const inspection::Moment now = records::momentNow();
+  const rounds::OnPaper paper = rounds::onPaper(*card_->onPaper(), &*round_.round(), now);
+  if (!paper.why.isEmpty()) return std::nullopt;
+  inspection::Check check = planning::beginCheck(*round_.round(), device, paper.at.value_or(now), {});
+  if (paper.at) check.entered = now;
+  check.tested = entered.tested;
+  check.result = entered.result.value_or(inspection::Result::NotTested);
+  check.inspector = rounds::personTyped(card_->inspector()->text()).toStdString();
+  if (isCorrecting()) check.corrects = correcting_->check;
+  return check;
+}
+
 // Before it is recorded, as a record stays for good.
 void InspectPlace::showCounts() {
-  const auto device = round_.round() ? deviceOn(round_.device()) : std::nullopt;
-  const auto will = device ? rounds::willCountFor(card_->entered(), *device, card_->inspector()->text())
-                           : rounds::WillCount();
+  rounds::WillCount will;
+  const auto on = round_.round() ? deviceOn(round_.device()) : std::nullopt;
+  const rounds::Entered entered = card_->entered();
+  const auto* device = on ? planning::findDevice(found_->devices, round_.device()) : nullptr;
+  if (const auto check = device ? wouldBe(entered, *device) : std::nullopt)
+    will = rounds::willCountFor(entered, *check, asOfToday().come_to->on_record.ifRecorded(*check), *on,
+                                *found_->of.layout);
   card_->showCounts(will.text, will.is_short);
 }
 

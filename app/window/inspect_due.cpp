@@ -6,18 +6,14 @@
 #include "app/rounds/on_plan.h"
 #include "app/rounds/start_form.h"
 #include "app/rounds/words.h"
+#include "app/window/come_to.h"
 #include "app/window/inspect_place.h"
-#include "core/inspection/round_progress.h"
 #include "core/planning/round_plan.h"
 
 namespace stopwalk::window {
 namespace {
 
 constexpr std::size_t kMostLive = 200;  // devices; of more the order takes seconds
-
-inspection::Date today() {
-  return records::momentNow().date;
-}
 
 std::vector<rounds::StartForm::Room> roomsOf(const layout::Layout& layout,
                                              std::span<const planning::InspectedDevice> devices) {
@@ -51,7 +47,9 @@ void InspectPlace::showOnPlan() {
   if (!is_here_ || !found_ || source_.path.isEmpty()) return emit onPlan(std::nullopt);
   const auto legs = round_.round() && isWayFound() ? std::span(found_->way.legs)
                                                    : std::span<const planning::InspectionLeg>();
-  const rounds::ByRecords by{found_->devices, recordsNow(), counting(), states(), source_.schedule, today()};
+  const AsOf& as_of = asOfToday();
+  const rounds::ByRecords by{found_->devices, recordsNow(),     as_of.come_to->counting,
+                             as_of.states,    source_.schedule, as_of.day};
   plan::InspectedOnPlan shown =
       round_.round() ? rounds::roundOnPlan(round_, legs, by) : rounds::dueOnPlan(by);
   if (is_of_before_) shown.title = tr("Of before", "signs on the plan");
@@ -69,23 +67,24 @@ void InspectPlace::showDue() {
 }
 
 void InspectPlace::fillDue() {
-  if (whyNotYet().isEmpty() && !due_->told().isEmpty()) due_->tell({}, false);
+  if (!due_->told().isEmpty()) tellWhyNot(source_.path.isEmpty() ? QString() : whyNotYet());
   if (source_.path.isEmpty()) return due_->showNothing(whyNotYet(), true);
   if (!found_) return;
-  const auto view =
-      rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), states(), source_.schedule, today());
+  const AsOf& as_of = asOfToday();
+  const auto view = rounds::dueView(*found_->of.layout, found_->devices, recordsNow(), as_of.states,
+                                    as_of.come_to->open_actions, source_.schedule, as_of.day);
   if (found_->devices.empty() && view.groups.empty())
     return due_->showNothing(
         tr("There is no stop device on the plan yet. Draw one (Alt+1): what is due stands here then."),
         false);
   std::vector<rounds::DuePage::OpenRound> open;
-  for (const inspection::Round* round : inspection::unfinishedRounds(recordsNow()))
-    open.push_back({round->number,
-                    tr("Round %1, %2, %3: %4 of %5 checked")
-                        .arg(QString::number(round->number), rounds::shortMomentText(round->at),
-                             QString::fromStdString(round->by))
-                        .arg(round->devices.size() - inspection::stillToCheck(*round, recordsNow()).size())
-                        .arg(round->devices.size())});
+  for (const auto& [round, left] : as_of.come_to->unfinished)
+    open.push_back(
+        {round->number, tr("Round %1, %2, %3: %4 of %5 checked")
+                            .arg(QString::number(round->number), rounds::shortMomentText(round->at),
+                                 QString::fromStdString(round->by))
+                            .arg(round->devices.size() - left)
+                            .arg(round->devices.size())});
   due_->show(view, open, rounds::summaryOf(view, found_->devices.size()));
 }
 
@@ -94,7 +93,14 @@ void InspectPlace::tellNotYet(const QString& why) {
   emit said(why);
   if (side_->currentWidget() != due_) showDue();
   if (source_.path.isEmpty()) return due_->saveButton()->setFocus();  // the page says why
-  due_->tell(why, read_->unreadable.empty() && source_.hash.empty());
+  tellWhyNot(why);
+  due_->goToSave();
+}
+
+// What saving would help with has a button for that.
+void InspectPlace::tellWhyNot(const QString& why) {
+  if (why != due_->told())
+    due_->tell(why, !why.isEmpty() && read_->unreadable.empty() && source_.hash.empty());
 }
 
 // Saving may be left, or fail, which the window tells: then it is asked for again.

@@ -4,6 +4,7 @@
 #include "app/rounds/check_card.h"
 #include "app/rounds/device_history.h"
 #include "app/rounds/words.h"
+#include "app/window/come_to.h"
 #include "app/window/inspect_place.h"
 #include "core/planning/round_plan.h"
 
@@ -19,8 +20,9 @@ void InspectPlace::showHistory() {
   const auto* device = found_ ? planning::findDevice(found_->devices, id) : nullptr;
   history_->setVisible(device && !source_.path.isEmpty());
   if (!device) return history_->forget();
-  history_->show(id, rounds::nameOf(*found_->of.layout, *device), recordsNow(), states(), source_.schedule,
-                 counting());
+  const AsOf& today = asOfToday();
+  history_->show(id, rounds::nameOf(*found_->of.layout, *device), today.come_to->on_record.of(id),
+                 today.states, source_.schedule, today.come_to->counting);
 }
 
 void InspectPlace::goToHistory() {

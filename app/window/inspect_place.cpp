@@ -107,6 +107,8 @@ void InspectPlace::connectPages() {
   connect(start_, &rounds::StartForm::left, this, &InspectPlace::showDue);
   connect(card_, &rounds::CheckCard::changed, this, &InspectPlace::cardChanged);
   connect(card_->inspector(), &QLineEdit::editingFinished, this, &InspectPlace::nameTyped);
+  connect(card_->inspector(), &QLineEdit::textEdited, this, &InspectPlace::showCounts);
+  connect(card_->onPaper(), &QLineEdit::textChanged, this, &InspectPlace::showCounts);
   connect(card_, &rounds::CheckCard::recordWanted, this, &InspectPlace::record);
   connect(card_, &rounds::CheckCard::moveWanted, this, &InspectPlace::goBy);
   connect(card_, &rounds::CheckCard::leaveWanted, this, &InspectPlace::leaveRound);
@@ -182,16 +184,16 @@ inspection::AsOf InspectPlace::asOfLayout() const {
 const InspectPlace::AsOf& InspectPlace::asOfToday() {
   const inspection::Date today = records::momentNow().date;
   if (as_of_ && as_of_->day == today) return *as_of_;
-  as_of_.emplace(AsOf{today, {}, beside_ ? beside_->comeTo(source_.schedule) : nullptr});
-  if (as_of_->come_to) as_of_->states = as_of_->come_to->states;
+  static const auto kNone =
+      std::make_shared<const ComeTo>(std::make_shared<inspection::Records>(), HeldAgainst{});
+  as_of_.emplace(AsOf{today, {}, beside_ ? beside_->comeTo(source_.schedule) : kNone});
+  as_of_->states = as_of_->come_to->states;
   rounds::addMissedFailures(as_of_->states, failed());
   return *as_of_;
 }
 
 const rounds::Counting& InspectPlace::counting() {
-  static const rounds::Counting kNone;
-  const auto& come_to = asOfToday().come_to;
-  return come_to ? come_to->counting : kNone;
+  return asOfToday().come_to->counting;
 }
 
 const std::vector<inspection::FailedDevice>& InspectPlace::failed() const {

@@ -100,6 +100,7 @@ class InspectPlace : public QObject {
   void fillDue();
   bool isWayFound() const;
   void showDue();
+  void tellWhyNot(const QString& why);
   void tellNotYet(const QString& why);
   void saveAndStart();
   void askOrder();
@@ -112,6 +113,8 @@ class InspectPlace : public QObject {
   void nameTyped();
   void dropOfAnother(const rounds::Entered& old);
   void showCard();
+  std::optional<inspection::Check> wouldBe(const rounds::Entered& entered,
+                                           const planning::InspectedDevice& device) const;
   void showCounts();
   std::optional<rounds::DeviceOn> deviceOn(const std::string& id);
   void roundChanged();
@@ -176,7 +179,7 @@ class InspectPlace : public QObject {
   struct AsOf {
     inspection::Date day{};
     std::vector<inspection::DeviceState> states;  // with what is missed
-    std::shared_ptr<const ComeTo> come_to;        // null: there are no records yet
+    std::shared_ptr<const ComeTo> come_to;
   };
   inspection::AsOf asOfLayout() const;
   const AsOf& asOfToday();

@@ -129,15 +129,15 @@ void InspectPlace::write(inspection::Check check) {
   check.at = paper.at.value_or(now);
   if (paper.at) check.entered = now;
   check.inspector = by.toStdString();
-  if (const auto over = inspection::overBeforeItBegan(check))
-    return refuse(tr("%1 is before the check: the last day of what is tagged out or to be done is expected.")
-                      .arg(QString::fromStdString(inspection::dateText(*over))));
   if (isCorrecting()) {
     if (const auto fault =
             inspection::correctionFault(recordsNow(), correcting_->check, check.device, check.round))
       return refuse(rounds::whyNotCorrected(*fault, correcting_->check));
     check.corrects = correcting_->check;
   }
+  if (const auto over = inspection::overBeforeItBegan(check, recordsNow()))
+    return refuse(tr("%1 is before the check: the last day of what is tagged out or to be done is expected.")
+                      .arg(QString::fromStdString(inspection::dateText(*over))));
   keepDraft();
   writing_ = shown_;
   card_->setWriting(true);

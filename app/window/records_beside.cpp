@@ -21,6 +21,12 @@ bool goesOn(const records::ReadRecords& now, const records::ReadRecords& known) 
   return is.size() >= was.size() && std::equal(was.begin(), was.end(), is.begin());
 }
 
+std::shared_ptr<const ComeTo> comeToOf(const std::shared_ptr<const records::ReadRecords>& read,
+                                       HeldAgainst held) {
+  return std::make_shared<const ComeTo>(std::shared_ptr<const inspection::Records>(read, &read->log.records),
+                                        std::move(held));
+}
+
 }  // namespace
 
 RecordsBeside::RecordsBeside(QObject* parent)
@@ -30,12 +36,14 @@ RecordsBeside::RecordsBeside(QObject* parent)
           [this](const std::string& layout, const auto& give) {
             Answer answer{std::make_shared<const records::ReadRecords>(records::readRecords(layout)),
                           nullptr};
+            if (!give.isWanted()) return;
             HeldAgainst held;
             {
               const std::lock_guard lock(holding_);
-              held = hold_;  // as it is by now
+              held = hold_;
             }
-            answer.come_to = std::make_shared<const ComeTo>(answer.read->log.records, std::move(held));
+            held.now = records::momentNow();  // none of what was read is of later
+            answer.come_to = comeToOf(answer.read, std::move(held));
             give(std::move(answer));
           },
           [this](std::shared_ptr<const Answer> answer) { take(*answer); },
@@ -101,7 +109,7 @@ void RecordsBeside::holdAgainst(const inspection::Schedule& schedule) {
 
 std::shared_ptr<const ComeTo> RecordsBeside::comeTo(const inspection::Schedule& schedule) {
   HeldAgainst now = heldAgainst(schedule);
-  if (!come_to_ || come_to_->by != now) come_to_ = std::make_shared<const ComeTo>(records(), std::move(now));
+  if (!come_to_ || come_to_->by != now) come_to_ = comeToOf(read_, std::move(now));
   return come_to_;
 }
 

@@ -1,5 +1,8 @@
 #include "core/inspection/check_rules.h"
 
+#include <algorithm>
+
+#include "core/inspection/check_chain.h"
 #include "core/inspection/schedule.h"
 
 namespace stopwalk::inspection {
@@ -18,11 +21,14 @@ std::optional<Tried> contradictsPass(const Check& check, bool latches) {
   return std::nullopt;
 }
 
-std::optional<Date> overBeforeItBegan(const Check& check) {
+std::optional<Date> overBeforeItBegan(const Check& check, const Records& records) {
+  Date day = check.at.date;
+  if (const Check* old = check.corrects ? records.findCheck(*check.corrects, check.device) : nullptr)
+    day = std::min(day, datedBy(records)[static_cast<std::size_t>(old - records.checks.data())]->at.date);
   const auto tagged_until = check.tagged_out ? check.tagged_out->until : std::nullopt;
   const auto due = check.corrective ? check.corrective->due : std::nullopt;
-  for (const auto& day : {tagged_until, due})
-    if (day && *day < check.at.date) return day;
+  for (const auto& until : {tagged_until, due})
+    if (until && *until < day) return until;
   return std::nullopt;
 }
 

@@ -18,9 +18,9 @@ std::span<const Tried> mayBeTried(bool is_stop);
 // device is of a kind that stays in when pressed.
 std::optional<Tried> contradictsPass(const Check& check, bool latches = false);
 
-// The day until which its machine is tagged out, or something is to be done, where that is before the check;
-// none: there is no such.
-std::optional<Date> overBeforeItBegan(const Check& check);
+// The day until which its machine is tagged out, or something is to be done, where that is before the check,
+// or before the one that it corrects; none: there is no such.
+std::optional<Date> overBeforeItBegan(const Check& check, const Records& records);
 
 // Whether it says that the device passed what closes a failure: a stop that it was worked, and nothing
 // against that whatever its kind was then; what is no stop that it was looked at.

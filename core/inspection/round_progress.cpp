@@ -5,18 +5,28 @@
 #include <ranges>
 #include <set>
 
-#include "core/inspection/check_chain.h"
 #include "core/inspection/schedule.h"
 
 namespace stopwalk::inspection {
 
 // A correction says something else of the check that it corrects, and is no newer one.
 std::map<std::string, const Check*> checksIn(const Records& records, std::size_t round) {
-  const std::vector<CheckChain> chains = chainsOf(records);
-  std::map<std::string, const Check*> last;
-  for (const CheckChain& chain : chains)
-    if (chain.first().round == round) last[chain.first().device] = &chain.said();
-  return last;
+  struct Said {
+    std::size_t first = 0;  // of its chain, in the records
+    const Check* check = nullptr;
+  };
+  const std::vector<std::size_t> corrects = placesCorrected(records);
+  std::vector<std::size_t> first(corrects.size());
+  std::map<std::string, Said> last;
+  for (std::size_t i = 0; i < first.size(); ++i) {
+    first[i] = corrects[i] == i ? i : first[corrects[i]];
+    if (records.checks[first[i]].round != round) continue;
+    Said& said = last[records.checks[i].device];
+    if (!said.check || said.first <= first[i]) said = {first[i], &records.checks[i]};
+  }
+  std::map<std::string, const Check*> checks;
+  for (const auto& [device, said] : last) checks.emplace(device, said.check);
+  return checks;
 }
 
 std::vector<std::string> stillToCheck(const Round& round, const Records& records) {

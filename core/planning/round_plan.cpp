@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "core/inspection/on_record.h"
+
 namespace stopwalk::planning {
 namespace {
 
@@ -47,10 +49,9 @@ std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::Fai
 }
 
 std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
-                                                     const inspection::Records& records,
-                                                     const layout::Layout& layout,
-                                                     const inspection::Now& now) {
-  const std::set<std::string> ids = idsIn(layout), removed = inspection::removedDevices(records, now);
+                                                     const std::set<std::string>& removed,
+                                                     const layout::Layout& layout) {
+  const std::set<std::string> ids = idsIn(layout);
   std::erase_if(actions, [&](const inspection::Check* c) {
     return removed.contains(c->device) && !ids.contains(c->device);
   });
@@ -63,7 +64,8 @@ inspection::Bundle bundleOf(const inspection::Records& records, const inspection
   inspection::Bundle bundle = inspection::bundleOf(records, schedule, from, to, as_of);
   bundle.failed = withoutRemoved(std::move(bundle.failed), layout);
   bundle.open_actions.clear();
-  for (const auto* c : withoutRemoved(inspection::openActions(records, as_of), records, layout, as_of.now))
+  const inspection::OnRecord on_record(records, schedule, as_of);
+  for (const auto* c : withoutRemoved(on_record.openActions(), on_record.removed(), layout))
     bundle.open_actions.push_back(*c);
   return bundle;
 }

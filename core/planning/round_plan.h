@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <vector>
@@ -40,9 +41,8 @@ std::vector<inspection::FailedDevice> withoutRemoved(std::vector<inspection::Fai
                                                      const layout::Layout& layout);
 // The same of checks that ask for something to be done.
 std::vector<const inspection::Check*> withoutRemoved(std::vector<const inspection::Check*> actions,
-                                                     const inspection::Records& records,
-                                                     const layout::Layout& layout,
-                                                     const inspection::Now& now);
+                                                     const std::set<std::string>& removed,
+                                                     const layout::Layout& layout);
 // The records of a period, with what is open now but of devices that were said to be removed.
 inspection::Bundle bundleOf(const inspection::Records& records, const inspection::Schedule& schedule,
                             inspection::Date from, inspection::Date to, const inspection::AsOf& as_of,

@@ -5751,6 +5751,18 @@
         <comment>what is due; what was not ticked</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Recorded like this, the device becomes due for: %1.</source>
+        <translation>So eingetragen wird am Gerät fällig: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, it does not count: %1.</source>
+        <translation>So eingetragen zählt es nicht: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, the device stays due for: %1, as the check is of %2.</source>
+        <translation>So eingetragen bleibt am Gerät fällig: %1, denn die Prüfung ist vom %2.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5873,6 +5885,10 @@
     <message>
         <source>It was corrected already: correct the one in its place.</source>
         <translation>Sie ist schon berichtigt: die berichtigen, die an ihre Stelle trat.</translation>
+    </message>
+    <message>
+        <source>%1 (1 run)</source>
+        <translation>%1 (1 Messung)</translation>
     </message>
 </context>
 <context>
@@ -8349,6 +8365,10 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     <message>
         <source>Lines of it that cannot be read any more: %1. What failed by them is not known.</source>
         <translation>Zeilen darin, die nicht mehr zu lesen sind: %1. Was nach ihnen nicht bestanden hat, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 are not as they were when they were last read.</source>
+        <translation>Die Prüfaufzeichnungen in %1 sind nicht so, wie sie zuletzt gelesen wurden.</translation>
     </message>
 </context>
 <context>

@@ -5751,6 +5751,18 @@
         <comment>what is due; what was not ticked</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Recorded like this, the device becomes due for: %1.</source>
+        <translation>Registrado así, pasa a estar pendiente en el dispositivo: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, it does not count: %1.</source>
+        <translation>Registrado así, no cuenta: %1.</translation>
+    </message>
+    <message>
+        <source>Recorded like this, the device stays due for: %1, as the check is of %2.</source>
+        <translation>Registrado así, queda pendiente en el dispositivo: %1, porque la comprobación es del %2.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::rounds::DeviceHistory</name>
@@ -5873,6 +5885,10 @@
     <message>
         <source>It was corrected already: correct the one in its place.</source>
         <translation>Ya fue corregida: corrija la que está en su lugar.</translation>
+    </message>
+    <message>
+        <source>%1 (1 run)</source>
+        <translation>%1 (1 medición)</translation>
     </message>
 </context>
 <context>
@@ -8349,6 +8365,10 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>Lines of it that cannot be read any more: %1. What failed by them is not known.</source>
         <translation>Líneas que ya no se pueden leer: %1. Lo que falló según ellas no se sabe.</translation>
+    </message>
+    <message>
+        <source>The inspection records in %1 are not as they were when they were last read.</source>
+        <translation>Los registros de inspección en %1 no están como cuando se leyeron por última vez.</translation>
     </message>
 </context>
 <context>

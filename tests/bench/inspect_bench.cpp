@@ -101,10 +101,11 @@ int run() {
   const auto states = inspection::statesOf(records, schedule, as_of);
   tell("alone: what the records come to for each device", 9,
        [&](int) { inspection::statesOf(records, schedule, as_of); });
-  tell("alone: which passes count", 9, [&](int) { rounds::Counting(records, schedule, layout, as_of); });
+  tell("alone: which passes count", 9,
+       [&](int) { rounds::Counting(inspection::OnRecord(records, schedule, as_of), layout); });
   tell("alone: what failed", 9, [&](int) { inspection::failedDevices(records, schedule, as_of); });
   tell("alone: what is due", 9,
-       [&](int) { rounds::dueView(layout, devices, records, states, schedule, today); });
+       [&](int) { rounds::dueView(layout, devices, records, states, {}, schedule, today); });
   tell("window, what is due: the records are read again", 9, [&](int i) {
     QFile grown(QString::fromStdString(file));
     if (grown.open(QIODevice::Append)) grown.write(i % 2 ? "\n" : " ");

@@ -28,6 +28,25 @@ TEST_F(RoundDoubts, WhatIsStillToBeDoneFallsDueToo) {
             std::string::npos);
 }
 
+// What was to be done by then may have been done since.
+TEST_F(RoundDoubts, AFailureIsCorrectedAfterItsDayHasGoneBy) {
+  open();
+  const std::vector<std::string> told = {"--corrective", "mend", "--owner", "Bo", "--fix-by", "2026-03-09"};
+  ASSERT_EQ(record("saw/stop", "fail", told).exit, kDone);
+  now = "2026-03-20T09:15:00+01:00";
+  EXPECT_EQ(record("saw/stop", "fail", told).exit, kWrong) << "that is another failure";
+  std::vector<std::string> correction = told;
+  correction.insert(correction.end(), {"--corrects", "2"});
+  const Ran ran = record("saw/stop", "fail", correction);
+  EXPECT_EQ(ran.exit, kDone) << ran.err;
+  correction = {"--tagged-out-by", "Bo", "--tagged-out-until", "2026-03-01", "--corrects", "3"};
+  const Ran before = record("saw/stop", "fail", correction);
+  EXPECT_EQ(before.exit, kWrong);
+  EXPECT_NE(before.err.find("--tagged-out-until 2026-03-01: that is before the check that is corrected"),
+            std::string::npos)
+      << before.err;
+}
+
 TEST_F(RoundDoubts, WhatDoesNotStayInHasNotPassedIfItsKindDoes) {
   open();
   const std::string before = log();

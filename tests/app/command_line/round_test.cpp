@@ -46,7 +46,7 @@ TEST_F(RoundCommand, APassThatLeavesATestDueSaysForWantOfWhat) {
   EXPECT_TRUE(one_missing.out.ends_with("\n" + full + "pressed-running\n")) << one_missing.out;
   const Ran as_json = pass(all, {"--format", "json"});
   EXPECT_EQ(nlohmann::json::parse(as_json.out)["n"], 4);
-  EXPECT_EQ(as_json.err, full + "pressed-running\n");
+  EXPECT_EQ(as_json.err, "stopwalk: " + full + "pressed-running\n");
   all.push_back("pressed-running=yes");
   EXPECT_EQ(pass(all).out.find("still due"), std::string::npos);
   EXPECT_EQ(pass({}).out.find("still due"), std::string::npos) << "not yet";

@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include "app/rounds/due_rows.h"
+#include "app/rounds/words.h"
+#include "core/inspection/tests_of_pass.h"
 #include "core/planning/round_plan.h"
 
 namespace stopwalk::rounds {
@@ -12,6 +14,7 @@ namespace {
 using inspection::Check;
 using inspection::DeviceNow;
 using inspection::Due;
+using inspection::notTicked;
 using inspection::Result;
 using inspection::Tried;
 using What = Due::What;
@@ -100,8 +103,20 @@ class CountsFor : public testing::Test {
     Entered entered;
     entered.result = result;
     for (const Tried test : ticked) entered.tested.emplace_back(test, true);
-    return willCountFor(entered, on(day), by).text;
+    Check check = passOf(entered.tested);
+    check.device = device.id;
+    check.machines = device.machines;
+    check.at = *inspection::parseMoment(std::string(made_on.empty() ? day : made_on) + "T10:15:00+01:00");
+    if (!made_on.empty()) check.entered = *inspection::parseMoment(std::string(day) + "T12:00:00+01:00");
+    check.inspector = personTyped(by).toStdString();
+    check.result = result;
+    if (corrects) check.corrects = corrects;
+    const DeviceOn now = on(day);
+    const inspection::OnRecord on_record(records, schedule, planning::asOf(std::vector{device}, now.day));
+    return willCountFor(entered, check, on_record.ifRecorded(check), now, {}).text;
   }
+  std::string made_on;       // on paper; empty: at once
+  std::size_t corrects = 0;  // 0: none
   const std::vector<Tried> all{std::begin(kAsked), std::end(kAsked)};
   const std::vector<Tried> but_power{all.begin(), all.end() - 1};
 
@@ -147,20 +162,65 @@ TEST_F(CountsFor, AFailureThatStaysOpenIsSaidBefore) {
   EXPECT_EQ(will("2026-03-03", {Tried::Pressed}, "Bo Example"), "It counts as: press.");
 }
 
+TEST_F(CountsFor, ACorrectionClosesNoFailureAndSaysSo) {
+  record(Result::Fail, "2026-03-02", {Tried::Pressed});
+  record(Result::NotTested, "2026-03-03", {});
+  corrects = 2;
+  EXPECT_EQ(will("2026-03-04", all).left(76),
+            "Recorded like this, it stays failed: a correction undoes no failure. It coun");
+}
+
+TEST_F(CountsFor, ACorrectionSaysWhatItMakesDue) {
+  record(Result::Pass, "2026-03-02", all);
+  corrects = 1;
+  EXPECT_EQ(will("2026-03-03", {}, "Ada Example", Result::NotTested),
+            "Recorded like this, the device becomes due for: press, full test.");
+  EXPECT_EQ(will("2026-03-03", all), "It counts as: press, full test.");
+  corrects = 0;
+  EXPECT_EQ(will("2026-03-03", {}, "Ada Example", Result::NotTested), "");
+}
+
+TEST_F(CountsFor, APassFromPaperIsOfItsOwnDay) {
+  record(Result::Fail, "2026-03-02", {Tried::Pressed});
+  made_on = "2026-03-01";
+  EXPECT_TRUE(will("2026-03-03", all).startsWith("Recorded like this, it stays failed: by the times given"))
+      << will("2026-03-03", all).toStdString();
+  records.checks.clear();
+  made_on = "2026-01-05";
+  EXPECT_EQ(will("2026-03-03", all),
+            "Recorded like this, the device stays due for: press, as the check is of 5 Jan 2026. It counts "
+            "as: press, full test.");
+}
+
+TEST_F(CountsFor, ALookOfAStopCountsWhereLooksAreFollowed) {
+  record(Result::Pass, "2026-03-02", all);
+  EXPECT_TRUE(will("2026-03-03", {Tried::Clear, Tried::Legible}).endsWith("It counts as no test."));
+  schedule.seen_days = 1;
+  EXPECT_EQ(will("2026-03-03", {Tried::Clear, Tried::Legible}), "It counts as: look.");
+}
+
+TEST_F(CountsFor, WhoeverPassesItSecondClosesWhatNobodyKnownFound) {
+  schedule.retest_by_another = true;
+  record(Result::Fail, "2026-03-02", {Tried::Pressed});
+  records.checks.back().inspector = "";
+  EXPECT_TRUE(will("2026-03-03", all, "Ada Example").contains("it stays failed")) << "one of two";
+  record(Result::Pass, "2026-03-03", all);
+  EXPECT_FALSE(will("2026-03-04", all, "Bo Sample").contains("failed"));
+}
+
 TEST_F(CountsFor, TheDueListSaysWhyItIsDueThoughItWasChecked) {
   layout::Layout layout;
   const auto row = [&](const char* day) {
     const DeviceOn now = on(day);
-    return dueView(layout, std::vector{device}, records, states, schedule, now.day)
+    return dueView(layout, std::vector{device}, records, states, {}, schedule, now.day)
         .groups.at(0)
         .rows.at(0)
         .text;
   };
   record(Result::Pass, "2026-03-02", but_power);
-  EXPECT_TRUE(
-      row("2026-03-03")
-          .endsWith("full test never passed (check 1 of 2 Mar 2026, not ticked: \"Stays stopped when "
-                    "power returns\")"))
+  EXPECT_TRUE(row("2026-03-03")
+                  .endsWith("full test never passed (check 1 of 2 Mar 2026, not ticked: \"Stays stopped when "
+                            "power returns\")"))
       << row("2026-03-03").toStdString();
   EXPECT_EQ(stillDueText(records.checks[0], on("2026-03-03")),
             "full test, not ticked: \"Stays stopped when power returns\"");

@@ -39,8 +39,9 @@ class OnThePlanOfADay : public testing::Test {
   plan::InspectedOnPlan::Device shown(const char* on) {
     const std::vector devices{device};
     const inspection::AsOf as_of = planning::asOf(devices, day(on));
-    const Counting counting(records, schedule, {}, as_of);
-    const auto states = inspection::statesOf(records, schedule, as_of);
+    const inspection::OnRecord on_record(records, schedule, as_of);
+    const Counting counting(on_record, {});
+    const auto states = on_record.states();
     return dueOnPlan({devices, records, counting, states, schedule, as_of.now.day}).devices.at(device.id);
   }
 

@@ -32,8 +32,9 @@ class OpenFailure : public testing::Test {
   QString why() { return whyStillFailed(pass(), records, schedule, {kToday}); }
   Check& pass() { return records.checks[1]; }
   plan::InspectedOnPlan onPlan(const RoundUnderWay& round) {
-    const auto states = inspection::statesOf(records, schedule, {kToday});
-    const Counting counting(records, schedule, {}, {kToday});
+    const inspection::OnRecord on_record(records, schedule, {kToday});
+    const Counting counting(on_record, {});
+    const auto states = on_record.states();
     return roundOnPlan(round, {}, {{}, records, counting, states, schedule, kToday});
   }
 
@@ -95,7 +96,9 @@ TEST_F(OpenFailure, StaysOpenAfterWhatCountsForNothing) {
 
 // In the history of the device, and wherever the check is shown.
 TEST_F(OpenFailure, IsSaidBehindThePassThatLeavesItOpen) {
-  const auto but = [&] { return Counting(records, schedule, {}, {kToday}).but(pass()).toStdString(); };
+  const auto but = [&] {
+    return Counting(inspection::OnRecord(records, schedule, {kToday}), {}).but(pass()).toStdString();
+  };
   EXPECT_EQ(but(), "");
   pass().inspector = "Ada Example";
   schedule.retest_by_another = true;

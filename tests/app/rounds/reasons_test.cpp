@@ -75,7 +75,7 @@ TEST(WhatIsDueNext, IsTheDayOfAnActionToo) {
   check.result = inspection::Result::NotTested;
   check.corrective = {"clear it", "Bo Example", inspection::parseDate("2026-03-20")};
   records.checks.push_back(check);
-  const DueView view = dueView({}, {}, records, {}, {}, kDay);
+  const DueView view = dueView({}, {}, records, {}, inspection::openActions(records, {kDay}), {}, kDay);
   EXPECT_EQ(view.next, inspection::parseDate("2026-03-20"));
   EXPECT_EQ(summaryOf(view, 0), "Nothing is due until 20 Mar 2026.");
 }

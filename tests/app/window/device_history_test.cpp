@@ -212,8 +212,11 @@ TEST(DeviceHistoryOf, SaysOfWhichDeviceTheCheckIsThatIsToBeCorrected) {
   DeviceHistory history;
   std::pair<std::size_t, std::string> wanted;
   QObject::connect(&history, &DeviceHistory::correctWanted,
-                   [&](std::size_t number, const std::string& device) { wanted = {number, device}; });
-  history.show("saw/stop", "Saw: stop", records, {}, {}, {});
+                   [&](std::size_t number, const std::string& device) {
+                     wanted = {number, device};
+                   });
+  const inspection::OnRecord on_record(records, {}, {});
+  history.show("saw/stop", "Saw: stop", on_record.of("saw/stop"), {}, {}, {});
   history.list()->setCurrentItem(history.list()->topLevelItem(0));
   history.correctButton()->click();
   EXPECT_EQ(wanted, std::pair(std::size_t{7}, std::string("saw/stop")));
@@ -237,8 +240,8 @@ TEST(DeviceHistoryOf, IsByTheTimeThatEachCheckGives) {
   add("saw/stop", "2026-03-02T09:00:00+00:00");
   add("saw/other", "2026-03-02T09:00:00+00:00");
   DeviceHistory history;
-  history.show("saw/stop", "Saw", records,
-               inspection::statesOf(records, {}, {*inspection::parseDate("2026-06-01")}), {}, {});
+  const inspection::OnRecord on_record(records, {}, {*inspection::parseDate("2026-06-01")});
+  history.show("saw/stop", "Saw", on_record.of("saw/stop"), on_record.states(), {}, {});
   ASSERT_EQ(history.list()->topLevelItemCount(), 3);
   const auto number = [&](int row) { return history.list()->topLevelItem(row)->text(0).section('.', 0, 0); };
   EXPECT_EQ(number(0), "4") << "09:00 in UTC is after 09:15 at +01:00";

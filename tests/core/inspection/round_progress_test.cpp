@@ -158,5 +158,26 @@ TEST(CheckRules, ACorrectionIsOfTheSameRound) {
             (CorrectionFault{CannotCorrect::OtherRound, "a", 0, 1}));
 }
 
+// What was to be done by a day may have been done since.
+TEST(OverBeforeItBegan, IsHeldAgainstTheCheckThatIsCorrected) {
+  Records records;
+  Check fail;
+  fail.number = 2, fail.device = "saw/stop", fail.result = Result::Fail;
+  fail.at.date = *parseDate("2026-11-01");
+  fail.corrective = Corrective{"mend it", "Bo Sample", parseDate("2026-11-10")};
+  records.checks = {fail};
+  EXPECT_FALSE(overBeforeItBegan(fail, {}));
+  Check later = fail;
+  later.number = 3, later.at.date = *parseDate("2026-11-27");
+  EXPECT_EQ(overBeforeItBegan(later, records), parseDate("2026-11-10"));
+  later.corrects = 2;
+  EXPECT_FALSE(overBeforeItBegan(later, records));
+  later.corrective->due = parseDate("2026-10-31");
+  EXPECT_EQ(overBeforeItBegan(later, records), parseDate("2026-10-31"));
+  later.corrective.reset();
+  later.tagged_out = TagOut{"Bo Sample", parseDate("2026-10-31")};
+  EXPECT_EQ(overBeforeItBegan(later, records), parseDate("2026-10-31"));
+}
+
 }  // namespace
 }  // namespace stopwalk::inspection
