@@ -239,6 +239,7 @@ void AuditPlace::setAge(panels::Age age) {
     for (QWidget* widget : {static_cast<QWidget*>(why_), static_cast<QWidget*>(&suppose_->summaryLine())})
       panels::showPale(*widget, is_pale);
   findings_->setAge(age);
+  accepting_->setAge(age);
   stations_->setAge(age);
   showSummary();
 }

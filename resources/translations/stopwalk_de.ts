@@ -4060,6 +4060,18 @@
         <source>That is more than %1 years from now. Type a day up to %2; what stands longer is a matter for the rules.</source>
         <translation>Das ist in mehr als %1 Jahren. Einen Tag bis %2 eingeben; was länger bestehen soll, gehört in die Regeln.</translation>
     </message>
+    <message>
+        <source>What is found is being computed anew. Accept it again in a moment.</source>
+        <translation>Was gefunden wird, wird gerade neu berechnet. In einem Augenblick noch einmal hinnehmen.</translation>
+    </message>
+    <message>
+        <source>This is found no more: something was changed meanwhile. There is nothing to accept.</source>
+        <translation>Das wird nicht mehr gefunden: Inzwischen wurde etwas geändert. Es gibt nichts hinzunehmen.</translation>
+    </message>
+    <message>
+        <source>It is found otherwise by now: read it above, and accept it if it may stand like that.</source>
+        <translation>Das wird inzwischen anders gefunden: oben lesen, und hinnehmen, wenn es so bestehen darf.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Accepting</name>

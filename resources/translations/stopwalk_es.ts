@@ -4060,6 +4060,18 @@
         <source>That is more than %1 years from now. Type a day up to %2; what stands longer is a matter for the rules.</source>
         <translation>Eso es dentro de más de %1 años. Escriba un día hasta el %2; lo que dure más es cosa de las reglas.</translation>
     </message>
+    <message>
+        <source>What is found is being computed anew. Accept it again in a moment.</source>
+        <translation>Lo que se encuentra se está calculando de nuevo. Acéptelo otra vez dentro de un momento.</translation>
+    </message>
+    <message>
+        <source>This is found no more: something was changed meanwhile. There is nothing to accept.</source>
+        <translation>Esto ya no se encuentra: entretanto se cambió algo. No hay nada que aceptar.</translation>
+    </message>
+    <message>
+        <source>It is found otherwise by now: read it above, and accept it if it may stand like that.</source>
+        <translation>Ahora se encuentra de otro modo: léalo arriba y acéptelo si puede quedar así.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::Accepting</name>

@@ -1,8 +1,11 @@
 #include "app/panels/findings/accept_dialog.h"
 
 #include <QDate>
+#include <algorithm>
+#include <utility>
 
 #include "app/edits/accept_finding.h"
+#include "core/audit/accepted.h"
 
 namespace stopwalk::panels {
 namespace {
@@ -36,12 +39,12 @@ QString untilTrouble(const std::string& text) {
 
 }  // namespace
 
-AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, audit::SharedList<audit::Finding> all,
+AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, std::function<FoundNow()> found_now,
                            QWidget* parent)
     : FormDialog(desk, tr("Accept this finding"), tr("Accept"), parent),
       finding_(std::move(finding)),
-      all_(std::move(all)) {
-  say(QString::fromStdString(finding_.text));
+      found_now_(std::move(found_now)),
+      said_(say(QString::fromStdString(finding_.text))) {
   say(tr(
       "It stays a finding, as grave as it is, and is shown with these words everywhere. They are kept with "
       "the layout."));
@@ -62,8 +65,25 @@ AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, audit::Shar
 }
 
 bool AcceptDialog::carryOut() {
-  return desk().edited.apply(edits::acceptFinding(desk().edited.layout(), finding_, all_,
+  const FoundNow now = found_now_();
+  return isFoundAsShown(now) &&
+         desk().edited.apply(edits::acceptFinding(desk().edited.layout(), finding_, now.report->findings,
                                                   {reason_->value(), by_->value(), until_->value()}));
+}
+
+// While the dialog stands open somebody may have recorded a failure, or changed a file beside the layout.
+bool AcceptDialog::isFoundAsShown(const FoundNow& now) {
+  if (!now.report || !now.is_current)
+    return refuse(tr("What is found is being computed anew. Accept it again in a moment."));
+  const auto found = std::ranges::find_if(now.report->findings, [this](const audit::Finding& f) {
+    return f.rule == finding_.rule && f.subject == finding_.subject && f.which == finding_.which;
+  });
+  if (found == now.report->findings.end())
+    return refuse(tr("This is found no more: something was changed meanwhile. There is nothing to accept."));
+  const audit::Finding was = std::exchange(finding_, *found);
+  said_->setText(QString::fromStdString(finding_.text));
+  return (finding_.text == was.text && audit::acceptedFigure(finding_) == audit::acceptedFigure(was)) ||
+         refuse(tr("It is found otherwise by now: read it above, and accept it if it may stand like that."));
 }
 
 }  // namespace stopwalk::panels

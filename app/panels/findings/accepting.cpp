@@ -65,7 +65,9 @@ audit::SharedList<audit::Finding> Accepting::all() const {
 }
 
 void Accepting::accept() {
-  if (finding_) AcceptDialog(desk_, *finding_, all(), this).exec();
+  if (!finding_) return;
+  const auto found_now = [this] { return FoundNow{report_, age_ == Age::Current}; };
+  AcceptDialog(desk_, *finding_, found_now, this).exec();
 }
 
 void Accepting::takeBack() {

@@ -6,6 +6,7 @@
 
 #include "app/panels/actions/verb.h"
 #include "app/panels/details/desk.h"
+#include "app/panels/moment_ago.h"
 #include "core/audit/report.h"
 
 namespace stopwalk::panels {
@@ -19,6 +20,7 @@ class Accepting : public QWidget {
 
   // All that is found. None: nullptr.
   void setReport(std::shared_ptr<const audit::Report> report);
+  void setAge(Age age) { age_ = age; }
   // None: nullptr.
   void look(const audit::Finding* finding);
   // At what accepted a finding that is there no more, instead.
@@ -40,6 +42,7 @@ class Accepting : public QWidget {
   std::shared_ptr<const audit::Report> report_;
   std::optional<audit::Finding> finding_;
   std::optional<layout::AcceptedFinding> idle_;
+  Age age_ = Age::Current;
   bool supposed_ = false;
   Verb *accept_, *take_back_;
 };

@@ -26,10 +26,16 @@ FormDialog::FormDialog(const Desk& desk, const QString& title, const QString& ve
   connect(buttons, &QDialogButtonBox::rejected, this, &FormDialog::reject);
 }
 
-void FormDialog::say(const QString& text) {
+QLabel* FormDialog::say(const QString& text) {
   auto* label = new QLabel(text, this);
   label->setWordWrap(true);
   form_->addRow(label);
+  return label;
+}
+
+bool FormDialog::refuse(const QString& why) {
+  refused_->setText(why);
+  return false;
 }
 
 void FormDialog::addField(Field* field) {

@@ -17,14 +17,17 @@ class FormDialog : public QDialog {
   FormDialog(const Desk& desk, const QString& title, const QString& verb, QWidget* parent);
 
   void accept() override;
+  QString refusal() const { return refused_->text(); }  // why it is not done; empty: nothing was refused
 
  protected:
   // A sentence above the fields.
-  void say(const QString& text);
+  QLabel* say(const QString& text);
   void addField(Field* field);
   // With all fields entered and without trouble. Whether it is done, and the dialog can go; where the layout
   // refuses, it stays and says why.
   virtual bool carryOut() = 0;
+  // Says below the fields why it is not done: false.
+  bool refuse(const QString& why);
   const Desk& desk() const { return desk_; }
 
  private:

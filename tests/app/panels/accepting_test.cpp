@@ -3,7 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <QDate>
+#include <QPointer>
 #include <QTimer>
+#include <functional>
 
 #include "app/panels/findings/accept_dialog.h"
 #include "tests/app/panels/person.h"
@@ -25,6 +27,45 @@ QString day(int from_today) {
   return QDate::currentDate().addDays(from_today).toString(Qt::ISODate);
 }
 
+audit::Finding farFromAStop(double walk_m) {
+  audit::Finding finding;
+  finding.rule = "stop-too-far";
+  finding.subject = "saw-1/operator";
+  finding.measured = walk_m;
+  finding.limit = 5;
+  finding.unit = "m";
+  finding.text = "Table saw 1, operator: " + std::to_string(static_cast<int>(walk_m)) + " m to a stop.";
+  return finding;
+}
+
+std::shared_ptr<const audit::Report> reportOf(const std::vector<audit::Finding>& findings) {
+  audit::Report report;
+  for (const audit::Finding& finding : findings) report.findings.push_back(finding);
+  return std::make_shared<const audit::Report>(std::move(report));
+}
+
+// All that is found, and not of a moment ago.
+std::function<FoundNow()> foundNow(const std::vector<audit::Finding>& findings) {
+  return [report = reportOf(findings)] { return FoundNow{report}; };
+}
+
+void fill(const AcceptDialog& dialog, const QString& by) {
+  dialog.reason()->line()->setText("the phone is on order");
+  dialog.by()->line()->setText(by);
+  dialog.until()->line()->setText(day(30));
+}
+
+// What is done in the dialog that opens next. It is left whatever fails: else nothing would go on.
+void inDialog(std::function<void(AcceptDialog&)> act) {
+  QTimer::singleShot(0, [act = std::move(act)] {
+    const QPointer<QWidget> modal = QApplication::activeModalWidget();
+    auto* dialog = qobject_cast<AcceptDialog*>(modal.data());
+    EXPECT_TRUE(dialog);
+    if (dialog) act(*dialog);
+    if (modal) modal->close();
+  });
+}
+
 class AcceptingAFinding : public testing::Test {
  protected:
   const std::vector<layout::AcceptedFinding>& accepted() const { return shop.layout().accepted_findings; }
@@ -34,7 +75,7 @@ class AcceptingAFinding : public testing::Test {
 };
 
 TEST_F(AcceptingAFinding, AsksWhyByWhomAndUntilWhenAndSaysWhichByItself) {
-  AcceptDialog dialog(shop.desk, noWayToThePhone(), {}, nullptr);
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), foundNow({noWayToThePhone()}), nullptr);
   bringUp(dialog);
   QTest::keyClicks(dialog.reason()->line(), "the phone is on order");
   QTest::keyClicks(dialog.by()->line(), "Ada Example");
@@ -53,7 +94,7 @@ TEST_F(AcceptingAFinding, AsksWhyByWhomAndUntilWhenAndSaysWhichByItself) {
 }
 
 TEST_F(AcceptingAFinding, WhatIsWrongStandsBesideItsField) {
-  AcceptDialog dialog(shop.desk, noWayToThePhone(), {}, nullptr);
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), foundNow({noWayToThePhone()}), nullptr);
   bringUp(dialog);
   dialog.accept();
   for (const TextField* field : {dialog.reason(), dialog.by(), dialog.until()})
@@ -77,7 +118,7 @@ TEST_F(AcceptingAFinding, WhatIsWrongStandsBesideItsField) {
 }
 
 TEST_F(AcceptingAFinding, ADayIsPickedByTheArrows) {
-  AcceptDialog dialog(shop.desk, noWayToThePhone(), {}, nullptr);
+  AcceptDialog dialog(shop.desk, noWayToThePhone(), foundNow({noWayToThePhone()}), nullptr);
   bringUp(dialog);
   QTest::keyClick(dialog.until()->line(), Qt::Key_Up);
   EXPECT_EQ(dialog.until()->line()->text(), day(0));
@@ -100,26 +141,63 @@ TEST_F(AcceptingAFinding, SaysWhyItCannotBe) {
 TEST_F(AcceptingAFinding, LeavesWhatMayMeanAnother) {
   audit::Finding stop = noWayToThePhone();
   stop.which = "(stop)";
-  audit::Report report;
-  report.findings = {stop, noWayToThePhone()};
+  const auto report = reportOf({stop, noWayToThePhone()});
   layout::Layout layout = shop.layout();
   layout.accepted_findings = {
       {"unreachable", "saw-1/operator", "", "invented", "Ada Example", "2027-12-31", {}}};
   shop.edited.reset(layout);
-  accepting.setReport(std::make_shared<const audit::Report>(report));
-  accepting.look(&report.findings[1]);
-  QTimer::singleShot(0, [] {
-    auto* dialog = qobject_cast<AcceptDialog*>(QApplication::activeModalWidget());
-    ASSERT_TRUE(dialog);
-    dialog->reason()->line()->setText("the phone is on order");
-    dialog->by()->line()->setText("Grace Example");
-    dialog->until()->line()->setText(day(30));
-    dialog->accept();
+  accepting.setReport(report);
+  accepting.look(&report->findings[1]);
+  inDialog([](AcceptDialog& dialog) {
+    fill(dialog, "Grace Example");
+    dialog.accept();
   });
   accepting.acceptVerb().trigger();
   ASSERT_EQ(accepted().size(), 2u);
   EXPECT_EQ(accepted()[0].by, "Ada Example");
   EXPECT_EQ(accepted()[1].which, "(phone)");
+}
+
+// Else what was drawn worse while the dialog stood open, or what was of a moment ago, would be accepted
+// unseen.
+TEST_F(AcceptingAFinding, IsShownAnewWhereItIsFoundOtherwiseByNow) {
+  const audit::Finding far = farFromAStop(9.8), nearer = farFromAStop(5.2);
+  accepting.setReport(reportOf({far}));
+  accepting.look(&far);
+  inDialog([&](AcceptDialog& dialog) {
+    fill(dialog, "Ada Example");
+    accepting.setAge(Age::JustChanged);
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.refusal().contains("being computed anew")) << dialog.refusal().toStdString();
+    accepting.setAge(Age::Current);
+    accepting.setReport(reportOf({nearer}));
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(dialog.said().toStdString(), nearer.text);
+    EXPECT_TRUE(dialog.refusal().contains("otherwise by now")) << dialog.refusal().toStdString();
+    EXPECT_TRUE(accepted().empty());
+    dialog.accept();
+    EXPECT_FALSE(dialog.isVisible());
+  });
+  accepting.acceptVerb().trigger();
+  ASSERT_EQ(accepted().size(), 1u);
+  EXPECT_EQ(accepted()[0].measured, 5.2);
+}
+
+TEST_F(AcceptingAFinding, WhatIsFoundNoMoreMeanwhileIsNotAccepted) {
+  const audit::Finding far = farFromAStop(9.8);
+  accepting.setReport(reportOf({far}));
+  accepting.look(&far);
+  inDialog([&](AcceptDialog& dialog) {
+    fill(dialog, "Ada Example");
+    accepting.setReport(reportOf({noWayToThePhone()}));
+    dialog.accept();
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(dialog.refusal().contains("found no more")) << dialog.refusal().toStdString();
+  });
+  accepting.acceptVerb().trigger();
+  EXPECT_TRUE(accepted().empty());
 }
 
 TEST_F(AcceptingAFinding, WhatIsFoundNoMoreIsTakenBackToo) {
