@@ -215,6 +215,7 @@ void AuditPlace::showStations(const LiveAudit::Answer& answer, const layout::Dev
 void AuditPlace::forget() {
   findings_->setReport(nullptr, nullptr);
   stations_->setReport(nullptr, {}, {}, {});
+  rules_->forget();
   summary_.clear();
   supposed_.clear();
   rules_off_ = 0;

@@ -213,8 +213,12 @@ const audit::Rule* RulesPanel::current() const {
 void RulesPanel::setProfile(const audit::Profile& profile, const QString& trouble) {
   trouble_ = trouble;
   profile_ = profile;
-  typed_first_.clear();
   showAll();
+}
+
+void RulesPanel::forget() {
+  typed_first_.clear();
+  showRule();
 }
 
 void RulesPanel::choose(const std::string& rule) {
@@ -342,8 +346,8 @@ void RulesPanel::filter() {
 void RulesPanel::keep(const audit::Setting& wanted) {
   const audit::Rule* rule = current();
   if (!rule) return;
-  typed_first_.erase(rule->id);
-  desk_.edited.apply(edits::keepRule(desk_.edited.layout(), profile_, *rule, wanted, reason_->value()));
+  if (desk_.edited.apply(edits::keepRule(desk_.edited.layout(), profile_, *rule, wanted, reason_->value())))
+    typed_first_.erase(rule->id);
   showAll();
 }
 

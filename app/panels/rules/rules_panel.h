@@ -26,6 +26,8 @@ class RulesPanel : public QWidget {
   // As the layout's profile has them, before the house's own.
   // `trouble`: why it is not the one that the layout names; else empty.
   void setProfile(const audit::Profile& profile, const QString& trouble = {});
+  // Another layout: the reasons that were typed for the old one go.
+  void forget();
   QString head() const { return of_->text(); }
   void choose(const std::string& rule);
   void applyPending();

@@ -52,6 +52,29 @@ TEST_F(RulesOfTheHouse, AReasonTypedBeforeTheLimitIsKeptWithIt) {
   EXPECT_EQ(panel.reason()->line()->text(), "");
 }
 
+// It was said that it is kept as soon as the rule is changed.
+TEST_F(RulesOfTheHouse, AReasonTypedFirstOutlastsAProfileThatIsReadAgainAndARefusal) {
+  panel.choose("stop-too-far");
+  enter(panel.reason()->line(), "helpers are slow here");
+  panel.setProfile(audit::defaultProfile());
+  EXPECT_EQ(panel.reason()->line()->text(), "helpers are slow here");
+  shop.edited.setReadOnly(true);
+  enter(panel.limits()[0]->line(), "4.2 m");
+  EXPECT_TRUE(house().empty());
+  EXPECT_EQ(panel.reason()->line()->text(), "helpers are slow here");
+  shop.edited.setReadOnly(false);
+  enter(panel.limits()[0]->line(), "4.2 m");
+  ASSERT_EQ(house().size(), 1u);
+  EXPECT_EQ(house()[0].reason, "helpers are slow here");
+}
+
+TEST_F(RulesOfTheHouse, AReasonTypedFirstIsNotOfAnotherLayout) {
+  panel.choose("stop-too-far");
+  enter(panel.reason()->line(), "helpers are slow here");
+  panel.forget();
+  EXPECT_EQ(panel.reason()->line()->text(), "");
+}
+
 TEST_F(RulesOfTheHouse, AskForTheReasonOfALimitThatLostItsBasis) {
   panel.choose("stop-too-far");
   EXPECT_EQ(panel.reason()->line()->placeholderText(), "");
