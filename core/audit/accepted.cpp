@@ -72,7 +72,8 @@ struct Told {
 
 std::string overText(AcceptedState state) {
   if (state == AcceptedState::Over) return "the last day has passed";
-  return state == AcceptedState::NoDay ? "its last day is none, such as 2026-12-31" : "";
+  return state == AcceptedState::NoDay ? "its last day cannot be read: a day such as 2026-12-31 is expected"
+                                       : "";
 }
 
 // "accepted at 5.2 m, now 9.8 m"

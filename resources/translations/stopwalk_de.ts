@@ -792,10 +792,6 @@
         <translation>der letzte Tag, %1, ist vorbei</translation>
     </message>
     <message>
-        <source>its last day, %1, is none, such as 2026-12-31</source>
-        <translation>der letzte Tag, %1, ist keiner, wie es etwa 2026-12-31 ist</translation>
-    </message>
-    <message>
         <source>%1 No longer accepted: %2.</source>
         <translation>%1 Nicht mehr hingenommen: %2.</translation>
     </message>
@@ -810,6 +806,10 @@
     <message>
         <source>%1 about %2, accepted by %3 until %4: %5</source>
         <translation>%1 zu %2, hingenommen von %3 bis %4: %5</translation>
+    </message>
+    <message>
+        <source>its last day, %1, cannot be read: a day such as 2026-12-31 is expected</source>
+        <translation>der letzte Tag, %1, ist nicht zu lesen: erwartet wird ein Tag wie 2026-12-31</translation>
     </message>
 </context>
 <context>

@@ -792,10 +792,6 @@
         <translation>el último día, %1, ya pasó</translation>
     </message>
     <message>
-        <source>its last day, %1, is none, such as 2026-12-31</source>
-        <translation>su último día, %1, no es un día como 2026-12-31</translation>
-    </message>
-    <message>
         <source>%1 No longer accepted: %2.</source>
         <translation>%1 Ya no se acepta: %2.</translation>
     </message>
@@ -810,6 +806,10 @@
     <message>
         <source>%1 about %2, accepted by %3 until %4: %5</source>
         <translation>%1 sobre %2, aceptado por %3 hasta el %4: %5</translation>
+    </message>
+    <message>
+        <source>its last day, %1, cannot be read: a day such as 2026-12-31 is expected</source>
+        <translation>su último día, %1, no se puede leer: se espera un día como 2026-12-31</translation>
     </message>
 </context>
 <context>

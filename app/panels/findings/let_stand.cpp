@@ -32,7 +32,7 @@ QString whyNoLonger(const audit::Finding& finding, const QDate& today, layout::L
     case AcceptedState::Over:
       return Words::tr("the last day, %1, has passed").arg(QString::fromStdString(finding.accepted->until));
     case AcceptedState::NoDay:
-      return Words::tr("its last day, %1, is none, such as 2026-12-31")
+      return Words::tr("its last day, %1, cannot be read: a day such as 2026-12-31 is expected")
           .arg(QString::fromStdString(finding.accepted->until));
     case AcceptedState::Worse:
       return worseWords(finding, unit);

@@ -284,11 +284,11 @@ TEST_F(ReportOnPaper, SaysOfAnAcceptanceWithoutADayWhatIsSo) {
   ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
   const std::string html = textOf(path("r.html"));
   EXPECT_EQ(html.find("the last day has passed"), std::string::npos);
-  EXPECT_NE(
-      html.find("<b>No longer accepted: its last day is none, such as 2026-12-31; it was accepted by A. "
-                "Tester until soon: Invented</b>"),
-      std::string::npos);
-  EXPECT_NE(html.find("No such finding any more. No longer accepted: its last day is none"),
+  EXPECT_NE(html.find("<b>No longer accepted: its last day cannot be read: a day such as 2026-12-31 is "
+                      "expected; it was accepted by A. "
+                      "Tester until soon: Invented</b>"),
+            std::string::npos);
+  EXPECT_NE(html.find("No such finding any more. No longer accepted: its last day cannot be read"),
             std::string::npos);
 }
 

@@ -371,6 +371,16 @@ TEST(FindingList, SaysWhatIsAcceptedAndWhatIsNoLonger) {
       "No longer accepted, the last day, 2024-01-01, has passed: by Grace Example"));
 }
 
+TEST(FindingList, SaysOfALastDayThatIsNoneWhatWouldBeOne) {
+  List some(smallShop());
+  audit::Report report = *some.report;
+  report.findings.own(0).accepted = {"the guard is on order", "Ada Example", "soon"};
+  some.list.setReport(std::make_shared<const audit::Report>(report), some.layout);
+  const QString why = "its last day, soon, cannot be read: a day such as 2026-12-31 is expected";
+  EXPECT_TRUE(some.list.asText().contains("No longer accepted: " + why + "."))
+      << some.list.asText().toStdString();
+}
+
 TEST(FindingList, SaysWhatHasGrownWorseThanWasAccepted) {
   List some(smallShop());
   audit::Report report = foundOf({{"stop-too-far", 9.8, "9.8 m to walk"}});
