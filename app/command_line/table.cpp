@@ -85,14 +85,16 @@ std::string findingList(const Report& report, const TableStyle& style, inspectio
   return untold.empty() ? text : text + paragraph(untold + ".", 0, style);
 }
 
-// Should it come back, it would be accepted unseen.
-std::string idleText(const std::vector<layout::AcceptedFinding>& idle, const TableStyle& style) {
-  if (idle.empty()) return "";
-  std::vector<std::string> named;
-  for (const layout::AcceptedFinding& a : idle) named.push_back(audit::namedText(a));
-  return paragraph("Accepted in the layout, and not found now: " + audit::listed(named) +
-                       ". Where it is mended take it out there, else it is accepted should it come back.",
-                   0, style);
+// Should it come back, it may be accepted unseen.
+std::string idleText(const files::FiledReport& filed, const TableStyle& style, inspection::Date today) {
+  if (filed.idle.empty()) return "";
+  std::string text =
+      paragraph("Accepted in the layout, and not found now. Where it is mended take it out there.", 0, style);
+  for (const layout::AcceptedFinding& a : filed.idle)
+    text += paragraph(audit::namedText(a) + ": " + audit::comeBackText(a, today, filed.report.unit) + ".", 6,
+                      style) +
+            paragraph(audit::acceptedText({a.reason, a.by, a.until}, today), 6, style);
+  return text;
 }
 
 std::string totals(const Report& report, const TableStyle& style) {
@@ -131,7 +133,7 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style, inspec
     if (!fault.empty()) text += paragraph(fault, 0, style);
   }
   return text + "\n" + stationTable(r, style, today) + "\n" + findingList(r, style, today) +
-         idleText(filed.idle, style) + "\n" + totals(r, style) + "\n";
+         idleText(filed, style, today) + "\n" + totals(r, style) + "\n";
 }
 
 std::string caution(TableStyle style) {

@@ -136,7 +136,7 @@ QWidget* AuditPlace::findingsPage() {
     accepting_->look(finding);
   });
   connect(findings_, &panels::FindingList::lookedIdle, this, [this](const layout::AcceptedFinding& idle) {
-    why_->showIdle(idle);
+    why_->showIdle(idle, unit_);
     accepting_->lookAtIdle(&idle);
   });
   connect(findings_, &panels::FindingList::looked, this, [this] { emit looked(drawn()); });

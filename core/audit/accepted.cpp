@@ -168,6 +168,31 @@ std::vector<bool> acceptedStations(const Report& report, inspection::Date today)
   return accepted;
 }
 
+AcceptedState idleState(const layout::AcceptedFinding& a, inspection::Date today) {
+  const AcceptedState by_day = stateByDay({a.reason, a.by, a.until}, today);
+  const Rule* rule = findRule(a.rule);
+  const bool says_too_little = rule && rule->several && a.which.empty();
+  return by_day == AcceptedState::Yes && says_too_little ? AcceptedState::Unclear : by_day;
+}
+
+// Of several limits the last is in the unit of what is measured.
+std::string acceptedFigureText(const layout::AcceptedFinding& a, layout::LengthUnit unit) {
+  const Rule* rule = findRule(a.rule);
+  if (!a.measured || !rule || rule->limits.empty()) return "";
+  return figureText(*a.measured, *a.measured, rule->limits.back().unit, unit);
+}
+
+std::string comeBackText(const layout::AcceptedFinding& a, inspection::Date today, layout::LengthUnit unit) {
+  const std::string again = "should it come back, it is ";
+  const AcceptedState state = idleState(a, today);
+  if (state == AcceptedState::Unclear)
+    return again + "not accepted, as it is not said which of several it means";
+  if (state != AcceptedState::Yes) return again + "not accepted";
+  const std::string figure = acceptedFigureText(a, unit);
+  return again + "accepted again" +
+         (a.measured ? " as long as it is no worse than " + (figure.empty() ? "it was then" : figure) : "");
+}
+
 std::optional<double> acceptedFigure(const Finding& f) {
   constexpr double kKept = 1000;
   return f.measured ? std::optional(std::round(*f.measured * kKept) / kKept) : std::nullopt;

@@ -22,7 +22,8 @@ bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding);
 bool mayMeanAnother(const layout::AcceptedFinding& accepted, const Finding& than,
                     const SharedList<Finding>& all);
 
-// Those of the layout's that no finding needs any more. Should what they accept come back, it is accepted.
+// Those of the layout's that no finding needs any more. Should what they accept come back, it is accepted
+// where that still holds: idleState().
 std::vector<layout::AcceptedFinding> notNeeded(const std::vector<layout::AcceptedFinding>& accepted,
                                                const SharedList<Finding>& findings);
 
@@ -40,6 +41,13 @@ AcceptedState acceptedState(const Finding& finding, inspection::Date today);
 // Of each station of the report whether all that it fails or warns for is accepted on that day, also that it
 // lacks a way to a stop or a phone. What meets is not accepted.
 std::vector<bool> acceptedStations(const Report& report, inspection::Date today);
+// How what no finding needs would hold on that day, should what it accepts come back just as it was.
+AcceptedState idleState(const layout::AcceptedFinding& idle, inspection::Date today);
+// "5.2 m": what was measured when it was accepted; empty where nothing was, or in no unit that is known.
+std::string acceptedFigureText(const layout::AcceptedFinding& idle, layout::LengthUnit unit);
+// "should it come back, it is accepted again as long as it is no worse than 5.2 m", or not accepted.
+std::string comeBackText(const layout::AcceptedFinding& idle, inspection::Date today,
+                         layout::LengthUnit unit);
 // What is accepted of it, to be kept with the layout: a thousandth of its unit is enough.
 std::optional<double> acceptedFigure(const Finding& finding);
 

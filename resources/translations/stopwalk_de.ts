@@ -811,6 +811,30 @@
         <source>its last day, %1, cannot be read: a day such as 2026-12-31 is expected</source>
         <translation>der letzte Tag, %1, ist nicht zu lesen: erwartet wird ein Tag wie 2026-12-31</translation>
     </message>
+    <message>
+        <source>%1 about %2, no longer accepted, %3; it was by %4 until %5: %6</source>
+        <translation>%1 zu %2, nicht mehr hingenommen, %3; es war von %4 bis %5: %6</translation>
+    </message>
+    <message>
+        <source>This is not found now. Should it come back, it is not accepted: %1. What accepted it is of no use any more: take it back.</source>
+        <translation>Das wird jetzt nicht gefunden. Käme es wieder, wäre es nicht hingenommen: %1. Was es hinnahm, nützt nichts mehr: zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>This is not found now. Should it come back, it is not accepted: it is not said which of several is meant. Take it back where it is mended.</source>
+        <translation>Das wird jetzt nicht gefunden. Käme es wieder, wäre es nicht hingenommen: Es ist nicht gesagt, welcher von mehreren Befunden gemeint ist. Zurücknehmen, wo es behoben ist.</translation>
+    </message>
+    <message>
+        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again. Take it back where it is mended.</source>
+        <translation>Das wird jetzt nicht gefunden, doch im Layout steht, dass es hingenommen wird: Käme es wieder, wäre es wieder hingenommen. Zurücknehmen, wo es behoben ist.</translation>
+    </message>
+    <message>
+        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again as long as it is no worse than %1. Take it back where it is mended.</source>
+        <translation>Das wird jetzt nicht gefunden, doch im Layout steht, dass es hingenommen wird: Käme es wieder, wäre es wieder hingenommen, solange es nicht schlechter ist als %1. Zurücknehmen, wo es behoben ist.</translation>
+    </message>
+    <message>
+        <source>it was then</source>
+        <translation>es damals war</translation>
+    </message>
 </context>
 <context>
     <name>MachineSection</name>
@@ -5383,10 +5407,6 @@
     <message>
         <source>No longer accepted, %1:</source>
         <translation>Nicht mehr hingenommen, %1:</translation>
-    </message>
-    <message>
-        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again. Take it back where it is mended.</source>
-        <translation>Das wird jetzt nicht gefunden, doch im Layout steht, dass es hingenommen wird: Käme es wieder, wäre es wieder hingenommen. Zurücknehmen, wo es behoben ist.</translation>
     </message>
 </context>
 <context>

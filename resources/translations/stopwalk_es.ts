@@ -811,6 +811,30 @@
         <source>its last day, %1, cannot be read: a day such as 2026-12-31 is expected</source>
         <translation>su último día, %1, no se puede leer: se espera un día como 2026-12-31</translation>
     </message>
+    <message>
+        <source>%1 about %2, no longer accepted, %3; it was by %4 until %5: %6</source>
+        <translation>%1 sobre %2, ya no aceptado, %3; lo aceptó %4 hasta el %5: %6</translation>
+    </message>
+    <message>
+        <source>This is not found now. Should it come back, it is not accepted: %1. What accepted it is of no use any more: take it back.</source>
+        <translation>Esto no se encuentra ahora. Si volviera, no se aceptaría: %1. Lo que lo aceptaba ya no sirve: retírelo.</translation>
+    </message>
+    <message>
+        <source>This is not found now. Should it come back, it is not accepted: it is not said which of several is meant. Take it back where it is mended.</source>
+        <translation>Esto no se encuentra ahora. Si volviera, no se aceptaría: no se dice cuál de varios es. Retírelo donde esté corregido.</translation>
+    </message>
+    <message>
+        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again. Take it back where it is mended.</source>
+        <translation>Esto no se encuentra ahora, pero en la distribución consta que se acepta: si volviera, se aceptaría otra vez. Retírelo donde esté corregido.</translation>
+    </message>
+    <message>
+        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again as long as it is no worse than %1. Take it back where it is mended.</source>
+        <translation>Esto no se encuentra ahora, pero en la distribución consta que se acepta: si volviera, se aceptaría otra vez mientras no sea peor que %1. Retírelo donde esté corregido.</translation>
+    </message>
+    <message>
+        <source>it was then</source>
+        <translation>entonces</translation>
+    </message>
 </context>
 <context>
     <name>MachineSection</name>
@@ -5383,10 +5407,6 @@
     <message>
         <source>No longer accepted, %1:</source>
         <translation>Ya no se acepta, %1:</translation>
-    </message>
-    <message>
-        <source>This is not found now, yet it is kept with the layout that it is accepted: should it come back, it is accepted again. Take it back where it is mended.</source>
-        <translation>Esto no se encuentra ahora, pero en la distribución consta que se acepta: si volviera, se aceptaría otra vez. Retírelo donde esté corregido.</translation>
     </message>
 </context>
 <context>

@@ -268,7 +268,7 @@ void FindingList::addIdle() {
   idle_ = audit::notNeeded(layout_->accepted_findings, (before_ ? before_ : report_)->findings);
   std::vector<std::pair<int, QString>> shown;
   for (int i = 0; i < std::ssize(idle_); ++i)
-    if (const QString text = idleText(idle_[static_cast<std::size_t>(i)]);
+    if (const QString text = idleText(idle_[static_cast<std::size_t>(i)], QDate::currentDate());
         search_->text().isEmpty() || matches(text, search_->text()))
       shown.emplace_back(i, text);
   if (shown.empty()) return;

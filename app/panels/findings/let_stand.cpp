@@ -25,23 +25,22 @@ QString worseWords(const audit::Finding& finding, layout::LengthUnit unit) {
                           : Words::tr("accepted at %1, now without a figure").arg(figure(was, is));
 }
 
+// Empty where its last day is still to come.
+QString overWords(AcceptedState state, const std::string& until) {
+  if (state == AcceptedState::Over)
+    return Words::tr("the last day, %1, has passed").arg(QString::fromStdString(until));
+  if (state == AcceptedState::NoDay)
+    return Words::tr("its last day, %1, cannot be read: a day such as 2026-12-31 is expected")
+        .arg(QString::fromStdString(until));
+  return {};
+}
+
 }  // namespace
 
 QString whyNoLonger(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
-  switch (audit::acceptedState(finding, plan::dateOf(today))) {
-    case AcceptedState::Over:
-      return Words::tr("the last day, %1, has passed").arg(QString::fromStdString(finding.accepted->until));
-    case AcceptedState::NoDay:
-      return Words::tr("its last day, %1, cannot be read: a day such as 2026-12-31 is expected")
-          .arg(QString::fromStdString(finding.accepted->until));
-    case AcceptedState::Worse:
-      return worseWords(finding, unit);
-    case AcceptedState::No:
-    case AcceptedState::Yes:
-    case AcceptedState::Unclear:
-      break;
-  }
-  return {};
+  const AcceptedState state = audit::acceptedState(finding, plan::dateOf(today));
+  if (state == AcceptedState::Worse) return worseWords(finding, unit);
+  return finding.accepted ? overWords(state, finding.accepted->until) : QString();
 }
 
 QString textOf(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
@@ -66,14 +65,40 @@ QString letStandText(const audit::Finding& finding, const QDate& today, layout::
   return Words::tr("Accepted by %1 until %2: %3").arg(by, until, reason);
 }
 
-QString idleText(const layout::AcceptedFinding& idle) {
-  const QString about = QString::fromStdString(idle.subject);
-  return Words::tr("%1 about %2, accepted by %3 until %4: %5")
-      .arg(QString::fromStdString(idle.rule),
-           idle.which.empty() ? about
-                              : QStringLiteral("%1, %2").arg(about, QString::fromStdString(idle.which)),
-           QString::fromStdString(idle.by), QString::fromStdString(idle.until),
-           QString::fromStdString(idle.reason));
+QString idleText(const layout::AcceptedFinding& idle, const QDate& today) {
+  const QString rule = QString::fromStdString(idle.rule), which = QString::fromStdString(idle.which);
+  const QString subject = QString::fromStdString(idle.subject);
+  const QString about = which.isEmpty() ? subject : QStringLiteral("%1, %2").arg(subject, which);
+  const QString by = QString::fromStdString(idle.by), until = QString::fromStdString(idle.until);
+  const QString reason = QString::fromStdString(idle.reason);
+  const QString over = overWords(audit::idleState(idle, plan::dateOf(today)), idle.until);
+  if (!over.isEmpty())
+    return Words::tr("%1 about %2, no longer accepted, %3; it was by %4 until %5: %6")
+        .arg(rule, about, over, by, until, reason);
+  return Words::tr("%1 about %2, accepted by %3 until %4: %5").arg(rule, about, by, until, reason);
+}
+
+QString comeBackText(const layout::AcceptedFinding& idle, const QDate& today, layout::LengthUnit unit) {
+  const AcceptedState state = audit::idleState(idle, plan::dateOf(today));
+  if (const QString over = overWords(state, idle.until); !over.isEmpty())
+    return Words::tr(
+               "This is not found now. Should it come back, it is not accepted: %1. What accepted it is "
+               "of no use any more: take it back.")
+        .arg(over);
+  if (state == AcceptedState::Unclear)
+    return Words::tr(
+        "This is not found now. Should it come back, it is not accepted: it is not said which of "
+        "several is meant. Take it back where it is mended.");
+  if (!idle.measured)
+    return Words::tr(
+        "This is not found now, yet it is kept with the layout that it is accepted: should it "
+        "come back, it is accepted again. Take it back where it is mended.");
+  const QString figure = QString::fromStdString(audit::acceptedFigureText(idle, unit));
+  return Words::tr(
+             "This is not found now, yet it is kept with the layout that it is accepted: should it come "
+             "back, it is accepted again as long as it is no worse than %1. Take it back where it is "
+             "mended.")
+      .arg(figure.isEmpty() ? Words::tr("it was then") : figure);
 }
 
 }  // namespace stopwalk::panels

@@ -15,7 +15,9 @@ QString textOf(const audit::Finding& finding, const QDate& today, layout::Length
 // Who lets it stand, why and until when, or that this is over; empty where nobody does.
 QString letStandText(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit);
 
-// What accepts a finding that is there no more.
-QString idleText(const layout::AcceptedFinding& idle);
+// What accepts a finding that is there no more, or why that is over.
+QString idleText(const layout::AcceptedFinding& idle, const QDate& today);
+// What it comes to should the finding come back, as sentences.
+QString comeBackText(const layout::AcceptedFinding& idle, const QDate& today, layout::LengthUnit unit);
 
 }  // namespace stopwalk::panels

@@ -76,12 +76,10 @@ void Why::show(const audit::Finding* finding, layout::LengthUnit unit) {
   setHtml(html);
 }
 
-void Why::showIdle(const layout::AcceptedFinding& idle) {
-  setHtml("<p><b>" + idleText(idle).toHtmlEscaped() + "</b></p><p>" +
-          tr("This is not found now, yet it is kept with the layout that it is accepted: should it come "
-             "back, it is "
-             "accepted again. Take it back where it is mended.") +
-          "</p>");
+void Why::showIdle(const layout::AcceptedFinding& idle, layout::LengthUnit unit) {
+  const QDate today = QDate::currentDate();
+  setHtml("<p><b>" + idleText(idle, today).toHtmlEscaped() + "</b></p><p>" +
+          comeBackText(idle, today, unit).toHtmlEscaped() + "</p>");
 }
 
 }  // namespace stopwalk::panels

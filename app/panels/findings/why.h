@@ -17,7 +17,7 @@ class Why : public QTextBrowser {
   // None: says what would stand here.
   void show(const audit::Finding* finding, layout::LengthUnit unit);
   // What accepted a finding that is there no more.
-  void showIdle(const layout::AcceptedFinding& idle);
+  void showIdle(const layout::AcceptedFinding& idle, layout::LengthUnit unit);
 };
 
 }  // namespace stopwalk::panels

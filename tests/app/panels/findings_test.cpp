@@ -416,6 +416,31 @@ TEST(FindingList, ListsWhatIsAcceptedAndFoundNoMore) {
   EXPECT_EQ(some.list.tree()->topLevelItemCount(), 0);
 }
 
+TEST(FindingList, SaysOfWhatIsFoundNoMoreWhetherItWouldBeAcceptedAgain) {
+  const auto said = [](layout::AcceptedFinding idle) {
+    layout::Layout layout = smallShop();
+    layout.accepted_findings = {idle};
+    List some(layout);
+    Why why;
+    why.showIdle(idle, layout::LengthUnit::Metre);
+    return some.list.asText() + why.toPlainText();
+  };
+  layout::AcceptedFinding idle{"stop-too-far", "saw-1/nobody", "", "it is on order",
+                               "Ada Example",  "2999-12-31",   {}, {}};
+  EXPECT_TRUE(said(idle).contains("it is accepted again. Take it back")) << said(idle).toStdString();
+  idle.measured = 5.2;
+  EXPECT_TRUE(said(idle).contains("it is accepted again as long as it is no worse than 5.2 m."))
+      << said(idle).toStdString();
+  for (const char* until : {"2024-01-01", "soon"}) {
+    idle.until = until;
+    EXPECT_EQ(said(idle).count("accepted again"), 0) << until;
+    EXPECT_EQ(said(idle).count("no longer accepted, "), 2) << said(idle).toStdString();
+    EXPECT_TRUE(said(idle).contains("Should it come back, it is not accepted: ")) << until;
+  }
+  idle.until = "2999-12-31", idle.rule = "unreachable", idle.measured.reset();
+  EXPECT_TRUE(said(idle).contains("it is not said which of several is meant")) << said(idle).toStdString();
+}
+
 TEST(FindingList, ThatIsFoundAnewPicksNothing) {
   List some(smallShop());
   QSignalSpy picked(&some.list, &FindingList::picked);
