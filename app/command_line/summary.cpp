@@ -148,9 +148,9 @@ std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& 
   for (const SummaryLine& line : lines)
     ++(line.counts ? by_verdict[static_cast<std::size_t>(line.counts->verdict)] : errors);
   const auto& [meets, warns, fails] = by_verdict;
-  std::string text = counted(lines.size(), "layout") + ": " + std::to_string(fails) +
-                     " with a failing finding, " + std::to_string(warns) + " with warnings only, " +
-                     std::to_string(meets) + " with neither";
+  std::string text = counted(lines.size(), "layout") + ": " + counted(fails, audit::Verdict::Fails) + ", " +
+                     counted(warns, audit::Verdict::Warns) + ", " + counted(meets, audit::Verdict::Meets) +
+                     " the chosen rules";
   if (errors > 0)
     text += ", " + std::to_string(errors) +
             " with errors, not audited and not counted together: standard error says what is wrong";

@@ -54,8 +54,4 @@ std::string paragraph(const std::string& text, std::size_t indent, const TableSt
   return out;
 }
 
-std::string counted(std::size_t n, const std::string& one) {
-  return std::to_string(n) + " " + one + (n == 1 ? "" : "s");
-}
-
 }  // namespace stopwalk::app

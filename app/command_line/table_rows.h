@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/audit/counted.h"
 #include "core/audit/report.h"
 
 // What the tables for people are put together from.
@@ -37,7 +38,6 @@ std::string headRow(const std::vector<Column>& columns, const TableStyle& style)
 
 std::string paragraph(const std::string& text, std::size_t indent, const TableStyle& style);
 
-// "1 machine", "2 machines".
-std::string counted(std::size_t n, const std::string& one);
+using audit::counted;
 
 }  // namespace stopwalk::app

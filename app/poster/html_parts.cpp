@@ -1,6 +1,7 @@
 #include "app/poster/html_parts.h"
 
 #include "core/audit/accepted.h"
+#include "core/audit/counted.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::poster {

@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "core/audit/counted.h"
 #include "tests/support/random.h"
 
 namespace stopwalk::audit {
@@ -79,6 +80,15 @@ TEST(Wording, ListsForPeople) {
   EXPECT_EQ(listed({"a", "b"}), "a and b");
   EXPECT_EQ(listed({"a", "b", "c", "d", "e"}), "a, b, c, d and e");
   EXPECT_EQ(listed({"a", "b", "c", "d", "e", "f"}), "a, b, c, d and 2 more");
+}
+
+TEST(Wording, OneIsNotSeveral) {
+  EXPECT_EQ(counted(0, "machine"), "0 machines");
+  EXPECT_EQ(counted(1, "machine"), "1 machine");
+  EXPECT_EQ(counted(2, "machine"), "2 machines");
+  EXPECT_EQ(counted(1, Verdict::Fails), "1 fails");
+  EXPECT_EQ(counted(2, Verdict::Warns), "2 warn");
+  EXPECT_EQ(counted(0, Verdict::Meets), "0 meet");
 }
 
 TEST(Wording, ALimitIsExact) {
