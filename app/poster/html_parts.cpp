@@ -46,15 +46,18 @@ QString acceptanceHtml(const audit::Finding& finding, inspection::Date today, la
 }
 
 QString countsHtml(const audit::Report& r) {
-  const auto number = [](std::size_t n) { return QString::number(static_cast<qulonglong>(n)); };
+  const auto findings = [&](audit::Severity severity) {
+    return std::to_string(r.count(severity)) + " " + std::string(audit::word(severity));
+  };
+  const auto stations = [&](audit::Verdict verdict) { return audit::counted(r.count(verdict), verdict); };
   const std::string untold = audit::untoldText(r);
-  return number(r.machines) + " machines, " + number(r.stations.size()) + " stations, " + number(r.devices) +
-         " devices. Of the stations " + number(r.count(audit::Verdict::Fails)) + " fail, " +
-         number(r.count(audit::Verdict::Warns)) + " warn, " + number(r.count(audit::Verdict::Meets)) +
-         " meet the chosen rules." + (untold.empty() ? QString() : " <b>" + escaped(untold) + ".</b>") +
-         " Findings: " + number(r.count(audit::Severity::Fail)) + " fail, " +
-         number(r.count(audit::Severity::Warn)) + " warn, " + number(r.count(audit::Severity::Note)) +
-         " note";
+  return escaped(audit::counted(r.machines, "machine") + ", " + audit::counted(r.stations.size(), "station") +
+                 ", " + audit::counted(r.devices, "device") + ". Of the stations " +
+                 stations(audit::Verdict::Fails) + ", " + stations(audit::Verdict::Warns) + ", " +
+                 stations(audit::Verdict::Meets) + " the chosen rules.") +
+         (untold.empty() ? QString() : " <b>" + escaped(untold) + ".</b>") +
+         escaped(" Findings: " + findings(audit::Severity::Fail) + ", " + findings(audit::Severity::Warn) +
+                 ", " + findings(audit::Severity::Note));
 }
 
 QString HtmlTable::html(const QString& if_empty) const {

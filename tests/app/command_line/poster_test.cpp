@@ -259,6 +259,16 @@ TEST_F(ReportOnPaper, SaysHowManyRulesAreOff) {
   EXPECT_NE(summary.find("Rules are off in fewer (1)."), std::string::npos) << summary;
 }
 
+TEST_F(ReportOnPaper, SpeaksOfOneAsOfOne) {
+  const std::string layout = write("shop.layout.yaml", room("Hall", machinesWithStops(1)));
+  ASSERT_EQ(runProgram({"report", layout, "--out", path("r.html")}).exit, 0);
+  const std::string html = textOf(path("r.html"));
+  EXPECT_NE(html.find("1 machine, 1 station, 1 device. Of the stations 1 fails, 0 warn, 0 meet the chosen "
+                      "rules. Findings: "),
+            std::string::npos)
+      << html.substr(html.find("Summary"), 300);
+}
+
 TEST_F(ReportOnPaper, HoldsTheFindingsTheAcceptedOnesAndTheCaution) {
   std::string text = room("Hall", machinesWithStops(3));
   text.insert(
