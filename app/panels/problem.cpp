@@ -16,9 +16,10 @@ std::vector<Problem> problemsOf(const std::vector<floor::Fault>& faults) {
 std::vector<Problem> problemsOf(const audit::Report& report) {
   std::vector<Problem> problems;
   for (const audit::Finding& f : report.findings) {
-    QStringList text{QString::fromStdString(f.text)};
-    if (f.accepted) text << letStandText(f, QDate::currentDate(), report.unit);
-    problems.push_back({f.subject, f.severity, text.join(' ')});
+    QString text = QString::fromStdString(f.text);
+    const QString let_stand = letStandText(f, QDate::currentDate(), report.unit);
+    if (!let_stand.isEmpty()) text += ' ' + let_stand;
+    problems.push_back({f.subject, f.severity, text});
   }
   return problems;
 }

@@ -772,10 +772,6 @@
 <context>
     <name>LetStand</name>
     <message>
-        <source>%1 Not accepted: what is accepted does not say which of several it means.</source>
-        <translation>%1 Nicht hingenommen: Was hingenommen wird, sagt nicht, welcher von mehreren gemeint ist.</translation>
-    </message>
-    <message>
         <source>%1 Accepted by %2 until %3.</source>
         <translation>%1 Hingenommen von %2 bis %3.</translation>
     </message>
@@ -834,6 +830,10 @@
     <message>
         <source>it was then</source>
         <translation>es damals war</translation>
+    </message>
+    <message>
+        <source>Not accepted: what is accepted does not say which of several it means.</source>
+        <translation>Nicht hingenommen: Was hingenommen wird, sagt nicht, welcher von mehreren gemeint ist.</translation>
     </message>
 </context>
 <context>

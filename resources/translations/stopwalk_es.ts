@@ -772,10 +772,6 @@
 <context>
     <name>LetStand</name>
     <message>
-        <source>%1 Not accepted: what is accepted does not say which of several it means.</source>
-        <translation>%1 No se acepta: lo aceptado no dice cuál de varios es.</translation>
-    </message>
-    <message>
         <source>%1 Accepted by %2 until %3.</source>
         <translation>%1 Aceptado por %2 hasta el %3.</translation>
     </message>
@@ -834,6 +830,10 @@
     <message>
         <source>it was then</source>
         <translation>entonces</translation>
+    </message>
+    <message>
+        <source>Not accepted: what is accepted does not say which of several it means.</source>
+        <translation>No se acepta: lo aceptado no dice cuál de varios es.</translation>
     </message>
 </context>
 <context>

@@ -25,6 +25,10 @@ QString worseWords(const audit::Finding& finding, layout::LengthUnit unit) {
                           : Words::tr("accepted at %1, now without a figure").arg(figure(was, is));
 }
 
+QString unclearWords() {
+  return Words::tr("Not accepted: what is accepted does not say which of several it means.");
+}
+
 // Empty where its last day is still to come.
 QString overWords(AcceptedState state, const std::string& until) {
   if (state == AcceptedState::Over)
@@ -45,8 +49,7 @@ QString whyNoLonger(const audit::Finding& finding, const QDate& today, layout::L
 
 QString textOf(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
   const QString text = QString::fromStdString(finding.text);
-  if (finding.unclear)
-    return Words::tr("%1 Not accepted: what is accepted does not say which of several it means.").arg(text);
+  if (finding.unclear) return QStringLiteral("%1 %2").arg(text, unclearWords());
   if (!finding.accepted) return text;
   if (const QString why = whyNoLonger(finding, today, unit); !why.isEmpty())
     return Words::tr("%1 No longer accepted: %2.").arg(text, why);
@@ -56,6 +59,7 @@ QString textOf(const audit::Finding& finding, const QDate& today, layout::Length
 }
 
 QString letStandText(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit) {
+  if (finding.unclear) return unclearWords();
   if (!finding.accepted) return {};
   const QString by = QString::fromStdString(finding.accepted->by);
   const QString until = QString::fromStdString(finding.accepted->until);

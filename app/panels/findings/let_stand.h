@@ -12,7 +12,7 @@ QString whyNoLonger(const audit::Finding& finding, const QDate& today, layout::L
 
 // The finding's sentence, and who lets it stand until when, or why that is over.
 QString textOf(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit);
-// Who lets it stand, why and until when, or that this is over; empty where nobody does.
+// Who lets it stand, why and until when, or that this is over or unclear; empty where nobody does.
 QString letStandText(const audit::Finding& finding, const QDate& today, layout::LengthUnit unit);
 
 // What accepts a finding that is there no more, or why that is over.

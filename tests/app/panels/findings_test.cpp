@@ -9,6 +9,7 @@
 
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/findings/why.h"
+#include "app/panels/problem.h"
 #include "core/audit/audit.h"
 #include "core/audit/rule.h"
 #include "core/audit/wording.h"
@@ -351,6 +352,16 @@ TEST(FindingGroups, OfMachinesThatAreCalledTheSameAreOfOneEach) {
   EXPECT_TRUE(isThere("Table saw 1 (saw-1)"));
   EXPECT_TRUE(isThere("Table saw 1 (saw-2)"));
   EXPECT_FALSE(isThere("Table saw 1"));
+}
+
+// Where the shop is drawn it is not as if nobody had meant to accept it.
+TEST(Problems, SayWhatIsAcceptedUnclearly) {
+  audit::Report report = *reportOf(smallShop());
+  report.findings.own(0).unclear = {"the guard is on order", "Ada Example", "2999-12-31"};
+  EXPECT_TRUE(problemsOf(report)[0].text.endsWith(
+      "Not accepted: what is accepted does not say which of several it means."))
+      << problemsOf(report)[0].text.toStdString();
+  EXPECT_EQ(problemsOf(report)[1].text.toStdString(), report.findings[1].text);
 }
 
 TEST(FindingList, SaysWhatIsAcceptedAndWhatIsNoLonger) {
