@@ -52,7 +52,7 @@ QString summaryOf(const std::vector<plan::StationChange>& changes, const Finding
   return parts.join(AuditPlace::tr(", ")) + ".";
 }
 
-// Who is worse off and by how much, the gravest first; the table has them all.
+// Who is otherwise off and by how much: the gravest first, who is better off last. The table has them all.
 QString namedIn(std::vector<plan::StationChange> changes) {
   constexpr std::size_t kMostNamed = 5;
   plan::sortGravestFirst(changes);
