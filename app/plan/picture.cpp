@@ -28,12 +28,18 @@ class Checked {
       items_.push_back(&item);
     }
   }
-  // Over all symbols; no label goes there, but that of the device itself.
-  void paintSigns(QPainter& painter, const Theme& theme, std::vector<Covered>& covered) const {
+  // Over all symbols; no label goes there, but that of the device itself. The ids of those with their own.
+  std::vector<std::string> paintSigns(QPainter& painter, const Theme& theme,
+                                      std::vector<Covered>& covered) const {
     const std::vector<LaidSign> signs = layCheckSigns(devices_);
     paintCheckSigns(painter, theme, signs);
-    for (const LaidSign& sign : signs)
-      covered.push_back({sign.box, ItemLayer::Device, sign.count() == 1 ? items_[sign.device] : nullptr});
+    std::vector<std::string> with_own;
+    for (const LaidSign& sign : signs) {
+      const Item* own = sign.count() == 1 ? items_[sign.device] : nullptr;
+      if (own) with_own.push_back(own->id);
+      covered.push_back({sign.box, ItemLayer::Device, own});
+    }
+    return with_own;
   }
 
  private:
@@ -89,8 +95,8 @@ std::vector<const Item*> Picture::itemsWithin(const geometry::Box& box) const {
   return within;
 }
 
-void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& theme, const QRectF& visible,
-                    const Marks& marks) const {
+std::vector<std::string> Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                                        const QRectF& visible, const Marks& marks) const {
   std::vector<std::size_t> shown;
   const QRectF area = visible.adjusted(-kSymbol_px, -kSymbol_px, kSymbol_px, kSymbol_px);
   tree_.any(view.toPlan(area), [&](std::size_t i) {
@@ -142,8 +148,9 @@ void Picture::paint(QPainter& painter, const ViewTransform& view, const Theme& t
     context.state = stateOf(i);
     items_[i]->paintSign(painter, context);
   }
-  checked.paintSigns(painter, theme, covered);
+  std::vector<std::string> with_own_sign = checked.paintSigns(painter, theme, covered);
   paintLabels(painter, theme, visible, std::move(labels), covered);
+  return with_own_sign;
 }
 
 }  // namespace stopwalk::plan

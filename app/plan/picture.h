@@ -40,9 +40,10 @@ class Picture {
   // The items that lie wholly in the box, in the order of painting.
   std::vector<const Item*> itemsWithin(const geometry::Box& box) const;
 
-  // Paints what meets `visible` (pixels), then the labels.
-  void paint(QPainter& painter, const ViewTransform& view, const Theme& theme, const QRectF& visible,
-             const Marks& marks) const;
+  // Paints what meets `visible` (pixels), then the labels. The ids of the devices that bear the sign of their
+  // check alone: of several that share one with its numbers no device says what it came to.
+  std::vector<std::string> paint(QPainter& painter, const ViewTransform& view, const Theme& theme,
+                                 const QRectF& visible, const Marks& marks) const;
 
  private:
   Items items_;

@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QResizeEvent>
+#include <algorithm>
 
 #include "app/plan/description.h"
 #include "app/plan/guides.h"
@@ -122,10 +123,13 @@ void PlanView::setFailed(std::vector<std::string> devices) {
   update();
 }
 
-// Where the plan shows what the records say, a cross of theirs is enough.
-std::vector<std::string> PlanView::failedUnmarked() const {
+// Where the plan shows what the records say, a cross of theirs at the device is enough.
+std::vector<std::string> PlanView::failedUnmarked(const std::vector<std::string>& with_own_sign) const {
   std::vector<std::string> devices = failed_;
-  if (inspection_) std::erase_if(devices, [&](const std::string& id) { return inspection_->isFailed(id); });
+  std::erase_if(devices, [&](const std::string& id) {
+    return inspection_ && inspection_->isFailed(id) &&
+           std::ranges::find(with_own_sign, id) != with_own_sign.end();
+  });
   return devices;
 }
 
@@ -296,10 +300,10 @@ void PlanView::paintEvent(QPaintEvent*) {
     marks.labels = inspection_->labels(picture(), view_);
     marks.taken.push_back(legend = inspection_->legendBox(picture(), view_, inside));
   }
-  picture().paint(painter, view_, theme_, inside, marks);
+  const std::vector<std::string> with_own_sign = picture().paint(painter, view_, theme_, inside, marks);
   if (inspection_) inspection_->paintWalk(painter, view_, theme_);
   marks_.paintFaults(painter, view_, theme_, picture());
-  paintOutOfOrder(painter, view_, theme_, shown(), failedUnmarked());
+  paintOutOfOrder(painter, view_, theme_, shown(), failedUnmarked(with_own_sign));
   paintSupposed(painter, view_, theme_, shown(), suppositions_);
   routes.paint(painter, theme_);
   if (reach_) reach_->paintLegend(painter, theme_, legend, reach_is_current_);

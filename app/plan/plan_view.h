@@ -132,7 +132,7 @@ class PlanView : public QWidget, private ToolHost {
   const layout::Layout& shown() const { return preview_ ? *preview_ : edited_.layout(); }
   std::shared_ptr<const layout::Layout> snapshot() const { return preview_ ? preview_ : edited_.snapshot(); }
   void layoutChanged();
-  std::vector<std::string> failedUnmarked() const;
+  std::vector<std::string> failedUnmarked(const std::vector<std::string>& with_own_sign) const;
   QRectF reachLegendIn(const QRectF& visible);
   void paintSoon();
   void say();

@@ -5,7 +5,9 @@
 #include <QImage>
 
 #include "app/plan/catalogue.h"
+#include "app/plan/plan_view.h"
 #include "tests/app/plan/every_kind.h"
+#include "tests/support/draw.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -122,6 +124,44 @@ TEST_F(OnThePlan, NoTickHidesTheCrossOfADeviceThatFailed) {
     EXPECT_GT(inked(checks, theme.fails), inked({}, theme.fails) + 10);
     EXPECT_GT(inked(checks, theme.meets), inked({}, theme.meets) + 5) << "nor the cross the tick";
   }
+}
+
+// So many that stand close share a sign with its numbers, which does not say which of them failed.
+TEST_F(OnThePlan, WhatFailedBearsItsCrossWhereItsSignIsSharedWithOthers) {
+  edits::EditedLayout edited;
+  edits::Selection selection;
+  PlanView plan(edited, selection, bundledCatalogue());
+  plan.resize(kView);
+  // How much red the crosses are besides the signs.
+  const auto crosses = [&](const std::vector<std::string>& failed) {
+    const QColor ink = Theme::of(plan.palette()).fails;
+    const auto red = [&](const std::vector<std::string>& with_cross) {
+      plan.setFailed(with_cross);
+      const QImage image = plan.grab().toImage();
+      int count = 0;
+      for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+          count += image.pixelColor(x, y).rgb() == ink.rgb();
+      return count;
+    };
+    InspectedOnPlan inspected;
+    for (const std::string& id : failed) inspected.devices[id] = {{Failed}, "", ""};
+    plan.showInspected(inspected);
+    return red(failed) - red({});
+  };
+  edited.reset(layout);
+  plan.fit();
+  EXPECT_EQ(crosses({"cut-off", "lathe/bar"}), 0) << "the sign of each says so";
+  std::vector<layout::Device>& devices = layout.machines[0].devices;
+  std::vector<std::string> failed;
+  devices.clear();
+  for (int i = 0; i < 6; ++i) {
+    devices.push_back(draw::device("stop-" + std::to_string(i), "mushroom-button", {200.0 * i, -475}));
+    failed.push_back("lathe/" + devices.back().id);
+  }
+  edited.reset(layout);
+  plan.fit();
+  EXPECT_GT(crosses(failed), 50);
 }
 
 TEST_F(OnThePlan, TextsStandBesideTheirDevicesAndOfWhatIsGoneThereAreNone) {
