@@ -2,6 +2,7 @@
 #include <QTabWidget>
 #include <QTableView>
 
+#include "app/panels/actions/plain_text.h"
 #include "app/panels/findings/accepting.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/reach/reach_chooser.h"
@@ -14,7 +15,7 @@
 namespace stopwalk::window {
 
 void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_here,
-                          const std::function<void(const std::function<void()>&)>& once_audited) {
+                          const OnceAudited& once_audited) {
   menu.menu()->setToolTipsVisible(true);  // that say why something cannot be done
   const auto add = [&](panels::Verb& verb, QWidget* page = nullptr) {
     verb.setLead([this, come_here, page](const auto& run) {
@@ -26,10 +27,10 @@ void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_her
   };
   // What is shown at once to whoever just came is of the place that was left.
   const auto addCopy = [&](panels::Verb& verb) {
-    verb.setLead([this, come_here, once_audited](const auto& run) {
+    verb.setLead([this, come_here, once_audited, &verb](const auto& run) {
       const bool was_here = side_->isVisible();
       come_here();
-      was_here ? run() : once_audited(run);
+      was_here ? run() : once_audited(panels::nameOf(verb), run);
     });
     menu.add(&verb);
   };
@@ -46,10 +47,10 @@ void AuditPlace::fillMenu(MenuMaker& menu, const std::function<void()>& come_her
   add(findings_->exportVerb());
   // Of the finding as it is once what was typed is entered: what stands there may be of a moment ago.
   for (panels::Verb* verb : {&accepting_->acceptVerb(), &accepting_->takeBackVerb()}) {
-    verb->setLead([this, come_here, once_audited](const auto& run) {
+    verb->setLead([this, come_here, once_audited, verb](const auto& run) {
       come_here();
       tabs_->setCurrentIndex(0);
-      once_audited(run);
+      once_audited(panels::nameOf(*verb), run);
     });
     menu.add(verb);
   }

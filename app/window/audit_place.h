@@ -60,10 +60,10 @@ class AuditPlace : public QObject {
   // The inspection records that are audited by: what is wrong with them stands beside the findings.
   void setRecords(const RecordsBeside& records);
   void setAge(panels::Age age);
-  // All that can be done here; `come_here` is called before, and `once_audited` does a thing when what is
-  // shown is current.
-  void fillMenu(MenuMaker& menu, const std::function<void()>& come_here,
-                const std::function<void(const std::function<void()>&)>& once_audited);
+  // Does a thing, `what` by its name, when what is shown is current.
+  using OnceAudited = std::function<void(const QString& what, const std::function<void()>& then)>;
+  // All that can be done here; `come_here` is called before.
+  void fillMenu(MenuMaker& menu, const std::function<void()>& come_here, const OnceAudited& once_audited);
 
  signals:
   // Of which the plan is to show what was measured, or what has become of it; none: nullptr.

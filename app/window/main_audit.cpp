@@ -25,6 +25,11 @@ namespace {
 
 constexpr int kMostNamed = 6;
 
+// A notice of its own each: one that is told hides no other.
+QString keyOfNotDone(const QString& what) {
+  return "not done: " + what;
+}
+
 }  // namespace
 
 // Asks for an audit of what is shown; until it is there the last one is shown as not current.
@@ -176,30 +181,36 @@ void MainWindow::showBeside() {
     if (answer != answer_ || !isAnswered() || plan_->isPreviewing() || plan_->isHolding()) return;
     freshness_.answered();
     if (once_audited_)
-      QTimer::singleShot(0, this,
-                         [this, then = std::exchange(once_audited_, nullptr)] { onceAudited(then); });
+      QTimer::singleShot(0, this, [this, now = *std::exchange(once_audited_, std::nullopt)] {
+        onceAudited(now.what, now.then);
+      });
   });
   beside_.begin(std::move(steps));
 }
 
 // What waited for an audit is not done after all. Above the plan: it was said that it would be.
 void MainWindow::leaveOnceAudited(const QString& why) {
-  if (!std::exchange(once_audited_, nullptr)) return;
-  notices_->show(
-      "not done",
-      tr("What was to be done once the audit is there is not done: %1. Ask for it again.").arg(why), {});
+  const auto left = std::exchange(once_audited_, std::nullopt);
+  if (!left) return;
+  notices_->show(keyOfNotDone(left->what),
+                 tr("What was to be done once the audit is there is not done: %1. Ask for it again: %2.")
+                     .arg(why, left->what),
+                 {});
 }
 
-// At once, or as soon as what is asked for is answered. Another that is to be done goes before it.
-void MainWindow::onceAudited(std::function<void()> then) {
+// At once, or as soon as what is asked for is answered. Another that is to be done goes before what waits;
+// what is asked for twice is done once.
+void MainWindow::onceAudited(const QString& what, std::function<void()> then) {
   files_->endTyping();
-  if (answer_ && live_audit_.isCurrent() && answer_->layout == document_->edited().snapshot()) {
+  notices_->clear(keyOfNotDone(what));
+  if (answer_ && live_audit_.isCurrent() && !records_->isReading() &&
+      answer_->layout == document_->edited().snapshot()) {
     beside_.finish();
     freshness_.look();
     return then();
   }
-  leaveOnceAudited(tr("something else was asked for"));
-  once_audited_ = std::move(then);
+  if (once_audited_ && once_audited_->what != what) leaveOnceAudited(tr("something else was asked for"));
+  once_audited_ = {what, std::move(then)};
   sentence_->setText(tr("The audit is still being computed; this is done when it is there."));
 }
 

@@ -4,7 +4,11 @@
 #include <QLabel>
 
 #include "app/documents/safe_write.h"
+#include "app/panels/actions/plain_text.h"
+#include "app/panels/findings/finding_list.h"
+#include "app/panels/stations/station_table.h"
 #include "app/records/records_file.h"
+#include "app/window/audit_place.h"
 #include "app/window/main_window.h"
 #include "app/window/records_beside.h"
 #include "app/window/tell_written.h"
@@ -23,13 +27,14 @@ bool MainWindow::mayExport() {
 }
 
 // Time may pass before, and while a name is chosen.
-void MainWindow::exportTable(const QString& name, TableOf table, const QString& said) {
+void MainWindow::exportTable(const QString& what, const QString& name, TableOf table, const QString& said) {
   files_->endTyping();
   if (!mayExport()) return;
-  onceAudited([this, name, table, said] {
+  onceAudited(what, [this, what, name, table, said] {
     const QString path = asker_.tableToSave(QDir(document_->folder()).filePath(name + ".csv"));
     if (path.isEmpty() || !mayExport()) return;
-    onceAudited([this, path, table, said] { writeTable(path, table, said); });
+    onceAudited(tr("%1, into %2").arg(what, QFileInfo(path).fileName()),
+                [this, path, table, said] { writeTable(path, table, said); });
   });
 }
 
@@ -49,7 +54,7 @@ void MainWindow::tellWritten(const QString& path, const documents::WriteResult& 
 void MainWindow::exportStations() {
   const QString stem = document_->path().isEmpty() ? tr("stations") : QFileInfo(document_->path()).baseName();
   exportTable(
-      stem,
+      panels::nameOf(audit_place_->stations().exportVerb()), stem,
       [](const files::FiledReport& filed) {
         return files::csvHead() + files::reportCsv(filed, records::momentNow().date);
       },
@@ -61,7 +66,7 @@ void MainWindow::exportFindings() {
                            ? tr("findings")
                            : tr("%1-findings").arg(QFileInfo(document_->path()).baseName());
   exportTable(
-      stem,
+      panels::nameOf(audit_place_->findings().exportVerb()), stem,
       [](const files::FiledReport& filed) {
         return files::findingsCsvHead() + files::findingsCsv(filed, records::momentNow().date);
       },

@@ -210,7 +210,7 @@ void MainWindow::makeAuditMenu() {
       [this] {
         if (workPlace() != WorkPlace::Audit) goToPlace(WorkPlace::Audit);
       },
-      [this](const auto& then) { onceAudited(then); });
+      [this](const QString& what, const auto& then) { onceAudited(what, then); });
 }
 
 void MainWindow::makeInspectMenu() {

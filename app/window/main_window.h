@@ -136,11 +136,11 @@ class MainWindow : public QMainWindow {
   void showAnswer(std::shared_ptr<const LiveAudit::Answer> answer);
   bool isAnswered() const;
   void showBeside();
-  void onceAudited(std::function<void()> then);
+  void onceAudited(const QString& what, std::function<void()> then);
   void leaveOnceAudited(const QString& why);
   bool mayExport();
   using TableOf = std::string (*)(const files::FiledReport&);
-  void exportTable(const QString& name, TableOf table, const QString& said);
+  void exportTable(const QString& what, const QString& name, TableOf table, const QString& said);
   void writeTable(const QString& path, TableOf table, const QString& said);
   // How it went with what was written for others; `said`: where all is well.
   void tellWritten(const QString& path, const documents::WriteResult& result, const QString& said);
@@ -185,8 +185,12 @@ class MainWindow : public QMainWindow {
   std::shared_ptr<const layout::Layout>
       shown_;  // what is on the plan: the layout, or what it would be after a drag
   std::shared_ptr<const LiveAudit::Answer> answer_;
-  std::function<void()> once_audited_;  // is to be done then
-  InTurn beside_;                       // the answer is shown beside the plan
+  InTurn beside_;  // the answer is shown beside the plan
+  struct OnceAudited {
+    QString what;  // by its name
+    std::function<void()> then;
+  };
+  std::optional<OnceAudited> once_audited_;  // is to be done then
   Freshness freshness_{this};
   DayChange day_change_;
   planning::Suppositions suppositions_;  // hold where the layout is audited, not where it is drawn

@@ -8073,10 +8073,6 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
         <translation>Die Prüfung wird noch berechnet; das wird getan, wenn sie da ist.</translation>
     </message>
     <message>
-        <source>What was to be done once the audit is there is not done: %1. Ask for it again.</source>
-        <translation>Was getan werden sollte, sobald die Prüfung da ist, wird nicht getan: %1. Es noch einmal verlangen.</translation>
-    </message>
-    <message>
         <source>something else was asked for</source>
         <translation>etwas anderes wurde verlangt</translation>
     </message>
@@ -8087,6 +8083,14 @@ Sich nie auf einen Stopp als Schutzeinrichtung verlassen. Einen Stopp nur so tes
     <message>
         <source>the audit could not be computed</source>
         <translation>die Prüfung konnte nicht berechnet werden</translation>
+    </message>
+    <message>
+        <source>What was to be done once the audit is there is not done: %1. Ask for it again: %2.</source>
+        <translation>Was getan werden sollte, sobald die Prüfung da ist, wird nicht getan: %1. Es noch einmal verlangen: %2.</translation>
+    </message>
+    <message>
+        <source>%1, into %2</source>
+        <translation>%1, in %2</translation>
     </message>
 </context>
 <context>

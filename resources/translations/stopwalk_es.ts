@@ -8073,10 +8073,6 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
         <translation>La auditoría aún se está calculando; se hace en cuanto esté.</translation>
     </message>
     <message>
-        <source>What was to be done once the audit is there is not done: %1. Ask for it again.</source>
-        <translation>Lo que debía hacerse en cuanto estuviera la auditoría no se hace: %1. Vuelva a pedirlo.</translation>
-    </message>
-    <message>
         <source>something else was asked for</source>
         <translation>se pidió otra cosa</translation>
     </message>
@@ -8087,6 +8083,14 @@ Nunca confíe en una parada como protección. Pruebe una parada solo como indiqu
     <message>
         <source>the audit could not be computed</source>
         <translation>no se pudo calcular la auditoría</translation>
+    </message>
+    <message>
+        <source>What was to be done once the audit is there is not done: %1. Ask for it again: %2.</source>
+        <translation>Lo que debía hacerse en cuanto estuviera la auditoría no se hace: %1. Vuelva a pedirlo: %2.</translation>
+    </message>
+    <message>
+        <source>%1, into %2</source>
+        <translation>%1, en %2</translation>
     </message>
 </context>
 <context>

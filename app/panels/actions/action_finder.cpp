@@ -4,15 +4,11 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/panels/actions/plain_text.h"
+
 namespace stopwalk::panels {
 
 namespace {
-
-// Without the marks for keys: `&File` and `Open...`.
-QString plainText(QString text) {
-  text.replace("&&", QChar(1)).remove('&').replace(QChar(1), '&');
-  return text.endsWith("...") ? text.chopped(3) : text;
-}
 
 QString menuOf(const QAction& action) {
   for (const QObject* object : action.associatedObjects())

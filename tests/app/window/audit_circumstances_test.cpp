@@ -1,6 +1,9 @@
 // What the findings and the table hang on besides the drawing stands with them, and goes out with them.
+#include <QApplication>
 #include <QDir>
+#include <QTimer>
 
+#include "app/panels/findings/accepting.h"
 #include "app/panels/findings/finding_list.h"
 #include "app/panels/stations/station_table.h"
 #include "app/window/audit_place.h"
@@ -72,6 +75,28 @@ TEST_F(AuditCircumstances, RecordsOfWhichALineIsNoneAreToldWithTheFindings) {
 }
 
 // As the command line, which refuses: a stop that failed would stand in the table as one that works.
+// Another finding may be there by them, and the walk to the stop another.
+TEST_F(AuditCircumstances, NothingIsAcceptedBeforeTheRecordsThatAreThereAreRead) {
+  int opened = 0;
+  QTimer leaves;
+  leaves.callOnTimeout([&] {
+    if (QWidget* modal = QApplication::activeModalWidget()) opened += modal->close();
+  });
+  leaves.start(10);
+  auto& findings = window->auditPlace().findings();
+  findings.tree()->setCurrentItem(findings.tree()->topLevelItem(0)->child(0));
+  ASSERT_TRUE(findings.current());
+  QFile records(log);
+  ASSERT_TRUE(records.open(QFile::WriteOnly));
+  records.write("no record\n");
+  records.close();
+  window->records().look();
+  ASSERT_TRUE(window->records().isReading());
+  window->auditPlace().accepting().acceptVerb().trigger();
+  EXPECT_EQ(opened, 0);
+  EXPECT_TRUE(becomes([&] { return opened == 1; })) << "as soon as they are read";
+}
+
 TEST_F(AuditCircumstances, NoTableIsExportedWhileTheRecordsCannotBeRead) {
   spoilRecords();
   EXPECT_FALSE(exports()) << "looked at sooner than the window looks by itself";

@@ -127,19 +127,33 @@ TEST_F(InTheAuditPlace, WhatIsCopiedRightAfterAChangeSaysThatItIsOfAMomentAgo) {
 }
 
 // It was said that it is done when the audit is there.
-TEST_F(InTheAuditPlace, WhatWaitsForAnAuditAndIsNotDoneIsTold) {
+TEST_F(InTheAuditPlace, WhatWaitsForAnAuditAndIsNotDoneIsToldByItsNameUntilItIsAskedForAgain) {
   layout::Layout other = layout();
   other.site.name += "!";
   ASSERT_TRUE(window->document().edited().apply({"Rename", other}));
   int asked = 0;
   asker.meanwhile = [&] { ++asked; };
-  window->auditPlace().stations().exportVerb().trigger();
+  const auto told = [&](const char* what) {
+    return window->notices().text().contains(
+        QString("is not done: something else was asked for. Ask for it again: %1.").arg(what));
+  };
+  auto& stations = window->auditPlace().stations().exportVerb();
+  auto& findings = window->auditPlace().findings().exportVerb();
+  stations.trigger();
   ASSERT_EQ(asked, 0) << "the audit is there already: nothing is tried here";
-  EXPECT_FALSE(window->notices().text().contains("is not done"));
-  window->auditPlace().findings().exportVerb().trigger();
-  EXPECT_TRUE(window->notices().text().contains("is not done: something else was asked for"))
-      << window->notices().text().toStdString();
+  stations.trigger();
+  EXPECT_FALSE(window->notices().text().contains("is not done")) << "what is asked for twice is done once";
+  findings.trigger();
+  EXPECT_TRUE(told("Export the table of stations")) << window->notices().text().toStdString();
+  stations.trigger();
+  EXPECT_FALSE(told("Export the table of stations")) << "it waits again";
+  EXPECT_TRUE(told("Export the findings")) << window->notices().text().toStdString();
   EXPECT_TRUE(QTest::qWaitFor([&] { return asked == 1; }, 10000)) << "that is done";
+  QTest::qWait(100);
+  EXPECT_EQ(asked, 1);
+  findings.trigger();
+  EXPECT_EQ(asked, 2);
+  EXPECT_FALSE(window->notices().text().contains("is not done"));
   asker.meanwhile = {};
 }
 
