@@ -5,6 +5,7 @@
 
 #include "app/rounds/reasons.h"
 #include "app/rounds/words.h"
+#include "core/inspection/person.h"
 #include "core/inspection/tests_of_pass.h"
 
 namespace stopwalk::rounds {
@@ -50,9 +51,14 @@ QString whyFailed(const Check& check, const IfRecorded& then, const DeviceOn& de
   if (then.after.failed && then.short_of && then.short_of->left_open)
     return reasonText(*then.short_of, namesOf(layout, then.short_of->not_named));
   const bool is_missed = device.state && device.state->failed && !then.before.failed;
-  if (!is_missed || isTest(check, Due::What::Retest, device.now)) return {};
-  const auto why = device.now.is_stop ? LeftOpen::NotPressed : LeftOpen::NotSeen;
-  return reasonText({.left_open = why, .failed = device.state->failed}, {});
+  if (!is_missed) return {};
+  std::optional<LeftOpen> why;
+  if (device.schedule.retest_by_another && !check.inspector.empty() &&
+      inspection::maybeSamePerson(check.inspector, device.state->failed->found_by))
+    why = LeftOpen::SamePerson;
+  if (!isTest(check, Due::What::Retest, device.now))
+    why = device.now.is_stop ? LeftOpen::NotPressed : LeftOpen::NotSeen;
+  return why ? reasonText({.left_open = why, .failed = device.state->failed}, {}) : QString();
 }
 
 std::vector<Due> dueBy(const inspection::DeviceState& state, const DeviceOn& device) {
@@ -68,13 +74,16 @@ std::vector<Due::What> testedBefore(const std::vector<Due>& due, const Check& pa
 }
 
 // What a correction makes due that was not.
-QString becomesDue(const IfRecorded& then, const DeviceOn& device) {
+std::vector<Due::What> becomesDue(const IfRecorded& then, const DeviceOn& device) {
   std::vector<Due::What> more;
   const std::vector<Due> was = dueBy(then.before, device);
   for (const Due& d : dueBy(then.after, device))
     if (std::ranges::find(was, d.what, &Due::what) == was.end()) more.push_back(d.what);
-  return more.empty() ? QString()
-                      : Words::tr("Recorded like this, the device becomes due for: %1.").arg(listed(more));
+  return more;
+}
+
+QString becomesDueText(const std::vector<Due::What>& more) {
+  return Words::tr("Recorded like this, the device becomes due for: %1.").arg(listed(more));
 }
 
 QString countedAs(const IfRecorded& then, const DeviceOn& device) {
@@ -95,13 +104,16 @@ QStringList shortcomings(const Check& check, const IfRecorded& then, const Devic
   if (doubt && then.short_of->left_open != LeftOpen::InDoubt)
     said << Words::tr("Recorded like this, it does not count: %1.")
                 .arg(reasonText(*doubt, namesOf(layout, doubt->machines)));
-  const std::vector<Due> due = dueBy(then.after, device);
+  const auto more = check.corrects ? becomesDue(then, device) : std::vector<Due::What>();
+  if (!more.empty()) said << becomesDueText(more);
+  std::vector<Due> due = dueBy(then.after, device);
+  std::erase_if(due, [&](const Due& d) { return std::ranges::find(more, d.what) != more.end(); });
   if (const auto left = inspection::notTestedBy(check, due, device.now); !left.empty())
     said << Words::tr("Recorded like this, the device stays due for: %1, %2.")
                 .arg(listed(left), notTickedText(check, left, device.now));
   if (const auto old = testedBefore(due, check, device); !old.empty() && !doubt)
     said << Words::tr("Recorded like this, the device stays due for: %1, as the check is of %2.")
-                .arg(listed(old), dayText(check.at.date));
+                .arg(listed(old), dayText(then.on));
   return said;
 }
 
@@ -115,8 +127,8 @@ WillCount willCountFor(const Entered& entered, const Check& check, const IfRecor
                        const DeviceOn& device, const layout::Layout& layout) {
   if (!entered.result) return {};
   if (entered.result != Result::Pass) {
-    const QString more = check.corrects ? becomesDue(then, device) : QString();
-    return {more, !more.isEmpty()};
+    const auto more = check.corrects ? becomesDue(then, device) : std::vector<Due::What>();
+    return more.empty() ? WillCount() : WillCount{becomesDueText(more), true};
   }
   Entered tried;
   tried.result = entered.result;

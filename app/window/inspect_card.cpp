@@ -167,12 +167,14 @@ std::optional<inspection::Check> InspectPlace::wouldBe(const rounds::Entered& en
 // Before it is recorded, as a record stays for good.
 void InspectPlace::showCounts() {
   rounds::WillCount will;
-  const auto on = round_.round() ? deviceOn(round_.device()) : std::nullopt;
   const rounds::Entered entered = card_->entered();
-  const auto* device = on ? planning::findDevice(found_->devices, round_.device()) : nullptr;
-  if (const auto check = device ? wouldBe(entered, *device) : std::nullopt)
-    will = rounds::willCountFor(entered, *check, asOfToday().come_to->on_record.ifRecorded(*check), *on,
-                                *found_->of.layout);
+  const auto* device =
+      round_.round() && found_ ? planning::findDevice(found_->devices, round_.device()) : nullptr;
+  if (const auto check = device ? wouldBe(entered, *device) : std::nullopt) {
+    const auto on_record = asOfToday().come_to;  // kept, whatever the next line asks anew
+    will = rounds::willCountFor(entered, *check, on_record->on_record.ifRecorded(*check),
+                                *deviceOn(device->id), *found_->of.layout);
+  }
   card_->showCounts(will.text, will.is_short);
 }
 

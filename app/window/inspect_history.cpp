@@ -104,6 +104,7 @@ void InspectPlace::goBack(const Correcting& corrected) {
   card_->inspector()->setText(from.inspector);
   visit_ = from.visit;
   showDraft(anew());
+  showCounts();  // under the name that stands there again
 }
 
 QString InspectPlace::correctsText() const {

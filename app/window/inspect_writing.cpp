@@ -238,7 +238,10 @@ void InspectPlace::showFailedMeanwhile(const rounds::CardKey& card) {
 }
 
 QString InspectPlace::whyStillFailed(const inspection::Check& check) const {
-  if (!check.removed) return rounds::whyStillFailed(check, recordsNow(), source_.schedule, asOfLayout());
+  if (!check.removed) {
+    const QString why = rounds::whyStillFailed(check, recordsNow(), source_.schedule, asOfLayout());
+    if (!why.isEmpty() || check.result != inspection::Result::Pass) return why;
+  }
   const auto open = std::ranges::find(failed(), check.device, &inspection::FailedDevice::device);
   return open == failed().end() || open->removed ? QString() : rounds::whyStillAsked(*open);
 }

@@ -23,8 +23,7 @@ class LiveReach : public QObject {
     audit::ReachTarget target;
     std::vector<std::string> out_of_order;  // ids of devices that count as no stop
     std::optional<double> top_mm = {};      // where the colours end; none: at the longest walk
-    // As it is, while something else is supposed: its colours compare, the scale holds the longest walk of
-    // both.
+    // As it is, while something else is supposed: the scale holds the longest walk of both.
     std::shared_ptr<const layout::Layout> as_it_is = {};
   };
 

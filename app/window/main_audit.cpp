@@ -141,8 +141,8 @@ void MainWindow::askReach() {
   std::vector<std::string> out_of_order;
   if (!schedule.failed_stops_count)
     for (const inspection::FailedDevice& f : records_->failed(schedule)) out_of_order.push_back(f.device);
-  // While something is dragged a colour goes on meaning the same length; while something is supposed the same
-  // as without it.
+  // While something is dragged a colour goes on meaning the same length; while something is supposed the
+  // scale ends no shorter than without it.
   std::optional<double> top_mm;
   if (reach_ && (plan_->isPreviewing() || plan_->isHolding()) && reach_->reach()->target == *target)
     top_mm = reach_->top_mm();

@@ -12,7 +12,7 @@ namespace {
 using inspection::Check;
 using inspection::Round;
 using Json = nlohmann::ordered_json;
-using Parsed = nlohmann::ordered_json;  // of few keys, a list is faster than a tree
+using Parsed = nlohmann::json;
 
 constexpr int kFormat = 1;
 constexpr const char* kAfterHours = "after";

@@ -20,10 +20,15 @@ std::size_t nextWithin(std::string_view line, std::size_t begin) {
   return brace < begin ? begin : line.find(kRecordBegins, begin + 1);
 }
 
+// Whether a line ends as a record does, blanks behind it or not.
+bool isEnded(std::string_view line) {
+  return !hashStated(line.substr(0, line.find_last_not_of(" \t\r") + 1)).empty();
+}
+
 // How far a record goes that begins at `from` and whose line ends at `end`: it takes on the lines behind it
 // until it ends as a record does, or the next begins.
 std::size_t recordEnd(std::string_view text, std::size_t from, std::size_t end) {
-  while (end + 1 < text.size() && hashStated(text.substr(from, end - from)).empty()) {
+  while (end + 1 < text.size() && !isEnded(text.substr(from, end - from))) {
     const std::size_t next = end + 1, next_end = lineEnd(text, next);
     const std::size_t record = text.substr(next, next_end - next).find(kRecordBegins);
     if (record == 0 || (next_end == text.size() && isTorn(text.substr(next)))) break;

@@ -45,8 +45,10 @@ int openedIn(std::string_view line) {
   return opened;
 }
 
-// Whether what a formatter laid over several lines begins with it. What begins as a record was not laid so.
+// Whether what a formatter laid over several lines begins with it. What begins as a record was not laid so;
+// of UTF-16 half a letter may look like a quote.
 bool opens(std::string_view line) {
+  if (isUtf16(line)) return false;
   if (line.starts_with(kByteOrder)) line.remove_prefix(kByteOrder.size());
   return line.find(kRecordBegins) == kNone && (openedIn(line) > 0 || trimmed(line) == "[");
 }

@@ -188,20 +188,22 @@ std::set<std::string> OnRecord::removed() const {
 }
 
 IfRecorded OnRecord::ifRecorded(Check check) const {
-  check.number = last_.number + 1;
+  check.number = std::max(last_.number, records_.unsure_to) + 1;  // of a line that is not read, too
   const Chains& its = of(check.device);
   std::vector<CheckChain> with;
   for (const CheckChain* chain : its) with.push_back(*chain);
   const CheckChain& own = addTo(with, check, records_, last_);
   Chains all;
   for (const CheckChain& chain : with) all.push_back(&chain);
-  Closing closing = closingOf(check.device, by_another_ && !nameOf(check.inspector).empty());
+  Closing closing = closingOf(check.device, by_another_);
   IfRecorded told{stateOf(check.device, its, closing), {}};
+  closing.by_another = by_another_ && !nameOf(check.inspector).empty();
   closing.removals.clear();
   std::ranges::copy_if(all, std::back_inserter(closing.removals),
                        [](const CheckChain* chain) { return chain->said().removed; });
   told.after = stateOf(check.device, all, closing);
   told.counts = countsAs(own, closing);
+  told.on = own.day();
   for (const ShortOfPass& pass : shortOf(all, closing))
     if (pass.check == check.number) told.short_of = pass;
   return told;

@@ -15,6 +15,7 @@ struct IfRecorded {
   DeviceState before, after;
   std::vector<Due::What> counts = {};        // as what the pass counts; of what is no pass nothing
   std::optional<ShortOfPass> short_of = {};  // what the pass does not do
+  Date on = kUnreadDay;                      // the day that it is of: a correction is of that of its check
 };
 
 // The last line, and when the latest of all was written; none: there is no line.

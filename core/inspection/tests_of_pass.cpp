@@ -7,8 +7,10 @@
 namespace stopwalk::inspection {
 namespace {
 
-void drop(Check& check, Tried test) {
+// As the pass has it, be it no.
+void leave(Check& check, Tried test, const Check& pass) {
   std::erase_if(check.tested, [&](const auto& said) { return said.first == test; });
+  if (const auto was = testedFor(pass, test)) check.tested.emplace_back(test, *was);
 }
 
 }  // namespace
@@ -44,14 +46,15 @@ std::vector<Tried> notTicked(const Check& pass, std::span<const Due::What> tests
   Check all;
   all.result = Result::Pass;
   for (const Tried test : mayBeTried(device.is_stop)) {
-    const bool is_asked = (test == Tried::Seen) != device.is_stop;  // in one, or apart
+    const bool is_asked =
+        (test == Tried::Seen) != device.is_stop || testedFor(pass, test);  // in one, or apart
     if (!is_asked && !wasSo(test)) continue;
     all.tested.emplace_back(test, true);
     if (!wasSo(test)) left.push_back(test);
   }
   for (std::size_t i = left.size(); i-- > 0;) {
     Check without = all;
-    drop(without, left[i]);
+    leave(without, left[i], pass);
     if (!isAll(without)) continue;
     all = without;
     left.erase(left.begin() + static_cast<std::ptrdiff_t>(i));

@@ -4085,16 +4085,16 @@
         <translation>Das ist in mehr als %1 Jahren. Einen Tag bis %2 eingeben; was länger bestehen soll, gehört in die Regeln.</translation>
     </message>
     <message>
-        <source>What is found is being computed anew. Accept it again in a moment.</source>
-        <translation>Was gefunden wird, wird gerade neu berechnet. In einem Augenblick noch einmal hinnehmen.</translation>
-    </message>
-    <message>
         <source>This is found no more: something was changed meanwhile. There is nothing to accept.</source>
         <translation>Das wird nicht mehr gefunden: Inzwischen wurde etwas geändert. Es gibt nichts hinzunehmen.</translation>
     </message>
     <message>
         <source>It is found otherwise by now: read it above, and accept it if it may stand like that.</source>
         <translation>Das wird inzwischen anders gefunden: oben lesen, und hinnehmen, wenn es so bestehen darf.</translation>
+    </message>
+    <message>
+        <source>What is found now is not computed yet. Accept it again in a moment; if that lasts, close this and audit again.</source>
+        <translation>Was jetzt gefunden wird, ist noch nicht berechnet. In einem Augenblick noch einmal hinnehmen; bleibt es so, dies schließen und noch einmal prüfen.</translation>
     </message>
 </context>
 <context>

@@ -4085,16 +4085,16 @@
         <translation>Eso es dentro de más de %1 años. Escriba un día hasta el %2; lo que dure más es cosa de las reglas.</translation>
     </message>
     <message>
-        <source>What is found is being computed anew. Accept it again in a moment.</source>
-        <translation>Lo que se encuentra se está calculando de nuevo. Acéptelo otra vez dentro de un momento.</translation>
-    </message>
-    <message>
         <source>This is found no more: something was changed meanwhile. There is nothing to accept.</source>
         <translation>Esto ya no se encuentra: entretanto se cambió algo. No hay nada que aceptar.</translation>
     </message>
     <message>
         <source>It is found otherwise by now: read it above, and accept it if it may stand like that.</source>
         <translation>Ahora se encuentra de otro modo: léalo arriba y acéptelo si puede quedar así.</translation>
+    </message>
+    <message>
+        <source>What is found now is not computed yet. Accept it again in a moment; if that lasts, close this and audit again.</source>
+        <translation>Lo que se encuentra ahora aún no está calculado. Acéptelo otra vez dentro de un momento; si sigue así, cierre esto y audite de nuevo.</translation>
     </message>
 </context>
 <context>

@@ -74,7 +74,9 @@ bool AcceptDialog::carryOut() {
 // While the dialog stands open somebody may have recorded a failure, or changed a file beside the layout.
 bool AcceptDialog::isFoundAsShown(const FoundNow& now) {
   if (!now.report || !now.is_current)
-    return refuse(tr("What is found is being computed anew. Accept it again in a moment."));
+    return refuse(
+        tr("What is found now is not computed yet. Accept it again in a moment; if that lasts, close this "
+           "and audit again."));
   const auto found = std::ranges::find_if(now.report->findings, [this](const audit::Finding& f) {
     return f.rule == finding_.rule && f.subject == finding_.subject && f.which == finding_.which;
   });

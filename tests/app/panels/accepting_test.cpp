@@ -56,8 +56,9 @@ void fill(const AcceptDialog& dialog, const QString& by) {
 }
 
 // What is done in the dialog that opens next. It is left whatever fails: else nothing would go on.
-void inDialog(std::function<void(AcceptDialog&)> act) {
-  QTimer::singleShot(0, [act = std::move(act)] {
+// `of`: with whose end it is not done any more.
+void inDialog(QObject& of, std::function<void(AcceptDialog&)> act) {
+  QTimer::singleShot(0, &of, [act = std::move(act)] {
     const QPointer<QWidget> modal = QApplication::activeModalWidget();
     auto* dialog = qobject_cast<AcceptDialog*>(modal.data());
     EXPECT_TRUE(dialog);
@@ -148,7 +149,7 @@ TEST_F(AcceptingAFinding, LeavesWhatMayMeanAnother) {
   shop.edited.reset(layout);
   accepting.setReport(report);
   accepting.look(&report->findings[1]);
-  inDialog([](AcceptDialog& dialog) {
+  inDialog(accepting, [](AcceptDialog& dialog) {
     fill(dialog, "Grace Example");
     dialog.accept();
   });
@@ -164,12 +165,12 @@ TEST_F(AcceptingAFinding, IsShownAnewWhereItIsFoundOtherwiseByNow) {
   const audit::Finding far = farFromAStop(9.8), nearer = farFromAStop(5.2);
   accepting.setReport(reportOf({far}));
   accepting.look(&far);
-  inDialog([&](AcceptDialog& dialog) {
+  inDialog(accepting, [&](AcceptDialog& dialog) {
     fill(dialog, "Ada Example");
     accepting.setAge(Age::JustChanged);
     dialog.accept();
     EXPECT_TRUE(dialog.isVisible());
-    EXPECT_TRUE(dialog.refusal().contains("being computed anew")) << dialog.refusal().toStdString();
+    EXPECT_TRUE(dialog.refusal().contains("not computed yet")) << dialog.refusal().toStdString();
     accepting.setAge(Age::Current);
     accepting.setReport(reportOf({nearer}));
     dialog.accept();
@@ -189,7 +190,7 @@ TEST_F(AcceptingAFinding, WhatIsFoundNoMoreMeanwhileIsNotAccepted) {
   const audit::Finding far = farFromAStop(9.8);
   accepting.setReport(reportOf({far}));
   accepting.look(&far);
-  inDialog([&](AcceptDialog& dialog) {
+  inDialog(accepting, [&](AcceptDialog& dialog) {
     fill(dialog, "Ada Example");
     accepting.setReport(reportOf({noWayToThePhone()}));
     dialog.accept();

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "app/rounds/due_rows.h"
+#include "app/rounds/missed_failures.h"
 #include "app/rounds/words.h"
 #include "core/inspection/tests_of_pass.h"
 #include "core/planning/round_plan.h"
@@ -65,6 +66,11 @@ TEST(NotTicked, IsJustWhatTheTestsAskForBesides) {
     }
 }
 
+TEST(NotTicked, IsALookThatWasAnsweredWithNo) {
+  Check pass = passOf({{Tried::Seen, false}, {Tried::Pressed, true}});
+  EXPECT_EQ(notTicked(pass, std::array{What::Seen}, {"saw/stop", {"saw"}}), std::vector{Tried::Seen});
+}
+
 TEST(NotTicked, OfWhatIsNoStopIsThatItWasLookedAt) {
   const DeviceNow start{"saw/start", {}, true, false};
   EXPECT_EQ(notTicked(passOf({{Tried::Clear, true}}), std::array{What::Seen}, start),
@@ -96,6 +102,7 @@ class CountsFor : public testing::Test {
   DeviceOn on(const char* day) {
     const auto today = *inspection::parseDate(day);
     states = inspection::statesOf(records, schedule, planning::asOf(std::vector{device}, today));
+    if (missed) addMissedFailures(states, std::span(&*missed, 1));
     return {device, inspection::findState(states, device.id), schedule, today};
   }
   QString will(const char* day, const std::vector<Tried>& ticked, const QString& by = "Ada Example",
@@ -117,6 +124,7 @@ class CountsFor : public testing::Test {
   }
   std::string made_on;       // on paper; empty: at once
   std::size_t corrects = 0;  // 0: none
+  std::optional<inspection::FailedDevice> missed;
   const std::vector<Tried> all{std::begin(kAsked), std::end(kAsked)};
   const std::vector<Tried> but_power{all.begin(), all.end() - 1};
 
@@ -176,6 +184,11 @@ TEST_F(CountsFor, ACorrectionSaysWhatItMakesDue) {
   EXPECT_EQ(will("2026-03-03", {}, "Ada Example", Result::NotTested),
             "Recorded like this, the device becomes due for: press, full test.");
   EXPECT_EQ(will("2026-03-03", all), "It counts as: press, full test.");
+  EXPECT_EQ(will("2026-03-03", but_power),
+            "Recorded like this, the device becomes due for: full test. It counts as: press.");
+  EXPECT_EQ(will("2026-04-09", all),
+            "Recorded like this, the device stays due for: press, as the check is of 2 Mar 2026. It counts "
+            "as: press, full test.");
   corrects = 0;
   EXPECT_EQ(will("2026-03-03", {}, "Ada Example", Result::NotTested), "");
 }
@@ -190,6 +203,15 @@ TEST_F(CountsFor, APassFromPaperIsOfItsOwnDay) {
   EXPECT_EQ(will("2026-03-03", all),
             "Recorded like this, the device stays due for: press, as the check is of 5 Jan 2026. It counts "
             "as: press, full test.");
+}
+
+// Of a log that was gone on from without its beginning.
+TEST_F(CountsFor, WhatFailedByMissedRecordsIsClosedByAnotherPersonTooWhereThatIsAsked) {
+  schedule.retest_by_another = true;
+  missed = inspection::FailedDevice{.device = device.id, .found_by = "Ada Example"};
+  EXPECT_TRUE(will("2026-03-03", all, "Ada Example").contains("another person than Ada Example"));
+  EXPECT_TRUE(will("2026-03-03", {Tried::Clear}, "Bo Sample").contains("it was not pressed"));
+  EXPECT_FALSE(will("2026-03-03", all, "Bo Sample").contains("failed"));
 }
 
 TEST_F(CountsFor, ALookOfAStopCountsWhereLooksAreFollowed) {

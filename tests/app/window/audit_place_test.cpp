@@ -108,7 +108,7 @@ TEST_F(InTheAuditPlace, WhoPicksSomethingElseOnThePlanIsDoneWithTheFinding) {
   EXPECT_EQ(findings.current(), nullptr);
 }
 
-TEST_F(InTheAuditPlace, WhatIfLeavesTheColoursOfTheReachMapTheirLengths) {
+TEST_F(InTheAuditPlace, WhatIfEndsTheColoursOfTheReachMapNoShorter) {
   window->auditPlace().reach().whatBox()->setCurrentIndex(1);
   const auto settles = [&] {
     QTest::qWait(100);

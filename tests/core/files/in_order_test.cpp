@@ -4,6 +4,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <new>
 
 namespace stopwalk::files {
 namespace {
@@ -63,6 +64,19 @@ TEST(InOrder, NothingMoreIsBegunWhenEnoughWasTaken) {
         [&](int) { return ++taken < 5; });
     EXPECT_EQ(taken, 5u);
     EXPECT_LE(begun, 5 + 2 * threads);
+  }
+}
+
+TEST(InOrder, WhatIsThrownReachesTheCaller) {
+  for (const std::size_t threads : {1u, 2u, 5u}) {
+    const auto job = [](std::size_t i) { return i == 7 ? throw std::bad_alloc() : i; };
+    const auto take = [](std::size_t) { return true; };
+    EXPECT_THROW(inOrder<std::size_t>(60, threads, job, take), std::bad_alloc) << threads;
+    const auto takeNone = [](std::size_t) -> bool { throw std::bad_alloc(); };
+    EXPECT_THROW(inOrder<std::size_t>(
+                     60, threads, [](std::size_t i) { return i; }, takeNone),
+                 std::bad_alloc)
+        << threads;
   }
 }
 

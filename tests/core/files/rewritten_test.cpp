@@ -13,9 +13,12 @@ namespace {
 
 using inspection::Result;
 
+// With letters of which half a unit of UTF-16 looks like a quote or a brace.
+const std::string kName = "Grün 検査 ≥ Том 小山";
+
 inspection::Check checkOf(const std::string& device, Result result) {
   inspection::Check c;
-  c.device = device, c.machines = {"saw"}, c.inspector = "Grün 検査", c.round = 1, c.note = "a \"}{\" in it";
+  c.device = device, c.machines = {"saw"}, c.inspector = kName, c.round = 1, c.note = "a \"}{\" in it";
   c.at = *inspection::parseMoment("2026-03-02T09:15:00+01:00");
   c.result = result;
   return c;
@@ -127,7 +130,7 @@ TEST(Rewritten, AsUtf16IsTold) {
         const std::string saved = (is_marked ? mark : "") + asUtf16(text, is_big_endian);
         expectRewritten(saved, Wrong::Utf16, why);
         for (const inspection::Check& c : readInspectionLog(saved).records.checks)
-          EXPECT_EQ(c.inspector, "Grün 検査") << "in each line";
+          EXPECT_EQ(c.inspector, kName) << "in each line";
       }
 }
 
@@ -135,6 +138,18 @@ TEST(Rewritten, AsUtf16SaysWhatItSaid) {
   EXPECT_EQ(fromUtf16("\xFF\xFE" + asUtf16("Grün 検査", false), false), "Grün 検査");
   EXPECT_EQ(fromUtf16("\xFE\xFF" + asUtf16("Grün 検査", true), true), "Grün 検査");
   EXPECT_EQ(fromUtf16(std::string("\xFF\xFE\x3D\xD8\x00\xDE\x3D\xD8", 8), false), "\U0001F600\uFFFD");
+}
+
+// Of a line that lost its beginning the record before it is none the less a line of its own.
+TEST(Rewritten, WithBreaksOfTwoCharactersARecordEndsAllTheSame) {
+  std::string text = replaced(logOf(kWritten), "\n", "\r\n");
+  const std::size_t second = text.find('\n') + 1;
+  text.erase(second, 1);
+  const InspectionLog log = readInspectionLog(text);
+  EXPECT_EQ(log.lines, 3u);
+  ASSERT_EQ(log.records.checks.size(), 3u);
+  EXPECT_EQ(log.records.checks[0].device, "saw/stop");
+  EXPECT_EQ(log.records.checks[1].result, Result::Fail);
 }
 
 // A record that is broken over lines, and one that never ends.
