@@ -48,7 +48,7 @@ DeviceState stateOf(const std::string& device, const Chains& chains, const Closi
                     .is_stop = !closing.now || closing.now->is_stop};
   const CheckChain* last = nullptr;
   for (const CheckChain* chain : chains) {
-    const bool is_to_come = closing.reliance.doubt(*chain, closing.now) == Doubt::AfterToday;
+    const bool is_to_come = closing.reliance.isToCome(*chain);
     if (!is_to_come && (!last || !surelyAfter(*last, *chain))) last = chain;
     if (chain->said().result == Result::Pass) addPass(state, *chain, closing);
   }

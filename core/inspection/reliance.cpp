@@ -63,12 +63,17 @@ bool Reliance::isAfterDoubt(const CheckChain& pass, const DeviceNow* now) const 
   return pass.writtenAtOnce() || instantOf(pass.earliest()) > since;
 }
 
+bool Reliance::isToCome(const CheckChain& chain) const {
+  return std::ranges::any_of(chain.checks, [&](const Check* c) {
+    return now_.isToCome(c->at) || now_.isToCome(writtenAt(*c));
+  });
+}
+
 // When something was tested of which only the correction can be read, nobody knows.
 std::optional<Doubt> Reliance::doubt(const CheckChain& pass, const DeviceNow* now) const {
   if (pass.first().corrects) return Doubt::NotAsWritten;
   if (!isAfterDoubt(pass, now)) return Doubt::NotAsWritten;
-  const auto isToCome = [&](const Check* c) { return now_.isToCome(c->at) || now_.isToCome(writtenAt(*c)); };
-  if (std::ranges::any_of(pass.checks, isToCome)) return Doubt::AfterToday;
+  if (isToCome(pass)) return Doubt::AfterToday;
   return std::nullopt;
 }
 

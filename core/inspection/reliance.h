@@ -54,7 +54,9 @@ class Reliance {
 
   // None: it counts, whatever the device stops now. `now`: the device, if it is known.
   std::optional<Doubt> doubt(const CheckChain& pass, const DeviceNow* now) const;
-  // The same of a test by hand: all that the device stops now is to be named. Looking asks for nothing more.
+  // Whether one of its checks is dated, or was entered, on a day still to come, whatever else is in doubt.
+  bool isToCome(const CheckChain& chain) const;
+  // As `doubt`, of a test by hand: all that the device stops now is to be named. Looking asks for nothing more.
   std::optional<NotCounted> notCounted(const CheckChain& pass, const DeviceNow* now) const;
   std::optional<NotCounted> lookNotCounted(const CheckChain& pass, const DeviceNow* now) const;
 

@@ -98,6 +98,18 @@ TEST(Reliance, AFailureOfADayToComeCounts) {
   EXPECT_TRUE(stateOf(records).failed);
 }
 
+// Of what is still to come nobody says that it was checked last, in records that are hurt or whole.
+TEST(Reliance, ACheckOfADayToComeIsNotTheLast) {
+  Check coming = checkOf(3, Result::Fail);
+  coming.at.date = daysAfter(kToday, 36500);
+  for (const std::size_t unsure_to : {0u, 1u}) {
+    const DeviceState state = stateOf(recordsOf({checkOf(2, Result::NotTested), coming}, unsure_to));
+    EXPECT_EQ(state.last, 2u) << unsure_to;
+    EXPECT_EQ(state.last_on, daysAfter(kDay, 2));
+    EXPECT_TRUE(state.failed);
+  }
+}
+
 // A pass of before it failed could not have closed that.
 TEST(Reliance, WhatIsDueNamesThePassThatMightHaveDoneForIt) {
   const Schedule schedule{.seen_days = 7};
