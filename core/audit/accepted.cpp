@@ -55,15 +55,10 @@ struct Told {
 
   void add(const Finding& f, inspection::Date today) {
     if (f.severity == Severity::Note) return;
-    const auto of = [&](std::initializer_list<std::string_view> some) {
-      return std::ranges::find(some, f.rule) != some.end();
-    };
     all_accepted = all_accepted && acceptedState(f, today) == AcceptedState::Yes;
-    const bool off_floor = f.rule == "drawing-fault", no_way = f.rule == "unreachable";
-    no_stop = no_stop || off_floor || of({"stop-out-of-reach", "stop-too-far"}) ||
-              (no_way && f.which == layout::whichWord("stop"));
-    no_phone = no_phone || off_floor || of({"phone-too-far", "phone-after-hours"}) ||
-               (no_way && f.which == layout::whichWord("phone"));
+    const Lacks lacks = lackTold(f);
+    no_stop = no_stop || lacks.stop;
+    no_phone = no_phone || lacks.phone;
   }
   bool isAllOf(const StationReport& s) const {
     return all_accepted && (!s.lacks_stop || no_stop) && (!s.lacks_phone || no_phone);
@@ -89,6 +84,17 @@ std::string acceptedText(const Acceptance& a, const std::string& why_no_longer) 
 }
 
 }  // namespace
+
+Lacks lackTold(const Finding& f) {
+  const auto of = [&](std::initializer_list<std::string_view> some) {
+    return std::ranges::find(some, f.rule) != some.end();
+  };
+  const bool off_floor = f.rule == "drawing-fault", no_way = f.rule == "unreachable";
+  return {off_floor || of({"stop-out-of-reach", "stop-too-far"}) ||
+              (no_way && f.which == layout::whichWord("stop")),
+          off_floor || of({"phone-too-far", "phone-after-hours"}) ||
+              (no_way && f.which == layout::whichWord("phone"))};
+}
 
 bool mayMean(const layout::AcceptedFinding& accepted, const Finding& finding) {
   return accepted.rule == finding.rule && accepted.subject == finding.subject &&

@@ -34,6 +34,12 @@ std::string namedText(const layout::AcceptedFinding& accepted);
 // limit are known.
 bool moreIsWorse(const Finding& finding);
 
+// What the finding tells that its station may lack a way to.
+struct Lacks {
+  bool stop = false, phone = false;
+};
+Lacks lackTold(const Finding& finding);
+
 // How it holds on a day that the layout lets a finding stand: it does, its last day has passed, that is no
 // day that one can read, or the finding is worse than what was accepted by more than people are told.
 enum class AcceptedState { No, Yes, Over, NoDay, Worse, Unclear };

@@ -2,9 +2,10 @@
 
 #include <algorithm>
 #include <string_view>
-#include <unordered_set>
+#include <unordered_map>
 #include <utility>
 
+#include "core/audit/accepted.h"
 #include "core/audit/context.h"
 #include "core/audit/judged.h"
 #include "core/audit/moves.h"
@@ -95,11 +96,17 @@ std::size_t Report::count(Verdict verdict) const {
 }
 
 std::size_t Report::countUntold() const {
-  std::unordered_set<std::string_view> told;
-  for (const Finding& f : findings)
-    if (f.severity != Severity::Note) told.insert(f.subject);
+  std::unordered_map<std::string_view, Lacks> told;
+  for (const Finding& f : findings) {
+    if (f.severity == Severity::Note) continue;
+    const Lacks lacks = lackTold(f);
+    Lacks& all = told[f.subject];
+    all = {all.stop || lacks.stop, all.phone || lacks.phone};
+  }
   return static_cast<std::size_t>(std::ranges::count_if(stations, [&](const StationReport& s) {
-    return (s.lacks_stop || s.lacks_phone) && !told.contains(s.id);
+    const auto at = told.find(s.id);
+    const Lacks all = at == told.end() ? Lacks() : at->second;
+    return (s.lacks_stop && !all.stop) || (s.lacks_phone && !all.phone);
   }));
 }
 

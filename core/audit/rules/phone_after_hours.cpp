@@ -4,6 +4,7 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -19,6 +20,7 @@ Finding lost(const Context& c, std::size_t station, const Way& by_day, const Way
     f.text += "after hours the nearest phone is " + c.phoneName(*after.index) + ", " +
               c.length(after.walk_m, limit) + " to walk, by day " + c.length(by_day.walk_m);
   } else {
+    f.which = layout::whichWord("no way");
     f.lines.push_back(placeLine(c.phones[*by_day.index].placed.at));
     f.text += after.status == Status::Unmeasured
                   ? "it stands in a doorway that is shut after hours, and has no way to a phone then"

@@ -6,6 +6,7 @@
 #include "core/audit/measured_line.h"
 #include "core/audit/places.h"
 #include "core/audit/wording.h"
+#include "core/layout/which.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -29,6 +30,7 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t tape) 
               c.length(*f.measured, allowed_m) + "; the rule allows " + c.length(allowed_m, *f.measured) +
               ". One of them is wrong: the plan, or the tape.";
   } else {
+    f.which = layout::whichWord("no way");
     f.text += "in the plan there is no way between them; correct the plan.";
   }
   return {std::move(f)};

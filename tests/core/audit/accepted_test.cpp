@@ -324,6 +324,20 @@ TEST_F(AcceptedStation, IsNoneThatLacksAWayOfWhichNothingIsSaid) {
   EXPECT_TRUE(isAccepted());
 }
 
+// What else is found of it says nothing of a way that it lacks.
+TEST_F(AcceptedStation, IsUntoldAsLongAsNothingSaysThatItLacksAWay) {
+  station().lacks_phone = true;
+  add("standing-conflict", "");
+  add("stop-too-far", "");
+  EXPECT_EQ(report.countUntold(), 1u);
+  add("phone-too-far", "").severity = Severity::Note;
+  EXPECT_EQ(report.countUntold(), 1u) << "a note decides nothing";
+  add("phone-after-hours", "");
+  EXPECT_EQ(report.countUntold(), 0u);
+  station().lacks_stop = true;
+  EXPECT_EQ(report.countUntold(), 0u);
+}
+
 TEST(Accepted, WhatNoFindingNeedsIsNamed) {
   EXPECT_TRUE(notNeeded({kAccepted}, {finding("hidden-stop", "saw")}).empty());
   EXPECT_EQ(notNeeded({kAccepted}, {finding("hidden-stop", "drill")}).size(), 1u);
