@@ -122,9 +122,13 @@ TEST_F(RoundDoubts, WhatNobodyCanReadMayHaveBeenAFailure) {
   open();
   record("saw/stop", "fail");
   EXPECT_EQ(round({"show"}).err, "");
-  std::string text = log();
+  const std::string whole = log();
+  std::string text = whole;
   text.replace(text.rfind("\"result\":\"fail"), 14, "\"result\"{\"fxil");
   write("shop.inspections.jsonl", text);
+  EXPECT_NE(round({"due"}).out.find("saw/stop: failed"), std::string::npos)
+      << "what it came to cannot be read: " << round({"due"}).out;
+  write("shop.inspections.jsonl", whole.substr(0, whole.find('\n') + 1) + "what was here is gone\n");
   EXPECT_NE(round({"show"}).err.find("One line can no longer be read: it may have been a failure."),
             std::string::npos)
       << round({"show"}).err;
