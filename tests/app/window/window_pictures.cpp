@@ -88,6 +88,8 @@ void takeRules(Pictures& pictures, MainWindow& window) {
   place.rules().choose("stop-too-far");
   pictures.take(window, "audit-rules");
   place.tabs().setCurrentIndex(0);
+  QTreeWidget& findings = *place.findings().tree();
+  findings.setCurrentItem(findings.topLevelItem(0)->child(0));
   panels::AcceptDialog dialog({window.document().edited(), window.selection(), window.document().catalogue()},
                               *place.findings().current(), {}, &window);
   dialog.reason()->line()->setText("The stop is on order; nobody works here alone until then");
