@@ -6,6 +6,7 @@
 
 #include "core/inspection/check_rules.h"
 #include "core/inspection/person.h"
+#include "core/inspection/tests_of_pass.h"
 
 namespace stopwalk::inspection {
 namespace {
@@ -20,9 +21,10 @@ void later(std::optional<NotCounted>& pass, const NotCounted& other) {
 
 // Puts in a pass, as far as it counts.
 void addPass(DeviceState& state, const CheckChain& chain, const Closing& closing) {
+  static const DeviceNow kUnknown;
   const Check& said = chain.said();
-  const DeviceNow* now = closing.now;
-  if (contradictsPass(said, now && now->latches)) return;
+  const DeviceNow& device = closing.now ? *closing.now : kUnknown;
+  if (contradictsPass(said, closing.now && device.latches)) return;
   const auto add = [&](std::optional<Date>& counted, std::optional<NotCounted>& kept,
                        const std::optional<NotCounted>& pass) {
     if (pass)
@@ -30,12 +32,12 @@ void addPass(DeviceState& state, const CheckChain& chain, const Closing& closing
     else
       later(counted, chain.day());
   };
-  const bool is_seen = state.is_stop ? testedFor(said, Tried::Seen).value_or(true) : passedSeen(said);
-  if (is_seen) add(state.seen, state.seen_not_counted, lookNotCounted(chain, closing));
-  if (!state.is_stop) return;
+  if (isTest(said, Due::What::Seen, device))
+    add(state.seen, state.seen_not_counted, lookNotCounted(chain, closing));
+  if (!device.is_stop) return;
   const auto by_hand = notCounted(chain, closing);
-  if (passedPressed(said)) add(state.pressed, state.pressed_not_counted, by_hand);
-  if (passedInFull(said, !now || now->latches)) add(state.in_full, state.full_not_counted, by_hand);
+  if (isTest(said, Due::What::Pressed, device)) add(state.pressed, state.pressed_not_counted, by_hand);
+  if (isTest(said, Due::What::Full, device)) add(state.in_full, state.full_not_counted, by_hand);
 }
 
 void dropEarlier(std::optional<NotCounted>& pass, const std::optional<Date>& counted) {
@@ -137,9 +139,9 @@ const DeviceNow* OnRecord::now(const std::string& device) const {
   return at == now_.end() ? nullptr : at->second;
 }
 
-Closing OnRecord::closingOf(const std::string& device, bool by_another) const {
+Closing OnRecord::closingOf(const std::string& device, const Chains& its, bool by_another) const {
   Closing closing{by_another, reliance_, now(device)};
-  std::ranges::copy_if(of(device), std::back_inserter(closing.removals),
+  std::ranges::copy_if(its, std::back_inserter(closing.removals),
                        [](const CheckChain* chain) { return chain->said().removed; });
   return closing;
 }
@@ -147,7 +149,7 @@ Closing OnRecord::closingOf(const std::string& device, bool by_another) const {
 std::vector<DeviceState> OnRecord::states() const {
   std::vector<DeviceState> states;
   for (const auto& [device, its] : of_)
-    states.push_back(stateOf(device, its, closingOf(device, by_another_)));
+    states.push_back(stateOf(device, its, closingOf(device, its, by_another_)));
   for (const auto& [device, now] : now_)
     if (!of_.contains(device)) states.push_back({.device = device, .is_stop = now->is_stop});
   std::ranges::sort(states, {}, &DeviceState::device);
@@ -157,14 +159,14 @@ std::vector<DeviceState> OnRecord::states() const {
 std::vector<FailedDevice> OnRecord::failed() const {
   std::vector<FailedDevice> failed;
   for (const auto& [device, its] : of_)
-    if (auto open = openFailure(its, closingOf(device, by_another_))) failed.push_back(*std::move(open));
+    if (auto open = openFailure(its, closingOf(device, its, by_another_))) failed.push_back(*std::move(open));
   return failed;
 }
 
 std::map<std::size_t, ShortOfPass> OnRecord::passesShort() const {
   std::map<std::size_t, ShortOfPass> passes;
   for (const auto& [device, its] : of_)
-    for (ShortOfPass& pass : shortOf(its, closingOf(device, by_another_)))
+    for (ShortOfPass& pass : shortOf(its, closingOf(device, its, by_another_)))
       passes[pass.check] = std::move(pass);
   return passes;
 }
@@ -172,7 +174,7 @@ std::map<std::size_t, ShortOfPass> OnRecord::passesShort() const {
 std::vector<const Check*> OnRecord::openActions() const {
   std::vector<const Check*> all;
   for (const auto& [device, its] : of_) {
-    const Closing closing = closingOf(device, false);
+    const Closing closing = closingOf(device, its, false);
     for (const CheckChain* chain : its)
       if (const Check* asks = openAction(*chain, its, closing)) all.push_back(asks);
   }
@@ -195,13 +197,10 @@ IfRecorded OnRecord::ifRecorded(Check check) const {
   const CheckChain& own = addTo(with, check, records_, last_);
   Chains all;
   for (const CheckChain& chain : with) all.push_back(&chain);
-  Closing closing = closingOf(check.device, by_another_);
-  IfRecorded told{stateOf(check.device, its, closing), {}};
-  closing.by_another = by_another_ && !nameOf(check.inspector).empty();
-  closing.removals.clear();
-  std::ranges::copy_if(all, std::back_inserter(closing.removals),
-                       [](const CheckChain* chain) { return chain->said().removed; });
-  told.after = stateOf(check.device, all, closing);
+  const bool is_named = !nameOf(check.inspector).empty();
+  const Closing closing = closingOf(check.device, all, by_another_ && is_named);
+  IfRecorded told{stateOf(check.device, its, closingOf(check.device, its, by_another_)),
+                  stateOf(check.device, all, closing)};
   told.counts = countsAs(own, closing);
   told.on = own.day();
   for (const ShortOfPass& pass : shortOf(all, closing))

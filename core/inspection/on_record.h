@@ -49,7 +49,7 @@ class OnRecord {
   IfRecorded ifRecorded(Check check) const;
 
  private:
-  Closing closingOf(const std::string& device, bool by_another) const;
+  Closing closingOf(const std::string& device, const Chains& its, bool by_another) const;
 
   const Records& records_;
   const bool by_another_;
