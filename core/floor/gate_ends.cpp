@@ -7,7 +7,6 @@
 namespace stopwalk::floor {
 
 GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns) {
-  const auto& pts = mesh.corners();
   const double least = (region.radius() - kRounding_mm) * (region.radius() - kRounding_mm);
   struct Found {
     Index arc;
@@ -34,9 +33,9 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
       const Index r = tri.corner[geometry::after(e)], l = tri.corner[geometry::before(e)];
       const Point u = gate.left - gate.right;
       const double size = squaredLength(u);
-      const bool clear = grid.cornersNear(gate.right, gate.left, region.radius(), [&](Index c) {
+      const bool clear = grid.cornersNear(gate.right, gate.left, region.radius(), [&](Index c, Point corner) {
         if (c == r || c == l) return true;
-        const Point v = pts[c] - gate.right;
+        const Point v = corner - gate.right;
         const double s = size > 0 ? std::clamp(dot(v, u) / size, 0.0, 1.0) : 0.0;
         return squaredLength(v - s * u) >= least;
       });

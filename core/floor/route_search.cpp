@@ -55,8 +55,8 @@ bool RouteSearch::keepsClear(Point p, Point q) const {
   const double least = (radius_ - kRounding_mm) * (radius_ - kRounding_mm);
   const Point u = q - p;
   const double size = squaredLength(u);
-  return grid_->cornersNear(p, q, radius_, [&](Index c) {
-    const Point v = mesh_->corners()[c] - p;
+  return grid_->cornersNear(p, q, radius_, [&](Index, Point corner) {
+    const Point v = corner - p;
     const double t = size > 0 ? std::clamp(dot(v, u) / size, 0.0, 1.0) : 0.0;
     return squaredLength(v - t * u) >= least;
   });

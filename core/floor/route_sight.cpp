@@ -40,6 +40,8 @@ double RouteSearch::lengthAlong(Point direction) const {
 bool RouteSearch::dominated(Index arc, int sense, double length, Point direction, int label) {
   close_ = false;
   for (Index i = state_first_[2 * arc + (sense > 0)]; i != Mesh::kNone; i = states_[i].same) {
+    // Sooner than it, whatever the turn between them.
+    if (length - states_[i].length < -4 * radius_) continue;
     const double turn = sense * turnBetween(states_[i].direction, direction);
     const double behind = length - (states_[i].length + radius_ * turn);
     close_ |= std::abs(behind) <= kSameLength_mm && states_[i].label == label;
@@ -49,6 +51,7 @@ bool RouteSearch::dominated(Index arc, int sense, double length, Point direction
   // Round the other way to the same point: what is longer there is no shortest walk.
   const Point normal = -sense * leftOf(direction);
   for (Index i = state_first_[2 * arc + (sense < 0)]; i != Mesh::kNone; i = states_[i].same) {
+    if (states_[i].length >= length) continue;
     const double turn = -sense * turnBetween(sense * leftOf(states_[i].direction), normal);
     if (turn >= 0 && states_[i].length + radius_ * turn < length - kSameLength_mm) return true;
   }

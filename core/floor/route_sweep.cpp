@@ -78,15 +78,14 @@ double RouteSearch::soonerUpTo(Point end, Point along, double reached) const {
 // the horizon.
 bool RouteSearch::far(Cone& cone, Index out) {
   const Turns::Gate& gate = turns_->gates()[out];
+  const double size = dot(gate.left - gate.right, gate.along);
   // Where the sides of the cone meet the gate.
   const auto meet = [&](Point direction) {
     const double slant = cross(gate.along, direction);
-    const double size = dot(gate.left - gate.right, gate.along);
     if (std::abs(slant) < 1e-9) return -1.0;
     return std::clamp(cross(touch(disk_, direction) - gate.right, direction) / slant, 0.0, size);
   };
   double low = meet(cone.right), high = meet(cone.left);
-  const double size = dot(gate.left - gate.right, gate.along);
   if (low < 0) low = 0;
   if (high < 0) high = size;
   if (everywhere_) {

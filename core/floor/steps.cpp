@@ -108,8 +108,7 @@ void Steps::addBehind(Point p, const Candidate& hidden, std::vector<Candidate>& 
 // edge of a shadow.
 void Steps::addShadows(Point p, Index index, double least, std::vector<Candidate>& candidates) const {
   const Region::Piece& piece = region_->pieces()[index];
-  grid_->cornersNear(p, p, kLongestStep_mm, [&](Index c) {
-    const Point w = mesh_->corners()[c];
+  grid_->cornersNear(p, p, kLongestStep_mm, [&](Index c, Point w) {
     const double to_corner = distance(p, w);
     if (to_corner < kOnLine_mm || to_corner > kLongestStep_mm) return true;
     const Point d = (1 / to_corner) * (w - p);

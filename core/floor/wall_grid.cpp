@@ -31,6 +31,7 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   const double width = high.x - low.x, depth = high.y - low.y;
   // About one wall a cell, yet not finer than a body nor so fine that long walls fill the memory.
   cell_ = std::max({500.0, std::sqrt(width * depth / static_cast<double>(4 * mesh.walls().size() + 64))});
+  cells_per_mm_ = 1 / cell_;
   columns_ = static_cast<int>(width / cell_) + 1;
   rows_ = static_cast<int>(depth / cell_) + 1;
   wall_begin_.assign(static_cast<std::size_t>(columns_) * rows_ + 1, 0);
@@ -49,7 +50,10 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
         std::clamp(row(pts[i].y), 0, rows_ - 1) * columns_ + std::clamp(column(pts[i].x), 0, columns_ - 1);
     pairs.emplace_back(cell, static_cast<std::int32_t>(i));
   }
-  pack(pairs, columns_ * rows_, corner_begin_, corners_);
+  std::vector<std::int32_t> corners;
+  pack(pairs, columns_ * rows_, corner_begin_, corners);
+  corners_.reserve(corners.size());
+  for (const Index c : corners) corners_.push_back({pts[c], c});
 }
 
 double WallGrid::clearance(Point p, double reach) const {

@@ -35,12 +35,12 @@ class WallGrid {
     for (int r = first; r <= last; ++r) wallsInRow(r, box.low.x, box.high.x, see);
   }
 
-  // As wallsNear for obstacle corners, each once. Stops when `see` returns false.
+  // As wallsNear for obstacle corners, each once: `see(corner, place)`. Stops when it returns false.
   template <class See>
   bool cornersNear(Point p, Point q, double reach, See see) const {
     return cellsNearWhile(p, q, reach, [&](int cell) {
       for (std::int32_t i = corner_begin_[cell]; i < corner_begin_[cell + 1]; ++i)
-        if (!see(corners_[i])) return false;
+        if (!see(corners_[i].corner, corners_[i].at)) return false;
       return true;
     });
   }
@@ -51,9 +51,7 @@ class WallGrid {
   double clearance(Segment s, double reach) const;
 
   // Rows of cells downwards from `y`, for rays.
-  int rowAt(double y) const {
-    return std::clamp(static_cast<int>(std::floor((y - low_.y) / cell_)), -1, rows_);
-  }
+  int rowAt(double y) const { return std::clamp(row(y), -1, rows_); }
   double topOfRow(int row) const { return low_.y + (row + 1) * cell_; }
   template <class See>
   void wallsInRow(int row, double from_x, double to_x, See see) const {
@@ -66,8 +64,17 @@ class WallGrid {
   }
 
  private:
-  int column(double x) const { return static_cast<int>(std::floor((x - low_.x) / cell_)); }
-  int row(double y) const { return static_cast<int>(std::floor((y - low_.y) / cell_)); }
+  struct Corner {
+    Point at;
+    Index corner;
+  };
+
+  static int wholeBelow(double x) {  // std::floor, without a call
+    const int whole = static_cast<int>(x);
+    return whole - (x < whole);
+  }
+  int column(double x) const { return wholeBelow((x - low_.x) * cells_per_mm_); }
+  int row(double y) const { return wholeBelow((y - low_.y) * cells_per_mm_); }
 
   template <class See>
   void cellsNear(Point p, Point q, double reach, See see) const {
@@ -103,10 +110,11 @@ class WallGrid {
   }
 
   const Mesh* mesh_;
-  double cell_ = 1;
+  double cell_ = 1, cells_per_mm_ = 1;
   Point low_;
   int columns_ = 0, rows_ = 0;
-  std::vector<std::int32_t> wall_begin_, walls_, corner_begin_, corners_;
+  std::vector<std::int32_t> wall_begin_, walls_, corner_begin_;
+  std::vector<Corner> corners_;
 };
 
 }  // namespace stopwalk::floor

@@ -42,4 +42,6 @@ BENCHMARK(reading)->Apply(allSizes);
 }  // namespace
 }  // namespace stopwalk::bench
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv) {
+  return stopwalk::bench::runAll(argc, argv);
+}

@@ -47,7 +47,6 @@ double nLogN(std::size_t size) {
 
 void run(benchmark::State& state, const std::string& name, const std::string& against,
          const std::function<void()>& job) {
-  app::keepMemory();  // as the program does
   const auto size = static_cast<std::size_t>(state.range(0));
   state.SetLabel(kShopSizes[size].name);
   forgetPeak();
@@ -65,6 +64,14 @@ void run(benchmark::State& state, const std::string& name, const std::string& ag
   const auto& other = secondsOf()[against];
   if (const auto same = other.find(size); same != other.end())
     state.counters["times"] = times[size] / same->second;
+}
+
+int runAll(int argc, char** argv) {
+  app::keepMemory();
+  benchmark::Initialize(&argc, argv);
+  if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
+  benchmark::RunSpecifiedBenchmarks();
+  return 0;
 }
 
 void allSizes(benchmark::internal::Benchmark* benchmark) {

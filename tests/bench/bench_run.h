@@ -14,6 +14,9 @@ namespace stopwalk::bench {
 void run(benchmark::State& state, const std::string& name, const std::string& against,
          const std::function<void()>& job);
 
+// What main() does: memory is kept as the program keeps it, from before the first shop is drawn.
+int runAll(int argc, char** argv);
+
 // All shop sizes; by time, or one iteration each.
 void allSizes(benchmark::internal::Benchmark* benchmark);
 void allSizesOnce(benchmark::internal::Benchmark* benchmark);

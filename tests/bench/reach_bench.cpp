@@ -26,4 +26,6 @@ BENCHMARK_CAPTURE(reachMap, any_stop_fine, "any stop, fine", What::AnyStop, 1600
 }  // namespace
 }  // namespace stopwalk::bench
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv) {
+  return stopwalk::bench::runAll(argc, argv);
+}

@@ -49,9 +49,9 @@ void everyStationToAnyStop(const Walks& walks, const Shop& shop) {
 
 using Question = void (*)(const Walks&, const Shop&);
 
-void cold(benchmark::State& state, const char* name, Question ask) {
+void cold(benchmark::State& state, const char* name, Question ask, floor::Paths paths) {
   const Shop& shop = shopOf(static_cast<std::size_t>(state.range(0)));
-  run(state, name, "", [&] { ask(Walks(shop.plan), shop); });
+  run(state, name, "", [&] { ask(Walks(shop.plan, floor::kMeasuringClearance_mm, paths), shop); });
 }
 
 void warm(benchmark::State& state, const char* name, Question ask) {
@@ -167,11 +167,19 @@ void recastPhone(benchmark::State& state) {
   countErrors(state, shop, lengths);
 }
 
-BENCHMARK_CAPTURE(cold, phone_to_every_station, "phone, cold", phoneToEveryStation)->Apply(allSizes);
+// Lengths, as the baselines find them; and the same with each walk drawn.
+BENCHMARK_CAPTURE(cold, phone_to_every_station, "phone, cold", phoneToEveryStation, floor::Paths::LengthsOnly)
+    ->Apply(allSizes);
+BENCHMARK_CAPTURE(cold, phone_drawn, "phone, drawn", phoneToEveryStation, floor::Paths::Drawn)
+    ->Apply(allSizes);
 BENCHMARK_CAPTURE(warm, phone_to_every_station, "phone, warm", phoneToEveryStation)->Apply(allSizes);
-BENCHMARK_CAPTURE(cold, every_station_to_its_stop, "its stop, cold", everyStationToItsStop)->Apply(allSizes);
+BENCHMARK_CAPTURE(cold, every_station_to_its_stop, "its stop, cold", everyStationToItsStop,
+                  floor::Paths::Drawn)
+    ->Apply(allSizes);
 BENCHMARK_CAPTURE(warm, every_station_to_its_stop, "its stop, warm", everyStationToItsStop)->Apply(allSizes);
-BENCHMARK_CAPTURE(cold, every_station_to_any_stop, "any stop, cold", everyStationToAnyStop)->Apply(allSizes);
+BENCHMARK_CAPTURE(cold, every_station_to_any_stop, "any stop, cold", everyStationToAnyStop,
+                  floor::Paths::Drawn)
+    ->Apply(allSizes);
 BENCHMARK(gridBuild)->Apply(allSizesOnce);
 BENCHMARK(gridPhone)->Apply(allSizesOnce);
 BENCHMARK(recastBuild)->Apply(allSizesOnce);
@@ -184,4 +192,6 @@ BENCHMARK_CAPTURE(cgal, every_station_to_any_stop, "CGAL, any stop", "any stop, 
 }  // namespace
 }  // namespace stopwalk::bench
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv) {
+  return stopwalk::bench::runAll(argc, argv);
+}
