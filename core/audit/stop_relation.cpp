@@ -1,6 +1,7 @@
 #include "core/audit/stop_relation.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace stopwalk::audit {
 namespace {
@@ -74,6 +75,19 @@ bool StopRelation::stopsNothing(std::size_t device) const {
   if (reach.all) return layout_.machines.empty();
   return reach.machines.empty() &&
          std::ranges::all_of(reach.rooms, [&](std::size_t r) { return machines_in_[r].empty(); });
+}
+
+std::vector<std::size_t> StopRelation::machinesOf(std::size_t device) const {
+  const Reach& reach = reach_[device];
+  std::vector<std::size_t> found = reach.machines;
+  for (const std::size_t r : reach.rooms)
+    found.insert(found.end(), machines_in_[r].begin(), machines_in_[r].end());
+  if (reach.all) {
+    found.resize(layout_.machines.size());
+    std::iota(found.begin(), found.end(), 0);
+  }
+  sortOnce(found);
+  return found;
 }
 
 std::vector<std::size_t> StopRelation::candidates(std::size_t machine) const {

@@ -34,6 +34,8 @@ class StopRelation {
   // Whether the device is wired to stop the machine; says nothing of whether it counts as a stop.
   bool stops(std::size_t device, std::size_t machine) const;
   bool stopsNothing(std::size_t device) const;
+  // Those that it stops, in the order of the layout.
+  std::vector<std::size_t> machinesOf(std::size_t device) const;
   // A stop by its kind that counts as none.
   bool isOutOfOrder(std::size_t device) const {
     return devices_[device].kind->counts_as_stop && !countsAsStop(device);

@@ -16,8 +16,7 @@ std::vector<inspection::DeviceNow> devicesNow(const layout::Layout& layout,
   for (std::size_t d = 0; d < devices.size(); ++d) {
     const layout::DeviceKind& kind = *devices[d].kind;
     all.push_back({devices[d].id, {}, kind.latches, kind.counts_as_stop});
-    for (std::size_t m = 0; m < layout.machines.size(); ++m)
-      if (relation.stops(d, m)) all.back().machines.push_back(layout.machines[m].id);
+    for (const std::size_t m : relation.machinesOf(d)) all.back().machines.push_back(layout.machines[m].id);
   }
   return all;
 }
