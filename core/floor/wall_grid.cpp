@@ -32,8 +32,8 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   // About one wall a cell, yet not finer than a body nor so fine that long walls fill the memory.
   cell_ = std::max({500.0, std::sqrt(width * depth / static_cast<double>(4 * mesh.walls().size() + 64))});
   cells_per_mm_ = 1 / cell_;
-  columns_ = static_cast<int>(width / cell_) + 1;
-  rows_ = static_cast<int>(depth / cell_) + 1;
+  columns_ = column(high.x) + 1;
+  rows_ = row(high.y) + 1;
   wall_begin_.assign(static_cast<std::size_t>(columns_) * rows_ + 1, 0);
   std::vector<std::pair<std::int32_t, std::int32_t>> pairs;
   pairs.reserve(mesh.walls().size() * 4);
