@@ -209,23 +209,16 @@ void Region::link() {
 // boundary straight below it belongs to the same part.
 void Region::join() {
   Sets sets(pieces_.size());
-  bool closed = true;  // all loops
-  for (std::size_t i = 0; i < pieces_.size(); ++i) {
-    closed &= pieces_[i].next != kNone;
+  for (std::size_t i = 0; i < pieces_.size(); ++i)
     if (pieces_[i].next != kNone) sets.unite(static_cast<Index>(i), pieces_[i].next);
-  }
-  // Of a loop that is closed, the lowest of its arcs that face down.
-  std::vector<Index> down = facingDown();
-  std::vector<Index> lowest(pieces_.size(), kNone);
-  const auto heightOf = [&](Index arc) { return mesh_->corners()[pieces_[arc].corner].y; };
-  for (const Index i : down) {
-    Index& low = lowest[sets.find(i)];
-    if (low == kNone || heightOf(i) < heightOf(low)) low = i;
-  }
-  if (closed) std::erase_if(down, [&](Index i) { return lowest[sets.find(i)] != i; });
-  for (const Index i : down) {
-    const Index below = pieceBelow(mesh_->corners()[pieces_[i].corner] + radius_ * Point{0, -1});
-    if (below != kNone) sets.unite(i, below);
+  const Point down{0, -1};
+  // Not the lowest alone: one that all but touches what lies below may meet only itself.
+  for (std::size_t i = 0; i < pieces_.size(); ++i) {
+    const Piece& p = pieces_[i];
+    if (!p.arc || cross(p.from, down) < -1e-9 || cross(down, p.to) < -1e-9) continue;
+    if (dot(p.from, down) < 0 && dot(p.to, down) < 0) continue;
+    const Index below = pieceBelow(mesh_->corners()[p.corner] + radius_ * down);
+    if (below != kNone) sets.unite(static_cast<Index>(i), below);
   }
   std::vector<Index> number(pieces_.size(), kNone);
   for (std::size_t i = 0; i < pieces_.size(); ++i) {
@@ -233,18 +226,6 @@ void Region::join() {
     if (n == kNone) n = parts_++;
     pieces_[i].part = n;
   }
-}
-
-std::vector<Region::Index> Region::facingDown() const {
-  const Point down{0, -1};
-  std::vector<Index> arcs;
-  for (std::size_t i = 0; i < pieces_.size(); ++i) {
-    const Piece& p = pieces_[i];
-    if (!p.arc || cross(p.from, down) < -1e-9 || cross(down, p.to) < -1e-9) continue;
-    if (dot(p.from, down) < 0 && dot(p.to, down) < 0) continue;
-    arcs.push_back(static_cast<Index>(i));
-  }
-  return arcs;
 }
 
 // The piece of boundary that a ray from `p` straight down meets first.

@@ -73,7 +73,6 @@ class Region {
   geometry::Box boxOfGaps(Point v) const;
   void link();
   void join();
-  std::vector<Index> facingDown() const;
   Index pieceBelow(Point p) const;
   Index pieceAt(Point hit) const;
 
