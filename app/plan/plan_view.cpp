@@ -206,7 +206,6 @@ const Picture& PlanView::picture() const {
   std::optional<EarlierItems> earlier;
   if (drawn_) earlier.emplace(EarlierItems{*drawn_->layout, drawn_->picture.items()});
   drawn_ = Drawn{snapshot(), layout, Picture(*layout, catalogue_.kinds, pictures_, earlier)};
-  if (!preview_) settled_ = {drawn_->shown, drawn_->picture.bounds()};
   return drawn_->picture;
 }
 
@@ -230,8 +229,7 @@ void PlanView::paintSoon() {
 bool PlanView::commit(edits::Edit edit) {
   patience_.stop();
   preview_.reset();
-  // Not drawn once more only for this.
-  const geometry::Box before = settled_.layout == edited_.snapshot() ? settled_.bounds : picture().bounds();
+  const geometry::Box before = picture().bounds();
   const bool done = edited_.apply(std::move(edit));
   if (!done) emit previewed(nullptr);
   showGrowth(before);

@@ -167,12 +167,6 @@ class PlanView : public QWidget, private ToolHost {
     Picture picture;
   };
   mutable std::optional<Drawn> drawn_;
-  // What is edited, without a preview, as it was drawn last.
-  struct Settled {
-    std::shared_ptr<const layout::Layout> layout;
-    geometry::Box bounds;
-  };
-  mutable Settled settled_;
 
   Choice choice_;
   std::unique_ptr<Tool> tool_;

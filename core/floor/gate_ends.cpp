@@ -7,7 +7,7 @@
 namespace stopwalk::floor {
 
 GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region, const Turns& turns) {
-  const double least = (region.radius() - kRounding_mm) * (region.radius() - kRounding_mm);
+  const double least = region.radius() - kRounding_mm;
   struct Found {
     Index arc;
     OnArc end;
@@ -31,15 +31,7 @@ GateEnds::GateEnds(const Mesh& mesh, const WallGrid& grid, const Region& region,
       int e = 0;
       while (tri.neighbour[e] != gate.beyond) ++e;
       const Index r = tri.corner[geometry::after(e)], l = tri.corner[geometry::before(e)];
-      const Point u = gate.left - gate.right;
-      const double size = squaredLength(u);
-      const bool clear = grid.cornersNear(gate.right, gate.left, region.radius(), [&](Index c, Point corner) {
-        if (c == r || c == l) return true;
-        const Point v = corner - gate.right;
-        const double s = size > 0 ? std::clamp(dot(v, u) / size, 0.0, 1.0) : 0.0;
-        return squaredLength(v - s * u) >= least;
-      });
-      if (!clear) continue;
+      if (!grid.cornersKeepFrom({gate.right, gate.left}, least, r, l)) continue;
       add(r, gate.along, rightSlot(g), leftSlot(gate.back));
       add(l, -gate.along, leftSlot(g), rightSlot(gate.back));
     }

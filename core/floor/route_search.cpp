@@ -52,14 +52,7 @@ bool RouteSearch::free(const Leg& leg) const {
 }
 
 bool RouteSearch::keepsClear(Point p, Point q) const {
-  const double least = (radius_ - kRounding_mm) * (radius_ - kRounding_mm);
-  const Point u = q - p;
-  const double size = squaredLength(u);
-  return grid_->cornersNear(p, q, radius_, [&](Index, Point corner) {
-    const Point v = corner - p;
-    const double t = size > 0 ? std::clamp(dot(v, u) / size, 0.0, 1.0) : 0.0;
-    return squaredLength(v - t * u) >= least;
-  });
+  return grid_->cornersKeepFrom({p, q}, radius_ - kRounding_mm);
 }
 
 void RouteSearch::start() {

@@ -40,7 +40,7 @@ double RouteSearch::lengthAlong(Point direction) const {
 bool RouteSearch::dominated(Index arc, int sense, double length, Point direction, int label) {
   close_ = false;
   for (Index i = state_first_[2 * arc + (sense > 0)]; i != Mesh::kNone; i = states_[i].same) {
-    // Sooner than it, whatever the turn between them.
+    // A turn is at most half a one: by more than four radii sooner, it is neither behind nor as long.
     if (length - states_[i].length < -4 * radius_) continue;
     const double turn = sense * turnBetween(states_[i].direction, direction);
     const double behind = length - (states_[i].length + radius_ * turn);

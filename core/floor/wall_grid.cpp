@@ -53,7 +53,18 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   std::vector<std::int32_t> corners;
   pack(pairs, columns_ * rows_, corner_begin_, corners);
   corners_.reserve(corners.size());
-  for (const Index c : corners) corners_.push_back({pts[c], c});
+  for (const Index c : corners) corners_.push_back({c, pts[c]});
+}
+
+bool WallGrid::cornersKeepFrom(Segment s, double least, Index except, Index or_for) const {
+  const Point along = s.b - s.a;
+  const double size = squaredLength(along);
+  return cornersNear(s.a, s.b, least, [&](Index corner, Point at) {
+    if (corner == except || corner == or_for) return true;
+    const Point v = at - s.a;
+    const double t = size > 0 ? std::clamp(dot(v, along) / size, 0.0, 1.0) : 0.0;
+    return squaredLength(v - t * along) >= least * least;
+  });
 }
 
 double WallGrid::clearance(Point p, double reach) const {

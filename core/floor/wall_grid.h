@@ -35,7 +35,7 @@ class WallGrid {
     for (int r = first; r <= last; ++r) wallsInRow(r, box.low.x, box.high.x, see);
   }
 
-  // As wallsNear for obstacle corners, each once: `see(corner, place)`. Stops when it returns false.
+  // As wallsNear for obstacle corners, each once: `see(corner, at)`. Stops when it returns false.
   template <class See>
   bool cornersNear(Point p, Point q, double reach, See see) const {
     return cellsNearWhile(p, q, reach, [&](int cell) {
@@ -44,6 +44,9 @@ class WallGrid {
       return true;
     });
   }
+
+  // Whether every obstacle corner, except for two, keeps `least` from the segment.
+  bool cornersKeepFrom(Segment s, double least, Index except = Mesh::kNone, Index or_for = Mesh::kNone) const;
 
   // Distance from `p`, or from all of the segment, to the nearest wall if that is under `reach`, else
   // `reach`.
@@ -65,8 +68,8 @@ class WallGrid {
 
  private:
   struct Corner {
-    Point at;
     Index corner;
+    Point at;
   };
 
   static int wholeBelow(double x) {  // std::floor, without a call

@@ -41,7 +41,3 @@ BENCHMARK(reading)->Apply(allSizes);
 
 }  // namespace
 }  // namespace stopwalk::bench
-
-int main(int argc, char** argv) {
-  return stopwalk::bench::runAll(argc, argv);
-}

@@ -66,14 +66,6 @@ void run(benchmark::State& state, const std::string& name, const std::string& ag
     state.counters["times"] = times[size] / same->second;
 }
 
-int runAll(int argc, char** argv) {
-  app::keepMemory();
-  benchmark::Initialize(&argc, argv);
-  if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
-  benchmark::RunSpecifiedBenchmarks();
-  return 0;
-}
-
 void allSizes(benchmark::internal::Benchmark* benchmark) {
   benchmark->DenseRange(0, kLast)->Unit(benchmark::kMillisecond)->MinTime(0.3);
 }
@@ -83,3 +75,12 @@ void allSizesOnce(benchmark::internal::Benchmark* benchmark) {
 }
 
 }  // namespace stopwalk::bench
+
+int main(int argc, char** argv) {
+  stopwalk::app::keepMemory();
+  benchmark::Initialize(&argc, argv);
+  if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
+  benchmark::RunSpecifiedBenchmarks();
+  benchmark::Shutdown();
+  return 0;
+}

@@ -25,7 +25,3 @@ BENCHMARK_CAPTURE(reachMap, any_stop_fine, "any stop, fine", What::AnyStop, 1600
 
 }  // namespace
 }  // namespace stopwalk::bench
-
-int main(int argc, char** argv) {
-  return stopwalk::bench::runAll(argc, argv);
-}

@@ -191,7 +191,3 @@ BENCHMARK_CAPTURE(cgal, every_station_to_any_stop, "CGAL, any stop", "any stop, 
 
 }  // namespace
 }  // namespace stopwalk::bench
-
-int main(int argc, char** argv) {
-  return stopwalk::bench::runAll(argc, argv);
-}
