@@ -212,7 +212,7 @@ void Region::join() {
   for (std::size_t i = 0; i < pieces_.size(); ++i)
     if (pieces_[i].next != kNone) sets.unite(static_cast<Index>(i), pieces_[i].next);
   const Point down{0, -1};
-  // Not the lowest alone: one that all but touches what lies below may meet only itself.
+  // Not the lowest alone: where rounding leaves a loop open, each of its lengths has to be joined.
   for (std::size_t i = 0; i < pieces_.size(); ++i) {
     const Piece& p = pieces_[i];
     if (!p.arc || cross(p.from, down) < -1e-9 || cross(down, p.to) < -1e-9) continue;
@@ -246,7 +246,8 @@ Region::Index Region::pieceBelow(Point p) const {
   return hit < 1e300 ? pieceAt(p + hit * down) : kNone;
 }
 
-// The piece of boundary nearest to a point of the boundary.
+// The piece of boundary nearest to a point that was come down upon. What faces down stands a hair back: it
+// may be as near, where the ray began, and is taken only if nothing else is there.
 Region::Index Region::pieceAt(Point hit) const {
   const auto& pts = mesh_->corners();
   Index best = kNone;
@@ -254,13 +255,17 @@ Region::Index Region::pieceAt(Point hit) const {
   const auto consider = [&](Index i) {
     const Piece& p = pieces_[i];
     double off = 0;
+    bool faces_down = false;
     if (!p.arc) {
       off = distance(Segment{p.from, p.to}, hit);
+      faces_down = pts[p.other].x < pts[p.corner].x;
     } else {
       const Point u = hit - pts[p.corner];
       off = p.faces(u) ? std::abs(length(u) - radius_)
                        : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
+      faces_down = u.y < 0;
     }
+    if (faces_down) off += kRounding_mm;
     if (off < nearest) {
       nearest = off;
       best = i;
