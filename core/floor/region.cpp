@@ -173,8 +173,9 @@ Point Region::endOf(const Piece& p) const {
   return p.arc ? mesh_->corners()[p.corner] + radius_ * p.from : p.to;
 }
 
-// Joins each end to the nearest beginning: both sorted along a slanting line, on which few walls stand in one
-// place, so that only neighbours are compared.
+// Joins each end to the nearest beginning of another piece, for none is a loop by itself, though the shortest
+// arcs begin nearer to their end than what follows them. Both are sorted along a slanting line, on which few
+// walls stand in one place, so that only neighbours are compared.
 void Region::link() {
   struct End {
     Index piece;
@@ -196,6 +197,7 @@ void Region::link() {
     const Point at = endOf(pieces_[end.piece]);
     Index& next = pieces_[end.piece].next;
     for (std::size_t i = first; i < begins.size() && begins[i].place <= end.place + kSame_mm; ++i) {
+      if (begins[i].piece == end.piece) continue;
       const double d = squaredLength(beginOf(pieces_[begins[i].piece]) - at);
       if (d < nearest || (d == nearest && begins[i].piece < next)) {
         nearest = d;

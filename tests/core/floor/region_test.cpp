@@ -180,5 +180,26 @@ TEST(Region, WithinARingIsAPartOfItsOwn) {
   }
 }
 
+// Between two boxes that stand the radius from the walls beside them, so that of the arc round a corner no
+// more is left than rounding.
+TEST(Region, HasPartsAsLoopsGoOnPastTheShortestArcs) {
+  for (const double more : {-2e-6, -1e-6, 0.0, 1e-6, 2e-6}) {
+    const double gap = builtAt(305) + more;
+    Plan plan;
+    plan.rooms = {{{0, 0}, {4000, 0}, {4000, 2000}, {0, 2000}}};
+    for (int i = 0; i < 4; ++i) plan.walls.push_back({plan.rooms[0][i], plan.rooms[0][(i + 1) % 4]});
+    for (const double x : {0, 3500})
+      plan.solids.push_back(
+          {{{x, gap}, {x + 500, gap}, {x + 500, 2000 - gap}, {x, 2000 - gap}}, std::nullopt, false, 0});
+    for (const double deg : {0, 90, 180, 270}) {
+      const Built built(support::movedPlan(plan, deg, {0, 0}));
+      const auto& pieces = built.region.pieces();
+      EXPECT_EQ(built.region.parts(), 1) << more << " turned " << deg;
+      for (std::size_t i = 0; i < pieces.size(); ++i)
+        EXPECT_NE(pieces[i].next, i) << more << " turned " << deg;
+    }
+  }
+}
+
 }  // namespace
 }  // namespace stopwalk::floor
