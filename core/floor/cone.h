@@ -24,6 +24,9 @@ inline double doubt(double run) {
   return kAngle + kDrift_mm / std::max(run, 100 * kDrift_mm);
 }
 
+// Twice as much as doubt ever is, and some more.
+inline constexpr double kWidestDoubt = 0.03;
+
 inline bool within(const Cone& cone, const Tangent& t) {
   const double slack = doubt(t.run);
   return cross(cone.right, t.direction) >= -slack && cross(t.direction, cone.left) >= -slack &&

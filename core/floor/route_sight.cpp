@@ -70,6 +70,12 @@ void RouteSearch::push(double length, double ahead, Point direction, double at, 
 
 void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   if (span.corner == from_corner_) return;
+  // Turning left, a walk comes in at right angles to a place of the span: its direction, a quarter turn on from
+  // there, must be one of the cone. Turning right, a quarter turn back.
+  const double of_left = dot(span.from, cone.left), of_right = dot(span.to, cone.right);
+  const bool may_turn_left = of_left < kWidestDoubt && of_right > -kWidestDoubt,
+             may_turn_right = of_left > -kWidestDoubt && of_right < kWidestDoubt;
+  if (!may_turn_left && !may_turn_right) return;
   const Point w = span.centre, to = w - disk_.centre;
   // While the corner lies ahead of both sides of a narrow cone, its offset falls from the right side to the
   // left.
@@ -77,6 +83,7 @@ void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   const double most = falls ? cross(cone.right, to) + disk_.radius + kDrift_mm : 1e300;
   const double least = falls ? cross(cone.left, to) + disk_.radius - kDrift_mm : -1e300;
   for (int sense : {1, -1}) {
+    if (!(sense > 0 ? may_turn_left : may_turn_right)) continue;
     if (sense * radius_ > most || sense * radius_ < least) continue;
     const auto t = tangent(disk_, {w, sense * radius_}, kRounding_mm);
     if (!t || !within(cone, *t)) continue;

@@ -40,7 +40,11 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   for (std::size_t i = 0; i < mesh.walls().size(); ++i) {
     const Mesh::Wall& w = mesh.walls()[i];
     cellsNear(pts[w.a], pts[w.b], 1e-3,
-              [&](int cell) { pairs.emplace_back(cell, static_cast<std::int32_t>(i)); });
+              [&](int first, int last) {
+                for (int cell = first; cell <= last; ++cell)
+                  pairs.emplace_back(cell, static_cast<std::int32_t>(i));
+                return true;
+              });
   }
   pack(pairs, columns_ * rows_, wall_begin_, walls_);
   pairs.clear();
@@ -58,12 +62,14 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
 
 bool WallGrid::cornersKeepFrom(Segment s, double least, Index except, Index or_for) const {
   const Point along = s.b - s.a;
-  const double size = squaredLength(along);
+  const double size = squaredLength(along), square = least * least;
   return cornersNear(s.a, s.b, least, [&](Index corner, Point at) {
     if (corner == except || corner == or_for) return true;
     const Point v = at - s.a;
+    const double off = cross(along, v);
+    if (off * off > square * size) return true;
     const double t = size > 0 ? std::clamp(dot(v, along) / size, 0.0, 1.0) : 0.0;
-    return squaredLength(v - t * along) >= least * least;
+    return squaredLength(v - t * along) >= square;
   });
 }
 

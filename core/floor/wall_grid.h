@@ -23,8 +23,9 @@ class WallGrid {
   // be seen more than once.
   template <class See>
   void wallsNear(Point p, Point q, double reach, See see) const {
-    cellsNear(p, q, reach, [&](int cell) {
-      for (std::int32_t i = wall_begin_[cell]; i < wall_begin_[cell + 1]; ++i) see(walls_[i]);
+    cellsNear(p, q, reach, [&](int first, int last) {
+      for (std::int32_t i = wall_begin_[first]; i < wall_begin_[last + 1]; ++i) see(walls_[i]);
+      return true;
     });
   }
 
@@ -38,8 +39,8 @@ class WallGrid {
   // As wallsNear for obstacle corners, each once: `see(corner, at)`. Stops when it returns false.
   template <class See>
   bool cornersNear(Point p, Point q, double reach, See see) const {
-    return cellsNearWhile(p, q, reach, [&](int cell) {
-      for (std::int32_t i = corner_begin_[cell]; i < corner_begin_[cell + 1]; ++i)
+    return cellsNear(p, q, reach, [&](int first, int last) {
+      for (std::int32_t i = corner_begin_[first]; i < corner_begin_[last + 1]; ++i)
         if (!see(corners_[i].corner, corners_[i].at)) return false;
       return true;
     });
@@ -60,10 +61,9 @@ class WallGrid {
   void wallsInRow(int row, double from_x, double to_x, See see) const {
     if (row < 0 || row >= rows_) return;
     const int first = std::max(column(from_x), 0), last = std::min(column(to_x), columns_ - 1);
-    for (int x = first; x <= last; ++x) {
-      const int cell = row * columns_ + x;
-      for (std::int32_t i = wall_begin_[cell]; i < wall_begin_[cell + 1]; ++i) see(walls_[i]);
-    }
+    if (first > last) return;
+    const std::int32_t end = wall_begin_[row * columns_ + last + 1];
+    for (std::int32_t i = wall_begin_[row * columns_ + first]; i < end; ++i) see(walls_[i]);
   }
 
  private:
@@ -79,18 +79,10 @@ class WallGrid {
   int column(double x) const { return wholeBelow((x - low_.x) * cells_per_mm_); }
   int row(double y) const { return wholeBelow((y - low_.y) * cells_per_mm_); }
 
-  template <class See>
-  void cellsNear(Point p, Point q, double reach, See see) const {
-    cellsNearWhile(p, q, reach, [&](int cell) {
-      see(cell);
-      return true;
-    });
-  }
-
   // The cells that the segment, widened by `reach`, may touch: row by row, the part of the segment in that
-  // row's band.
+  // row's band, as `see(first, last)`. Stops when it returns false.
   template <class See>
-  bool cellsNearWhile(Point p, Point q, double reach, See see) const {
+  bool cellsNear(Point p, Point q, double reach, See see) const {
     if (p.y > q.y) std::swap(p, q);
     const int first = std::max(row(p.y - reach), 0), last = std::min(row(q.y + reach), rows_ - 1);
     const double dy = q.y - p.y;
@@ -106,8 +98,7 @@ class WallGrid {
         to = std::max(x0, x1);
       }
       const int c0 = std::max(column(from - reach), 0), c1 = std::min(column(to + reach), columns_ - 1);
-      for (int c = c0; c <= c1; ++c)
-        if (!see(r * columns_ + c)) return false;
+      if (c0 <= c1 && !see(r * columns_ + c0, r * columns_ + c1)) return false;
     }
     return true;
   }
