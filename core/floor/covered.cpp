@@ -20,8 +20,7 @@ void add(Interval& hull, double from, double to) {
   }
 }
 
-void addDisk(Interval& hull, Point o, Point d, Point centre, double r) {
-  const double along = dot(centre - o, d), off = cross(d, centre - o);
+void addDisk(Interval& hull, double along, double off, double r) {
   const double half = r * r - off * off;
   if (half > 0) add(hull, along - std::sqrt(half), along + std::sqrt(half));
 }
@@ -33,9 +32,11 @@ double wrapped(double angle) {
 }  // namespace
 
 Interval nearSegment(Point o, Point d, Point a, Point b, double r) {
+  const double off_a = cross(d, a - o), off_b = cross(d, b - o);
+  if ((off_a >= r && off_b >= r) || (off_a <= -r && off_b <= -r)) return {};
   Interval hull;
-  addDisk(hull, o, d, a, r);
-  addDisk(hull, o, d, b, r);
+  addDisk(hull, dot(a - o, d), off_a, r);
+  addDisk(hull, dot(b - o, d), off_b, r);
   const double size = distance(a, b);
   if (size == 0) return hull;
   // The rectangle about ab, clipped by each pair of its sides.

@@ -32,6 +32,12 @@ inline int orientation(Point a, Point b, Point c) {
 
 // Whether `d` lies inside the circle through the counter-clockwise `a`, `b`, `c` by more than rounding could
 // explain. Near the circle the answer is no: enough for flips that end and triangles that are well shaped.
-bool surelyInCircle(Point a, Point b, Point c, Point d);
+inline bool surelyInCircle(Point a, Point b, Point c, Point d) {
+  const Point u = a - d, v = b - d, w = c - d;
+  const double uu = squaredLength(u), vv = squaredLength(v), ww = squaredLength(w);
+  const double det = uu * cross(v, w) + vv * cross(w, u) + ww * cross(u, v);
+  // The error is under 8 * 2^-53 of what the products sum up to in size, and that no more than this.
+  return det > 2e-15 * (uu * vv + vv * ww + ww * uu);
+}
 
 }  // namespace stopwalk::geometry

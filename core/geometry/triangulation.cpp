@@ -50,20 +50,21 @@ Triangulation::Triangulation(const std::vector<Line>& lines) {
 }
 
 Triangulation::Index Triangulation::locate(Point p, Index hint) const {
-  Index t = hint;
+  Index t = hint, from = kNone;
   int first = 0;
   for (std::size_t steps = 0; steps <= 4 * triangles_.size() + 16; ++steps) {
     const Triangle& tri = triangles_[t];
     int leave = -1;
     // Starting with another edge each time keeps the walk from circling.
-    for (int k = 0; k < 3 && leave < 0; ++k) {
-      const int e = (first + k) % 3;
+    for (int k = 0, e = first; k < 3 && leave < 0; ++k, e = after(e)) {
+      if (tri.neighbour[e] == from && from != kNone) continue;  // it came in there
       if (orientation(corners_[tri.corner[after(e)]], corners_[tri.corner[before(e)]], p) < 0) leave = e;
     }
     if (leave < 0) return t;
+    from = t;
     t = tri.neighbour[leave];
     if (t == kNone) return kNone;
-    first = static_cast<int>((steps + 1) % 3);
+    first = after(first);
   }
   return kNone;
 }
@@ -197,11 +198,12 @@ void Triangulation::legalize(Doubt doubt) {
     if (!surelyInCircle(c, a, b, d)) continue;
     if (orientation(c, a, d) <= 0 || orientation(d, b, c) <= 0) continue;
     flip(t, edge);
+    suspects_.emplace_back(t, 0);
     if (doubt == Doubt::All) {
-      suspects_.insert(suspects_.end(), {{t, 0}, {t, 2}, {u, 0}, {u, 2}});
-    } else {
-      suspects_.insert(suspects_.end(), {{t, 0}, {u, 2}});
+      suspects_.emplace_back(t, 2);
+      suspects_.emplace_back(u, 0);
     }
+    suspects_.emplace_back(u, 2);
   }
 }
 
