@@ -83,9 +83,8 @@ void Turns::pair() {
 // Walks along the arc from triangle to triangle.
 void Turns::follow(const Mesh& mesh, const Region& region, Index arc, std::vector<Span>& spans) const {
   const Region::Piece& piece = region.pieces()[arc];
-  const auto& pts = mesh.corners();
   const double r = region.radius(), hair = kRounding_mm / r;
-  const Point v = pts[piece.corner];
+  const Point v = mesh.corners()[piece.corner];
   Point at = piece.from;
   const auto ahead = [&](Point u) {
     const double quarters = quartersTo(at, u);
@@ -93,29 +92,27 @@ void Turns::follow(const Mesh& mesh, const Region& region, Index arc, std::vecto
   };
   Index t = mesh.floorTriangle(geometry::onLattice(v + r * at));
   for (int steps = 0; t != Mesh::kNone && steps < 10000; ++steps) {
-    // Within a triangle the arc leaves through each edge in one direction only.
+    // Within a triangle the arc leaves through each gate in one direction only.
     Point leave = piece.to;
     double least = ahead(leave);
-    int through = -1;
-    for (int e = 0; e < 3; ++e) {
-      const Point a = pts[mesh.triangles()[t].corner[after(e)]],
-                  b = pts[mesh.triangles()[t].corner[before(e)]];
-      const Point out = -leftOf(unit(b - a));
-      const double height = dot(out, a - v) / r;
+    Index beyond = Mesh::kNone;
+    for (Index g = gatesOf(t).first; g < gatesOf(t).last; ++g) {
+      const Point out = -leftOf(gates_[g].along);
+      const double height = dot(out, gates_[g].right - v) / r;
       if (std::abs(height) >= 1) continue;
       const Point u = height * out - std::sqrt((1 - height) * (1 + height)) * leftOf(out);
       if (const double quarters = ahead(u); quarters < least) {
         least = quarters;
         leave = least > 0 ? u : at;
-        through = e;
+        beyond = gates_[g].beyond;
       }
     }
     const bool is_wide = least > 1 + 1e-9;  // than a quarter turn
     if (is_wide) spans.push_back({arc, t, piece.corner, v, at, leftOf(at)});
     spans.push_back({arc, t, piece.corner, v, is_wide ? leftOf(at) : at, leave});
-    if (through < 0) break;
+    if (beyond == Mesh::kNone) break;
     at = leave;
-    t = mesh.triangles()[t].neighbour[through];
+    t = beyond;
   }
   if (arc_begin_.back() < static_cast<Index>(spans.size())) spans.back().to = piece.to;
 }
