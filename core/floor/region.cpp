@@ -102,8 +102,8 @@ void Region::addAlong(Index wall, Index a, Index b) {
   }
 }
 
-// Puts into free_ the gaps between the covered angles round the corner; whether any of them is on the floor.
-// Unrolled over two turns, so that a gap across the seam is whole.
+// Puts into gaps_ the gaps between the covered angles round the corner that are on the floor; whether there are
+// any. Unrolled over two turns, so that a gap across the seam is whole.
 bool Region::gapsRound(Index corner) {
   const double start = covered_.front().to;
   unrolled_.clear();
@@ -113,20 +113,23 @@ bool Region::gapsRound(Index corner) {
     unrolled_.push_back({from - 2 * pi, from - 2 * pi + (c.to - c.from)});
   }
   uncovered(start, start + 2 * pi, unrolled_, kLeastArc_rad, free_);
-  std::erase_if(free_, [&](const Interval& gap) {
-    const Index t = mesh_->triangleToward(corner, unitAt((gap.from + gap.to) / 2));
-    return t == kNone || !mesh_->isFloor(t);
-  });
-  return !free_.empty();
+  gaps_.clear();
+  for (const Interval& free : free_) {
+    const Gap gap{free, unitAt(free.from), unitAt(free.to)};
+    const Point within = free.to - free.from > pi / 2 ? leftOf(gap.from) : gap.from + gap.to;
+    const Index t = mesh_->triangleToward(corner, within);
+    if (t != kNone && mesh_->isFloor(t)) gaps_.push_back(gap);
+  }
+  return !gaps_.empty();
 }
 
 // Of the gaps found last, as arcs round `v`.
 geometry::Box Region::boxOfGaps(Point v) const {
   geometry::Box box;
-  for (const Interval& gap : free_) {
-    for (const double angle : {gap.from, gap.to}) box.add(v + radius_ * unitAt(angle));
-    for (double quarter = std::ceil(gap.from / (pi / 2)); quarter * (pi / 2) < gap.to; ++quarter)
-      box.add(v + radius_ * unitAt(quarter * (pi / 2)));
+  for (const Gap& gap : gaps_) {
+    for (const Point end : {gap.from, gap.to}) box.add(v + radius_ * end);
+    for (const Point axis : {Point{1, 0}, Point{0, 1}, Point{-1, 0}, Point{0, -1}})
+      if (between(gap.from, axis, gap.to, 1e-9)) box.add(v + radius_ * axis);
   }
   return box;
 }
@@ -155,13 +158,13 @@ void Region::addRound(Index corner) {
     if (!near.empty()) covered_.push_back(near);
   });
   if (covered_.size() > own && !gapsRound(corner)) return;
-  for (const Interval& gap : free_) {
+  for (const Gap& gap : gaps_) {
     Piece piece;
     piece.arc = true;
     piece.corner = corner;
-    piece.from = unitAt(gap.from);
-    piece.to = unitAt(gap.to);
-    piece.angle = gap.to - gap.from;
+    piece.from = gap.from;
+    piece.to = gap.to;
+    piece.angle = gap.angles.to - gap.angles.from;
     pieces_.push_back(piece);
   }
 }

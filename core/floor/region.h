@@ -82,7 +82,14 @@ class Region {
   std::vector<Piece> pieces_;
   std::vector<Index> wall_first_, corner_first_;
   Index parts_ = 0;
-  std::vector<Interval> covered_, unrolled_, free_;  // kept between calls only to spare their memory
+  // Of the circle round a corner: the angles, and the unit vectors at both.
+  struct Gap {
+    Interval angles;
+    Point from, to;
+  };
+  // Kept between calls only to spare their memory.
+  std::vector<Interval> covered_, unrolled_, free_;
+  std::vector<Gap> gaps_;
 };
 
 }  // namespace stopwalk::floor
