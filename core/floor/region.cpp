@@ -238,6 +238,7 @@ Region::Index Region::pieceBelow(Point p) const {
   const auto& pts = mesh_->corners();
   const Point down{0, -1};
   double hit = 1e300;
+  Index met = kNone;
   for (int row = grid_->rowAt(p.y + radius_); row >= 0; --row) {
     if (p.y - grid_->topOfRow(row) > hit + radius_) break;
     grid_->wallsInRow(row, p.x - radius_, p.x + radius_, [&](Index w) {
@@ -245,42 +246,30 @@ Region::Index Region::pieceBelow(Point p) const {
       const Interval near = nearSegment(p, down, pts[wall.a], pts[wall.b], radius_);
       // What only touches at the start is left behind.
       if (near.empty() || near.to < 1e-4 || near.to - near.from < 1e-4) return;
-      hit = std::min(hit, std::max(near.from, 0.0));
+      if (const double at = std::max(near.from, 0.0); at < hit) hit = at, met = w;
     });
   }
-  return hit < 1e300 ? pieceAt(p + hit * down) : kNone;
+  return met == kNone ? kNone : pieceAt(met, p + hit * down);
 }
 
-// The piece of boundary nearest to a point that was come down upon. What faces down stands a hair back: it
-// may be as near, where the ray began, and is taken only if nothing else is there.
-Region::Index Region::pieceAt(Point hit) const {
+// Of the pieces along a wall and round its ends the nearest to a place: of those alone, for where the walls of a
+// gap all but touch at the radius, others are as near.
+Region::Index Region::pieceAt(Index wall, Point place) const {
   const auto& pts = mesh_->corners();
+  const auto off = [&](const Piece& p) {
+    if (!p.arc) return distance(Segment{p.from, p.to}, place);
+    const Point u = place - pts[p.corner];
+    return p.faces(u) ? std::abs(length(u) - radius_)
+                      : std::min(distance(place, beginOf(p)), distance(place, endOf(p)));
+  };
   Index best = kNone;
   double nearest = 1e300;
-  const auto consider = [&](Index i) {
-    const Piece& p = pieces_[i];
-    double off = 0;
-    bool faces_down = false;
-    if (!p.arc) {
-      off = distance(Segment{p.from, p.to}, hit);
-      faces_down = pts[p.other].x < pts[p.corner].x;
-    } else {
-      const Point u = hit - pts[p.corner];
-      off = p.faces(u) ? std::abs(length(u) - radius_)
-                       : std::min(distance(hit, beginOf(p)), distance(hit, endOf(p)));
-      faces_down = u.y < 0;
+  const auto& [a, b, left, right] = mesh_->walls()[wall];
+  for (const Range r : {alongWall(wall), roundCorner(a), roundCorner(b)}) {
+    for (Index i = r.first; i < r.last; ++i) {
+      if (const double d = off(pieces_[i]); d < nearest) nearest = d, best = i;
     }
-    if (faces_down) off += kRounding_mm;
-    if (off < nearest) {
-      nearest = off;
-      best = i;
-    }
-  };
-  grid_->wallsNear(hit, hit, radius_ + 1e-3, [&](Index w) {
-    const auto& wall = mesh_->walls()[w];
-    for (const Range r : {alongWall(w), roundCorner(wall.a), roundCorner(wall.b)})
-      for (Index i = r.first; i < r.last; ++i) consider(i);
-  });
+  }
   return best;
 }
 

@@ -74,7 +74,7 @@ class Region {
   void link();
   void join();
   Index pieceBelow(Point p) const;
-  Index pieceAt(Point hit) const;
+  Index pieceAt(Index wall, Point place) const;
 
   const Mesh* mesh_;
   const WallGrid* grid_;
