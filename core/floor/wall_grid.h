@@ -72,9 +72,11 @@ class WallGrid {
     Point at;
   };
 
-  static int wholeBelow(double x) {  // std::floor, without a call
-    const int whole = static_cast<int>(x);
-    return whole - (x < whole);
+  // std::floor, without a call; what is far outside the grid stays outside, and is no more than an int holds.
+  static int wholeBelow(double x) {
+    const double near = std::clamp(x, -1e9, 1e9);
+    const int whole = static_cast<int>(near);
+    return whole - (near < whole);
   }
   int column(double x) const { return wholeBelow((x - low_.x) * cells_per_mm_); }
   int row(double y) const { return wholeBelow((y - low_.y) * cells_per_mm_); }
