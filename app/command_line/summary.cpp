@@ -43,7 +43,10 @@ bool isWorse(const SummaryLine& a, const SummaryLine& b) {
 std::string folderOf(const std::vector<SummaryLine>& lines) {
   std::string folder = lines.front().file.substr(0, lines.front().file.rfind('/') + 1);
   for (const SummaryLine& line : lines)
-    while (!line.file.starts_with(folder)) folder.erase(folder.rfind('/', folder.size() - 2) + 1);
+    while (!line.file.starts_with(folder)) {
+      folder.pop_back();
+      folder.erase(folder.rfind('/') + 1);  // the root's own folder is none
+    }
   return folder;
 }
 

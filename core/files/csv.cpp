@@ -1,6 +1,6 @@
 #include "core/files/csv.h"
 
-#include <cstdlib>
+#include <charconv>
 #include <string_view>
 
 #include "core/files/printable.h"
@@ -8,17 +8,24 @@
 namespace stopwalk::files {
 namespace {
 
-bool isNumber(const std::string& text) {
-  char* end = nullptr;
-  std::strtod(text.c_str(), &end);
-  return end == text.c_str() + text.size();
+constexpr std::size_t kNone = std::string_view::npos;
+
+// Whether a sign and digits are all there is. Independent of the locale.
+bool isSignedNumber(std::string_view text) {
+  const std::string_view digits = text.substr(1);
+  if (std::string_view("+-").find(text[0]) == kNone || digits.find_first_not_of("0123456789.eE+-") != kNone ||
+      digits[0] == '-')
+    return false;
+  double value = 0;
+  return std::from_chars(digits.data(), digits.data() + digits.size(), value).ptr ==
+         digits.data() + digits.size();
 }
 
 // Blanks before it do not hold a spreadsheet up.
-bool wouldBeComputed(const std::string& text) {
+bool wouldBeComputed(std::string_view text) {
   const std::size_t first = text.find_first_not_of(' ');
-  return first != std::string::npos && first + 1 < text.size() &&
-         std::string_view("=+-@").find(text[first]) != std::string_view::npos && !isNumber(text);
+  return first != kNone && first + 1 < text.size() && std::string_view("=+-@").find(text[first]) != kNone &&
+         !isSignedNumber(text.substr(first));
 }
 
 std::string cell(const std::string& raw) {

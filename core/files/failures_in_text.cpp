@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <map>
 #include <nlohmann/json.hpp>
 
@@ -102,7 +101,8 @@ Json listAt(std::string_view text) {
 
 // Whether an id may go on with it.
 bool isOfId(char c) {
-  return std::isalnum(static_cast<unsigned char>(c)) || c == '-' || c == '_' || c == '/' || c == '.';
+  return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
+         std::string_view("-_/.").find(c) != kNone;
 }
 
 // Where the text first names each of the ids, by itself and not within another.

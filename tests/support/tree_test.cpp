@@ -130,6 +130,15 @@ TEST(Tree, IncludesFollowTheOrder) {
   EXPECT_GT(files, 10u);
 }
 
+// A window sets the locale of the system, a command line none: what is read and written must be the same.
+TEST(Tree, CoreAsksNoLocale) {
+  const std::regex asks(
+      R"(\b(strto[dfl]d?|sto[dfl]d?|ato[fil]|is(alnum|alpha|lower|punct|space|upper)|to(lower|upper))\s*\()");
+  EXPECT_TRUE(std::regex_search("std::strtod(text, &end)", asks));
+  for (const fs::path& file : sourcesUnder("core"))
+    EXPECT_FALSE(std::regex_search(textOf(file), asks)) << file << " asks the locale";
+}
+
 TEST(Tree, FoldersAreThoseOfTheDocument) {
   const std::vector<std::string> rows = allMatches(architecture(), std::regex(R"(\n\| `([\w/-]+)` \|)"));
   Names folders = foldersIn("core");

@@ -111,6 +111,19 @@ TEST_F(ManyLayouts, ListIsThatOfTheReportsOfEach) {
   EXPECT_EQ(audit({"--format", "csv"}).err, err);
 }
 
+// Names from the root and from here have no folder in common.
+TEST_F(ManyLayouts, AreNamedFromAnywhere) {
+  const std::string absolute = put("one.layout.yaml", goodShop());
+  const std::string relative = fs::relative(put("two.layout.yaml", goodShop())).string();
+  for (const std::string& other : {relative, std::string("-"), std::string("/none.layout.yaml")})
+    for (const auto& [first, second] : {std::pair(absolute, other), std::pair(other, absolute)}) {
+      const Ran ran = runProgram({"audit", first, second, "--format", "summary"}, goodShop());
+      EXPECT_TRUE(ran.out.starts_with(other.starts_with('/') ? "All 2 layouts in /, worst first\n"
+                                                             : "All 2 layouts, worst first\n"))
+          << ran.out;
+    }
+}
+
 TEST_F(ManyLayouts, WorstStatusCounts) {
   put("campus/good.layout.yaml", goodShop());
   EXPECT_EQ(audit({}).exit, kDone);
