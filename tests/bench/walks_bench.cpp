@@ -174,11 +174,11 @@ BENCHMARK_CAPTURE(cold, phone_drawn, "phone, drawn", phoneToEveryStation, floor:
     ->Apply(allSizes);
 BENCHMARK_CAPTURE(warm, phone_to_every_station, "phone, warm", phoneToEveryStation)->Apply(allSizes);
 BENCHMARK_CAPTURE(cold, every_station_to_its_stop, "its stop, cold", everyStationToItsStop,
-                  floor::Paths::Drawn)
+                  floor::Paths::LengthsOnly)
     ->Apply(allSizes);
 BENCHMARK_CAPTURE(warm, every_station_to_its_stop, "its stop, warm", everyStationToItsStop)->Apply(allSizes);
 BENCHMARK_CAPTURE(cold, every_station_to_any_stop, "any stop, cold", everyStationToAnyStop,
-                  floor::Paths::Drawn)
+                  floor::Paths::LengthsOnly)
     ->Apply(allSizes);
 BENCHMARK(gridBuild)->Apply(allSizesOnce);
 BENCHMARK(gridPhone)->Apply(allSizesOnce);
