@@ -62,11 +62,14 @@ struct Surroundings::Inside {
     return before <= kMountedOn_mm + kTouch_mm || before <= std::min(kInWall_mm, behind) + kTouch_mm;
   }
 
+  bool isLower(std::size_t solid, const PlacedDevice& device) const {
+    const auto& height = solids[solid].height;
+    return height && device.height && *height < *device.height;
+  }
+
   // Whether the solid does not stand between the device and its user, wherever the user is.
   bool isSpared(const PlacedDevice& device, std::size_t solid) const {
-    const SolidFacts& facts = solids[solid];
-    if (isOwn(device, solid) || (facts.height && device.height && *facts.height < *device.height))
-      return true;
+    if (isOwn(device, solid) || isLower(solid, device)) return true;
     return index.solids()[solid].isWithin(kMountedOn_mm + kTouch_mm, device.line()) &&
            canCarry(device, solid);
   }
@@ -74,6 +77,16 @@ struct Surroundings::Inside {
   // `line` from the user to the actuator.
   std::optional<Obstacles::Obstacle> between(Segment line, const PlacedDevice& device) const {
     return onTheWay(line, device, [&](std::size_t solid) { return isSpared(device, solid); });
+  }
+
+  // Whether who reaches for a device from behind reaches through what carries it. The last bit is reached
+  // round: the corner of a machine is no bar to the button on its side.
+  bool throughWhatCarries(Segment line, const PlacedDevice& device) const {
+    const double size = distance(line.a, line.b);
+    if (size <= kRoundBehind_mm) return false;
+    const Segment before{line.a, geometry::at(line, 1 - kRoundBehind_mm / size)};
+    return obstacles.on(before, 0, index, [&](std::size_t solid) { return isLower(solid, device); })
+        .has_value();
   }
 
   std::optional<Obstacles::Obstacle> onTheWay(Segment line, const PlacedDevice& device,
@@ -238,8 +251,9 @@ std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& de
   const Segment line{station, nearestPoint(device.line(), station)};
   const double away = distance(line.a, line.b);
   if (away > reach_mm + kTouch_mm) return std::nullopt;
+  const bool from_behind = dot(station - line.b, direction(device.faces)) <= kOnOutline_mm;
   const bool on_wall = !device.machine;
-  if (on_wall && dot(station - line.b, direction(device.faces)) <= kOnOutline_mm) return std::nullopt;
+  if (from_behind && (on_wall || inside_->throughWhatCarries(line, device))) return std::nullopt;
   if (inside_->between(line, device)) return std::nullopt;
   if (!device.foot && inside_->throughHazard(line)) return std::nullopt;
   return away;

@@ -402,6 +402,30 @@ TEST(AtHand, WallDeviceOnlyFromTheSideItFaces) {
   EXPECT_TRUE(atHand(l, {4700, 4000}, device("stop", "b", {0, 0}, 0), kButton, 0).has_value());  // on a machine: any side
 }
 
+// Nobody reaches through a machine to the button on its far side; round a corner of it, and over one that is known
+// to be lower, one does. So with a shelf that carries the machine.
+TEST(AtHand, NotThroughTheMachineFromBehind) {
+  const Point behind{5000, 4300}, before{5000, 3500};
+  for (const bool in_shelf : {false, true}) {
+    for (const auto height : {std::optional<double>(), std::optional<double>(2600.0), std::optional<double>(1000.0)}) {
+      Layout l = oneRoom();
+      l.machines = {machine("saw", {5000, 4000}, in_shelf ? 300 : 2400, 500, in_shelf ? 800 : height)};
+      if (in_shelf) l.fixtures = {bench("shelf", {5000, 4000}, 3000, 500, height)};
+      const auto on_front = device("stop", "mushroom-button", {0, -250}, 270, 1100);
+      const bool is_lower = height == 1000.0;
+      EXPECT_EQ(atHand(l, behind, on_front, kButton, 0).has_value(), is_lower) << in_shelf;
+      EXPECT_TRUE(atHand(l, before, on_front, kButton, 0).has_value()) << in_shelf;
+      const auto deep_in = device("stop", "mushroom-button", {0, 200}, 270, 1100);  // and faces who comes from the front
+      EXPECT_TRUE(atHand(l, {5000, 3700}, deep_in, kButton, 0).has_value()) << in_shelf;
+    }
+  }
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {5000, 4000}, 1200, 500)};
+  const auto on_side = device("stop", "mushroom-button", {-600, -200}, 180, 1100);
+  EXPECT_TRUE(atHand(l, {4800, 3400}, on_side, kButton, 0).has_value());   // round the corner: 71 mm of the machine
+  EXPECT_FALSE(atHand(l, {4850, 4300}, on_side, kButton, 0).has_value());  // through it
+}
+
 // A partition or a shut door meets the device's wall right beside the device: whoever stands on the other side
 // is in reach, and reaches nothing.
 TEST(AtHand, NotThroughAPartitionOrShutDoorBesideTheDevice) {
