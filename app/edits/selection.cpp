@@ -1,21 +1,21 @@
 #include "app/edits/selection.h"
 
-#include <algorithm>
-
 namespace stopwalk::edits {
-
-bool Selection::contains(const std::string& id) const {
-  return std::ranges::find(ids_, id) != ids_.end();
-}
 
 void Selection::set(std::vector<std::string> ids) {
   if (ids == ids_) return;
   ids_ = std::move(ids);
+  selected_ = {ids_.begin(), ids_.end()};
   emit changed();
 }
 
 void Selection::toggle(const std::string& id) {
-  if (std::erase(ids_, id) == 0) ids_.push_back(id);
+  if (selected_.erase(id) > 0) {
+    std::erase(ids_, id);
+  } else {
+    ids_.push_back(id);
+    selected_.insert(id);
+  }
   emit changed();
 }
 

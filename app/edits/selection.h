@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <string>
+#include <unordered_set>
 #include <vector>
 
 namespace stopwalk::edits {
@@ -15,7 +16,7 @@ class Selection : public QObject {
 
   const std::vector<std::string>& ids() const { return ids_; }
   bool empty() const { return ids_.empty(); }
-  bool contains(const std::string& id) const;
+  bool contains(const std::string& id) const { return selected_.contains(id); }
 
   void set(std::vector<std::string> ids);
   void set(const std::string& id) { set(std::vector<std::string>{id}); }
@@ -27,6 +28,7 @@ class Selection : public QObject {
 
  private:
   std::vector<std::string> ids_;
+  std::unordered_set<std::string> selected_;  // the same; asked for each thing at each painting
 };
 
 }  // namespace stopwalk::edits

@@ -14,23 +14,25 @@ class ElidedBox : public QuietBox {
     setSizeAdjustPolicy(AdjustToMinimumContentsLengthWithIcon);
     setMinimumContentsLength(8);
   }
-  QString shownText() const {
-    QStyleOptionComboBox option;
-    initStyleOption(&option);
-    return elided(option);
-  }
+  QString shownText() const { return elided(option()); }
 
  protected:
   void paintEvent(QPaintEvent*) override {
     QStylePainter painter(this);
-    QStyleOptionComboBox option;
-    initStyleOption(&option);
+    QStyleOptionComboBox option = this->option();
     painter.drawComplexControl(QStyle::CC_ComboBox, option);
     option.currentText = elided(option);
     painter.drawControl(QStyle::CE_ComboBoxLabel, option);
   }
 
  private:
+  // With what asks for a choice where none is made.
+  QStyleOptionComboBox option() const {
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    if (currentIndex() < 0) option.currentText = placeholderText();
+    return option;
+  }
   QString elided(const QStyleOptionComboBox& option) const {
     const QRect field =
         style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);

@@ -40,8 +40,4 @@ QString sentenceOf(const Problem& problem) {
   return QCoreApplication::translate("Problems", "%1: %2").arg(severityWord(problem.severity), problem.text);
 }
 
-bool isAbout(const Problem& problem, const std::string& id) {
-  return problem.id == id || problem.id.starts_with(id + "/");
-}
-
 }  // namespace stopwalk::panels

@@ -26,7 +26,5 @@ std::vector<Problem> problemsOf(const audit::Report& report);
 QString severityWord(audit::Severity severity);
 // With its severity in front: "Fails: ...".
 QString sentenceOf(const Problem& problem);
-// Whether it is about the thing, or about what is on it.
-bool isAbout(const Problem& problem, const std::string& id);
 
 }  // namespace stopwalk::panels

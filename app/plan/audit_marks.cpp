@@ -1,6 +1,8 @@
 #include "app/plan/audit_marks.h"
 
 #include <algorithm>
+#include <string_view>
+#include <unordered_map>
 
 #include "app/edits/things.h"
 #include "app/plan/day.h"
@@ -74,7 +76,7 @@ void AuditMarks::findChanges(const audit::Report& before, const layout::Layout& 
 
 QString AuditMarks::tellsOfChanges(std::size_t most) const {
   QStringList told;
-  if (!changes_.empty() && !is_current_) told << tr("A moment ago, being computed anew:");
+  if (!changes_.empty() && !is_current_) told << tr("A moment ago:");
   for (std::size_t i = 0; i < std::min(changes_.size(), most); ++i)
     told << signOf(changes_[i].turn) + changes_[i].text;
   if (changes_.size() > most) told << tr("and %1 more").arg(changes_.size() - most);
@@ -144,19 +146,40 @@ std::vector<MeasuredOnPlan> AuditMarks::measured() const {
 RoutesOnPlan AuditMarks::routes(const ViewTransform& view, const edits::Selection& selection) const {
   if (!report_ || !is_current_) return {};
   std::vector<Route> routes;
-  for (const auto& station : report_->stations) {
-    if (!selection.contains(station.id) && !selection.contains(station.machine)) continue;
-    routes.push_back({&station.phone, RouteTo::Phone, narrowOf(station.phone.path_m)});
-    routes.push_back({&station.stop, RouteTo::Stop, narrowOf(station.stop.path_m)});
+  for (const audit::StationReport* station : picked(selection)) {
+    if (routes.size() >= 2 * kMostWalked) break;
+    routes.push_back({&station->phone, RouteTo::Phone, narrowOf(station->phone.path_m)});
+    routes.push_back({&station->stop, RouteTo::Stop, narrowOf(station->stop.path_m)});
   }
   return {view, routes, measured(), report_->unit};
 }
 
+std::size_t AuditMarks::walksLeftOut(const edits::Selection& selection) const {
+  if (!report_ || !is_current_ || selection.ids().size() <= 1) return 0;
+  return std::max(picked(selection).size(), kMostWalked) - kMostWalked;
+}
+
+// Itself, or with its machine.
+std::vector<const audit::StationReport*> AuditMarks::picked(const edits::Selection& selection) const {
+  std::vector<const audit::StationReport*> picked;
+  if (selection.empty()) return picked;
+  for (const auto& station : report_->stations)
+    if (selection.contains(station.id) || selection.contains(station.machine)) picked.push_back(&station);
+  return picked;
+}
+
 void AuditMarks::paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                               const layout::Layout& layout) const {
+  if (changes_.empty()) return;
+  // Once through the layout for all that changes.
+  std::unordered_map<std::string_view, std::optional<edits::Thing>> things;
+  for (const StationChange& change : changes_) things.try_emplace(change.station);
+  for (const edits::Thing& thing : edits::allThings(layout))
+    if (const auto changed = things.find(edits::idOf(layout, thing)); changed != things.end())
+      changed->second = thing;
   std::vector<std::pair<QPointF, Turn>> changes;
   for (const StationChange& change : changes_)
-    if (const auto thing = edits::findThing(layout, change.station))
+    if (const auto& thing = things.at(change.station))
       if (const auto at = edits::placeOf(layout, *thing))
         changes.emplace_back(view.toPixels(*at), change.turn);
   paintTurns(painter, theme, turnMarks(changes), is_current_);

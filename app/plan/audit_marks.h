@@ -55,9 +55,12 @@ class AuditMarks {
 
   void paintFaults(QPainter& painter, const ViewTransform& view, const Theme& theme,
                    const Picture& picture) const;
-  // The walks of what is picked and what the finding looked at measured, as long as they are those of the
-  // layout shown; where they are narrow only where that is given.
+  // The walks of what is picked, of the first kMostWalked stations, and what the finding looked at measured,
+  // as long as they are those of the layout shown; where they are narrow only where that is given.
   RoutesOnPlan routes(const ViewTransform& view, const edits::Selection& selection) const;
+  static constexpr std::size_t kMostWalked = 60;
+  // Of so many stations that are picked the walks are not drawn.
+  std::size_t walksLeftOut(const edits::Selection& selection) const;
   void paintChanges(QPainter& painter, const ViewTransform& view, const Theme& theme,
                     const layout::Layout& layout) const;
 
@@ -67,6 +70,7 @@ class AuditMarks {
   void noteStates();
   void findLookedAt();
   std::vector<MeasuredOnPlan> measured() const;
+  std::vector<const audit::StationReport*> picked(const edits::Selection& selection) const;
   std::optional<geometry::Segment> narrowOf(const std::vector<geometry::Point>& path_m) const;
 
   std::shared_ptr<const audit::Report> report_;

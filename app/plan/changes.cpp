@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "app/plan/new_findings.h"
+#include "app/plan/told_figures.h"
 #include "app/plan/words.h"
 #include "core/audit/wording.h"
 
@@ -45,14 +46,6 @@ bool same(const audit::Nearest& a, const audit::Nearest& b) {
          sameWidth(a, b) && sameWalk(a, b);
 }
 
-QString words(const audit::Nearest& nearest, layout::LengthUnit unit) {
-  if (nearest.status == audit::Status::AtHand) return Words::tr("at hand");
-  if (nearest.status == audit::Status::None) return Words::tr("none");
-  if (nearest.status == audit::Status::Unmeasured) return Words::tr("not measured");
-  if (nearest.walk_m) return QString::fromStdString(audit::lengthText(*nearest.walk_m, unit));
-  return Words::tr("no way");
-}
-
 Turn turnOfWidths(const audit::StationReport& before, const audit::StationReport& after) {
   bool wider = false, narrower = false;
   for (const auto nearest : {&audit::StationReport::stop, &audit::StationReport::phone}) {
@@ -89,27 +82,31 @@ Turn turnOf(const audit::StationReport& before, const audit::StationReport& afte
   return nearer ? Turn::Other : turnOfWidths(before, after);
 }
 
-QString secondsText(const std::optional<double>& seconds) {
-  return seconds ? Words::tr("%1 s").arg(*seconds, 0, 'f', 1) : Words::tr("not known");
-}
-
 QString widthText(const audit::Nearest& nearest, layout::LengthUnit unit) {
   const auto width = narrowness(nearest);
   return width ? QString::fromStdString(audit::lengthText(*width, unit)) : Words::tr("wide");
 }
 
+// What is told of both reports.
+struct Told {
+  ToldFigures before, after;
+  layout::LengthUnit unit;
+};
+
 // All that differs from one to the other, in its parts: "3 m → 4 m".
-QStringList differences(const audit::Nearest& was, const audit::Nearest& is, layout::LengthUnit unit) {
+QStringList differences(const std::string& station, const audit::Nearest& was, const audit::Nearest& is,
+                        const Told& told) {
   QStringList parts;
   const auto add = [&](const QString& from, const QString& to) {
     parts << Words::tr("%1 → %2").arg(from, to);
   };
-  if (words(was, unit) != words(is, unit))
-    add(words(was, unit), words(is, unit));
+  const QString from = told.before.walk(station, was), to = told.after.walk(station, is);
+  if (from != to)
+    add(from, to);
   else if (!sameSeconds(was.seconds, is.seconds))
-    add(secondsText(was.seconds), secondsText(is.seconds));
+    add(told.before.seconds(station, was), told.after.seconds(station, is));
   if (!sameWidth(was, is) && was.walk_m && is.walk_m)  // no way is not a wide one
-    parts << Words::tr("narrowest %1 → %2").arg(widthText(was, unit), widthText(is, unit));
+    parts << Words::tr("narrowest %1 → %2").arg(widthText(was, told.unit), widthText(is, told.unit));
   if (parts.isEmpty() && was.device != is.device)
     add(QString::fromStdString(was.name), QString::fromStdString(is.name));
   return parts;
@@ -157,11 +154,11 @@ QString verdictText(const audit::StationReport& before, const audit::StationRepo
 }
 
 QString textOf(const audit::StationReport& before, const audit::StationReport& after,
-               const NewFindings& found, layout::LengthUnit unit) {
+               const NewFindings& found, const Told& told) {
   QStringList parts;
   const auto add = [&](const QString& what, const audit::Nearest& was, const audit::Nearest& is) {
     if (same(was, is)) return;
-    if (const QStringList all = differences(was, is, unit); !all.isEmpty())
+    if (const QStringList all = differences(after.id, was, is, told); !all.isEmpty())
       parts << what.arg(all.join(Words::tr(", ")));
   };
   if (const QString verdict = verdictText(before, after, found); !verdict.isEmpty()) parts << verdict;
@@ -192,6 +189,7 @@ class StationsOf {
 std::vector<StationChange> changesBetween(const audit::Report& before, const audit::Report& after) {
   const NewFindings found(before, after);
   const StationsOf was(before);
+  const Told told{{before, after.unit}, {after, after.unit}, after.unit};
   std::vector<StationChange> changes;
   for (std::size_t i = 0; i < after.stations.size(); ++i) {
     const audit::StationReport& is = after.stations[i];
@@ -202,8 +200,8 @@ std::vector<StationChange> changesBetween(const audit::Report& before, const aud
         !breaksMore(is, found))
       continue;
     const Turn turn = turnOf(old, is, found);
-    changes.push_back({is.id, turn, textOf(old, is, found, after.unit), gravityOf(old, is, turn),
-                       farthestChange_m(old, is)});
+    changes.push_back(
+        {is.id, turn, textOf(old, is, found, told), gravityOf(old, is, turn), farthestChange_m(old, is)});
   }
   return changes;
 }

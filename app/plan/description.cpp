@@ -54,9 +54,7 @@ QString quoted(const layout::Layout& layout, const Thing& thing) {
 }  // namespace
 
 QString walkText(double metres, layout::LengthUnit unit) {
-  if (unit == layout::LengthUnit::Inch || unit == layout::LengthUnit::Foot)
-    return QString::fromStdString(audit::lengthText(metres, unit));
-  return QString::number(metres, 'f', 2) + " m";
+  return QString::fromStdString(audit::lengthCell(metres, unit));
 }
 
 QString describe(const audit::Nearest& nearest, layout::LengthUnit unit) {

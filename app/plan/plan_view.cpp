@@ -381,6 +381,8 @@ void PlanView::say() {
   const audit::Report* walks = marks_.isCurrent() && !isPreviewing() ? marks_.report() : nullptr;
   if (const auto thing = hovered_.empty() ? std::nullopt : edits::findThing(shown(), hovered_))
     sentence = describe(shown(), catalogue_.kinds, *thing, walks) + "   ";
+  if (const std::size_t left_out = inspection_ ? 0 : marks_.walksLeftOut(selection_))
+    sentence += tr("The walks of %1 more stations that are picked are not drawn.").arg(left_out) + "   ";
   describeForReaders();
   const bool is_fixed = edited_.isReadOnly() && !selection_.empty();  // what is picked cannot be moved
   if (isHolding()) return emit said(tr("Release to put it there; Escape leaves it where it was."));

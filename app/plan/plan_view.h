@@ -52,6 +52,7 @@ class PlanView : public QWidget, private ToolHost {
   // painted pale and says so.
   void showReach(std::shared_ptr<const ReachLayer> reach, bool is_current);
   const ReachLayer* reach() const { return reach_.get(); }
+  bool isReachCurrent() const { return reach_ && reach_is_current_; }
   // Where its legend was painted last.
   QRectF reachLegend() const { return legend_; }
 

@@ -25,7 +25,7 @@ QStringList ReachLayer::legendLines(bool is_current) const {
   const QString gap =
       QString::fromStdString(audit::lengthText(2 * floor::kMeasuringClearance_mm / 1000, reach_->unit));
   QStringList said;
-  if (!is_current) said << tr("Of the layout before; the new one is being computed.");
+  if (!is_current) said << tr("Of a moment ago: what changed since is not in it.");
   if (reach_->devices == 0)
     said << (reach_->target.what == audit::ReachTarget::What::MachineStop
                  ? tr("There is no stop of this machine to walk to, or none that works.")

@@ -20,6 +20,21 @@
     </message>
 </context>
 <context>
+    <name>Copied</name>
+    <message>
+        <source>A workshop without a name</source>
+        <translation>Eine Werkstatt ohne Namen</translation>
+    </message>
+    <message>
+        <source>%1, audited by the profile %2, copied on %3.</source>
+        <translation>%1, geprüft nach dem Profil %2, kopiert am %3.</translation>
+    </message>
+    <message>
+        <source>A drawing held against chosen rules; this certifies nothing.</source>
+        <translation>Eine Zeichnung, an gewählten Regeln gemessen; das bescheinigt nichts.</translation>
+    </message>
+</context>
+<context>
     <name>Details</name>
     <message>
         <source>Change the %2 of %1</source>
@@ -4247,6 +4262,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, vor einem Augenblick</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::EachSecondsField</name>
@@ -4364,29 +4383,9 @@
         <translation>Keine Befunde, wie gezeichnet und eingegeben.</translation>
     </message>
     <message>
-        <source>Of a moment ago, being computed anew.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Stand von eben; wird neu berechnet.</translation>
-    </message>
-    <message>
-        <source>A workshop without a name</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eine Werkstatt ohne Namen</translation>
-    </message>
-    <message>
-        <source>A drawing held against chosen rules; this certifies nothing.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Eine Zeichnung, an gewählten Regeln gemessen; das bescheinigt nichts.</translation>
-    </message>
-    <message>
         <source>%1 of %2 findings; the others are not shown.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 von %2 Befunden; die anderen werden nicht gezeigt.</translation>
-    </message>
-    <message>
-        <source>%1, audited by the profile %2, copied on %3.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, geprüft nach dem Profil %2, kopiert am %3.</translation>
     </message>
     <message>
         <source>%1: %2 of %3</source>
@@ -4451,6 +4450,10 @@
     <message>
         <source>%1 stations have no way to a stop or to a phone, and no rule that is on warns of it.</source>
         <translation>%1 Arbeitsplätze haben keinen Weg zu einem Stopp oder zu einem Telefon, und keine eingeschaltete Regel warnt davor.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: what changed since is not in it.</source>
+        <translation>Stand von eben: Was seitdem geändert wurde, ist nicht enthalten.</translation>
     </message>
 </context>
 <context>
@@ -4704,6 +4707,10 @@
         <source>Co&amp;lour the floor by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Boden &amp;färben nach</translation>
+    </message>
+    <message>
+        <source>Choose a machine</source>
+        <translation>Eine Maschine wählen</translation>
     </message>
 </context>
 <context>
@@ -5029,6 +5036,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Was sich ändert</translation>
     </message>
+    <message>
+        <source>%1, narrow</source>
+        <translation>%1, eng</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::StationTable</name>
@@ -5073,11 +5084,6 @@
         <translation>Stand von eben</translation>
     </message>
     <message>
-        <source>Of a moment ago, being computed anew.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Stand von eben; wird neu berechnet.</translation>
-    </message>
-    <message>
         <source>%1 of %2 stations</source>
         <translation>%1 von %2 Arbeitsplätzen</translation>
     </message>
@@ -5096,6 +5102,10 @@
     <message>
         <source>Not audited yet.</source>
         <translation>Noch nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: what changed since is not in it.</source>
+        <translation>Stand von eben: Was seitdem geändert wurde, ist nicht enthalten.</translation>
     </message>
 </context>
 <context>
@@ -5417,8 +5427,8 @@
         <translation>und %1 weitere</translation>
     </message>
     <message>
-        <source>A moment ago, being computed anew:</source>
-        <translation>Vor einem Augenblick, wird neu berechnet:</translation>
+        <source>A moment ago:</source>
+        <translation>Vor einem Augenblick:</translation>
     </message>
 </context>
 <context>
@@ -5467,6 +5477,10 @@
         <source>%1 Picked: %2</source>
         <translation>%1 Ausgewählt: %2</translation>
     </message>
+    <message>
+        <source>The walks of %1 more stations that are picked are not drawn.</source>
+        <translation>Die Wege von %1 weiteren ausgewählten Arbeitsplätzen sind nicht gezeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>
@@ -5511,11 +5525,6 @@
         <translation>%1 m</translation>
     </message>
     <message>
-        <source>Of the layout before; the new one is being computed.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Vom vorigen Layout; das neue wird gerade berechnet.</translation>
-    </message>
-    <message>
         <source>None can be walked to: something stands before it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Keines ist zu Fuß zu erreichen: Es steht etwas davor.</translation>
@@ -5543,6 +5552,10 @@
     <message>
         <source>%1+</source>
         <translation>%1+</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: what changed since is not in it.</source>
+        <translation>Stand von eben: Was seitdem geändert wurde, ist nicht enthalten.</translation>
     </message>
 </context>
 <context>

@@ -20,6 +20,21 @@
     </message>
 </context>
 <context>
+    <name>Copied</name>
+    <message>
+        <source>A workshop without a name</source>
+        <translation>Un taller sin nombre</translation>
+    </message>
+    <message>
+        <source>%1, audited by the profile %2, copied on %3.</source>
+        <translation>%1, auditado según el perfil %2, copiado el %3.</translation>
+    </message>
+    <message>
+        <source>A drawing held against chosen rules; this certifies nothing.</source>
+        <translation>Un dibujo comparado con reglas elegidas; esto no certifica nada.</translation>
+    </message>
+</context>
+<context>
     <name>Details</name>
     <message>
         <source>Change the %2 of %1</source>
@@ -4247,6 +4262,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1, hace un momento</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::EachSecondsField</name>
@@ -4364,29 +4383,9 @@
         <translation>Sin hallazgos, según lo dibujado y lo introducido.</translation>
     </message>
     <message>
-        <source>Of a moment ago, being computed anew.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>De hace un momento; se está calculando de nuevo.</translation>
-    </message>
-    <message>
-        <source>A workshop without a name</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Un taller sin nombre</translation>
-    </message>
-    <message>
-        <source>A drawing held against chosen rules; this certifies nothing.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>Un dibujo comparado con reglas elegidas; esto no certifica nada.</translation>
-    </message>
-    <message>
         <source>%1 of %2 findings; the others are not shown.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>%1 de %2 hallazgos; los demás no se muestran.</translation>
-    </message>
-    <message>
-        <source>%1, audited by the profile %2, copied on %3.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>%1, auditado según el perfil %2, copiado el %3.</translation>
     </message>
     <message>
         <source>%1: %2 of %3</source>
@@ -4451,6 +4450,10 @@
     <message>
         <source>%1 stations have no way to a stop or to a phone, and no rule that is on warns of it.</source>
         <translation>%1 puestos no tienen camino a una parada o a un teléfono, y ninguna regla activa avisa de ello.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: what changed since is not in it.</source>
+        <translation>De hace un momento: no incluye lo que ha cambiado desde entonces.</translation>
     </message>
 </context>
 <context>
@@ -4704,6 +4707,10 @@
         <source>Co&amp;lour the floor by</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Colorear e&amp;l suelo por</translation>
+    </message>
+    <message>
+        <source>Choose a machine</source>
+        <translation>Elegir una máquina</translation>
     </message>
 </context>
 <context>
@@ -5029,6 +5036,10 @@
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>Qué cambia</translation>
     </message>
+    <message>
+        <source>%1, narrow</source>
+        <translation>%1, estrecho</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::panels::StationTable</name>
@@ -5073,11 +5084,6 @@
         <translation>De hace un momento</translation>
     </message>
     <message>
-        <source>Of a moment ago, being computed anew.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>De hace un momento; se está calculando de nuevo.</translation>
-    </message>
-    <message>
         <source>%1 of %2 stations</source>
         <translation>%1 de %2 puestos</translation>
     </message>
@@ -5096,6 +5102,10 @@
     <message>
         <source>Not audited yet.</source>
         <translation>Todavía sin auditar.</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: what changed since is not in it.</source>
+        <translation>De hace un momento: no incluye lo que ha cambiado desde entonces.</translation>
     </message>
 </context>
 <context>
@@ -5417,8 +5427,8 @@
         <translation>y %1 más</translation>
     </message>
     <message>
-        <source>A moment ago, being computed anew:</source>
-        <translation>Hace un momento; se está calculando de nuevo:</translation>
+        <source>A moment ago:</source>
+        <translation>Hace un momento:</translation>
     </message>
 </context>
 <context>
@@ -5467,6 +5477,10 @@
         <source>%1 Picked: %2</source>
         <translation>%1 Elegido: %2</translation>
     </message>
+    <message>
+        <source>The walks of %1 more stations that are picked are not drawn.</source>
+        <translation>No se dibujan los recorridos de otros %1 puestos elegidos.</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::plan::ReachLayer</name>
@@ -5511,11 +5525,6 @@
         <translation>%1 m</translation>
     </message>
     <message>
-        <source>Of the layout before; the new one is being computed.</source>
-        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
-        <translation>De la distribución anterior; la nueva se está calculando.</translation>
-    </message>
-    <message>
         <source>None can be walked to: something stands before it.</source>
         <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
         <translation>No se puede llegar a ninguno: hay algo delante.</translation>
@@ -5543,6 +5552,10 @@
     <message>
         <source>%1+</source>
         <translation>%1+</translation>
+    </message>
+    <message>
+        <source>Of a moment ago: what changed since is not in it.</source>
+        <translation>De hace un momento: no incluye lo que ha cambiado desde entonces.</translation>
     </message>
 </context>
 <context>

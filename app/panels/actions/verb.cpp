@@ -65,7 +65,7 @@ void addChoices(QMenu& menu, QComboBox& box, const std::function<void()>& before
 }
 
 void addTick(QMenu& menu, QAbstractButton& box, const std::function<void()>& before) {
-  QAction* tick = menu.addAction(box.accessibleName());
+  QAction* tick = menu.addAction(box.toolTip());
   tick->setCheckable(true);
   tick->setChecked(box.isChecked());
   QObject::connect(&box, &QAbstractButton::toggled, tick, &QAction::setChecked);

@@ -11,6 +11,13 @@ namespace stopwalk::panels {
 
 using edits::ThingKind;
 
+namespace {
+
+constexpr std::size_t kMostProblems = 40;  // more are not read; the list of problems has them all
+constexpr std::size_t kFew = 8;            // selected: each is looked up by itself
+
+}  // namespace
+
 Details::Details(const Desk& desk, QWidget* parent) : QScrollArea(parent), desk_(desk) {
   setWidgetResizable(true);
   setFrameShape(QFrame::NoFrame);
@@ -98,16 +105,32 @@ void Details::rebuild() {
   showProblems();
 }
 
+// Once through the layout where much is selected.
+std::unordered_map<std::string, ThingKind> Details::kindsOfSelected() const {
+  std::unordered_map<std::string, ThingKind> kinds;
+  const layout::Layout& layout = desk_.edited.layout();
+  if (desk_.selection.ids().size() <= kFew) {
+    for (const std::string& id : desk_.selection.ids())
+      if (const auto thing = edits::findThing(layout, id)) kinds.emplace(id, thing->kind);
+    return kinds;
+  }
+  for (const edits::Thing& thing : edits::allThings(layout))
+    if (std::string id = edits::idOf(layout, thing); desk_.selection.contains(id))
+      kinds.emplace(std::move(id), thing.kind);
+  return kinds;
+}
+
 std::vector<std::string> Details::present() const {
+  const auto kinds = kindsOfSelected();
   std::vector<std::string> ids;
   for (const std::string& id : desk_.selection.ids())
-    if (edits::findThing(desk_.edited.layout(), id)) ids.push_back(id);
+    if (kinds.contains(id)) ids.push_back(id);
   return ids;
 }
 
 std::set<ThingKind> Details::kinds() const {
   std::set<ThingKind> kinds;
-  for (const std::string& id : present()) kinds.insert(edits::findThing(desk_.edited.layout(), id)->kind);
+  for (const auto& [id, kind] : kindsOfSelected()) kinds.insert(kind);
   return kinds;
 }
 
@@ -159,15 +182,22 @@ void Details::showTitle() {
   title_->setFont(bold);
 }
 
+// Of what is selected, or what is on it; the first of them, and how many more there are.
 void Details::showProblems() {
+  const auto present = kindsOfSelected();
+  const auto isAboutSelected = [&](const Problem& p) {
+    return present.contains(p.id) || present.contains(p.id.substr(0, p.id.find('/')));
+  };
   std::vector<Problem> shown;
-  for (const std::string& id : present())
-    for (const Problem& p : problems_)
-      if (isAbout(p, id)) shown.push_back(p);
-  if (shown == shown_problems_) return problems_box_->setVisible(!shown.empty());
+  std::size_t more = 0;
+  for (const Problem& p : problems_)
+    if (isAboutSelected(p)) shown.size() < kMostProblems ? shown.push_back(p) : void(++more);
+  if (shown == shown_problems_ && more == more_problems_) return problems_box_->setVisible(!shown.empty());
   shown_problems_ = shown;
+  more_problems_ = more;
   qDeleteAll(problems_box_->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
   for (const Problem& p : shown) problems_box_->layout()->addWidget(new SentenceLabel(p, problems_box_));
+  if (more > 0) problems_box_->layout()->addWidget(new QLabel(tr("and %1 more").arg(more), problems_box_));
   problems_box_->setVisible(!shown.empty());
 }
 

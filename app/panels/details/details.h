@@ -5,6 +5,9 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <set>
+#include <string>
+#include <unordered_map>
+#include <vector>
 
 #include "app/panels/details/desk.h"
 #include "app/panels/details/section.h"
@@ -37,6 +40,7 @@ class Details : public QScrollArea {
   void showProblems();
   Section* makeSection();
   // The selected ids that there are, and what they are.
+  std::unordered_map<std::string, edits::ThingKind> kindsOfSelected() const;
   std::vector<std::string> present() const;
   std::set<edits::ThingKind> kinds() const;
 
@@ -48,6 +52,7 @@ class Details : public QScrollArea {
   std::set<edits::ThingKind> section_kinds_;  // of what it shows
   std::vector<Problem> problems_;
   std::vector<Problem> shown_problems_;
+  std::size_t more_problems_ = 0;  // that are not shown
   bool rebuild_waits_ = false;
   Age age_ = Age::Current;
 };

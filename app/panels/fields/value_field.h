@@ -28,6 +28,8 @@ class ValueField : public LineField {
 
   // Called with each value that a person enters.
   std::function<void(const V&)> entered;
+  // Why a value that could be read is not taken all the same; empty: it is. None: each is.
+  std::function<QString(const V&)> refuses;
 
   const V& value() const { return value_; }
 
@@ -66,6 +68,7 @@ class ValueField : public LineField {
 
   // As if it had been typed.
   void take(const V& value) {
+    if (const QString why = refuses ? refuses(value) : QString(); !why.isEmpty()) return setTrouble(why);
     const bool changes = shows_ != Shows::One || !(value_ == value);
     show(value);
     setShown(textOf(value));

@@ -66,9 +66,12 @@ AcceptDialog::AcceptDialog(const Desk& desk, audit::Finding finding, std::functi
 
 bool AcceptDialog::carryOut() {
   const FoundNow now = found_now_();
-  return isFoundAsShown(now) &&
-         desk().edited.apply(edits::acceptFinding(desk().edited.layout(), finding_, now.report->findings,
-                                                  {reason_->value(), by_->value(), until_->value()}));
+  if (!isFoundAsShown(now)) return false;
+  const layout::Layout& layout = desk().edited.layout();
+  edits::Edit edit = edits::acceptFinding(layout, finding_, now.report->findings,
+                                          {reason_->value(), by_->value(), until_->value()});
+  const bool is_so_already = edit.refused.isEmpty() && edit.after == layout;
+  return is_so_already || desk().edited.apply(std::move(edit));
 }
 
 // While the dialog stands open somebody may have recorded a failure, or changed a file beside the layout.

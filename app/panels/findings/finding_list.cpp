@@ -4,9 +4,11 @@
 #include <QClipboard>
 #include <QHBoxLayout>
 #include <QMenu>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "app/panels/actions/own_key.h"
+#include "app/panels/copied.h"
 #include "app/panels/elided_box.h"
 #include "app/panels/findings/let_stand.h"
 #include "app/panels/rows.h"
@@ -19,6 +21,7 @@ namespace {
 // What an item is: an index into report.findings, or into what is accepted and found no more; neither of a
 // group. Then by what it is known again: rule, subject, which.
 constexpr int kFindingRole = Qt::UserRole, kIdleRole = kFindingRole + 4;
+constexpr int kTitleRole = kFindingRole + 5;  // of a group, without how many are in it
 
 using audit::Severity;
 
@@ -110,6 +113,13 @@ FindingList::FindingList(QWidget* parent) : QWidget(parent) {
     build();
     tree_->scrollToTop();
   });
+  const auto keepClosed = [this](const QTreeWidgetItem* heading) {
+    if (building_ || !search_->text().isEmpty()) return;  // what is found is not hidden
+    const QString title = heading->data(0, kTitleRole).toString();
+    heading->isExpanded() ? void(closed_.remove(title)) : void(closed_.insert(title));
+  };
+  connect(tree_, &QTreeWidget::itemCollapsed, this, keepClosed);
+  connect(tree_, &QTreeWidget::itemExpanded, this, keepClosed);
   const auto pick = [this] {
     if (const audit::Finding* finding = current()) emit picked(*finding);
   };
@@ -226,12 +236,14 @@ const layout::AcceptedFinding* FindingList::currentIdle() const {
   return index >= 0 ? &idle_[static_cast<std::size_t>(index)] : nullptr;
 }
 
-// Keeps the finding that is looked at, whatever else comes and goes.
+// Keeps the finding that is looked at, what is closed and the place scrolled to, whatever else comes and
+// goes.
 void FindingList::build() {
   const QTreeWidgetItem* was = tree_->currentItem();
   const QString rule = was ? was->data(0, kFindingRole + 1).toString() : QString();
   const QString subject = was ? was->data(0, kFindingRole + 2).toString() : QString();
   const QString which = was ? was->data(0, kFindingRole + 3).toString() : QString();
+  const int scrolled = tree_->verticalScrollBar()->value();
   building_ = true;
   tree_->clear();
   shown_ = 0;
@@ -246,6 +258,11 @@ void FindingList::build() {
     for (const FindingGroup& group : groupsOf(*report_, *layout_, filter)) addGroup(group, is_new);
     addIdle();
     choose(rule, subject, which);
+    openGroups();  // last: who comes to a finding opens its group
+  }
+  if (scrolled > 0) {
+    tree_->doItemsLayout();  // else there is nothing yet to scroll in
+    tree_->verticalScrollBar()->setValue(scrolled);
   }
   building_ = false;
   showCounts();
@@ -253,14 +270,24 @@ void FindingList::build() {
 }
 
 // With what stands under it, which a tree takes faster all at once.
-void FindingList::addHeading(const QString& text, const QList<QTreeWidgetItem*>& below) {
+void FindingList::addHeading(const QString& title, const QString& text,
+                             const QList<QTreeWidgetItem*>& below) {
   auto* heading = new QTreeWidgetItem(QStringList{text});
   QFont bold = tree_->font();
   bold.setBold(true);
   heading->setFont(0, bold);
+  heading->setData(0, kTitleRole, title);
   heading->addChildren(below);
   tree_->addTopLevelItem(heading);
-  heading->setExpanded(true);
+}
+
+// All but those that somebody has closed; what is searched for is not hidden.
+void FindingList::openGroups() {
+  for (int g = 0; g < tree_->topLevelItemCount(); ++g) {
+    QTreeWidgetItem* heading = tree_->topLevelItem(g);
+    heading->setExpanded(!closed_.contains(heading->data(0, kTitleRole).toString()) ||
+                         !search_->text().isEmpty());
+  }
 }
 
 // Of the layout as it is, whatever is supposed.
@@ -281,7 +308,7 @@ void FindingList::addIdle() {
     keepKnown(*item, idle.rule, idle.subject, idle.which);
     items << item;
   }
-  addHeading(tr("Accepted, and found no more: %1").arg(shown.size()), items);
+  addHeading({}, tr("Accepted, and found no more: %1").arg(shown.size()), items);
 }
 
 void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& is_new) {
@@ -291,7 +318,8 @@ void FindingList::addGroup(const FindingGroup& group, const std::vector<bool>& i
     const QIcon& icon = shows_[static_cast<int>(report_->findings[i].severity)]->icon();
     items << new FindingItem(report_->findings.entry(i), i, is_new[i], report_->unit, icon);
   }
-  addHeading(n == group.all ? tr("%1: %2").arg(group.title).arg(n)
+  addHeading(group.title,
+             n == group.all ? tr("%1: %2").arg(group.title).arg(n)
                             : tr("%1: %2 of %3").arg(group.title).arg(n).arg(group.all),
              items);
   shown_ += items.size();
@@ -313,8 +341,12 @@ void FindingList::choose(const QString& rule, const QString& subject, const QStr
 
 void FindingList::showCounts() {
   for (Verb* verb : {copy_, export_}) verb->setWhyNot(report_ ? QString() : tr("Not audited yet."));
-  for (int i = 0; i < 3; ++i)
-    shows_[i]->setText(report_ ? QString::number(report_->count(static_cast<Severity>(i))) : QString());
+  for (int i = 0; i < 3; ++i) {
+    const QString count = report_ ? QString::number(report_->count(static_cast<Severity>(i))) : QString();
+    const QString name = shows_[i]->toolTip();
+    shows_[i]->setText(count);  // what is read aloud takes its place
+    shows_[i]->setAccessibleName(report_ ? tr("%1: %2").arg(name, count) : name);
+  }
   if (!report_) return summary_->setText(tr("Not audited yet."));
   QStringList sentences{counted()};
   if (age_ == Age::MomentAgo) sentences.prepend(tr("Of a moment ago:"));
@@ -351,13 +383,8 @@ void FindingList::look() {
 
 QString FindingList::asText() const {
   QString text;
-  if (age_ != Age::Current) text += tr("Of a moment ago, being computed anew.") + "\n";
-  if (report_)
-    text += tr("%1, audited by the profile %2, copied on %3.")
-                .arg(report_->layout_name.empty() ? tr("A workshop without a name")
-                                                  : QString::fromStdString(report_->layout_name),
-                     QString::fromStdString(report_->profile), QDate::currentDate().toString(Qt::ISODate)) +
-            "\n";
+  if (age_ != Age::Current) text += tr("Of a moment ago: what changed since is not in it.") + "\n";
+  if (report_) text += copiedHead(*report_) + "\n";
   if (!supposed_.isEmpty()) text += supposed_ + "\n";
   if (const QString untold = this->untold(); !untold.isEmpty()) text += untold + "\n";
   for (const QString& said : said_) text += said + ".\n";
@@ -368,7 +395,7 @@ QString FindingList::asText() const {
     for (int i = 0; i < group->childCount(); ++i)
       text += "  " + group->child(i)->data(0, Qt::AccessibleTextRole).toString() + "\n";
   }
-  return text + tr("A drawing held against chosen rules; this certifies nothing.") + "\n";
+  return text + copiedCaution() + "\n";
 }
 
 // What the filter hides is told as well.

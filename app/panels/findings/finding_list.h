@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QSet>
 #include <QTreeWidget>
 #include <memory>
 
@@ -62,7 +63,8 @@ class FindingList : public QWidget {
   QWidget* filterLine();
   QWidget* buttonLine();
   void build();
-  void addHeading(const QString& text, const QList<QTreeWidgetItem*>& below);
+  void addHeading(const QString& title, const QString& text, const QList<QTreeWidgetItem*>& below);
+  void openGroups();
   void addGroup(const FindingGroup& group, const std::vector<bool>& is_new);
   void addIdle();
   void choose(const QString& rule, const QString& subject, const QString& which);
@@ -82,7 +84,8 @@ class FindingList : public QWidget {
   std::shared_ptr<const audit::Report> report_, before_;
   std::shared_ptr<const layout::Layout> layout_;
   std::vector<layout::AcceptedFinding> idle_;
-  qsizetype shown_ = 0;  // findings
+  qsizetype shown_ = 0;   // findings
+  QSet<QString> closed_;  // titles of groups
   QStringList said_;
   QString supposed_;
   Age age_ = Age::Current;

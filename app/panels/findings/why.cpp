@@ -20,12 +20,8 @@ std::string limitOf(double limit, const std::string& unit, layout::LengthUnit le
 
 // With so many digits that it is told from the limit.
 std::string measuredOf(const audit::Finding& finding, layout::LengthUnit lengths) {
-  if (finding.unit != "m") {
-    return finding.unit == "s" ? audit::secondsText(*finding.measured)
-                               : limitOf(*finding.measured, finding.unit, lengths);
-  }
-  return finding.limit ? audit::lengthText(*finding.measured, *finding.limit, lengths)
-                       : audit::lengthText(*finding.measured, lengths);
+  const double measured = *finding.measured;
+  return audit::figureText(measured, finding.limit.value_or(measured), finding.unit, lengths);
 }
 
 // As fine as it must be to be told from what was measured.

@@ -39,20 +39,16 @@ void ProblemList::setProblems(std::vector<Problem> problems) {
   problems_ = std::move(problems);
   const int row = list_->currentRow();
   list_->clear();
-  int counts[3] = {};
   QIcon icons[3];  // a style takes longer for one than a line does
   for (int i = 0; i < 3; ++i) icons[i] = severityIcon(static_cast<audit::Severity>(i), *this);
   for (const Problem& p : *problems_) {
-    const int severity = static_cast<int>(p.severity);
-    auto* item = new QListWidgetItem(icons[severity], sentenceOf(p), list_);
+    auto* item = new QListWidgetItem(icons[static_cast<int>(p.severity)], sentenceOf(p), list_);
     item->setData(Qt::UserRole, QString::fromStdString(p.id));
-    ++counts[severity];
   }
   list_->setCurrentRow(std::min(row, list_->count() - 1));
   list_->setVisible(!problems_->empty());
   none_->setText(tr("No problems. Faults of the drawing and findings of the audit would stand here."));
   none_->setVisible(problems_->empty());
-  emit counted(counts[0], counts[1], counts[2]);
 }
 
 void ProblemList::setUnknown() {

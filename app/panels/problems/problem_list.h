@@ -26,8 +26,6 @@ class ProblemList : public QWidget {
  signals:
   // The thing is to be brought into view on the plan, and selected.
   void goTo(const QString& id);
-  // How many there are of each severity, for a tab or the bottom line.
-  void counted(int fails, int warns, int notes);
 
  private:
   QListWidget* list_;

@@ -3,7 +3,6 @@
 #include <QAbstractItemView>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
-#include <algorithm>
 
 namespace stopwalk::panels {
 
@@ -14,6 +13,7 @@ ReachChooser::ReachChooser(const edits::EditedLayout& edited, QWidget* parent)
   what_->setAccessibleName(tr("What the floor's colours show"));
   machine_->setAccessibleName(tr("Machine whose stop is walked to"));
   machine_->view()->setAccessibleName(machine_->accessibleName());
+  machine_->setPlaceholderText(tr("Choose a machine"));
   what_->addItem(tr("No colours"));
   what_->addItem(tr("Walk to the phone"), static_cast<int>(What::Phone));
   what_->addItem(tr("Walk to any stop"), static_cast<int>(What::AnyStop));
@@ -46,9 +46,8 @@ void ReachChooser::setMachine(const std::string& id) {
     machine_->setCurrentIndex(index);
 }
 
-// The machine chosen stays chosen as long as it is there.
+// The machine chosen stays chosen as long as it is there, and is again when it comes back.
 void ReachChooser::readMachines() {
-  const QString before = machine_->currentData().toString();
   {
     const QSignalBlocker quiet(machine_);
     machine_->clear();
@@ -58,7 +57,8 @@ void ReachChooser::readMachines() {
       machine_->addItem(name, id);
       machine_->setItemData(machine_->count() - 1, name, Qt::ToolTipRole);
     }
-    machine_->setCurrentIndex(std::max(machine_->findData(before), machine_->count() > 0 ? 0 : -1));
+    const int first = machine_->count() > 0 ? 0 : -1;
+    machine_->setCurrentIndex(wanted_.isEmpty() ? first : machine_->findData(wanted_));
   }
   tell();
 }
@@ -68,6 +68,7 @@ void ReachChooser::tell() {
       what_->currentData().isValid() && what_->currentData().toInt() == static_cast<int>(What::MachineStop);
   machine_->setVisible(one);
   machine_->setToolTip(machine_->currentText());
+  if (one && machine_->currentIndex() >= 0) wanted_ = machine_->currentData().toString();
   if (target() == told_) return;
   told_ = target();
   emit chosen(told_);

@@ -12,7 +12,8 @@
 namespace stopwalk::panels {
 
 // What the reach map is to show: a choice, and for the stop of one machine a list of the machines, which
-// follows the layout.
+// follows the layout. Where the machine is gone, or its id another, there is no map until one is chosen: that
+// of another machine's stop would look the same.
 class ReachChooser : public QWidget {
   Q_OBJECT
 
@@ -37,6 +38,7 @@ class ReachChooser : public QWidget {
   const edits::EditedLayout& edited_;
   QComboBox* what_;
   ElidedBox* machine_;
+  QString wanted_;  // the id of the machine shown last; it may be gone
   std::optional<audit::ReachTarget> told_;
 };
 

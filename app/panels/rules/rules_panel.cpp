@@ -320,10 +320,16 @@ void RulesPanel::makeLimits(const audit::Rule& rule) {
       kind.whole = limit.unit.empty();
       field = new NumberField(text, kind, Known::Always);
     }
-    field->entered = [this, i, is_length, &rule](const std::optional<double>& value) {
+    const auto inItsUnit = [is_length](double value) { return is_length ? value / kMm : value; };
+    field->refuses = [this, i, inItsUnit, &rule](const std::optional<double>& value) {
+      audit::Setting wanted = kept_.of(rule);
+      const std::string wrong = value ? audit::setLimit(wanted, rule, i, inItsUnit(*value)) : std::string();
+      return wrong.empty() ? QString() : QString::fromStdString(audit::withCapital(wrong)) + '.';
+    };
+    field->entered = [this, i, inItsUnit, &rule](const std::optional<double>& value) {
       if (!value) return;
       audit::Setting wanted = kept_.of(rule);
-      wanted.limits[i] = is_length ? *value / kMm : *value;
+      wanted.limits[i] = inItsUnit(*value);
       keep(wanted);
     };
     limits_.push_back(field);

@@ -10,6 +10,7 @@
 #include "app/plan/turn_sign.h"
 #include "core/audit/accepted.h"
 #include "core/audit/wording.h"
+#include "core/floor/walks.h"
 
 namespace stopwalk::panels {
 namespace {
@@ -27,7 +28,9 @@ QString walkWords(const Nearest& nearest, layout::LengthUnit unit) {
   if (nearest.status == Status::Unreachable) return StationModel::tr("no way");
   if (nearest.status == Status::None) return StationModel::tr("none");
   if (nearest.status == Status::Unmeasured) return StationModel::tr("not measured");
-  return nearest.walk_m ? walkText(*nearest.walk_m, unit) : kDash;
+  if (!nearest.walk_m) return kDash;
+  const QString walk = walkText(*nearest.walk_m, unit);
+  return nearest.status == Status::Narrow ? StationModel::tr("%1, narrow").arg(walk) : walk;
 }
 
 std::optional<double> clearWidth(const StationReport& station) {
@@ -36,13 +39,17 @@ std::optional<double> clearWidth(const StationReport& station) {
   return std::min(*station.stop.clear_width_m, *station.phone.clear_width_m);
 }
 
-// A walk at the measuring clearance is that wide all along, and may be wider.
+// A walk at the measuring clearance is that wide all along, and may be wider; a narrow one is told from it.
 QString widthWords(const StationReport& station, layout::LengthUnit unit) {
   const auto width = clearWidth(station);
   if (!width) return kDash;
   const bool is_narrow = station.stop.status == Status::Narrow || station.phone.status == Status::Narrow;
   const QString text = walkText(*width, unit);
-  return is_narrow ? text : StationModel::tr("%1 or more").arg(text);
+  if (!is_narrow) return StationModel::tr("%1 or more").arg(text);
+  const double measuring_m = 2 * floor::kMeasuringClearance_mm / 1000;
+  return text == walkText(measuring_m, unit)
+             ? QString::fromStdString(audit::lengthText(*width, measuring_m, unit))
+             : text;
 }
 
 QString nameOr(const Nearest& nearest) {

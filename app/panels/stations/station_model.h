@@ -29,6 +29,8 @@ class StationModel : public QAbstractTableModel {
   void setReport(std::shared_ptr<const audit::Report> report, const layout::Layout& layout,
                  const layout::DeviceKinds& kinds, const std::vector<plan::StationChange>& changes);
 
+  const audit::Report* report() const { return report_.get(); }
+
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;

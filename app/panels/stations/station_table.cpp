@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "app/panels/actions/own_key.h"
+#include "app/panels/copied.h"
 
 namespace stopwalk::panels {
 namespace {
@@ -122,9 +123,9 @@ void StationTable::setReport(std::shared_ptr<const audit::Report> report, const 
   view_->setColumnHidden(StationModel::Change, changes.empty());
   giveWidths();
   showCount();
-  view_->verticalScrollBar()->setValue(scrolled);
   showing_ = false;
-  showSelection();
+  markSelected();
+  view_->verticalScrollBar()->setValue(scrolled);
 }
 
 // Only where the search hides some.
@@ -162,9 +163,13 @@ void StationTable::takeSelection() {
   showing_ = false;
 }
 
-// The stations picked on the plan, and those of the machines picked there.
 void StationTable::showSelection() {
   if (showing_) return;
+  if (const QModelIndex first = markSelected(); first.isValid()) view_->scrollTo(first);
+}
+
+// The stations picked on the plan, and those of the machines picked there; the first of them.
+QModelIndex StationTable::markSelected() {
   showing_ = true;
   QItemSelection rows;
   QModelIndex first;
@@ -177,17 +182,16 @@ void StationTable::showSelection() {
     if (!first.isValid()) first = index;
   }
   view_->selectionModel()->select(rows, QItemSelectionModel::ClearAndSelect);
-  if (first.isValid()) {
-    view_->selectionModel()->setCurrentIndex(first, QItemSelectionModel::NoUpdate);
-    view_->scrollTo(first);
-  }
+  if (first.isValid()) view_->selectionModel()->setCurrentIndex(first, QItemSelectionModel::NoUpdate);
   showing_ = false;
+  return first;
 }
 
 QString StationTable::asText() const {
   const auto shown = [&](int column) { return !view_->isColumnHidden(column); };
   QStringList cells, lines;
-  if (age_ != Age::Current) lines << tr("Of a moment ago, being computed anew.");
+  if (age_ != Age::Current) lines << tr("Of a moment ago: what changed since is not in it.");
+  if (const audit::Report* report = model_->report()) lines << copiedHead(*report);
   if (!supposed_.isEmpty()) lines << supposed_;
   for (const QString& said : said_) lines << said + '.';
   for (int column = 0; column < StationModel::kColumns; ++column)
@@ -202,6 +206,7 @@ QString StationTable::asText() const {
       if (shown(column)) cells << sorted_->index(row, column).data().toString().simplified();
     lines << cells.join('\t');
   }
+  lines << copiedCaution();
   return lines.join('\n') + '\n';
 }
 

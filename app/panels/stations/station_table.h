@@ -34,7 +34,7 @@ class StationTable : public QWidget {
   Verb& copyVerb() const { return *copy_; }
   Verb& exportVerb() const { return *export_; }
   // The rows selected, or all that are shown where none is: columns parted by tabs under a line of their
-  // names; above it what they hang on.
+  // names; above it what they hang on, below what they are worth.
   QString asText() const;
 
  signals:
@@ -47,6 +47,7 @@ class StationTable : public QWidget {
   void showCount();
   void takeSelection();
   void showSelection();
+  QModelIndex markSelected();
   void allow(bool is_audited);
 
   edits::Selection& selection_;

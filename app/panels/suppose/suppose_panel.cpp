@@ -4,6 +4,8 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <unordered_set>
+#include <utility>
 
 #include "app/edits/things.h"
 #include "app/panels/rows.h"
@@ -16,40 +18,37 @@ namespace stopwalk::panels {
 namespace {
 
 constexpr int kIdRole = Qt::UserRole;
-constexpr int kWhatRole = Qt::UserRole + 1;
 constexpr int kWait_ms = 50;                           // a drag changes the layout at every frame
 constexpr layout::Rectangle kPallet_mm = {1200, 800};  // common practice: about what a delivery stands on
-
-enum class What { Device, Door, InTheWay };
 
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(Suppose)
 };
 
 // "Foot bar of Engine lathe 1"; what hangs on a wall, and a door, by its id as well.
-QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const std::string& id) {
-  const auto thing = edits::findThing(layout, id);
-  if (!thing) return QString::fromStdString(id);
+QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const edits::Thing& thing) {
   const auto label = [&](const layout::Device& device) {
     const layout::DeviceKind* kind = kinds.find(device.kind);
     return QString::fromStdString(kind ? audit::withCapital(kind->label) : device.kind);
   };
   using enum edits::ThingKind;
-  if (thing->kind == MachineDevice) {
-    const layout::Machine& machine = layout.machines[thing->index];
-    const layout::Device& device = machine.devices[thing->part];
+  if (thing.kind == MachineDevice) {
+    const layout::Machine& machine = layout.machines[thing.index];
+    const layout::Device& device = machine.devices[thing.part];
     const QString name =
         Words::tr("%1 of %2").arg(label(device), QString::fromStdString(layout::nameOf(machine)));
     const bool alone = std::ranges::count(machine.devices, device.kind, &layout::Device::kind) == 1;
     return alone ? name : Words::tr("%1 (%2)").arg(name, QString::fromStdString(device.id));
   }
-  if (thing->kind == WallDevice)
-    return Words::tr("%1 (%2)").arg(label(layout.devices[thing->index]), QString::fromStdString(id));
-  if (thing->kind == Door) {
-    const layout::Door& door = layout.doors[thing->index];
-    return Words::tr("Door %1").arg(QString::fromStdString(door.id));
-  }
-  return QString::fromStdString(edits::nameOf(layout, *thing));
+  const QString id = QString::fromStdString(edits::idOf(layout, thing));
+  if (thing.kind == WallDevice) return Words::tr("%1 (%2)").arg(label(layout.devices[thing.index]), id);
+  if (thing.kind == Door) return Words::tr("Door %1").arg(id);
+  return QString::fromStdString(edits::nameOf(layout, thing));
+}
+
+QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const std::string& id) {
+  const auto thing = edits::findThing(layout, id);
+  return thing ? nameOf(layout, kinds, *thing) : QString::fromStdString(id);
 }
 
 // What people count on: a stop that fails, or a phone. A guarded start stops nothing.
@@ -119,6 +118,7 @@ SupposePanel::SupposePanel(const Desk& desk, QWidget* parent) : QWidget(parent),
   later_.setInterval(kWait_ms);
   connect(&later_, &QTimer::timeout, this, &SupposePanel::build);
   connect(&desk_.edited, &edits::EditedLayout::changed, this, [this] {
+    is_behind_ = true;
     if (!later_.isActive()) later_.start();
   });
   build();
@@ -130,68 +130,115 @@ SupposePanel::Ids SupposePanel::pickedDevices() const {
   });
 }
 
+// As the layout is now, however lately it was changed.
+void SupposePanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (is_behind_) build();
+}
+
 void SupposePanel::set(planning::Suppositions suppositions) {
   if (suppositions == suppositions_) return;
   suppositions_ = std::move(suppositions);
-  build();
+  showSupposed();
 }
 
 void SupposePanel::tell(planning::Suppositions suppositions) {
   suppositions_ = std::move(suppositions);
-  if (!building_) build();
+  if (!building_) showSupposed();
   emit changed(suppositions_);
 }
 
+// Anew only where something of what is listed came, went or is called otherwise.
 void SupposePanel::build() {
   later_.stop();
+  is_behind_ = false;
   const layout::Layout& layout = desk_.edited.layout();
   const layout::DeviceKinds& kinds = desk_.catalogue.kinds;
+  Lines devices, doors;
+  for (const edits::Thing& thing : edits::allThings(layout)) {
+    const bool is_door = thing.kind == edits::ThingKind::Door;
+    if (!is_door && !mayFail(layout, kinds, thing)) continue;
+    (is_door ? doors : devices).emplace_back(edits::idOf(layout, thing), nameOf(layout, kinds, thing));
+  }
+  if (devices != devices_ || doors != doors_) {
+    devices_ = std::move(devices), doors_ = std::move(doors);
+    rebuild();
+  }
+  showSupposed();
+}
+
+void SupposePanel::rebuild() {
   const std::string current = currentId();
   const int scrolled = tree_->verticalScrollBar()->value();
   building_ = true;
   tree_->clear();
-  std::vector<std::pair<std::string, QString>> devices, doors;
-  for (const edits::Thing& thing : edits::allThings(layout)) {
-    const std::string id = edits::idOf(layout, thing);
-    if (mayFail(layout, kinds, thing)) devices.emplace_back(id, nameOf(layout, kinds, id));
-    if (thing.kind == edits::ThingKind::Door) doors.emplace_back(id, nameOf(layout, kinds, id));
-  }
-  addInTheWay();
-  addHeading(tr("Out of order"), devices, suppositions_.out_of_order);
-  addHeading(tr("Shut"), doors, suppositions_.shut);
+  blocks_.clear();
+  in_the_way_ = nullptr;
+  out_of_order_ = addHeading(tr("Out of order"), devices_);
+  shut_ = addHeading(tr("Shut"), doors_);
+  showBlocks();
   if (QTreeWidgetItem* item = itemOf(current)) tree_->setCurrentItem(item);
   tree_->verticalScrollBar()->setValue(scrolled);
   building_ = false;
   filter();
+}
+
+// With all its lines at once, which a tree takes faster; none: nullptr.
+QTreeWidgetItem* SupposePanel::addHeading(const QString& title, const Lines& lines) {
+  if (lines.empty()) return nullptr;
+  auto* heading = new QTreeWidgetItem(QStringList{title});
+  QList<QTreeWidgetItem*> items;
+  for (const auto& [id, name] : lines) {
+    auto* item = new QTreeWidgetItem(QStringList{name});
+    item->setCheckState(0, Qt::Unchecked);
+    item->setData(0, kIdRole, QString::fromStdString(id));
+    item->setToolTip(0, QStringLiteral("%1\n%2").arg(name, QString::fromStdString(id)));
+    items << item;
+  }
+  heading->addChildren(items);
+  tree_->addTopLevelItem(heading);
+  heading->setExpanded(true);
+  return heading;
+}
+
+// In the list as it stands: while a block is dragged this follows each step.
+void SupposePanel::showSupposed() {
+  building_ = true;
+  const auto tick = [](QTreeWidgetItem* heading, const std::vector<std::string>& ids) {
+    const std::unordered_set<std::string> ticked(ids.begin(), ids.end());
+    for (int i = 0; heading && i < heading->childCount(); ++i) {
+      QTreeWidgetItem* item = heading->child(i);
+      const bool is_ticked = ticked.contains(item->data(0, kIdRole).toString().toStdString());
+      item->setCheckState(0, is_ticked ? Qt::Checked : Qt::Unchecked);
+    }
+  };
+  tick(out_of_order_, suppositions_.out_of_order);
+  tick(shut_, suppositions_.shut);
+  showBlocks();
+  building_ = false;
+  if (!search_->text().isEmpty()) filter();
   allow();
 }
 
-void SupposePanel::addHeading(const QString& title,
-                              const std::vector<std::pair<std::string, QString>>& things,
-                              const std::vector<std::string>& ticked) {
-  if (things.empty()) return;
-  const What what = &ticked == &suppositions_.shut ? What::Door : What::Device;
-  auto* heading = new QTreeWidgetItem(tree_, {title});
-  for (const auto& [id, name] : things) {
-    auto* item = new QTreeWidgetItem(heading, {name});
-    const bool is_ticked = std::ranges::find(ticked, id) != ticked.end();
-    item->setCheckState(0, is_ticked ? Qt::Checked : Qt::Unchecked);
-    item->setData(0, kIdRole, QString::fromStdString(id));
-    item->setData(0, kWhatRole, static_cast<int>(what));
-    item->setToolTip(0, QStringLiteral("%1\n%2").arg(name, QString::fromStdString(id)));
+void SupposePanel::showBlocks() {
+  const layout::LengthUnit unit = desk_.edited.layout().unit;
+  std::vector<std::string> blocks;
+  for (const layout::Fixture& block : suppositions_.in_the_way) blocks.push_back(block.id);
+  if (blocks != blocks_) {
+    const std::string current = currentId();
+    blocks_ = std::move(blocks);
+    delete std::exchange(in_the_way_, nullptr);
+    if (!blocks_.empty()) {
+      in_the_way_ = new QTreeWidgetItem(QStringList{tr("In the way")});
+      for (const std::string& id : blocks_)
+        (new QTreeWidgetItem(in_the_way_))->setData(0, kIdRole, QString::fromStdString(id));
+      tree_->insertTopLevelItem(0, in_the_way_);
+      in_the_way_->setExpanded(true);
+    }
+    if (QTreeWidgetItem* item = itemOf(current)) tree_->setCurrentItem(item);
   }
-  heading->setExpanded(true);
-}
-
-void SupposePanel::addInTheWay() {
-  if (suppositions_.in_the_way.empty()) return;
-  auto* heading = new QTreeWidgetItem(tree_, {tr("In the way")});
-  for (const layout::Fixture& block : suppositions_.in_the_way) {
-    auto* item = new QTreeWidgetItem(heading, {blockText(block, desk_.edited.layout().unit)});
-    item->setData(0, kIdRole, QString::fromStdString(block.id));
-    item->setData(0, kWhatRole, static_cast<int>(What::InTheWay));
-  }
-  heading->setExpanded(true);
+  for (std::size_t i = 0; i < blocks_.size(); ++i)
+    in_the_way_->child(static_cast<int>(i))->setText(0, blockText(suppositions_.in_the_way[i], unit));
 }
 
 void SupposePanel::filter() {
@@ -220,7 +267,7 @@ void SupposePanel::take(QTreeWidgetItem* item) {
   planning::Suppositions next = suppositions_;
   const std::string id = item->data(0, kIdRole).toString().toStdString();
   const bool ticked = item->checkState(0) == Qt::Checked;
-  if (item->data(0, kWhatRole).toInt() == static_cast<int>(What::Door))
+  if (item->parent() == shut_)
     setTicked(next.shut, id, ticked);
   else
     setTicked(next.out_of_order, id, ticked);

@@ -45,13 +45,19 @@ class SupposePanel : public QWidget {
  signals:
   void changed(const stopwalk::planning::Suppositions& suppositions);
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
+  using Lines = std::vector<std::pair<std::string, QString>>;  // ids and names
+
   void makeVerbs();
   QWidget* buttons();
   void build();
-  void addHeading(const QString& title, const std::vector<std::pair<std::string, QString>>& things,
-                  const std::vector<std::string>& ticked);
-  void addInTheWay();
+  void rebuild();
+  QTreeWidgetItem* addHeading(const QString& title, const Lines& lines);
+  void showSupposed();
+  void showBlocks();
   void filter();
   void take(QTreeWidgetItem* item);
   using Ids = std::vector<std::string>;
@@ -80,7 +86,12 @@ class SupposePanel : public QWidget {
   Verb *is_out_of_order_, *is_shut_, *put_in_the_way_, *edit_, *take_away_, *is_after_hours_, *back_;
   QLabel* summary_;
   QTimer later_;
+  bool is_behind_ = false;  // the layout was changed since the list was built
   bool building_ = false;
+  Lines devices_, doors_;            // that are listed
+  std::vector<std::string> blocks_;  // ids of those listed
+  // Headings; none where nothing stands under it.
+  QTreeWidgetItem *in_the_way_ = nullptr, *out_of_order_ = nullptr, *shut_ = nullptr;
 };
 
 // What is supposed, in a sentence; empty where nothing is. Several of a sort by their number, or each by its

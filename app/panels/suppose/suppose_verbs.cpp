@@ -68,9 +68,11 @@ QWidget* SupposePanel::buttons() {
 
 SupposePanel::Ids SupposePanel::picked(const std::function<bool(const edits::Thing&)>& is_meant) const {
   Ids ids;
-  for (const std::string& id : desk_.selection.ids())
-    if (const auto thing = edits::findThing(desk_.edited.layout(), id); thing && is_meant(*thing))
-      ids.push_back(id);
+  if (desk_.selection.empty()) return ids;
+  const layout::Layout& layout = desk_.edited.layout();
+  for (const edits::Thing& thing : edits::allThings(layout))
+    if (std::string id = edits::idOf(layout, thing); is_meant(thing) && desk_.selection.contains(id))
+      ids.push_back(std::move(id));
   return ids;
 }
 

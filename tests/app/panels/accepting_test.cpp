@@ -186,6 +186,23 @@ TEST_F(AcceptingAFinding, IsShownAnewWhereItIsFoundOtherwiseByNow) {
   EXPECT_EQ(accepted()[0].measured, 5.2);
 }
 
+TEST_F(AcceptingAFinding, AgainInTheSameWordsIsDoneAndNoStep) {
+  audit::Finding far = farFromAStop(9.8);
+  AcceptDialog first(shop.desk, far, foundNow({far}), nullptr);
+  bringUp(first);
+  fill(first, "Ada Example");
+  first.accept();
+  ASSERT_EQ(accepted().size(), 1u);
+  far.accepted = {"the phone is on order", "Ada Example", day(30).toStdString(), 9.8};
+  AcceptDialog again(shop.desk, far, foundNow({far}), nullptr);
+  bringUp(again);
+  again.accept();
+  EXPECT_FALSE(again.isVisible());
+  EXPECT_EQ(again.result(), QDialog::Accepted);
+  EXPECT_EQ(accepted().size(), 1u);
+  EXPECT_EQ(shop.edited.history().count(), 1);
+}
+
 TEST_F(AcceptingAFinding, WhatIsFoundNoMoreMeanwhileIsNotAccepted) {
   const audit::Finding far = farFromAStop(9.8);
   accepting.setReport(reportOf({far}));

@@ -392,6 +392,31 @@ TEST_F(DetailsOfShop, ShowTheProblemsOfWhatIsSelected) {
   EXPECT_FALSE(texts.contains("Warns: Narrow."));
 }
 
+// Of what is on a machine too, and of a machine called `saw-1` none of another called `saw`.
+TEST_F(DetailsOfShop, ShowTheFirstProblemsOfMuchAndHowManyMoreThereAre) {
+  std::vector<Problem> problems(100, {"saw-1/operator", audit::Severity::Fail, "Too far."});
+  problems.push_back({"saw-1-b/operator", audit::Severity::Fail, "Another's."});
+  details.setProblems(problems);
+  const auto shown = [&] {
+    QTest::qWait(1);  // what is laid out is shown a moment later
+    QStringList texts;
+    for (const QLabel* label : details.findChildren<QLabel*>())
+      if (label->isVisible()) texts << label->text();
+    return texts;
+  };
+  for (const std::vector<std::string>& ids :
+       {std::vector<std::string>{"saw-1"}, {"saw-1/operator", "saw-2"}}) {
+    select(ids);
+    EXPECT_EQ(shown().count("Fails: Too far."), 40) << ids[0];
+    EXPECT_TRUE(shown().contains("and 60 more"));
+    EXPECT_FALSE(shown().contains("Fails: Another's."));
+  }
+  problems.resize(40);
+  details.setProblems(problems);
+  EXPECT_EQ(shown().count("Fails: Too far."), 40);
+  EXPECT_FALSE(shown().contains("and 60 more"));
+}
+
 TEST_F(DetailsOfShop, ShowTheProblemsFoundWhileNothingWasSelectedForAMoment) {
   select({"saw-1"});
   shop.selection.clear();

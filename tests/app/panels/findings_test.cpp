@@ -278,6 +278,45 @@ TEST(FindingList, KeepsLookingAtTheSameOfTwoOfARuleAboutOneThing) {
   EXPECT_EQ(some.list.current()->which, "phone");
 }
 
+TEST(FindingList, KeepsWhatIsClosedAndThePlaceScrolledToWhenItIsFoundAnew) {
+  List some(smallShop());
+  some.list.groupBy()->setCurrentIndex(static_cast<int>(GroupBy::Nothing));
+  audit::Report many = *some.report;
+  while (many.findings.size() < 60) many.findings.push_back(many.findings[0]);
+  const auto report = std::make_shared<const audit::Report>(many);
+  some.list.setReport(report, some.layout);
+  some.list.resize(400, 300);
+  bringUp(some.list);
+  QTreeWidget* tree = some.list.tree();
+  tree->setCurrentItem(tree->topLevelItem(0)->child(0));
+  tree->verticalScrollBar()->setValue(20);
+  ASSERT_EQ(tree->verticalScrollBar()->value(), 20);
+  some.list.setReport(report, some.layout);
+  QTest::qWait(20);
+  EXPECT_EQ(tree->verticalScrollBar()->value(), 20);
+
+  some.list.groupBy()->setCurrentIndex(static_cast<int>(GroupBy::Rule));
+  const int groups = tree->topLevelItemCount();
+  ASSERT_GT(groups, 1);
+  tree->topLevelItem(0)->setExpanded(false);
+  many.findings.push_back(many.findings[0]);  // its group says another number
+  some.list.setReport(std::make_shared<const audit::Report>(many), some.layout);
+  for (int g = 0; g < groups; ++g) EXPECT_EQ(tree->topLevelItem(g)->isExpanded(), g > 0) << g;
+  some.list.search()->setText("saw");
+  EXPECT_TRUE(tree->topLevelItem(0)->isExpanded()) << "what is searched for is not hidden";
+  some.list.search()->clear();
+  EXPECT_FALSE(tree->topLevelItem(0)->isExpanded());
+}
+
+TEST(FindingList, ReadsHowManyThereAreAloud) {
+  List some(smallShop());
+  for (const Severity severity : {Severity::Fail, Severity::Warn, Severity::Note}) {
+    const QCheckBox* shows = some.list.shows(severity);
+    EXPECT_EQ(shows->accessibleName(), shows->toolTip() + ": " + shows->text());
+    EXPECT_FALSE(shows->text().isEmpty());
+  }
+}
+
 TEST(FindingList, KeepsLookingAtTheSameFinding) {
   List some(smallShop());
   auto* tree = some.list.tree();
@@ -478,6 +517,22 @@ TEST(Why, SaysRuleLimitBasisAndWhatWouldMendIt) {
   }
   why.show(nullptr, report->unit);
   EXPECT_TRUE(why.toPlainText().startsWith("Pick a finding"));
+}
+
+// 10.04 s stands beside 10 s as more than that.
+TEST(Why, TellsWhatWasMeasuredFromItsLimit) {
+  audit::Finding finding = reportOf(smallShop())->findings[0];
+  Why why;
+  const auto says = [&](const char* unit, double measured, double limit) {
+    finding.unit = unit, finding.measured = measured, finding.limit = limit;
+    why.show(&finding, layout::LengthUnit::Millimetre);
+    return why.toPlainText();
+  };
+  const QString seconds = says("s", 10.04, 10);
+  EXPECT_TRUE(seconds.contains("Measured: 10.04 s")) << seconds.toStdString();
+  EXPECT_TRUE(seconds.contains("Limit: 10 s")) << seconds.toStdString();
+  EXPECT_TRUE(says("s", 12.04, 10).contains("Measured: 12 s"));
+  EXPECT_TRUE(says("m", 5.003, 5).contains("Measured: 5.003 m"));
 }
 
 TEST(FindingList, SaysThatItIsOfAMomentAgoInWordsAndPaler) {

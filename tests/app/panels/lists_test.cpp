@@ -35,13 +35,6 @@ TEST(ProblemList, ShowsTheWorstFirstAndGoesThere) {
   EXPECT_FALSE(list.list()->isVisible());
 }
 
-TEST(Problems, OfAThingAreThoseOfWhatIsOnIt) {
-  const Problem problem{"saw-1/operator", Severity::Fail, {}};
-  EXPECT_TRUE(isAbout(problem, "saw-1"));
-  EXPECT_TRUE(isAbout(problem, "saw-1/operator"));
-  EXPECT_FALSE(isAbout(problem, "saw"));
-}
-
 class FinderInWindow : public testing::Test {
  protected:
   FinderInWindow() {

@@ -56,6 +56,27 @@ TEST_F(ReachChooserTest, TheMachineStaysChosenWhileItIsThere) {
   EXPECT_EQ(told.size(), 1u);
 }
 
+// Nor is the map of another machine's stop shown in its place.
+TEST_F(ReachChooserTest, WhereTheMachineIsGoneNoneIsShownUntilOneIsChosenOrItIsBack) {
+  chooser.whatBox()->setCurrentIndex(4);
+  chooser.machineBox()->setCurrentIndex(1);
+  layout::Layout renamed = shop;
+  renamed.machines[1].id = "another";
+  edited.reset(renamed);
+  EXPECT_FALSE(chooser.target());
+  EXPECT_FALSE(told.back());
+  EXPECT_TRUE(chooser.machineBox()->shownText().startsWith("Choose"));
+  edited.reset(renamed);
+  EXPECT_FALSE(chooser.target()) << "with whatever is changed next";
+  edited.reset(shop);
+  ASSERT_TRUE(chooser.target());
+  EXPECT_EQ(chooser.target()->machine, shop.machines[1].id);
+  edited.reset(renamed);
+  chooser.machineBox()->setCurrentIndex(1);
+  ASSERT_TRUE(chooser.target());
+  EXPECT_EQ(chooser.target()->machine, "another");
+}
+
 TEST_F(ReachChooserTest, IsNamedForThoseWhoDoNotSeeIt) {
   EXPECT_FALSE(chooser.whatBox()->accessibleName().isEmpty());
   EXPECT_FALSE(chooser.machineBox()->accessibleName().isEmpty());

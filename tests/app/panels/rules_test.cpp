@@ -139,6 +139,20 @@ TEST_F(RulesOfTheHouse, ALimitThatCannotBeIsTold) {
   EXPECT_TRUE(house().empty());
 }
 
+// Walks are measured that wide: a way cannot be asked to be wider and found narrow.
+TEST_F(RulesOfTheHouse, ALimitThatIsMoreThanTheRuleCanHoldSaysHowMuchItCan) {
+  panel.choose("narrow-passage");
+  enter(panel.limits()[0]->line(), "0.7 m");
+  EXPECT_EQ(panel.limits()[0]->trouble().toStdString(),
+            "The limit of `narrow-passage` can be at most 0.61 m.");
+  EXPECT_EQ(panel.limits()[0]->line()->text(), "0.7 m") << "it is there to be mended";
+  EXPECT_TRUE(house().empty());
+  EXPECT_EQ(shop.edited.history().count(), 0);
+  enter(panel.limits()[0]->line(), "0.6 m");
+  EXPECT_TRUE(panel.limits()[0]->trouble().isEmpty());
+  EXPECT_EQ(kept("narrow-passage").limits, std::vector<double>{0.6});
+}
+
 TEST_F(RulesOfTheHouse, WhatIsToldOfALimitIsReadWhole) {
   panel.resize(300, 700);
   panel.choose("stop-too-far");

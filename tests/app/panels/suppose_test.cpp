@@ -141,9 +141,43 @@ TEST_F(Suppose, OffersNoGuardedStart) {
   start.id = "start";
   start.kind = "guarded-start";
   layout.machines[0].devices.push_back(start);
+  layout.machines[0].devices.push_back(layout.machines[0].devices[0]);
+  layout.machines[0].devices.back().id = "stop-2";
+  bringUp(panel);
   shop.edited.reset(layout);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return panel.itemOf("saw-1/paddle") != nullptr; }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return panel.itemOf("saw-1/stop-2") != nullptr; }));
   EXPECT_FALSE(panel.itemOf("saw-1/start"));
+}
+
+// A block is dragged: nothing of the list comes or goes but its line's words.
+TEST_F(Suppose, TheListStaysWhileNothingThatItListsComesOrGoes) {
+  panel.put()->click();
+  planning::Suppositions moved = panel.suppositions();
+  const std::string block = moved.in_the_way[0].id;
+  const QString before = panel.itemOf(block)->text(0);
+  QSignalSpy came(panel.tree()->model(), &QAbstractItemModel::rowsInserted);
+  QSignalSpy went(panel.tree()->model(), &QAbstractItemModel::rowsRemoved);
+  QSignalSpy anew(panel.tree()->model(), &QAbstractItemModel::modelReset);
+  moved.in_the_way[0].at.x += 1500;
+  moved.out_of_order = {"saw-1/paddle"};
+  panel.set(moved);
+  EXPECT_NE(panel.itemOf(block)->text(0), before);
+  EXPECT_EQ(panel.itemOf("saw-1/paddle")->checkState(0), Qt::Checked);
+  bringUp(panel);
+  layout::Layout aside = shop.layout();
+  aside.machines[0].at.x += 100;
+  shop.edited.reset(aside);
+  QTest::qWait(120);
+  EXPECT_EQ(came.count() + went.count() + anew.count(), 0);
+}
+
+TEST_F(Suppose, IsOfTheLayoutAsItIsWhenItComesIntoSight) {
+  layout::Layout more = smallShop();
+  more.machines[0].devices.push_back(more.machines[0].devices[0]);
+  more.machines[0].devices.back().id = "stop-2";
+  shop.edited.reset(more);
+  panel.show();
+  EXPECT_TRUE(panel.itemOf("saw-1/stop-2"));
 }
 
 TEST_F(Suppose, OneNothingIsNoSentence) {

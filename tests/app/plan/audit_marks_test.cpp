@@ -57,10 +57,10 @@ TEST_F(AuditMarksOfADrag, TellWhatChangesFromTheLayoutAsItIs) {
 TEST_F(AuditMarksOfADrag, SayWhenTheyAreOfAnEarlierMoment) {
   marks.set({moved, false, true});
   EXPECT_FALSE(marks.isCurrent());
-  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago:\n▼ saw/operator: stop 3 m → 4 m");
   EXPECT_EQ(stateIn(marks), StationState::BeingComputed);
   marks.set({walkOf(5), false, true});  // of where it was meanwhile
-  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 5 m");
+  EXPECT_EQ(marks.tellsOfChanges(), "A moment ago:\n▼ saw/operator: stop 3 m → 5 m");
   marks.set({walkOf(6), true, true});
   EXPECT_EQ(marks.tellsOfChanges(), "▼ saw/operator: stop 3 m → 6 m");
 }
@@ -96,10 +96,8 @@ TEST(AuditMarks, TellWhatASuppositionChangesWhileItIsDragged) {
     return marks.tellsOfChanges();
   };
   const std::shared_ptr<const audit::Report> none;
-  EXPECT_EQ(drag(supposed, false, none),
-            "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 4 m");
-  EXPECT_EQ(drag(walkOf(5), false, as_it_is),
-            "A moment ago, being computed anew:\n▼ saw/operator: stop 3 m → 5 m");
+  EXPECT_EQ(drag(supposed, false, none), "A moment ago:\n▼ saw/operator: stop 3 m → 4 m");
+  EXPECT_EQ(drag(walkOf(5), false, as_it_is), "A moment ago:\n▼ saw/operator: stop 3 m → 5 m");
   EXPECT_EQ(drag(walkOf(6), true, as_it_is), "▼ saw/operator: stop 3 m → 6 m");
   marks.set({walkOf(6), false, false});
   EXPECT_EQ(marks.tellsOfChanges(), "") << "put down";

@@ -148,6 +148,25 @@ TEST(Changes, OfTheVerdictSayByWhichRule) {
             "Saw, operator: now warns: room cut-off too far");
 }
 
+// Else "now fails: stop too far; stop 4.9 m → 5 m", where 5 m may be walked.
+TEST(Changes, TellTheFigureOfWhatFailsFromItsLimit) {
+  const audit::Report before = report(Verdict::Meets, 4.9, 9);
+  audit::Report after = report(Verdict::Fails, 5.003, 9);
+  audit::Finding far = finding("stop-too-far", "saw/operator", audit::Severity::Fail);
+  far.measured = 5.003, far.limit = 5, far.unit = "m";
+  after.findings = {far};
+  EXPECT_TRUE(changesBetween(before, after).at(0).text.endsWith("; stop 4.9 m → 5.003 m"))
+      << changesBetween(before, after).at(0).text.toStdString();
+  EXPECT_TRUE(changesBetween(after, before).at(0).text.endsWith("; stop 5.003 m → 4.9 m"));
+  audit::Report slow = report(Verdict::Fails, 4.9, 9), fast = before;
+  fast.stations.own(0).stop.seconds = 8;
+  slow.stations.own(0).stop.seconds = 10.04;
+  far.measured = 10.04, far.limit = 10, far.unit = "s";
+  slow.findings = {far};
+  EXPECT_TRUE(changesBetween(fast, slow).at(0).text.endsWith("; stop 8.0 s → 10.04 s"))
+      << changesBetween(fast, slow).at(0).text.toStdString();
+}
+
 TEST(Changes, OfAWayThatIsLostSayToWhat) {
   const audit::Report before = report(Verdict::Meets, 3, 9);
   audit::Report after = report(Verdict::Fails, 3, 9);

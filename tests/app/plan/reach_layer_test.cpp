@@ -186,6 +186,19 @@ TEST(ReachLayer, OfAnEmptyLayoutPaintsNothing) {
   EXPECT_EQ(image.pixelColor(50, 50), QColor(Qt::white));
 }
 
+// Whether another comes or could not be found: it does not promise one.
+TEST(ReachLayer, OneOfAMomentAgoSaysSoAndPromisesNoOther) {
+  const ReachLayer layer = layerOf(twoRooms(), {What::Phone, ""});
+  const auto saysOfAge = [&](bool is_current) {
+    return layer.legendLines(is_current)
+        .join(' ')
+        .replace('\n', ' ')
+        .contains("Of a moment ago: what changed since is not in it.");
+  };
+  EXPECT_TRUE(saysOfAge(false));
+  EXPECT_FALSE(saysOfAge(true));
+}
+
 TEST(ReachLayer, OfAMachineThatNothingStopsSaysSo) {
   const auto says = [](const audit::ReachTarget& target) {
     layout::Layout layout = twoRooms();

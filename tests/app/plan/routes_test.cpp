@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QElapsedTimer>
+
 #include "app/plan/audit_marks.h"
 #include "app/plan/catalogue.h"
 #include "core/audit/audit.h"
@@ -49,6 +51,50 @@ TEST(Routes, NoLengthLiesOnAnother) {
       for (std::size_t k = 0; k < i; ++k) EXPECT_FALSE(boxes[i].intersects(boxes[k])) << machine.id;
   }
   EXPECT_GT(seen, audited.layout.machines.size());
+}
+
+// Of hundreds nobody sees which line is whose, and each length is held against all others.
+TEST(Routes, OfVeryManyPickedTheFirstAreDrawnAndTheOthersCounted) {
+  Audited audited;
+  const std::size_t most = AuditMarks::kMostWalked;
+  layout::Machine machine = audited.layout.machines[0];
+  for (std::size_t i = 0; i < most; ++i) {
+    machine.id = "copy-" + std::to_string(i);
+    audited.layout.machines.push_back(machine);
+  }
+  audited.audit(false);
+  std::vector<std::string> all;
+  for (const auto& m : audited.layout.machines) all.push_back(m.id);
+  audited.selection.set(all);
+  const std::size_t stations = audited.marks.report()->stations.size();
+  ASSERT_GT(stations, most);
+  const auto routes = audited.routes().lengthBoxes().size();
+  EXPECT_GT(routes, 0u);
+  EXPECT_LE(routes, 2 * most);
+  EXPECT_EQ(audited.marks.walksLeftOut(audited.selection), stations - most);
+  audited.selection.set({all[0], all[1]});
+  EXPECT_EQ(audited.marks.walksLeftOut(audited.selection), 0u);
+}
+
+TEST(Selection, HoldsWhatIsInItHoweverMuchThatIs) {
+  edits::Selection selection;
+  std::vector<std::string> ids;
+  for (int i = 0; i < 60000; ++i) ids.push_back("machine-of-the-shop-" + std::to_string(i));
+  selection.set(ids);
+  QElapsedTimer timer;
+  timer.start();
+  std::size_t held = 0;
+  for (const std::string& id : ids) held += selection.contains(id);
+  EXPECT_EQ(held, ids.size());
+  EXPECT_LT(timer.elapsed(), 4000) << "asked at each painting, for each thing: each by itself takes no time";
+  selection.toggle(ids[7]);
+  EXPECT_FALSE(selection.contains(ids[7]));
+  EXPECT_EQ(selection.ids().size(), ids.size() - 1);
+  selection.toggle(ids[7]);
+  EXPECT_TRUE(selection.contains(ids[7]));
+  EXPECT_EQ(selection.ids().back(), ids[7]);
+  selection.clear();
+  EXPECT_FALSE(selection.contains(ids[8]));
 }
 
 // One station, a way to its phone through a gap: the walk and the width, and no width where it is wide.
