@@ -89,12 +89,6 @@ void MainWindow::recordsChanged() {
   showFailed();
 }
 
-// What is due, and what was let stand until yesterday.
-void MainWindow::dayChanged() {
-  recordsChanged();
-  if (answer_) showAnswer(answer_);
-}
-
 // Above the plan, until they pass.
 void MainWindow::showFailed() {
   QStringList failed, gone;
@@ -148,6 +142,11 @@ void MainWindow::askReach() {
     top_mm = reach_->top_mm();
   live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order), top_mm,
                    suppositions_.empty() ? nullptr : shown_});
+}
+
+// The map, too, is by the records: what failed is walked past.
+void MainWindow::showReach() {
+  plan_->showReach(reach_, live_reach_.isCurrent() && !records_->isReading());
 }
 
 // The last answer is of what is shown, and nothing else is asked for.

@@ -43,11 +43,13 @@ void MainWindow::connectParts() {
     records_->follow(document_->path());
   });
   connect(records_, &RecordsBeside::changed, this, &MainWindow::recordsChanged);
-  connect(&day_change_, &DayChange::changed, this, &MainWindow::dayChanged);
+  // What is due, and what was let stand until yesterday.
+  connect(&day_change_, &DayChange::changed, this, &MainWindow::recordsChanged);
   connect(records_, &RecordsBeside::begun, this, [this] {  // what is audited is by those of before
     inspect_place_->recordsAreRead();
     if (!shown_) return;
     if (answer_) plan_->setReport(answer_->shown(), false);
+    if (reach_) showReach();
     freshness_.changed();
   });
   connect(files_beside_, &FilesBeside::changed, this, &MainWindow::filesBesideChanged);
@@ -121,7 +123,7 @@ void MainWindow::connectParts() {
   connect(&live_reach_, &LiveReach::answered, this, [this](std::shared_ptr<const plan::ReachLayer> reach) {
     reach_ = std::move(reach);
     notices_->clear(kNoReach);
-    plan_->showReach(reach_, live_reach_.isCurrent());
+    showReach();
   });
   connect(&audit_place_->reach(), &panels::ReachChooser::chosen, this, [this] { askReach(); });
   connect(first_minutes_, &FirstMinutes::openWanted, files_.get(), &FileFlow::open);

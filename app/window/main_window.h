@@ -118,11 +118,11 @@ class MainWindow : public QMainWindow {
   void layoutChanged();
   void audit();
   void askReach();
+  void showReach();
   void showInspection();
   PosterSource posterSource() const;
   void showPoster();
   void recordsChanged();
-  void dayChanged();
   void showFailed();
   void takeProfile(ProfileFor found);
   QStringList shopFilesThere() const;

@@ -3,10 +3,12 @@
 #include <QObject>
 #include <QString>
 #include <atomic>
+#include <chrono>
 #include <exception>
 #include <functional>
 #include <limits>
 #include <memory>
+#include <new>
 #include <thread>
 #include <utility>
 
@@ -83,7 +85,18 @@ class NewestAnswered {
       }
     }
   }
+  // Where memory is short there may be none for telling so either: else the program would end of it. It is
+  // told as soon as there is some, if nothing else is asked for meanwhile.
   void fail(int asked, const char* why) {
+    while (asked > left_ && !next_.waits()) {
+      try {
+        return tell(asked, why);
+      } catch (const std::bad_alloc&) {
+        std::this_thread::sleep_for(kTellAgain);
+      }
+    }
+  }
+  void tell(int asked, const char* why) {
     QMetaObject::invokeMethod(
         owner_,
         [this, why = QString::fromLocal8Bit(why), asked] {
@@ -101,6 +114,8 @@ class NewestAnswered {
         },
         Qt::QueuedConnection);
   }
+
+  static constexpr std::chrono::milliseconds kTellAgain{50};
 
   QObject* owner_;
   std::function<void(const Question&, const Give&)> make_;

@@ -21,9 +21,13 @@ NoticeBar::NoticeBar(QWidget* parent) : QFrame(parent), column_(new QVBoxLayout(
 
 void NoticeBar::show(const QString& key, const QString& text, std::vector<Answer> answers, Weight weight) {
   const auto same = [&](const Notice& n) {
-    return n.key == key && n.text == text && n.answers.empty() && answers.empty();
+    return n.key == key && n.text == text && n.weight == weight &&
+           std::ranges::equal(n.answers, answers, {}, &Answer::text, &Answer::text);
   };
-  if (std::ranges::any_of(notices_, same)) return;
+  if (const auto shown = std::ranges::find_if(notices_, same); shown != notices_.end()) {
+    shown->answers = std::move(answers);  // what they do may be otherwise
+    return;
+  }
   std::erase_if(notices_, [&](const Notice& n) { return n.key == key; });
   const auto lighter = [&](const Notice& n) { return n.weight <= weight; };
   const auto at =
@@ -63,17 +67,23 @@ QWidget* NoticeBar::lineOf(const Notice& notice) {
   label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
   row->addWidget(label, 1);
-  const auto addButton = [&](const QString& text, std::function<void()> run) {
+  const auto addButton = [&](const QString& text, std::size_t answer) {
     auto* button = new QPushButton(text, line);
-    connect(button, &QPushButton::clicked, this, [this, key = notice.key, run = std::move(run)] {
-      clear(key);
-      if (run) run();
-    });
+    connect(button, &QPushButton::clicked, this, [this, key = notice.key, answer] { take(key, answer); });
     row->addWidget(button);
   };
-  for (const Answer& answer : notice.answers) addButton(answer.text, answer.run);
-  if (notice.answers.empty() && notice.weight != Weight::Lasting) addButton(tr("Close"), {});
+  for (std::size_t i = 0; i < notice.answers.size(); ++i) addButton(notice.answers[i].text, i);
+  if (notice.answers.empty() && notice.weight != Weight::Lasting) addButton(tr("Close"), 0);
   return line;
+}
+
+// The notice goes first: what is done may show it again.
+void NoticeBar::take(const QString& key, std::size_t answer) {
+  const auto notice = std::ranges::find(notices_, key, &Notice::key);
+  if (notice == notices_.end()) return;
+  const auto run = answer < notice->answers.size() ? notice->answers[answer].run : nullptr;
+  clear(key);
+  if (run) run();
 }
 
 }  // namespace stopwalk::window

@@ -10,6 +10,7 @@
 
 #include "app/edits/rename_id.h"
 #include "app/panels/poster/room_chooser.h"
+#include "app/panels/reach/reach_chooser.h"
 #include "app/panels/stations/station_table.h"
 #include "app/records/append_record.h"
 #include "app/window/audit_place.h"
@@ -195,6 +196,28 @@ TEST_F(WithRecords, ALongLogIsReadWhileTheWindowGoesOn) {
   EXPECT_GT(of_reading, 3) << "nothing else was done while it was read";
   EXPECT_EQ(window->records().records().checks.size(), 24000u);
   EXPECT_TRUE(becomes([&] { return plan().isAudited() && stopOf("table-saw/operator") != before; }));
+}
+
+// What failed by them is walked past: until they are read no map is the one of what stops a machine.
+TEST_F(WithRecords, NoReachMapIsCurrentWhileTheyAreRead) {
+  openLayout();
+  window->auditPlace().reach().whatBox()->setCurrentIndex(1);
+  ASSERT_TRUE(becomes([&] { return plan().isReachCurrent(); }));
+  writeYears(24000);
+  window->records().look();
+  ASSERT_TRUE(window->records().isReading());
+  EXPECT_FALSE(plan().isReachCurrent()) << "the one that is shown";
+  window->auditPlace().reach().whatBox()->setCurrentIndex(2);
+  int answered = 0, current = 0;
+  ASSERT_TRUE(becomes([&] {
+    if (!window->records().isReading()) return true;
+    answered += plan().reach() && plan().reach()->reach()->target.what == audit::ReachTarget::What::AnyStop;
+    current += plan().isReachCurrent();
+    return false;
+  }));
+  EXPECT_GT(answered, 0) << "one was found meanwhile";
+  EXPECT_EQ(current, 0);
+  EXPECT_TRUE(becomes([&] { return plan().isReachCurrent(); }));
 }
 
 TEST_F(WithRecords, WhoNeedsThemAtOnceWaitsForWhatIsBeingRead) {
