@@ -15,6 +15,17 @@
 namespace stopwalk::app {
 namespace {
 
+// As they hold: of several for the same the last one.
+std::vector<std::string> limitsOf(const AuditOptions& options) {
+  std::vector<std::string> limits;
+  for (const std::string& limit : options.limits) {
+    const std::string key = limit.substr(0, limit.find('=') + 1);
+    std::erase_if(limits, [&](const std::string& earlier) { return earlier.starts_with(key); });
+    limits.push_back(limit);
+  }
+  return limits;
+}
+
 void printFaults(const Input& input, const audit::Report& report, Session& session) {
   std::vector<floor::Fault> faults;
   for (const audit::Finding& f : report.findings)
@@ -67,7 +78,9 @@ Audited auditLayout(const std::string& file, const AuditOptions& options,
                     const std::optional<audit::Profile>& asked, const ReportPages& pages,
                     const Session& session) {
   std::ostringstream told;
-  const Console console{session.console.in, session.console.out, told};
+  const Console console{
+      session.console.in,     session.console.out, told, false, false, session.console.columns,
+      session.console.window, session.console.now};
   const auto log = logTo(told, session.log.level());
   Session own{console, *log, told, {}};
   AuditedInput audited = auditInput(file, options, asked, own);
@@ -79,7 +92,8 @@ Audited auditLayout(const std::string& file, const AuditOptions& options,
       std::move(*audited.report),
       audited.records,
       static_cast<std::size_t>(std::ranges::count(audited.profile.settings, false, &audit::Setting::on)),
-      idle};
+      idle,
+      limitsOf(options)};
   const SummaryLine line = summaryOf(filed);
   return {told.str(), pages.page(filed), line, line.counts->fail > 0 ? Exit::Failed : Exit::Done};
 }

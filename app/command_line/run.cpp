@@ -1,7 +1,9 @@
 #include "app/command_line/run.h"
 
 #include <algorithm>
+#include <exception>
 #include <filesystem>
+#include <new>
 
 #include "app/command_line/commands.h"
 #include "app/command_line/log.h"
@@ -56,13 +58,11 @@ void setExample(CLI::App& command, std::function<std::string()> example) {
   command.footer([example = std::move(example)] { return "Example:\n  " + example(); });
 }
 
-int run(std::vector<std::string> args, const Console& raw) {
-  // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
-  PrintableBuffer buffer(raw.err);
-  std::ostream err(&buffer);
-  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window, raw.now};
+namespace {
+
+int runLine(std::vector<std::string> args, const Console& console, std::ostream& terminal) {
   const auto log = logTo(console.err, spdlog::level::warn);
-  Session session{console, *log, raw.err, {}};
+  Session session{console, *log, terminal, {}};
 
   CLI::App program{kAbout, "stopwalk"};
   program.set_version_flag("--version", std::string("stopwalk ") + files::kVersion);
@@ -102,6 +102,27 @@ int run(std::vector<std::string> args, const Console& raw) {
     return status(Exit::Wrong);
   }
   return openWindow(layout, program, console);
+}
+
+int notDone(const std::string& why, const Console& console) {
+  console.err << "stopwalk: " << why << "; what was asked for is not done\n";
+  return status(Exit::NoFile);
+}
+
+}  // namespace
+
+int run(std::vector<std::string> args, const Console& raw) {
+  // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
+  PrintableBuffer buffer(raw.err);
+  std::ostream err(&buffer);
+  const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window, raw.now};
+  try {
+    return runLine(std::move(args), console, raw.err);
+  } catch (const std::bad_alloc&) {
+    return notDone("there is not enough memory", console);
+  } catch (const std::exception& e) {
+    return notDone(e.what(), console);
+  }
 }
 
 }  // namespace stopwalk::app

@@ -134,6 +134,13 @@ std::string rulesOffIn(const std::vector<SummaryLine>& lines, const std::string&
   return off.empty() ? "" : " Rules are off in " + audit::listed(off) + ".";
 }
 
+// They are those of the whole run.
+std::string limitsOf(const std::vector<SummaryLine>& lines) {
+  for (const SummaryLine& line : lines)
+    if (line.counts && !line.counts->limits.empty()) return " " + limitsText(line.counts->limits) + ".";
+  return "";
+}
+
 // Nor is what no rule says a finding.
 std::string untoldIn(const std::vector<SummaryLine>& lines, const std::string& folder) {
   std::vector<std::string> untold;
@@ -157,8 +164,9 @@ std::string totalsText(const std::vector<SummaryLine>& lines, const TableStyle& 
   if (errors > 0)
     text += ", " + std::to_string(errors) +
             " with errors, not audited and not counted together: standard error says what is wrong";
-  return paragraph(text + "." + untoldIn(lines, folderOf(lines)) + rulesOffIn(lines, folderOf(lines)), 0,
-                   style);
+  return paragraph(
+      text + "." + untoldIn(lines, folderOf(lines)) + rulesOffIn(lines, folderOf(lines)) + limitsOf(lines), 0,
+      style);
 }
 
 }  // namespace
@@ -175,9 +183,18 @@ std::string calledIn(const audit::Report& report, const std::string& subject) {
 
 SummaryLine summaryOf(const files::FiledReport& filed) {
   const audit::Report& r = filed.report;
-  SummaryLine line{
-      filed.file, Exit::Done,
-      Counts{r.machines, r.stations.size(), 0, 0, 0, filed.rules_off, r.countUntold(), verdictOf(r), {}, {}}};
+  SummaryLine line{filed.file, Exit::Done,
+                   Counts{r.machines,
+                          r.stations.size(),
+                          0,
+                          0,
+                          0,
+                          filed.rules_off,
+                          r.countUntold(),
+                          verdictOf(r),
+                          {},
+                          {},
+                          filed.limits}};
   line.counts->fail = r.count(audit::Severity::Fail);
   line.counts->warn = r.count(audit::Severity::Warn);
   line.counts->note = r.count(audit::Severity::Note);

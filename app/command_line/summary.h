@@ -17,6 +17,7 @@ struct SummaryLine {
     std::size_t untold = 0;  // stations without a way of which no failing or warning finding is
     audit::Verdict verdict = audit::Verdict::Meets;  // of the worst station or finding
     std::string worst_rule, worst_name;              // empty: no findings
+    std::vector<std::string> limits;                 // set over the profile's
   };
   std::string file;
   Exit exit = Exit::Done;        // why it could not be audited

@@ -122,6 +122,7 @@ std::string auditSheet(const files::FiledReport& filed, TableStyle style, inspec
                         (r.hours == floor::Hours::Open ? "in opening hours" : "after hours") +
                         (filed.rules_off > 0 ? "; " + rulesOffText(filed.rules_off) : ""),
                     0, style);
+  if (!filed.limits.empty()) text += paragraph(limitsText(filed.limits), 0, style);
   if (filed.records) {
     const std::string& fault = filed.records->fault;
     text += paragraph(

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/command_line/text_columns.h"
+#include "core/audit/wording.h"
 
 namespace stopwalk::app {
 
@@ -52,6 +53,10 @@ std::string paragraph(const std::string& text, std::size_t indent, const TableSt
   for (const std::string& line : wrapped(printable(text), style.columns - indent))
     out += std::string(indent, ' ') + line + "\n";
   return out;
+}
+
+std::string limitsText(const std::vector<std::string>& limits) {
+  return "Limits set for this audit: " + audit::joined(limits);
 }
 
 }  // namespace stopwalk::app

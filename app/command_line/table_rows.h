@@ -38,6 +38,9 @@ std::string headRow(const std::vector<Column>& columns, const TableStyle& style)
 
 std::string paragraph(const std::string& text, std::size_t indent, const TableStyle& style);
 
+// "Limits set for this audit: stop-too-far=4, phone-too-far=20"
+std::string limitsText(const std::vector<std::string>& limits);
+
 using audit::counted;
 
 }  // namespace stopwalk::app

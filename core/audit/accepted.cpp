@@ -150,8 +150,7 @@ std::string namedText(const layout::AcceptedFinding& a) {
 }
 
 bool moreIsWorse(const Finding& finding) {
-  const Rule* rule = findRule(finding.rule);
-  return *finding.measured > *finding.limit || (rule && rule->more_is_worse);
+  return *finding.measured > *finding.limit;
 }
 
 AcceptedState acceptedState(const Finding& f, inspection::Date today) {
@@ -177,7 +176,7 @@ std::vector<bool> acceptedStations(const Report& report, inspection::Date today)
 AcceptedState idleState(const layout::AcceptedFinding& a, inspection::Date today) {
   const AcceptedState by_day = stateByDay({a.reason, a.by, a.until}, today);
   const Rule* rule = findRule(a.rule);
-  const bool says_too_little = rule && rule->several && a.which.empty();
+  const bool says_too_little = rule && (rule->several || rule->names_which) && a.which.empty();
   return by_day == AcceptedState::Yes && says_too_little ? AcceptedState::Unclear : by_day;
 }
 

@@ -25,6 +25,7 @@
 #include "core/geometry/box_tree.h"
 #include "core/layout/device_kind.h"
 #include "core/layout/layout.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::audit {
 
@@ -220,7 +221,7 @@ class Context {
   Finding aboutRoom(std::size_t room) const;
   Finding about(std::string subject, std::optional<std::size_t> room) const;
 
-  // Names as people use them.
+  // Names as people use them, with an id where they would not tell two things apart.
   std::string name(const layout::Machine& machine) const;
   std::string name(const StationEntry& station) const;  // "Belt sander, operator"
   std::string stationName(std::size_t station) const { return name(stations[station]); }
@@ -277,6 +278,7 @@ class Context {
                                             const std::function<void()>& seek);
   std::vector<char> areOnWhatMoved(std::span<const std::size_t> who) const;
 
+  const layout::NamesApart room_names_, machine_names_, phone_names_;
   LastWalks* last_;
   geometry::BoxTree station_tree_;
   geometry::BoxTree device_tree_;

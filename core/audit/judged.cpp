@@ -33,7 +33,7 @@ Judged::Judged(const Context& context, const Wanted& wanted) : context_(context)
   orderIds();
   report_.layout_name = layout.site.name;
   if (layout.revision) report_.revision = layout.revision->number;
-  report_.profile = context.profile.id;
+  report_.profile = context.profile.called();
   report_.hours = context.hours;
   report_.unit = layout.unit;
   report_.machines = layout.machines.size();

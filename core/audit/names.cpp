@@ -1,6 +1,4 @@
 // How the context calls things.
-#include "core/layout/names.h"
-
 #include <algorithm>
 
 #include "core/audit/context.h"
@@ -29,7 +27,7 @@ std::string toldApart(const layout::Machine& machine, const DeviceEntry& device)
 }  // namespace
 
 std::string Context::name(const layout::Machine& machine) const {
-  return layout::nameOf(machine);
+  return machine_names_.of(machine);
 }
 
 std::string Context::name(const StationEntry& station) const {
@@ -55,11 +53,11 @@ std::string Context::deviceName(std::size_t device, std::size_t seen_from_machin
 
 std::string Context::phoneName(std::size_t phone) const {
   const layout::Phone& p = layout.phones[phone];
-  return p.name.empty() ? "the phone (" + p.id + ")" : p.name;
+  return p.name.empty() ? "the phone (" + p.id + ")" : phone_names_.of(p);
 }
 
 std::string Context::roomName(std::size_t room) const {
-  return layout::nameOf(layout.rooms[room]);
+  return room_names_.of(layout.rooms[room]);
 }
 
 Finding Context::about(std::string subject, std::optional<std::size_t> room) const {

@@ -19,9 +19,12 @@ struct Profile {
   std::string extends;            // id of the profile it started from, or empty
   std::vector<Setting> settings;  // one for each of rules(), in that order
   inspection::Schedule inspection = {};
+  std::string file = {};  // its name, where the id alone would be taken for a bundled profile's
 
   const Setting& of(const Rule& rule) const;
   Setting& of(const Rule& rule);
+  // What reports call it: "teaching-shop", or of a file with that id "teaching-shop (our-shop.yaml)".
+  std::string called() const { return file.empty() ? id : id + " (" + file + ")"; }
   bool operator==(const Profile&) const = default;
 };
 

@@ -51,8 +51,8 @@ struct Rule {
   std::string meaning;  // one paragraph: why it matters, what is counted and what is not
   std::string mend;     // what would mend it, as advice: a sentence or two
   std::vector<Search> find;
-  bool more_is_worse = false;  // also where what is measured is within the limit
-  bool several = false;        // it may find several things of one subject, which Finding::which tells apart
+  bool several = false;      // it may find several things of one subject, which Finding::which tells apart
+  bool names_which = false;  // it finds one at most, and says by Finding::which what of the subject it is
 
   Setting setting() const;
 };

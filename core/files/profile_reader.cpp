@@ -27,6 +27,11 @@ std::optional<NamedText> bundledText(const std::string& name) {
   return text ? std::optional<NamedText>({name, std::string(*text)}) : std::nullopt;
 }
 
+bool isLikeABundledOne(const std::string& id, const NamedText& source) {
+  const auto bundled = bundledText(id);
+  return bundled && bundled->text != source.text;
+}
+
 std::optional<Basis> readBasis(Node node, Problems& problems) {
   MapReader map(node, problems, "a basis");
   Basis basis;
@@ -57,7 +62,8 @@ void readRule(Node node, const Rule& rule, Profile& profile, Problems& problems)
     setting.severity = readChoice(*severity, kSeverities, problems).value_or(setting.severity);
   readLimits(map, rule, setting);
   // A limit that is not the source's must not go under its name.
-  if (setting.limits != before) setting.basis = {BasisKind::HouseRule, "limit of the profile " + profile.id};
+  if (setting.limits != before)
+    setting.basis = {BasisKind::HouseRule, "limit of the profile " + profile.called()};
   if (const auto basis = map.optional("basis"))
     if (const auto read = readBasis(*basis, problems)) setting.basis = *read;
   map.finish();
@@ -98,6 +104,8 @@ class ProfileReader {
       if (const auto extends = map.optional("extends"))
         of_base = readBase(*extends, source.file, profile, problems);
       if (id) profile.id = readId(*id, problems).value_or("");
+      profile.file =
+          isLikeABundledOne(profile.id, source) ? source.file.substr(source.file.rfind('/') + 1) : "";
       profile.name = name ? readText(*name, problems).value_or("") : profile.id;
       if (const auto found = map.optional("inspection")) readInspection(*found, profile.inspection, problems);
       if (const auto rules = map.optional("rules")) readRules(*rules, profile, problems);
@@ -136,7 +144,7 @@ class ProfileReader {
     Result<Profile> read = this->read(*base);
     if (read.value) {
       profile = std::move(*read.value);
-      profile.extends = profile.id;
+      profile.extends = profile.called();
     }
     return std::move(read.diagnostics);
   }
@@ -156,7 +164,12 @@ class ProfileReader {
 }  // namespace
 
 Result<audit::Profile> readProfile(const NamedText& source, const FileSource& files) {
-  return ProfileReader(files).read(source);
+  Result<audit::Profile> read = ProfileReader(files).read(source);
+  if (!read.value || read.value->file.empty()) return read;
+  Profile same = *read.value;
+  same.file.clear();
+  if (same == bundledProfile(same.id)) read.value = std::move(same);  // it says what the bundled one says
+  return read;
 }
 
 std::vector<std::string> bundledProfiles() {

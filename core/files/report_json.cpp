@@ -131,11 +131,12 @@ std::string reportJson(const FiledReport& filed, inspection::Date today) {
                        {"name", r.layout_name},
                        {"revision", r.revision ? Json(*r.revision) : Json(nullptr)},
                        {"sha256", filed.sha256}};
-  const Json profile = {{"id", r.profile},
-                        {"rules_off", filed.rules_off},
-                        {"hours", word(r.hours)},
-                        {"clearance_m", floor::kMeasuringClearance_mm / 1000},
-                        {"body_half_width_m", floor::kBodyHalfWidth_mm / 1000}};
+  Json profile = {{"id", r.profile},
+                  {"rules_off", filed.rules_off},
+                  {"hours", word(r.hours)},
+                  {"clearance_m", floor::kMeasuringClearance_mm / 1000},
+                  {"body_half_width_m", floor::kBodyHalfWidth_mm / 1000}};
+  if (!filed.limits.empty()) profile["limits"] = filed.limits;
   const std::string records = filed.records
                                   ? ",\n  \"records\": " + text({{"file", filed.records->file},
                                                                  {"records", filed.records->records},

@@ -33,6 +33,7 @@ struct FiledReport {
   std::optional<RecordsUsed> records = std::nullopt;  // none: there were none
   std::size_t rules_off = 0;                          // that were not asked
   std::vector<layout::AcceptedFinding> idle = {};     // that accept what is found no more
+  std::vector<std::string> limits = {};               // RULE=VALUE, set for this audit over the profile's
 };
 
 // Version 1 of the report, as docs/command-line.md has it: one object, without a line end. UTF-8, one station

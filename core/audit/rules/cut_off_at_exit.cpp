@@ -1,5 +1,3 @@
-#include <algorithm>
-#include <limits>
 #include <utility>
 
 #include "core/audit/context.h"
@@ -94,7 +92,8 @@ const Rule& cutOffAtExit() {
           "without such a door is not judged.",
       .mend =
           "Add a cut-off beside one of the room's exit doors, or hang the one there is nearer to the door.",
-      .find = {{Each::Room, find}}};
+      .find = {{Each::Room, find}},
+      .names_which = true};
   return rule;
 }
 

@@ -1,6 +1,3 @@
-#include <algorithm>
-#include <limits>
-
 #include "core/audit/context.h"
 #include "core/audit/wording.h"
 
@@ -31,7 +28,7 @@ std::vector<Finding> find(const Context& c, const Setting&, std::size_t m) {
     f.limit = own;
     f.unit = "s";
     f.text = withCapital(c.deviceName(d)) + ": " + c.name(c.layout.machines[m]) + " runs on for " +
-             secondsText(*by_cut_off) + " after it, but only " + secondsText(*own) +
+             secondsText(*by_cut_off, *own) + " after it, but only " + secondsText(*own, *by_cut_off) +
              " after its own stop; the power cut may take the brake away. Use the machine's own stop first.";
     findings.push_back(std::move(f));
   }

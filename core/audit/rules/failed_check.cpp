@@ -36,7 +36,8 @@ const Rule& failedCheck() {
           "unless the "
           "profile has `failed_stops_count: true` under `inspection`.",
       .mend = "Have it mended by whoever may, then check it again and record that it passed.",
-      .find = {{Each::Device, find}}};
+      .find = {{Each::Device, find}},
+      .names_which = true};
   return rule;
 }
 

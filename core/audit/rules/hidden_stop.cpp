@@ -1,6 +1,3 @@
-#include <algorithm>
-#include <limits>
-
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
@@ -46,7 +43,8 @@ const Rule& hiddenStop() {
       .mend =
           "Move what hides the stop, hang the stop in sight, or put up a sign that can be seen from the "
           "station.",
-      .find = {{Each::Station, find}}};
+      .find = {{Each::Station, find}},
+      .names_which = true};
   return rule;
 }
 

@@ -1,6 +1,3 @@
-#include <algorithm>
-#include <limits>
-
 #include "core/audit/context.h"
 #include "core/audit/wording.h"
 #include "core/layout/which.h"

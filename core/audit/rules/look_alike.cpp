@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <limits>
 
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
@@ -103,7 +102,8 @@ const Rule& lookAlike() {
                          .mend =
                              "Mark the device with what it stops, let it stop this machine too, or bring the "
                              "machine's own stop nearer.",
-                         .find = {{Each::Station, find}}};
+                         .find = {{Each::Station, find}},
+                         .names_which = true};
   return rule;
 }
 

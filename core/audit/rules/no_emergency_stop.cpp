@@ -20,8 +20,8 @@ std::vector<Finding> find(const Context& c, const Setting& s, std::size_t m) {
   f.limit = s.limit();
   f.text = c.name(c.layout.machines[m]) + ": of the devices that stop it, " +
            (emergency == 0 ? "none" : "only " + decimal(emergency)) +
-           " counts as an emergency stop; the rule asks for " +
-           (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
+           (emergency > 1 ? " count as emergency stops" : " counts as an emergency stop") +
+           "; the rule asks for " + (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

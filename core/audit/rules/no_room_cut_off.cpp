@@ -1,7 +1,5 @@
-#include <algorithm>
-#include <limits>
-
 #include "core/audit/context.h"
+#include "core/audit/counted.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -10,14 +8,14 @@ namespace {
 std::vector<Finding> find(const Context& c, const Setting& s, std::size_t r) {
   std::vector<Finding> findings;
   const auto machines = c.relation.machinesIn(r).size();
-  const auto cut_offs = static_cast<double>(c.cutOffs(r).size());
-  if (machines == 0 || !under(cut_offs, s.limit())) return findings;
+  const std::size_t cut_offs = c.cutOffs(r).size();
+  if (machines == 0 || !under(static_cast<double>(cut_offs), s.limit())) return findings;
   Finding f = c.aboutRoom(r);
-  f.measured = cut_offs;
+  f.measured = static_cast<double>(cut_offs);
   f.limit = s.limit();
-  f.text = c.roomName(r) + ": " + (cut_offs == 0 ? "no device" : "only " + decimal(cut_offs) + " device") +
-           " stops every machine in the room (" + std::to_string(machines) + "); the rule asks for " +
-           (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
+  f.text = c.roomName(r) + ": " + (cut_offs == 0 ? "no device" : "only " + counted(cut_offs, "device")) +
+           (cut_offs > 1 ? " stop" : " stops") + " every machine in the room (" + std::to_string(machines) +
+           "); the rule asks for " + (s.limit() <= 1 ? "one" : decimal(s.limit())) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

@@ -1,4 +1,5 @@
 #include "core/audit/context.h"
+#include "core/audit/counted.h"
 #include "core/audit/wording.h"
 
 namespace stopwalk::audit {
@@ -6,17 +7,18 @@ namespace {
 
 std::vector<Finding> find(const Context& c, const Setting& s, std::size_t m) {
   std::vector<Finding> findings;
-  const auto stops = static_cast<double>(c.candidates(m).size());
-  if (!under(stops, s.limit())) return findings;
+  const std::size_t stops = c.candidates(m).size();
+  if (!under(static_cast<double>(stops), s.limit())) return findings;
   Finding f = c.aboutMachine(m);
-  f.measured = stops;
+  f.measured = static_cast<double>(stops);
   f.limit = s.limit();
   const bool held = c.layout.machines[m].hand_held;
-  f.text =
-      c.name(c.layout.machines[m]) + ": " +
-      (stops == 0 ? "nothing stops this machine" : "only " + decimal(stops) + " device stops this machine") +
-      (held ? " (a hand-held machine is stopped by its trigger only)" : "") + "; the rule asks for " +
-      (s.limit() <= 1 ? "at least one device that does" : "at least " + decimal(s.limit())) + ".";
+  f.text = c.name(c.layout.machines[m]) + ": " +
+           (stops == 0
+                ? "nothing stops this machine"
+                : "only " + counted(stops, "device") + (stops == 1 ? " stops" : " stop") + " this machine") +
+           (held ? " (a hand-held machine is stopped by its trigger only)" : "") + "; the rule asks for " +
+           (s.limit() <= 1 ? "at least one device that does" : "at least " + decimal(s.limit())) + ".";
   findings.push_back(std::move(f));
   return findings;
 }

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <limits>
 
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"

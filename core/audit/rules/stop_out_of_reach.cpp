@@ -33,44 +33,48 @@ bool facesAway(const Context& c, std::size_t station, std::size_t device) {
   return !p.machine && dot(from_it, geometry::direction(p.faces)) <= geometry::kOnOutline_mm;
 }
 
-std::string situation(const Context& c, std::size_t station, Finding& f) {
+// What the nearest stop is and how far; where it is too far to reach, that is what the finding measures. One
+// that is near enough is prevented from being at hand, which no limit says.
+std::string nearestText(const Context& c, std::size_t station, double reach_m, Finding& f) {
   const Way& way = c.stop_ways[station];
-  const std::size_t machine = c.stations[station].machine;
-  if (way.found()) f.lines.push_back(lineOf(c, station, way));
-  switch (way.status) {
-    case Status::None:
-      f.which = layout::whichWord("none");
-      return "there is no stop for this station at all";
-    case Status::Unreachable:
-      f.which = layout::whichWord("no way");
-      return "there is no way to any of its stops";
-    case Status::AtHand:
-      f.measured = c.straight_m(station, *way.index);
-      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(*f.measured, *f.limit) +
-             " away";
-    default:
-      f.measured = way.walk_m;
-      return "nearest stop is " + c.deviceName(*way.index, machine) + ", " + c.length(way.walk_m, *f.limit) +
-             " to walk";
-  }
+  const double straight_m = c.straight_m(station, *way.index);
+  f.measured = straight_m;
+  if (over(straight_m, reach_m)) f.limit = reach_m;
+  f.lines.push_back(reachLine(c, station, *way.index));
+  std::string text = "nearest stop is " + c.deviceName(*way.index, c.stations[station].machine) + ", ";
+  if (way.status == Status::AtHand) return text + c.length(straight_m, reach_m) + " away";
+  f.lines.push_back(lineOf(c, station, way));
+  text += c.length(way.walk_m) + " to walk";
+  return f.limit ? text + " and " + c.length(straight_m, reach_m) + " in a straight line" : text;
+}
+
+std::string situation(const Context& c, std::size_t station, double reach_m, Finding& f) {
+  const Way& way = c.stop_ways[station];
+  if (way.found()) return nearestText(c, station, reach_m, f);
+  f.limit = reach_m;
+  const bool none = way.status == Status::None;
+  f.which = layout::whichWord(none ? "none" : "no way");
+  return none ? "there is no stop for this station at all" : "there is no way to any of its stops";
+}
+
+std::string preventedText(const Context& c, std::size_t station, std::size_t device, Finding& f) {
+  if (c.stop_ways[station].index != device) f.lines.push_back(reachLine(c, station, device));
+  return "; " + c.deviceName(device, c.stations[station].machine) + " is only " +
+         c.length(c.straight_m(station, device)) +
+         (facesAway(c, station, device) ? " away, but faces the other way"
+                                        : " away, but the reach to it crosses a hazard outline, a wall or "
+                                          "something that stands between");
 }
 
 Finding about(const Context& c, std::size_t station, const std::vector<std::size_t>& stops, double hand_m,
               double foot_m) {
   Finding f = c.aboutStation(station);
-  const bool foot = c.stop_ways[station].found() && c.placed[*c.stop_ways[station].index].placed.foot;
-  f.limit = foot ? foot_m : hand_m;
+  const Way& way = c.stop_ways[station];
+  const double reach_m = way.found() && c.placed[*way.index].placed.foot ? foot_m : hand_m;
   f.unit = "m";
-  f.text = c.stationName(station) + ": " + situation(c, station, f);
-  if (const auto d = prevented(c, station, stops, hand_m, foot_m)) {
-    f.lines.push_back(reachLine(c, station, *d));
-    f.text += "; " + c.deviceName(*d, c.stations[station].machine) + " is only " +
-              c.length(c.straight_m(station, *d)) +
-              (facesAway(c, station, *d) ? " away, but faces the other way"
-                                         : " away, but the reach to it crosses a hazard outline, a wall or "
-                                           "something that stands between");
-  }
-  f.text += "; the rule asks for one at hand (" + c.limit(*f.limit, f.measured) + ").";
+  f.text = c.stationName(station) + ": " + situation(c, station, reach_m, f);
+  if (const auto d = prevented(c, station, stops, hand_m, foot_m)) f.text += preventedText(c, station, *d, f);
+  f.text += "; the rule asks for one at hand (" + c.limit(reach_m, f.measured) + ").";
   return f;
 }
 
@@ -107,8 +111,7 @@ const Rule& stopOutOfReach() {
       .mend =
           "Fit a stop within reach of the operator's place, move the one there is, or take away what stands "
           "between.",
-      .find = {{Each::Station, find}},
-      .more_is_worse = true};  // a short walk to what is not at hand
+      .find = {{Each::Station, find}}};
   return rule;
 }
 

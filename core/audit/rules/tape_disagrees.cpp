@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <limits>
 #include <optional>
 
 #include "core/audit/context.h"

@@ -1,4 +1,8 @@
 // The exit statuses of docs/command-line.md, for each way to go wrong.
+#include <atomic>
+#include <new>
+#include <stdexcept>
+
 #include "tests/app/command_line/program.h"
 
 namespace stopwalk::app {
@@ -172,6 +176,33 @@ TEST_F(Program, HelpEndsWithAnExampleAtEveryLevel) {
     EXPECT_NE(ran.out.find("Example:\n  stopwalk "), std::string::npos) << args[0];
   }
   EXPECT_EQ(runProgram({"--version"}).out, "stopwalk " STOPWALK_VERSION "\n");
+}
+
+// A clock that is asked once too often stands for whatever goes wrong within.
+TEST_F(Program, WhatGoesWrongWithinIsToldAndLeavesNoFile) {
+  const std::string first = write("a.layout.yaml", goodShop()), second = write("b.layout.yaml", goodShop());
+  ASSERT_EQ(runProgram({"round", "new", second, "--by", "Ada Example"}).exit, kDone);
+  const auto files = names().size();
+  for (const bool out_of_memory : {true, false})
+    for (const char* at_once : {"1", "2"}) {
+      std::istringstream in;
+      std::ostringstream out, err;
+      Console console{in, out, err};
+      std::atomic<int> asked = 0;
+      console.now = [&]() -> inspection::Moment {
+        if (++asked == 1) return *inspection::parseMoment("2026-03-02T09:15:00+01:00");
+        if (out_of_memory) throw std::bad_alloc();
+        throw std::runtime_error("the clock stands still");
+      };
+      const int exit =
+          run({"audit", first, second, "--out", path("report.json"), "--at-once", at_once}, console);
+      EXPECT_EQ(exit, kNoFile);
+      const std::string why = out_of_memory ? "there is not enough memory" : "the clock stands still";
+      EXPECT_NE(err.str().find("stopwalk: " + why + "; what was asked for is not done\n"), std::string::npos)
+          << err.str();
+      EXPECT_EQ(out.str(), "");
+      EXPECT_EQ(names().size(), files);
+    }
 }
 
 }  // namespace

@@ -54,6 +54,37 @@ TEST_F(Messages, RulesThatAreOffAreToldBesideTheProfile) {
   EXPECT_NE(head.find("1 rule is off"), std::string::npos) << head << ran.err;
 }
 
+// Else two reports by one profile differ without a cause to be seen.
+TEST_F(Messages, LimitsOfTheLineAreToldBesideTheProfile) {
+  const std::string file = layoutBy("strict");
+  const std::vector<std::string> limits = {"--limit",         "stop-too-far=99", "--limit",
+                                           "phone-too-far=7", "--limit",         "stop-too-far=400"};
+  const auto by = [&](const std::string& format, bool limited) {
+    std::vector<std::string> line = {"audit", file, "--format", format};
+    if (limited) line.insert(line.end(), limits.begin(), limits.end());
+    return runProgram(line).out;
+  };
+  const std::string told = "Limits set for this audit: phone-too-far=7, stop-too-far=400";
+  for (const char* format : {"table", "summary"}) {
+    std::string text = by(format, true);
+    std::ranges::replace(text, '\n', ' ');  // wrapped
+    EXPECT_EQ(timesIn(text, told), 1u) << text;
+    EXPECT_EQ(by(format, false).find("Limits set"), std::string::npos);
+  }
+  EXPECT_EQ(timesIn(by("json", true), R"("limits":["phone-too-far=7","stop-too-far=400"])"), 1u);
+  EXPECT_EQ(by("json", false).find("\"limits\""), std::string::npos);
+}
+
+TEST_F(Messages, ProfileFileWithABundledProfilesIdIsNamed) {
+  write("ours.yaml", "stopwalk_profile: 1\nid: strict\nrules: {hidden-stop: {on: false}}\n...\n");
+  const std::string file = layoutBy("ours.yaml");
+  std::string table = runProgram({"audit", file}).out;
+  std::ranges::replace(table, '\n', ' ');  // wrapped
+  EXPECT_NE(table.find("profile strict (ours.yaml);"), std::string::npos) << table.substr(0, 400);
+  EXPECT_NE(runProgram({"audit", file, "--format", "json"}).out.find("\"id\":\"strict (ours.yaml)\""),
+            std::string::npos);
+}
+
 TEST_F(Messages, ProfileIsReadAndToldOnce) {
   const std::string ours = write("ours.yaml", "stopwalk_profile: 1\nid: ours\ncolour: red\nrules: {}\n...\n");
   const std::string one = layoutBy("ours.yaml", "one"), two = layoutBy("ours.yaml", "two");

@@ -124,7 +124,7 @@ TEST(Reports, TableTellsWhatBecomesOfAnAcceptanceShouldItsFindingComeBack) {
       "should it come back, it is not accepted, as it is not said which of several it means.");
   has(with("rule: stop-too-far, subject: saw/nobody, measured: 5.2", "9999-12-31"),
       "should it come back, it is accepted again as long as it is no worse than 5.2 m.");
-  has(with("rule: look-alike, subject: saw/nobody, measured: 5.2", "9999-12-31"),
+  has(with("rule: look-alike, subject: saw/nobody, which: cut-off, measured: 5.2", "9999-12-31"),
       "should it come back, it is accepted again as long as it is no worse than it was then.");
 }
 

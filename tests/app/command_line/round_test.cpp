@@ -334,5 +334,28 @@ TEST_F(RoundCommand, BundleHoldsThePeriod) {
             kWrong);
 }
 
+// A pass that is still to come by the clock that is asked closes no failure, of an audit either.
+TEST_F(RoundCommand, AuditAsksTheClockOfTheRounds) {
+  open();
+  ASSERT_EQ(record("saw/stop", "fail").exit, kDone);
+  now = "2026-03-04T09:15:00+01:00";
+  std::vector<std::string> passed = {"--by", "Ben Example"};
+  for (const char* check : {"seen", "pressed", "pressed-running", "stays-stopped-when-released",
+                            "stays-stopped-when-power-returns", "latches", "legible", "clear"})
+    passed.insert(passed.end(), {"--check", std::string(check) + "=yes"});
+  ASSERT_EQ(record("saw/stop", "pass", passed).exit, kDone);
+  const auto told = [&] {
+    std::istringstream in;
+    std::ostringstream out, err;
+    Console console{in, out, err};
+    console.now = [this] { return *inspection::parseMoment(now); };
+    run({"audit", layout}, console);
+    return err.str();
+  };
+  EXPECT_NE(told().find("no device is failed"), std::string::npos) << told() << log();
+  now = "2026-03-03T09:15:00+01:00";
+  EXPECT_NE(told().find("1 device failed and not passed since"), std::string::npos) << told();
+}
+
 }  // namespace
 }  // namespace stopwalk::app

@@ -48,6 +48,20 @@ TEST(Accepted, AfterItsLastDayIsNoLonger) {
         << until;
 }
 
+// It comes back under a `which` that the acceptance does not say.
+TEST(Accepted, WhatIsIdleAndSaysNotWhichIsNotAcceptedAgain) {
+  const inspection::Date today = *inspection::parseDate("2026-06-01");
+  for (const char* rule : {"hidden-stop", "look-alike", "failed-check", "cut-off-at-exit"}) {
+    layout::AcceptedFinding idle{rule, "saw/operator", "", "on order", "Ada Example", "2026-12-31", {}};
+    EXPECT_EQ(idleState(idle, today), AcceptedState::Unclear) << rule;
+    SharedList<Finding> back{oneOf(rule, "saw/operator", "cut-off")};
+    markAccepted(back, {idle});
+    EXPECT_EQ(acceptedState(back[0], today), AcceptedState::Unclear) << rule;
+    idle.which = "cut-off";
+    EXPECT_EQ(idleState(idle, today), AcceptedState::Yes) << rule;
+  }
+}
+
 // Of a finding of 9.8 m where 5 is the limit, unless said otherwise.
 struct Figures {
   std::optional<double> accepted, now;
@@ -85,8 +99,8 @@ TEST(Accepted, IsNoLongerWhatHasGrownWorse) {
   EXPECT_EQ(stateOf({1.8, 0.5, 0.6, "m", "actuator-height"}), Worse);
   EXPECT_EQ(stateOf({0.5, 1.8, 1.7, "m", "actuator-height"}), Worse);
   // A short walk to what is not at hand is within the reach.
-  EXPECT_EQ(stateOf({0.5, 0.6, 0.65, "m", "stop-out-of-reach"}), Worse);
-  EXPECT_EQ(stateOf({0.6, 0.5, 0.65, "m", "stop-out-of-reach"}), Yes);
+  EXPECT_EQ(stateOf({0.7, 0.8, 0.65, "m", "stop-out-of-reach"}), Worse);
+  EXPECT_EQ(stateOf({0.8, 0.7, 0.65, "m", "stop-out-of-reach"}), Yes);
   EXPECT_EQ(stateOf({0.4, 0.3, std::nullopt, "m", "look-alike"}), Worse) << "no limit says which is worse";
 }
 

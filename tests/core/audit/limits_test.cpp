@@ -74,6 +74,37 @@ TEST(StopOutOfReach, HandReachesSixHundredAndFifty) {
   EXPECT_TRUE(finds(withStopAhead("mushroom-button", 651), "stop-out-of-reach", "saw/operator"));
 }
 
+// A short walk brings one before a stop that no arm reaches: what is measured is the reach.
+TEST(StopOutOfReach, SaysTheReachThatIsTooFar) {
+  const Report report = withStopAhead("mushroom-button", 651);
+  const Finding& f = findingOf(report, "stop-out-of-reach");
+  EXPECT_DOUBLE_EQ(f.measured.value_or(0), 0.651);
+  EXPECT_EQ(f.limit, 0.65);
+  EXPECT_EQ(f.text,
+            "Saw, operator: nearest stop is its own mushroom button, 0.2 m to walk and 0.651 m in a straight "
+            "line; the rule asks for one at hand (0.65 m).");
+}
+
+// One that is near enough and prevented from being at hand breaks no limit.
+TEST(StopOutOfReach, HasNoLimitWhereSomethingStandsBetween) {
+  const Report report = auditOf(
+      shopWith({{"    run_down: 3\n",
+                 "    run_down: 3\n    hazard: [[-100, -550], [100, -550], [100, -450], [-100, -450]]\n"}}));
+  const Finding& f = findingOf(report, "stop-out-of-reach");
+  EXPECT_DOUBLE_EQ(f.measured.value_or(0), 0.31);
+  EXPECT_EQ(f.limit, std::nullopt);
+  EXPECT_NE(f.text.find("is only 0.31 m away, but the reach to it crosses"), std::string::npos) << f.text;
+}
+
+// Whatever is found: no finding measures less than the limit that it is said to break.
+TEST(StopOutOfReach, WhatIsMeasuredIsBeyondTheLimit) {
+  for (const RuleCase& c : kRuleCases)
+    for (const Finding& f : auditOf(shopWith(c.edits), c.limits, floor::Hours::Open, c.failed).findings)
+      if (f.rule == "stop-out-of-reach" && f.measured && f.limit) {
+        EXPECT_GT(*f.measured, *f.limit) << f.text;
+      }
+}
+
 TEST(StopOutOfReach, FootReachesFiveHundred) {
   EXPECT_FALSE(finds(withStopAhead("foot-bar, length: 200", 500), "stop-out-of-reach", "saw/operator"));
   EXPECT_TRUE(finds(withStopAhead("foot-bar, length: 200", 501), "stop-out-of-reach", "saw/operator"));
@@ -272,6 +303,32 @@ INSTANTIATE_TEST_SUITE_P(Rules, Measuring,
                                          std::pair("cut-off-too-far", "drill/operator"),
                                          std::pair("helper-too-slow", "drill"),
                                          std::pair("slow-run-down", "saw")));
+
+// Both seconds are told apart, and neither is the other's rounding.
+TEST(CutOffLengthens, TellsTheTwoRunDownsApart) {
+  const Report report = auditOf(shopWith(
+      {{"run_down: 3", "run_down: 12"}, {"stops: [shop]", "stops: [shop], run_down: {saw: 12.04}"}}));
+  EXPECT_NE(findingOf(report, "cut-off-lengthens")
+                .text.find("runs on for 12.04 s after it, but only 12 s after its own stop"),
+            std::string::npos)
+      << findingOf(report, "cut-off-lengthens").text;
+}
+
+TEST(Counts, OfSeveralAreInTheirNumber) {
+  const auto said = [](const std::string& rule, const std::string& limit) {
+    return findingOf(auditOf(shopWith({}), {rule + "=" + limit}), rule).text;
+  };
+  EXPECT_EQ(said("no-stop", "3"), "Saw: only 2 devices stop this machine; the rule asks for at least 3.");
+  EXPECT_EQ(said("no-emergency-stop", "3"),
+            "Saw: of the devices that stop it, only 2 count as emergency stops; the rule asks for 3.");
+  EXPECT_EQ(said("no-room-cut-off", "2"),
+            "Shop: only 1 device stops every machine in the room (2); the rule asks for 2.");
+  const std::string two = shopWith({before(
+      "phones:\n",
+      "  - {id: other, kind: room-cut-off, at: [5200, 0], faces: 90, height: 1200, stops: [shop]}\n")});
+  EXPECT_EQ(findingOf(auditOf(two, {"no-room-cut-off=3"}), "no-room-cut-off").text,
+            "Shop: only 2 devices stop every machine in the room (2); the rule asks for 3.");
+}
 
 }  // namespace
 }  // namespace stopwalk::audit

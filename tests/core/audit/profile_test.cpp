@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/files/profile_reader.h"
+#include "tests/core/audit/shop.h"
 
 namespace stopwalk::audit {
 namespace {
@@ -203,6 +204,28 @@ TEST(HouseRules, OfWhatThereIsNotAreToldAndLeftOut) {
     EXPECT_NE(troubleOf(house).find(told), std::string::npos) << troubleOf(house);
     EXPECT_EQ(withHouseRules(usual, {house}), usual);
   }
+}
+
+// Reports must not call a file by the name of a bundled profile alone.
+TEST(Profile, OfAFileWithABundledProfilesIdIsCalledByTheFileAsWell) {
+  const auto calledBy = [](const std::string& text) {
+    const auto read = files::readProfile({"shop/ours.yaml", text}, [](const auto&, const auto&) {
+      return std::optional<files::NamedText>({"shop/base.yaml", "stopwalk_profile: 1\nid: strict\n...\n"});
+    });
+    return read.value ? read.value->called() : "nothing";
+  };
+  EXPECT_EQ(calledBy("stopwalk_profile: 1\nid: teaching-shop\nrules: {hidden-stop: {on: false}}\n...\n"),
+            "teaching-shop (ours.yaml)");
+  EXPECT_EQ(calledBy("stopwalk_profile: 1\nid: ours\n...\n"), "ours");
+  EXPECT_EQ(calledBy("stopwalk_profile: 1\nid: ours\nextends: base.yaml\n...\n"), "ours");
+  EXPECT_EQ(files::bundledProfile("strict")->called(), "strict");
+  const auto read = files::readProfile(
+      {"a/ours.yaml", "stopwalk_profile: 1\nid: strict\nrules: {stop-too-far: {limit: 99}}\n...\n"},
+      [](const auto&, const auto&) { return std::nullopt; });
+  ASSERT_TRUE(read.value);
+  EXPECT_EQ(read.value->of(*findRule("stop-too-far")).basis.reference,
+            "limit of the profile strict (ours.yaml)");
+  EXPECT_EQ(audit(layoutOf(kShop), files::bundledDeviceKinds(), *read.value).profile, "strict (ours.yaml)");
 }
 
 }  // namespace

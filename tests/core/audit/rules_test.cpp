@@ -47,6 +47,20 @@ TEST(Rules, EachHasACase) {
   EXPECT_EQ(cases.size(), rules().size());
 }
 
+// What is accepted without saying which is told by these marks that it says too little.
+TEST(Rules, ThoseThatNameWhichDoSoAlways) {
+  for (const RuleCase& c : kRuleCases) {
+    const Rule& rule = *findRule(c.rule);
+    EXPECT_FALSE(rule.several && rule.names_which) << c.rule;
+    const Report report = auditOf(shopWith(c.edits), c.limits, floor::Hours::Open, c.failed);
+    for (const Finding& f : report.findings)
+      if (f.rule == c.rule && f.subject == c.subject) {
+        EXPECT_TRUE(!f.which.empty() || !(rule.several || rule.names_which)) << f.text;
+      }
+  }
+  EXPECT_TRUE(findRule("failed-check")->names_which);
+}
+
 TEST(Rules, AreTurnedOffByTheProfile) {
   for (const RuleCase& c : kRuleCases) {
     Profile profile = defaultProfile();
