@@ -40,6 +40,14 @@ TEST_F(AtAMachine, ADragIsOneStepAndUndoPutsItBack) {
   EXPECT_EQ(saw().at, (Point{4000, 4000}));
 }
 
+TEST_F(AtAMachine, AClickThatSlipsMovesNothing) {
+  drag({4400, 4200}, {4400 + 7 * pixel_mm(), 4200});
+  EXPECT_EQ(saw().at, (Point{4000, 4000}));
+  EXPECT_EQ(steps(), 0);
+  drag({4400, 4200}, {4400 + 14 * pixel_mm(), 4200}, Qt::AltModifier);
+  EXPECT_EQ(steps(), 1);
+}
+
 TEST_F(AtAMachine, ADragBringsTheMachineItselfToTheWallWhereverItWasGrabbed) {
   // Grabbed at a corner and dropped near the west wall: its own side comes to lie on the wall.
   drag({4800, 4400}, {1790, 4400});
