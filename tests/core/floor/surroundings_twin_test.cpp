@@ -121,6 +121,18 @@ bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Se
   return false;
 }
 
+// But for its last 100 mm, through anything not known to be lower than the device.
+bool slowThroughFromBehind(const Plan& plan, Segment line, const PlacedDevice& device) {
+  for (const Solid& s : plan.solids) {
+    if (s.height && device.height && *s.height < *device.height) continue;
+    for (int k = 1; k < 5000; ++k) {
+      const Point p = at(line, k / 5000.0);
+      if (distance(p, line.b) > 100 && strictlyInside(s.outline, p)) return true;
+    }
+  }
+  return false;
+}
+
 std::vector<const Solid*> solidsInTheWay(const Plan& plan, const PlacedDevice& device) {
   std::vector<const Solid*> found;
   for (const Solid& s : plan.solids)
@@ -259,7 +271,8 @@ TEST_P(Twin, AtHand) {
     const Point station = d.at + numbers.in(50, 800) * geometry::direction(d.faces + numbers.in(-120, 120));
     const Segment line{station, nearestPoint(d.line(), station)};
     bool slow = distance(line.a, line.b) <= (d.foot ? 500 : 650);
-    if (!d.machine && dot(station - line.b, geometry::direction(d.faces)) <= 0) slow = false;
+    if (dot(station - line.b, geometry::direction(d.faces)) <= 0)
+      slow = slow && d.machine && !slowThroughFromBehind(plan, line, d);
     slow = slow && !slowBetween(plan, solidsInTheWay(plan, d), line, d);
     if (!d.foot)
       for (int k = 0; k <= 5000; ++k) slow = slow && !strictlyInside(hazard, at(line, k / 5000.0));
