@@ -58,7 +58,7 @@ TEST(Routes, OfVeryManyPickedTheFirstAreDrawnAndTheOthersCounted) {
   Audited audited;
   const std::size_t most = AuditMarks::kMostWalked;
   layout::Machine machine = audited.layout.machines[0];
-  for (std::size_t i = 0; i < most; ++i) {
+  for (std::size_t i = 0; i < 3 * most; ++i) {
     machine.id = "copy-" + std::to_string(i);
     audited.layout.machines.push_back(machine);
   }
