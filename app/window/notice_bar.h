@@ -10,9 +10,8 @@ namespace stopwalk::window {
 
 // A line above the plan that says what has come up without stopping the work: the file changed on disk, work
 // was found after a crash. Each notice has a key; a new one of the same key takes the place of the old,
-// one that says and
-// offers the same stays where it is. All are in sight, the grave ones first, then the newest. One that
-// is lasting is grave, and only who showed it takes it away.
+// one that says and offers the same stays where it is. All are in sight, the grave ones first, then the
+// newest. One that is lasting is grave, and only who showed it takes it away.
 class NoticeBar : public QFrame {
   Q_OBJECT
 

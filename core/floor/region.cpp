@@ -102,8 +102,8 @@ void Region::addAlong(Index wall, Index a, Index b) {
   }
 }
 
-// Puts into gaps_ the gaps between the covered angles round the corner that are on the floor; whether there are
-// any. Unrolled over two turns, so that a gap across the seam is whole.
+// Puts into gaps_ the gaps between the covered angles round the corner that are on the floor; whether there
+// are any. Unrolled over two turns, so that a gap across the seam is whole.
 bool Region::gapsRound(Index corner) {
   const double start = covered_.front().to;
   unrolled_.clear();
@@ -252,8 +252,8 @@ Region::Index Region::pieceBelow(Point p) const {
   return met == kNone ? kNone : pieceAt(met, p + hit * down);
 }
 
-// Of the pieces along a wall and round its ends the nearest to a place: of those alone, for where the walls of a
-// gap all but touch at the radius, others are as near.
+// Of the pieces along a wall and round its ends the nearest to a place: of those alone, for where the walls
+// of a gap all but touch at the radius, others are as near.
 Region::Index Region::pieceAt(Index wall, Point place) const {
   const auto& pts = mesh_->corners();
   const auto off = [&](const Piece& p) {

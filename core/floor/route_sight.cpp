@@ -70,8 +70,8 @@ void RouteSearch::push(double length, double ahead, Point direction, double at, 
 
 void RouteSearch::seeArc(const Turns::Span& span, const Cone& cone) {
   if (span.corner == from_corner_) return;
-  // Turning left, a walk comes in at right angles to a place of the span: its direction, a quarter turn on from
-  // there, must be one of the cone. Turning right, a quarter turn back.
+  // Turning left, a walk comes in at right angles to a place of the span: its direction, a quarter turn on
+  // from there, must be one of the cone. Turning right, a quarter turn back.
   const double of_left = dot(span.from, cone.left), of_right = dot(span.to, cone.right);
   const bool may_turn_left = of_left < kWidestDoubt && of_right > -kWidestDoubt,
              may_turn_right = of_left > -kWidestDoubt && of_right < kWidestDoubt;

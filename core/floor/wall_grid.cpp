@@ -39,12 +39,10 @@ WallGrid::WallGrid(const Mesh& mesh) : mesh_(&mesh) {
   pairs.reserve(mesh.walls().size() * 4);
   for (std::size_t i = 0; i < mesh.walls().size(); ++i) {
     const Mesh::Wall& w = mesh.walls()[i];
-    cellsNear(pts[w.a], pts[w.b], 1e-3,
-              [&](int first, int last) {
-                for (int cell = first; cell <= last; ++cell)
-                  pairs.emplace_back(cell, static_cast<std::int32_t>(i));
-                return true;
-              });
+    cellsNear(pts[w.a], pts[w.b], 1e-3, [&](int first, int last) {
+      for (int cell = first; cell <= last; ++cell) pairs.emplace_back(cell, static_cast<std::int32_t>(i));
+      return true;
+    });
   }
   pack(pairs, columns_ * rows_, wall_begin_, walls_);
   pairs.clear();
