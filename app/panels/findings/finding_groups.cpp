@@ -91,21 +91,18 @@ class Titles {
     const auto found = names_.find(key);
     if (found == names_.end())
       return by_ == GroupBy::Room ? Words::tr("In no room") : Words::tr("Of no machine");
-    const QString name = QString::fromStdString(found->second);
-    return how_many_.at(found->second) == 1
-               ? name
-               : QStringLiteral("%1 (%2)").arg(name, QString::fromStdString(key));
+    return QString::fromStdString(found->second);
   }
 
  private:
   template <class Things>
   void name(const Things& things) {
-    for (const auto& thing : things) ++how_many_[names_[thing.id] = layout::nameOf(thing)];
+    const layout::NamesApart apart(things);
+    for (const auto& thing : things) names_[thing.id] = apart.of(thing);
   }
 
   GroupBy by_;
   std::unordered_map<std::string, std::string> names_;  // by id
-  std::unordered_map<std::string, int> how_many_;       // by name
 };
 
 // Findings of one sort may be the same one grown worse or milder. What a rule does not measure, and of which
