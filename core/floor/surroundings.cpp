@@ -251,12 +251,17 @@ std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& de
   const Segment line{station, nearestPoint(device.line(), station)};
   const double away = distance(line.a, line.b);
   if (away > reach_mm + kTouch_mm) return std::nullopt;
-  const bool from_behind = dot(station - line.b, direction(device.faces)) <= kOnOutline_mm;
   const bool on_wall = !device.machine;
-  if (from_behind && (on_wall || inside_->throughWhatCarries(line, device))) return std::nullopt;
+  if (isBehind(station, device) && (on_wall || inside_->throughWhatCarries(line, device)))
+    return std::nullopt;
   if (inside_->between(line, device)) return std::nullopt;
   if (!device.foot && inside_->throughHazard(line)) return std::nullopt;
   return away;
+}
+
+bool Surroundings::isBehind(Point station, const PlacedDevice& device) {
+  const Point from_it = station - nearestPoint(device.line(), station);
+  return dot(from_it, direction(device.faces)) <= kOnOutline_mm;
 }
 
 double Surroundings::straightDistance(Point station, const PlacedDevice& device) {

@@ -77,6 +77,8 @@ class Surroundings {
   std::optional<double> atHand(Point station, const PlacedDevice& device) const;
   // The same for a reach of another length.
   std::optional<double> atHand(Point station, const PlacedDevice& device, double reach_mm) const;
+  // Whether the device faces away from the station.
+  static bool isBehind(Point station, const PlacedDevice& device);
   // Straight distance to the actuator (a bar or cord: its nearest point), whatever stands between.
   static double straightDistance(Point station, const PlacedDevice& device);
 

@@ -1,7 +1,6 @@
 #include "core/audit/context.h"
 #include "core/audit/measured_line.h"
 #include "core/audit/wording.h"
-#include "core/geometry/segment.h"
 #include "core/layout/which.h"
 
 namespace stopwalk::audit {
@@ -29,8 +28,7 @@ std::optional<std::size_t> prevented(const Context& c, std::size_t station,
 // A device on a wall is used from before it.
 bool facesAway(const Context& c, std::size_t station, std::size_t device) {
   const floor::PlacedDevice& p = c.placed[device].placed;
-  const Point from_it = c.stations[station].at - geometry::nearestPoint(p.line(), c.stations[station].at);
-  return !p.machine && dot(from_it, geometry::direction(p.faces)) <= geometry::kOnOutline_mm;
+  return !p.machine && floor::Surroundings::isBehind(c.stations[station].at, p);
 }
 
 // What the nearest stop is and how far; where it is too far to reach, that is what the finding measures. One
