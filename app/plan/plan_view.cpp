@@ -292,7 +292,7 @@ void PlanView::paintEvent(QPaintEvent*) {
   marks.taken = routes.lengthBoxes();
   QRectF legend;
   if (reach_) {
-    marks.on_floors = [this](QPainter& p) { reach_->paint(p, view_, theme_, reach_is_current_); };
+    marks.on_floors = [this](QPainter& p) { reach_->paint(p, asSeen(), reach_is_current_); };
     marks.labels = reach_->labels(view_);
     marks.taken.push_back(legend = legend_ = reachLegendIn(inside));
   }

@@ -83,6 +83,7 @@ class PlanView : public QWidget, private ToolHost {
   // Whether that, and how stations stand, was found for the layout that is shown.
   bool isAudited() const { return marks_.isCurrent(); }
   const ViewTransform& transform() const { return view_; }
+  AsSeen asSeen() const { return {view_, theme_, size(), devicePixelRatioF()}; }
 
   QSize sizeHint() const override { return {900, 640}; }
   QSize minimumSizeHint() const override { return {320, 240}; }

@@ -118,8 +118,29 @@ QImage ReachLayer::imageOf(const ReachFloor& floor, const Theme& theme) const {
   return image;
 }
 
-void ReachLayer::paint(QPainter& painter, const ViewTransform& view, const Theme& theme,
-                       bool is_current) const {
+void ReachLayer::paintAhead(const AsSeen& seen) {
+  QImage picture(seen.size * seen.device_pixels, QImage::Format_ARGB32_Premultiplied);
+  if (picture.isNull()) return;  // no view, or no memory for it
+  picture.setDevicePixelRatio(seen.device_pixels);
+  picture.fill(Qt::transparent);
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintFloors(painter, seen.view, seen.theme);
+  painter.end();
+  ahead_ = Ahead{seen, std::move(picture)};
+}
+
+void ReachLayer::paint(QPainter& painter, const AsSeen& seen, bool is_current) const {
+  painter.save();
+  if (!is_current) painter.setOpacity(kPale);
+  if (isPaintedFor(seen))
+    painter.drawImage(QPointF(), ahead_->picture);
+  else
+    paintFloors(painter, seen.view, seen.theme);
+  painter.restore();
+}
+
+void ReachLayer::paintFloors(QPainter& painter, const ViewTransform& view, const Theme& theme) const {
   if (images_.empty() || images_dark_ != theme.dark) {
     images_.clear();
     for (const ReachFloor& floor : floors_) images_.push_back(imageOf(floor, theme));
@@ -127,7 +148,6 @@ void ReachLayer::paint(QPainter& painter, const ViewTransform& view, const Theme
   }
   painter.save();
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
-  if (!is_current) painter.setOpacity(kPale);
   for (std::size_t i = 0; i < floors_.size(); ++i) {
     if (floors_[i].columns == 0) continue;
     QPolygonF outline;

@@ -4,6 +4,7 @@
 #include <QImage>
 #include <QPainter>
 #include <QPainterPath>
+#include <QSize>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -16,6 +17,15 @@
 #include "core/audit/reach.h"
 
 namespace stopwalk::plan {
+
+// How the plan is seen on the screen.
+struct AsSeen {
+  ViewTransform view;
+  Theme theme;
+  QSize size;                // of the view, pixels
+  double device_pixels = 1;  // to one of those
+  bool operator==(const AsSeen&) const = default;
+};
 
 // A reach map as it lies on the floors: each room and doorway coloured between its own samples, so that no
 // colour comes through a wall; contour lines with their lengths; a legend. Striped where only a narrow way
@@ -36,8 +46,11 @@ class ReachLayer {
   // The end of the colour scale.
   double top_mm() const { return top_mm_; }
 
+  // Paints what paint() takes as long as the plan is seen so. On any one thread, before others have the map.
+  void paintAhead(const AsSeen& seen);
+  bool isPaintedFor(const AsSeen& seen) const { return ahead_ && ahead_->seen == seen; }
   // On the floors; pale unless it is of the layout shown.
-  void paint(QPainter& painter, const ViewTransform& view, const Theme& theme, bool is_current) const;
+  void paint(QPainter& painter, const AsSeen& seen, bool is_current) const;
   // The lengths of the contour lines, each with places along its line.
   std::vector<Label> labels(const ViewTransform& view) const;
   // What the legend says: the title, then all the rest, wrapped.
@@ -57,6 +70,7 @@ class ReachLayer {
   QSizeF legendSize(bool is_current) const;
   QImage imageOf(const ReachFloor& floor, const Theme& theme) const;
   void paintScale(QPainter& painter, const Theme& theme, const QRectF& swatches) const;
+  void paintFloors(QPainter& painter, const ViewTransform& view, const Theme& theme) const;
   void paintContours(QPainter& painter, const ViewTransform& view, const Theme& theme) const;
   QString lengthText(double mm) const;
   bool feet() const;
@@ -71,6 +85,11 @@ class ReachLayer {
   bool narrow_ = false, no_way_ = false;  // whether there are such samples
   mutable std::vector<QImage> images_;    // of the floors, in the theme last painted
   mutable bool images_dark_ = false;
+  struct Ahead {
+    AsSeen seen;
+    QImage picture;
+  };
+  std::optional<Ahead> ahead_;
 };
 
 }  // namespace stopwalk::plan

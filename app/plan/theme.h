@@ -43,6 +43,7 @@ struct Theme {
   static Theme darkened();
   // The one that goes with a window of these colours.
   static Theme of(const QPalette& palette);
+  bool operator==(const Theme&) const = default;
 };
 
 }  // namespace stopwalk::plan

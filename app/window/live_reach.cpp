@@ -21,7 +21,9 @@ LiveReach::LiveReach(QObject* parent)
                 top_mm = std::max(
                     plan::ReachLayer::topOf(*reach),
                     plan::ReachLayer::topOf(reachIn(*question.as_it_is, floor::Hours::Open, samples)));
-              return plan::ReachLayer(reach, *question.layout, top_mm);
+              plan::ReachLayer layer(reach, *question.layout, top_mm);
+              layer.paintAhead(question.seen);
+              return layer;
             };
             if (give(layerOf(kCoarse))) give(layerOf(kFine));
           },

@@ -25,6 +25,7 @@ class LiveReach : public QObject {
     std::optional<double> top_mm = {};      // where the colours end; none: at the longest walk
     // As it is, while something else is supposed: the scale holds the longest walk of both.
     std::shared_ptr<const layout::Layout> as_it_is = {};
+    plan::AsSeen seen = {};  // what the map is painted for ahead
   };
 
   // Samples over the floor's box.
@@ -40,7 +41,7 @@ class LiveReach : public QObject {
   bool isCurrent() const { return worker_.isCurrent(); }
 
  signals:
-  // With all that painting needs of it, so that the window need not work it out.
+  // With all that painting needs of it, and painted, so that the window need not do it.
   void answered(std::shared_ptr<const stopwalk::plan::ReachLayer> reach);
   // The last question has no answer, such as for want of memory.
   void failed(const QString& why);

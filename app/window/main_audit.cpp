@@ -141,7 +141,7 @@ void MainWindow::askReach() {
   if (reach_ && (plan_->isPreviewing() || plan_->isHolding()) && reach_->reach()->target == *target)
     top_mm = reach_->top_mm();
   live_reach_.ask({layout, kinds_, suppositions_.hours, *target, std::move(out_of_order), top_mm,
-                   suppositions_.empty() ? nullptr : shown_});
+                   suppositions_.empty() ? nullptr : shown_, plan_->asSeen()});
 }
 
 // The map, too, is by the records: what failed is walked past.

@@ -35,7 +35,7 @@ QImage painted(const layout::Layout& layout, const ViewTransform& view, const Th
   image.fill(theme.outside);
   QPainter painter(&image);
   Marks marks{[&](const std::string& id) { return id == first; }, "", &states};
-  if (reach) marks.on_floors = [&](QPainter& p) { reach->paint(p, view, theme, true); };
+  if (reach) marks.on_floors = [&](QPainter& p) { reach->paint(p, {view, theme, kView}, true); };
   picture.paint(painter, view, theme, QRectF(QPointF(), kView), marks);
   if (reach) reach->paintLegend(painter, theme, QRectF(QPointF(), kView), true);
   return image;

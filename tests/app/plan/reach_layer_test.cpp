@@ -51,7 +51,7 @@ TEST(ReachLayer, ColoursTheFloorByTheWalk) {
     QImage image(1600, 900, QImage::Format_ARGB32_Premultiplied);
     image.fill(theme.floor);
     QPainter painter(&image);
-    layer.paint(painter, view, theme, true);
+    layer.paint(painter, {view, theme, image.size()}, true);
     painter.end();
     int seen = 0, like = 0;
     for (int row = 1; row + 1 < map.rows(); ++row)
@@ -65,6 +65,44 @@ TEST(ReachLayer, ColoursTheFloorByTheWalk) {
       }
     EXPECT_GT(seen, 300);
     EXPECT_GT(like, 0.8 * seen);  // the others lie under a contour or its label
+  }
+}
+
+// As it would be painted now, where the plan is seen as it was; and never what was meant for another view.
+TEST(ReachLayer, PaintedAheadLooksTheSame) {
+  const layout::Layout layout = support::shopLayout(support::kShopSizes[0]);
+  const ReachLayer now = layerOf(layout, {What::Phone, ""});
+  ReachLayer ahead = now;
+  AsSeen seen{{}, Theme::light(), {800, 450}};
+  seen.view.fit({{0, 0}, {20000, 12000}}, seen.size, 10);
+  ahead.paintAhead(seen);
+  AsSeen panned = seen, larger = seen, finer = seen, dark = seen;
+  panned.view.pan({7, 3});
+  larger.size = {900, 450};
+  finer.device_pixels = 2;
+  dark.theme = Theme::darkened();
+  for (const AsSeen& as : {seen, panned, larger, finer, dark}) {
+    EXPECT_EQ(ahead.isPaintedFor(as), as == seen);
+    const auto imageOf = [&](const ReachLayer& layer) {
+      QImage image(as.size * as.device_pixels, QImage::Format_RGB32);
+      image.setDevicePixelRatio(as.device_pixels);
+      image.fill(as.theme.floor);
+      QPainter painter(&image);
+      painter.setRenderHint(QPainter::Antialiasing);
+      layer.paint(painter, as, true);
+      return image;
+    };
+    const QImage one = imageOf(now), other = imageOf(ahead);
+    int unlike = 0, coloured = 0;
+    for (int y = 0; y < one.height(); ++y)
+      for (int x = 0; x < one.width(); ++x) {
+        const QColor a = one.pixelColor(x, y), b = other.pixelColor(x, y);
+        coloured += a != as.theme.floor;
+        unlike +=
+            std::abs(a.red() - b.red()) + std::abs(a.green() - b.green()) + std::abs(a.blue() - b.blue()) > 6;
+      }
+    EXPECT_GT(coloured, one.width() * one.height() / 10);
+    EXPECT_EQ(unlike, 0);
   }
 }
 
@@ -101,7 +139,7 @@ TEST(ReachLayer, ADoorwayThroughAThickWallIsColouredUnlessItIsShut) {
     QImage image(1200, 500, QImage::Format_ARGB32_Premultiplied);
     image.fill(Qt::black);
     QPainter painter(&image);
-    layer.paint(painter, view, Theme::light(), true);
+    layer.paint(painter, {view, Theme::light(), image.size()}, true);
     painter.end();
     return std::pair(image.pixelColor(view.toPixels(geometry::Point{6150, 2400}).toPoint()),
                      Theme::light().reachAt((6150 - 450) / layer.top_mm()));
@@ -182,7 +220,7 @@ TEST(ReachLayer, OfAnEmptyLayoutPaintsNothing) {
   QImage image(100, 100, QImage::Format_ARGB32_Premultiplied);
   image.fill(Qt::white);
   QPainter painter(&image);
-  layerOf({}, {What::AnyStop, ""}).paint(painter, ViewTransform(), Theme::light(), true);
+  layerOf({}, {What::AnyStop, ""}).paint(painter, {ViewTransform(), Theme::light(), image.size()}, true);
   EXPECT_EQ(image.pixelColor(50, 50), QColor(Qt::white));
 }
 

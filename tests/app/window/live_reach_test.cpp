@@ -31,6 +31,20 @@ TEST(LiveReach, AnswersCoarseThenFine) {
   EXPECT_GT(answers[0]->reach()->map.step_mm(), answers[1]->reach()->map.step_mm());
 }
 
+// Else the window would do it, and be held up.
+TEST(LiveReach, AnswersArePaintedForTheViewAskedFor) {
+  LiveReach live;
+  int answers = 0;
+  LiveReach::Question question = questionOf(What::Phone);
+  question.seen = {{}, plan::Theme::light(), {640, 480}};
+  QObject::connect(&live, &LiveReach::answered, &live, [&](auto reach) {
+    ++answers;
+    EXPECT_TRUE(reach->isPaintedFor(question.seen));
+  });
+  live.ask(question);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return answers == 2; }, 10000));
+}
+
 TEST(LiveReach, WhatIsOutOfOrderIsNoStop) {
   LiveReach live;
   std::shared_ptr<const plan::ReachLayer> last;
