@@ -1,47 +1,40 @@
-#include <sys/ioctl.h>
+// Stopwalk as it is called. What never paints is done here, without Qt; for all else the process becomes the
+// painter, which lies beside this program.
 #include <unistd.h>
 
 #include <algorithm>
-#include <csignal>
-#include <cstdlib>
+#include <filesystem>
 #include <iostream>
 
-#include "app/command_line/kept_memory.h"
-#include "app/command_line/run.h"
-#include "app/window/open_window.h"
+#include "app/command_line/commands.h"
+#include "app/command_line/console.h"
+#include "app/command_line/process.h"
 
 namespace {
 
-bool wantsColour() {
-  const char* no = std::getenv("NO_COLOR");
-  const char* terminal = std::getenv("TERM");
-  return isatty(STDOUT_FILENO) && !(no && *no) && !(terminal && std::string(terminal) == "dumb");
+using namespace stopwalk::app;
+
+// Whether the first word, but for those that ask for the log, is such a command.
+bool isPlain(const std::vector<std::string>& args) {
+  const auto word =
+      std::ranges::find_if(args, [](const std::string& a) { return a != "-v" && a != "--verbose"; });
+  return word != args.end() && std::ranges::count(plainCommands(), *word, &Command::name) > 0;
 }
 
-std::size_t columns() {
-  constexpr std::size_t kUnknown = 100, kWidest = 160, kNarrowest = 60;
-  winsize size{};
-  if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return kUnknown;
-  return std::clamp<std::size_t>(size.ws_col, kNarrowest, kWidest);
-}
-
-// Nothing where the window system is not there: Qt would end the program.
-std::function<int(const std::string&)> windowIfAny() {
-  for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
-    if (const char* value = std::getenv(name); value && *value) return stopwalk::window::openWindow;
-  return {};
+// Does not come back, but where there is no painter.
+int becomePainter(char** argv) {
+  std::error_code unknown;
+  const auto self = std::filesystem::read_symlink("/proc/self/exe", unknown);
+  const auto painter = self.parent_path() / "stopwalk-painter";
+  if (!unknown) execv(painter.c_str(), argv);
+  std::cerr << "stopwalk: " << painter.native()
+            << " belongs beside this program, and cannot be run: without it there is no window and no page\n";
+  return static_cast<int>(Exit::NoFile);
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
-  stopwalk::app::keepMemory();
-  std::signal(SIGPIPE, SIG_IGN);  // a reader that went away is a write that failed, told by the exit status
-  std::signal(SIGXFSZ, SIG_IGN);  // so is a file that may grow no more
-  std::ios::sync_with_stdio(false);
-  std::vector<std::string> args;
-  for (int i = 1; i < argc; ++i) args.emplace_back(argv[i]);
-  const stopwalk::app::Console console{
-      std::cin, std::cout, std::cerr, wantsColour(), isatty(STDERR_FILENO) != 0, columns(), windowIfAny()};
-  return stopwalk::app::run(std::move(args), console);
+  std::vector<std::string> args = argumentsOf(argc, argv);
+  return isPlain(args) ? runProcess(std::move(args), plainCommands()) : becomePainter(argv);
 }

@@ -5,11 +5,13 @@
 #include <CLI/CLI.hpp>
 #include <functional>
 #include <memory>
+#include <span>
+#include <string_view>
 
 #include "app/command_line/console.h"
 
-// The sub-commands, a file each. To add one: its file, its line here and in run.cpp, its source in
-// CMakeLists.txt.
+// The sub-commands, a file each. To add one: its file, its line here and in all_commands.cpp (or
+// plain_commands.cpp too), its source in CMakeLists.txt.
 namespace stopwalk::app {
 
 // What a sub-command has at hand, and what it leaves to be done when the line has been read.
@@ -19,6 +21,17 @@ struct Session {
   std::ostream& terminal;  // `console.err` as it is: for what moves the cursor
   std::function<Exit()> command;
 };
+
+// A sub-command by the name that addX() gives it.
+struct Command {
+  std::string_view name;
+  void (*add)(CLI::App& program, Session& session);
+};
+
+// Those that never paint a page, and so do without Qt, which takes longer to load than a small audit.
+std::span<const Command> plainCommands();
+// Those and the others.
+std::span<const Command> allCommands();
 
 void addAudit(CLI::App& program, Session& session);
 void addCheck(CLI::App& program, Session& session);

@@ -60,7 +60,8 @@ void setExample(CLI::App& command, std::function<std::string()> example) {
 
 namespace {
 
-int runLine(std::vector<std::string> args, const Console& console, std::ostream& terminal) {
+int runLine(std::vector<std::string> args, const Console& console, std::ostream& terminal,
+            std::span<const Command> commands) {
   const auto log = logTo(console.err, spdlog::level::warn);
   Session session{console, *log, terminal, {}};
 
@@ -74,14 +75,7 @@ int runLine(std::vector<std::string> args, const Console& console, std::ostream&
   program.fallthrough();
   program.get_formatter()->column_width(34);
   setExample(program, "stopwalk audit sample-layouts/tram-depot.layout.yaml");
-  addAudit(program, session);
-  addCheck(program, session);
-  addMeasure(program, session);
-  addPoster(program, session);
-  addProfile(program, session);
-  addReport(program, session);
-  addRound(program, session);
-  addWalk(program, session);
+  for (const Command& command : commands) command.add(program, session);
 
   // The parser would take what comes next for the value.
   const auto empty = std::ranges::find_if(
@@ -111,13 +105,13 @@ int notDone(const std::string& why, const Console& console) {
 
 }  // namespace
 
-int run(std::vector<std::string> args, const Console& raw) {
+int run(std::vector<std::string> args, const Console& raw, std::span<const Command> commands) {
   // Names of files and what was typed may hold anything: it is told, and never obeyed by a terminal.
   PrintableBuffer buffer(raw.err);
   std::ostream err(&buffer);
   const Console console{raw.in, raw.out, err, raw.colour, raw.progress, raw.columns, raw.window, raw.now};
   try {
-    return runLine(std::move(args), console, raw.err);
+    return runLine(std::move(args), console, raw.err, commands);
   } catch (const std::bad_alloc&) {
     return notDone("there is not enough memory", console);
   } catch (const std::exception& e) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -7,7 +8,11 @@
 
 namespace stopwalk::app {
 
-// The program: `args` without its name. Returns the exit status.
+struct Command;
+
+// The program with these sub-commands: `args` without its name. Returns the exit status.
+int run(std::vector<std::string> args, const Console& console, std::span<const Command> commands);
+// With all there are.
 int run(std::vector<std::string> args, const Console& console);
 
 }  // namespace stopwalk::app

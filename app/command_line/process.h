@@ -1,0 +1,17 @@
+#pragma once
+
+#include <functional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace stopwalk::app {
+
+struct Command;
+
+std::vector<std::string> argumentsOf(int argc, char** argv);
+// The program in this process: on its standard streams, with its terminal, signals and memory.
+int runProcess(std::vector<std::string> args, std::span<const Command> commands,
+               std::function<int(const std::string& layout)> window = {});
+
+}  // namespace stopwalk::app
