@@ -15,11 +15,11 @@ namespace stopwalk::app {
 
 // Memory that was used once is kept for the next audit. Given back each time, it is had again page by page,
 // and an audit of many machines takes up to a third longer. What is kept is no more than was used at once,
-// nor than 128 MB. For the same reason that much is had in large pages from the first audit on, where the
-// system gives such: it is reserved here, and used only when it is needed.
+// nor than half a gigabyte. For the same reason as much is had in large pages from the first audit on, where
+// the system gives such: it is reserved here, and used only when it is needed.
 inline void keepMemory() {
 #ifdef M_TRIM_THRESHOLD
-  constexpr int kKept = 128 << 20, kReserved = 120 << 20;
+  constexpr int kKept = 512 << 20, kReserved = 500 << 20;
   mallopt(M_MMAP_THRESHOLD, 32 << 20);  // the most that it takes
   mallopt(M_TRIM_THRESHOLD, kKept);
 #ifdef MADV_HUGEPAGE

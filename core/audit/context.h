@@ -256,6 +256,8 @@ class Context {
   void seekStops(std::span<const std::size_t> who);
   void seekPhones(const floor::Walks& on, const std::vector<PlacedEntry>& phones,
                   std::span<const std::size_t> who, Ways& ways) const;
+  // The nearest phones at the other hours; of how many the way is known to be that of the day.
+  std::size_t seekPhonesThen(OtherHours& other, std::span<const std::size_t> who) const;
   void seekCutOffs(std::span<const std::size_t> who, Ways& ways) const;
   void seekWaysOut(std::span<const std::size_t> who, double width_mm, WaysOut& out) const;
   OtherHours& otherHours() const;

@@ -31,8 +31,8 @@ const std::vector<Way>& Context::phoneWaysAt(floor::Hours at) const {
   if (at == hours) return phone_ways;
   OtherHours& other = otherHours();
   if (other.ways.of.empty()) {
-    seekPhones(*other.walks, other.phones, upTo(stations.size()), other.ways);
-    if (last_ && hours == floor::Hours::Open) other.by_day = std::make_unique<WaysByDay>(*this, other);
+    if (hours == floor::Hours::Open) other.by_day = std::make_unique<WaysByDay>(*this, other);
+    seekPhonesThen(other, upTo(stations.size()));
   }
   return other.ways.of;
 }

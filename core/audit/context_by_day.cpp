@@ -98,4 +98,20 @@ bool WaysByDay::isSame(std::size_t station, const Context& day, const Context::O
   return true;
 }
 
+std::size_t Context::seekPhonesThen(OtherHours& other, std::span<const std::size_t> who) const {
+  other.ways.of.resize(stations.size());
+  other.ways.traces.resize(stations.size());
+  std::vector<std::size_t> rest;
+  for (const std::size_t s : who) {
+    if (!other.by_day || !other.by_day->isSame(s, *this, other)) {
+      rest.push_back(s);
+      continue;
+    }
+    other.ways.of[s] = phone_ways[s];
+    other.ways.traces[s] = phones_reached.traces[s];
+  }
+  seekPhones(*other.walks, other.phones, rest, other.ways);
+  return who.size() - rest.size();
+}
+
 }  // namespace stopwalk::audit

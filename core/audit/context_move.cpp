@@ -212,27 +212,13 @@ void Context::seekAgain(Moving& moving) {
 
 void Context::seekAfterHours(Moving& moving, std::span<const std::size_t> otherwise_by_day) {
   OtherHours& other = *other_hours_;
-  const auto seek = [&](std::span<const std::size_t> who) {
-    seekPhones(*other.walks, other.phones, who, other.ways);
-  };
   const std::vector<std::size_t> who = touched(other.ways, moving, moving.phones_changed);
   const std::vector<std::size_t> found = otherwise(other.ways, who, [&] {
-    if (!other.by_day) return seek(who);
-    WaysByDay& by_day = *other.by_day;
-    by_day.phonesMoved(*this, other, moving.footprints, moving.phones_changed);
-    for (const std::size_t s : otherwise_by_day) by_day.forget(s);
-    std::vector<std::size_t> rest;
-    by_day_ = 0;
-    for (const std::size_t s : who) {
-      if (!by_day.isSame(s, *this, other)) {
-        rest.push_back(s);
-        continue;
-      }
-      ++by_day_;
-      other.ways.of[s] = phone_ways[s];
-      other.ways.traces[s] = phones_reached.traces[s];
+    if (other.by_day) {
+      other.by_day->phonesMoved(*this, other, moving.footprints, moving.phones_changed);
+      for (const std::size_t s : otherwise_by_day) other.by_day->forget(s);
     }
-    seek(rest);
+    by_day_ = seekPhonesThen(other, who);
   });
   moving.changed.stations.insert(moving.changed.stations.end(), found.begin(), found.end());
 }

@@ -21,6 +21,8 @@ constexpr double kEquallyNear_mm = 1e-4;
 constexpr double kOnLine_mm = 1e-5;
 // Places this far apart along a bar are asked one by one; between two that step alike, so do all.
 constexpr double kSpacing_mm = 25;
+// So many of them are near the same pieces, or nearly so.
+constexpr int kTogether = 32;
 
 enum Feature { kFoot, kBegin, kEnd, kShadow };
 
@@ -40,12 +42,12 @@ void append(const PartLanding& l, std::vector<PartLanding>& landings) {
 
 }  // namespace
 
-std::vector<Index> Steps::piecesNear(Point p) const {
+std::vector<Index> Steps::piecesNear(Point a, Point b) const {
   std::vector<Index> pieces;
   const auto addAll = [&](Region::Range r) {
     for (Index i = r.first; i < r.last; ++i) pieces.push_back(i);
   };
-  grid_->wallsNear(p, p, kLongestStep_mm + region_->radius(), [&](Index w) {
+  grid_->wallsNear(a, b, kLongestStep_mm + region_->radius(), [&](Index w) {
     addAll(region_->alongWall(w));
     addAll(region_->roundCorner(mesh_->walls()[w].a));
     addAll(region_->roundCorner(mesh_->walls()[w].b));
@@ -207,8 +209,18 @@ Exit Steps::exitOf(const Candidate& c) const {
 
 std::vector<Exit> Steps::from(Point p) const {
   if (region_->holds(p)) return {{p, 0, region_->partAt(p), {0, 0}, Region::kNone, kFoot}};
+  return outOf(p, piecesNear(p, p));
+}
+
+std::vector<Exit> Steps::from(Point p, std::span<const Index> near) const {
+  if (region_->holds(p)) return {{p, 0, region_->partAt(p), {0, 0}, Region::kNone, kFoot}};
+  return outOf(p, near);
+}
+
+std::vector<Exit> Steps::outOf(Point p, std::span<const Index> near) const {
   std::vector<Candidate> open;
-  for (Index i : piecesNear(p)) {
+  open.reserve(near.size());
+  for (Index i : near) {
     const Candidate c = nearestOn(p, i);
     if (c.step <= kLongestStep_mm) open.push_back(c);
     addAllRound(p, i, open);
@@ -251,7 +263,7 @@ std::vector<Exit> Steps::from(Point p) const {
 // Between two places: one stretch for each part if both step alike, else halved until it is too short to
 // matter.
 void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b,
-                      int depth, std::vector<PartLanding>& landings) const {
+                      int depth, std::span<const Index> near, std::vector<PartLanding>& landings) const {
   const bool alike =
       std::equal(at_a.begin(), at_a.end(), at_b.begin(), at_b.end(), [](const Exit& x, const Exit& y) {
         return x.part == y.part && x.piece == y.piece && x.feature == y.feature;
@@ -289,9 +301,9 @@ void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std
     return;
   }
   const Point middle = geometry::onLattice(0.5 * (a + b));
-  const std::vector<Exit> at_middle = from(middle);
-  stepAlike(a, middle, at_a, at_middle, depth - 1, landings);
-  stepAlike(middle, b, at_middle, at_b, depth - 1, landings);
+  const std::vector<Exit> at_middle = from(middle, near);
+  stepAlike(a, middle, at_a, at_middle, depth - 1, near, landings);
+  stepAlike(middle, b, at_middle, at_b, depth - 1, near, landings);
 }
 
 std::vector<PartLanding> Steps::fromLine(Point a, Point b) const {
@@ -310,12 +322,17 @@ std::vector<PartLanding> Steps::fromLine(Point a, Point b) const {
   const auto stepping = [&](double from_s, double to_s) {
     if (to_s - from_s < kOnLine_mm) return;
     const int count = std::max(1, static_cast<int>(std::ceil((to_s - from_s) / kSpacing_mm)));
-    Point last = geometry::onLattice(a + from_s * d);
+    const auto place = [&](int i) {
+      return geometry::onLattice(a + (from_s + (to_s - from_s) * i / count) * d);
+    };
+    std::vector<Index> near;
+    Point last = place(0);
     std::vector<Exit> at_last = from(last);
     for (int i = 1; i <= count; ++i) {
-      const Point next = geometry::onLattice(a + (from_s + (to_s - from_s) * i / count) * d);
-      std::vector<Exit> at_next = from(next);
-      stepAlike(last, next, at_last, at_next, 16, landings);
+      if (i % kTogether == 1) near = piecesNear(last, place(std::min(i + kTogether - 1, count)));
+      const Point next = place(i);
+      std::vector<Exit> at_next = from(next, near);
+      stepAlike(last, next, at_last, at_next, 16, near, landings);
       last = next;
       at_last = std::move(at_next);
     }

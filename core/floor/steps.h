@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <span>
 #include <vector>
 
 #include "core/floor/region.h"
@@ -54,7 +55,10 @@ class Steps {
     int feature;
     bool nearest = true;  // of its piece; else one of those asked once the nearest is hidden
   };
-  std::vector<Mesh::Index> piecesNear(Point p) const;
+  // The same, of the pieces that may be near it.
+  std::vector<Exit> from(Point p, std::span<const Mesh::Index> near) const;
+  std::vector<Exit> outOf(Point p, std::span<const Mesh::Index> near) const;
+  std::vector<Mesh::Index> piecesNear(Point a, Point b) const;
   Candidate nearestOn(Point p, Mesh::Index piece) const;
   void addAllRound(Point p, Mesh::Index piece, std::vector<Candidate>& candidates) const;
   void addBehind(Point p, const Candidate& hidden, std::vector<Candidate>& candidates) const;
@@ -67,7 +71,7 @@ class Steps {
   bool allowed(Point p, Point q) const;
   Exit exitOf(const Candidate& candidate) const;
   void stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b, int depth,
-                 std::vector<PartLanding>& landings) const;
+                 std::span<const Mesh::Index> near, std::vector<PartLanding>& landings) const;
 
   const Mesh* mesh_;
   const WallGrid* grid_;
