@@ -10,6 +10,7 @@
 #include <string>
 
 #include "core/audit/audit.h"
+#include "core/audit/context.h"
 #include "core/files/device_kinds_reader.h"
 #include "core/files/report_json.h"
 #include "core/geometry/polygon.h"
@@ -96,6 +97,41 @@ TEST(WaysAfterHours, AreRightWhereDoorsAreNarrow) {
 
 TEST(WaysAfterHours, AreRightOverShopsDrawnWithARuler) {
   dragOver([](std::uint64_t seed) { return support::gridLayout(seed + 6000); });
+}
+
+// Who audits the day asks for the hours after it, and the other way round: each finds what an audit at those
+// hours finds by itself, to the last bit and point of the path.
+void askFromEitherHours(const std::function<Layout(std::uint64_t)>& draw) {
+  std::size_t walks = 0, otherwise = 0;
+  for (std::uint64_t seed = 0; seed < 150; ++seed) {
+    Random random(seed ^ 0xbee);
+    const Layout layout = withLocksAndPhones(draw(seed), random);
+    const Profile profile = defaultProfile();
+    const auto& kinds = files::bundledDeviceKinds();
+    const Context day(layout, kinds, profile, floor::Hours::Open),
+        after(layout, kinds, profile, floor::Hours::After);
+    const auto &asked = day.phoneWaysAt(floor::Hours::After), &by_day = after.phoneWaysAt(floor::Hours::Open);
+    for (std::size_t s = 0; s < day.stations.size(); ++s) {
+      ASSERT_EQ(asked[s], after.phone_ways[s]) << "seed " << seed << ", " << day.stations[s].id;
+      ASSERT_EQ(by_day[s], day.phone_ways[s]) << "seed " << seed << ", " << day.stations[s].id;
+      walks += asked[s].status == Status::Walk;
+      otherwise += asked[s] != day.phone_ways[s];
+    }
+  }
+  EXPECT_GT(walks, 200u);
+  EXPECT_GT(otherwise, 50u);
+}
+
+TEST(WaysAfterHours, AreThoseOfAnAuditAfterHoursOverRandomShops) {
+  askFromEitherHours([](std::uint64_t seed) { return support::randomLayout(seed + 8000); });
+}
+
+TEST(WaysAfterHours, AreThoseOfAnAuditAfterHoursWhereDoorsAreNarrow) {
+  askFromEitherHours([](std::uint64_t seed) { return support::randomLayout(seed + 8000, {.narrow = true}); });
+}
+
+TEST(WaysAfterHours, AreThoseOfAnAuditAfterHoursOverShopsDrawnWithARuler) {
+  askFromEitherHours([](std::uint64_t seed) { return support::gridLayout(seed + 8000); });
 }
 
 }  // namespace
