@@ -1,14 +1,18 @@
-// Stopwalk as it is called. What never paints is done here, without Qt; for all else the process becomes the
-// painter, which lies beside this program.
+// Stopwalk as it is called. The plain commands are done here, without Qt; for all else the process becomes
+// the painter, which lies beside this program.
 #include <unistd.h>
 
 #include <algorithm>
+#include <cerrno>
+#include <cstdlib>
 #include <filesystem>
 #include <iostream>
+#include <system_error>
 
 #include "app/command_line/commands.h"
 #include "app/command_line/console.h"
 #include "app/command_line/process.h"
+#include "core/files/printable.h"
 
 namespace {
 
@@ -25,10 +29,14 @@ bool isPlain(const std::vector<std::string>& args) {
 int becomePainter(char** argv) {
   std::error_code unknown;
   const auto self = std::filesystem::read_symlink("/proc/self/exe", unknown);
-  const auto painter = self.parent_path() / "stopwalk-painter";
-  if (!unknown) execv(painter.c_str(), argv);
-  std::cerr << "stopwalk: " << painter.native()
-            << " belongs beside this program, and cannot be run: without it there is no window and no page\n";
+  const std::string painter = self.parent_path() / "stopwalk-painter";
+  const bool is_this = std::getenv(kBecoming) != nullptr;  // by that name: it would start itself for ever
+  if (!unknown && !is_this && setenv(kBecoming, "1", 1) == 0) execv(painter.c_str(), argv);
+  const std::string why = unknown   ? unknown.message()
+                          : is_this ? "it is another program"
+                                    : std::generic_category().message(errno);
+  std::cerr << "stopwalk: cannot run " << stopwalk::files::printable(painter) << ": " << why
+            << "; it belongs beside stopwalk, which alone can audit, measure, walk and show profiles\n";
   return static_cast<int>(Exit::NoFile);
 }
 

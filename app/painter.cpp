@@ -18,5 +18,6 @@ std::function<int(const std::string&)> windowIfAny() {
 
 int main(int argc, char** argv) {
   using namespace stopwalk;
+  unsetenv(app::kBecoming);
   return app::runProcess(app::argumentsOf(argc, argv), app::allCommands(), windowIfAny());
 }

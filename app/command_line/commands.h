@@ -28,7 +28,7 @@ struct Command {
   void (*add)(CLI::App& program, Session& session);
 };
 
-// Those that never paint a page, and so do without Qt, which takes longer to load than a small audit.
+// Those that scripts call by the hundred: they do without Qt, which takes longer to load than a small audit.
 std::span<const Command> plainCommands();
 // Those and the others.
 std::span<const Command> allCommands();

@@ -8,6 +8,7 @@
 #endif
 #if __has_include(<sys/mman.h>) && __has_include(<unistd.h>)
 #include <sys/mman.h>
+#include <sys/resource.h>
 #include <unistd.h>
 #endif
 
@@ -24,6 +25,8 @@ inline void keepMemory() {
   mallopt(M_TRIM_THRESHOLD, kKept);
 #ifdef MADV_HUGEPAGE
   constexpr std::uintptr_t kLargePage = 2 << 20;
+  for (const auto limit : {RLIMIT_AS, RLIMIT_DATA})  // what is reserved would count
+    if (rlimit allowed{}; getrlimit(limit, &allowed) != 0 || allowed.rlim_cur != RLIM_INFINITY) return;
   mallopt(M_TOP_PAD, kReserved);
   void* const first = std::malloc(kLargePage);  // grows the heap, by what is reserved above it
   const std::uintptr_t begin =

@@ -37,15 +37,15 @@ Output::Output(std::string file, Session& session) : file_(std::move(file)), ses
 // A file is written beside the old one and then put in its place: whoever looks sees the old or the new. A
 // device or pipe is written to as it is.
 bool Output::open() {
-  std::error_code none;
-  path_ = fs::is_symlink(file_, none) ? fs::weakly_canonical(file_, none) : fs::path(file_);
   struct stat before {};
-  const bool exists = ::stat(path_.c_str(), &before) == 0;
+  const bool exists = ::stat(file_.c_str(), &before) == 0;
   replaces_ = !exists || S_ISREG(before.st_mode);
   if (!replaces_) {
-    descriptor_ = ::open(path_.c_str(), O_WRONLY | O_CLOEXEC);
+    descriptor_ = ::open(file_.c_str(), O_WRONLY | O_CLOEXEC);
     return descriptor_ >= 0;
   }
+  std::error_code none;
+  path_ = fs::is_symlink(file_, none) ? fs::weakly_canonical(file_, none) : fs::path(file_);
   if (exists && ::access(path_.c_str(), W_OK) != 0) return false;
   return openBeside(exists ? before.st_mode & 0777 : 0666);
 }

@@ -6,6 +6,7 @@
 
 #include "app/plan/items/drawing.h"
 #include "core/geometry/segment.h"
+#include "core/layout/names.h"
 
 namespace stopwalk::plan {
 namespace {
@@ -92,8 +93,9 @@ QString ReachLayer::titleOf(const layout::Layout& layout) const {
       break;
   }
   const auto machine = std::ranges::find(layout.machines, reach_->target.machine, &layout::Machine::id);
-  const std::string& name =
-      machine == layout.machines.end() || machine->name.empty() ? reach_->target.machine : machine->name;
+  const std::string name = machine == layout.machines.end()
+                               ? reach_->target.machine
+                               : layout::NamesApart(layout.machines).of(*machine);
   return tr("Walk to the stop of %1, %2").arg(QString::fromStdString(name), unit);
 }
 

@@ -32,6 +32,8 @@ class Picture {
           const Lettering& letters, QRectF area, int scale, const Sizes& sizes)
       : content_(content),
         layout_(layout),
+        machine_names_(layout.machines),
+        room_names_(layout.rooms),
         languages_(languages),
         letters_(letters),
         area_(area),
@@ -100,7 +102,7 @@ class Picture {
       Shape body = drawn(polygonPath(shape), inks().ink, m.id == content_.marked ? 1.0 : 0.35);
       body.fill = inks().machine;
       add(body);
-      machines_.push_back({QString::fromStdString(layout::nameOf(m)), shape.boundingRect()});
+      machines_.push_back({QString::fromStdString(machine_names_.of(m)), shape.boundingRect()});
       kept_.dear.push_back({shape.boundingRect(), 10});
     }
   }
@@ -177,7 +179,7 @@ class Picture {
     if (way.to == layout::kOutside) return sayEach(languages_, texts::kOutside).join(" / ");
     for (const layout::Room& r : layout_.rooms)
       if (r.id == way.to)
-        return languages_.front().say(texts::kTo).arg(QString::fromStdString(layout::nameOf(r)));
+        return languages_.front().say(texts::kTo).arg(QString::fromStdString(room_names_.of(r)));
     return {};
   }
 
@@ -235,6 +237,7 @@ class Picture {
   };
   const Content& content_;
   const layout::Layout& layout_;
+  const layout::NamesApart machine_names_, room_names_;  // as the lists beside the plan have them
   const Languages& languages_;
   const Lettering& letters_;
   QRectF area_;

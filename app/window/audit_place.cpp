@@ -67,6 +67,8 @@ QString namedIn(std::vector<plan::StationChange> changes) {
 // Short, as it stands with the findings; the window says above the plan what to do.
 QString troubleOf(const RecordsBeside& records) {
   if (!records.unreadable().isEmpty()) return AuditPlace::tr("The inspection records cannot be read");
+  if (records.read()->there && files::isEmpty(records.read()->log))
+    return AuditPlace::tr("The file of inspection records is empty");
   if (records.areMissed()) return AuditPlace::tr("The inspection records are not as they were read before");
   if (!records.read()->log.bad.empty() || !records.read()->log.torn.empty())
     return AuditPlace::tr("The inspection records are not all as they were written");

@@ -260,6 +260,10 @@ std::string faultText(const InspectionLog& log) {
   return text;
 }
 
+bool isEmpty(const InspectionLog& log) {
+  return log.lines == 0 && log.bad.empty() && log.torn.empty();
+}
+
 LogVerdict verifyLog(const InspectionLog& log, const std::string& head) {
   if (!log.bad.empty()) return {log.bad.front().line, log.bad.front().why, 0};
   if (!log.torn.empty())

@@ -114,7 +114,7 @@ std::string lines(const Things& things, Write write) {
 RecordsUsed recordsUsed(const std::string& file, const InspectionLog& log,
                         std::span<const inspection::FailedDevice> failed,
                         std::span<const inspection::FailedDevice> gone) {
-  RecordsUsed used{file, log.lines, log.head(), {}, {}, faultText(log)};
+  RecordsUsed used{file, log.lines, log.head(), {}, {}, isEmpty(log) ? kEmptyLog : faultText(log)};
   for (const inspection::FailedDevice& f : failed) used.failed.push_back(f.device);
   for (const inspection::FailedDevice& f : gone) used.gone.push_back(f.device);
   return used;

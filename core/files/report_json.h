@@ -19,7 +19,7 @@ struct RecordsUsed {
   std::string head;                 // the hash of the last
   std::vector<std::string> failed;  // devices that failed and have not passed since
   std::vector<std::string> gone;    // of these what the layout does not have
-  std::string fault;                // faultText() of the log
+  std::string fault;                // faultText() of the log, or that it is empty
 };
 RecordsUsed recordsUsed(const std::string& file, const InspectionLog& log,
                         std::span<const inspection::FailedDevice> failed,

@@ -35,8 +35,8 @@ class Placement {
     for (std::size_t i = 0; i < layout_.rooms.size(); ++i) checkRoom(i);
     for (std::size_t i = 0; i < layout_.machines.size(); ++i) checkMachine(i);
     machine_ = std::nullopt;
-    for (const layout::Device& d : layout_.devices) checkOnWall(d.id, "Device ", d.at);
-    for (const layout::Phone& p : layout_.phones) checkOnWall(p.id, "Phone ", p.at);
+    for (const layout::Device& d : layout_.devices) checkAtRoom(d.id, "Device ", d.at);
+    for (const layout::Phone& p : layout_.phones) checkAtRoom(p.id, "Phone ", p.at);
     return std::move(faults_);
   }
 
@@ -79,11 +79,14 @@ class Placement {
   void checkMachine(std::size_t i) {
     const layout::Machine& m = layout_.machines[i];
     machine_ = i;
-    if (!index_.roomAt(m.at))
+    const bool in_room = index_.roomAt(m.at).has_value();
+    if (!in_room)
       add(m.id, layout::whichWord("room"), m.at,
           "Machine " + m.id + " has its origin at " + place(m.at, layout_.unit) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
     for (const layout::Station& s : m.stations) checkStation(m, s);
+    for (std::size_t d = 0; in_room && d < m.devices.size(); ++d)
+      checkAtRoom(m.id + "/" + m.devices[d].id, "Device ", layout::toPlan(m.at, m.turn, m.devices[d].at));
   }
 
   // The smaller of two machines stands in the larger.
@@ -162,7 +165,7 @@ class Placement {
     return s.is_machine ? layout_.machines[s.index].id : layout_.fixtures[s.index].id;
   }
 
-  void checkOnWall(const std::string& id, const std::string& what, Point p) {
+  void checkAtRoom(const std::string& id, const std::string& what, Point p) {
     const double allowed = kFromRoom_mm + kTouch_mm;
     const bool near = index_.rooms().boxes().any(
         boxOf(p).grown(allowed), [&](std::size_t i) { return index_.rooms()[i].distanceTo(p) <= allowed; });

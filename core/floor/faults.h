@@ -18,7 +18,7 @@ inline constexpr double kMachineOverlap_mm = 1;  // what stands closer only touc
 std::string outlineTrouble(const Polygon& outline);
 
 // The faults that show once rooms, passages and solids are built, in the order of the file: rooms that
-// overlap, machines without a room or standing in one another, stations off the floor, wall devices and
+// overlap, machines without a room or standing in one another, stations off the floor, devices and
 // phones away from every room.
 std::vector<Fault> placementFaults(const layout::Layout& layout, const Plan& plan, const FloorIndex& index);
 // Those of these machines only, stations included.

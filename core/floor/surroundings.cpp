@@ -79,14 +79,31 @@ struct Surroundings::Inside {
     return onTheWay(line, device, [&](std::size_t solid) { return isSpared(device, solid); });
   }
 
-  // Whether who reaches for a device from behind reaches through what carries it. The last bit is reached
-  // round: the corner of a machine is no bar to the button on its side.
+  // Whether who reaches for a device from behind reaches through what carries it. A corner near the device is
+  // reached round: that of a machine is no bar to the button on its side. What the device is drawn in is
+  // reached over, if not far.
   bool throughWhatCarries(Segment line, const PlacedDevice& device) const {
     const double size = distance(line.a, line.b);
-    if (size <= kRoundBehind_mm) return false;
-    const Segment before{line.a, geometry::at(line, 1 - kRoundBehind_mm / size)};
-    return obstacles.on(before, 0, index, [&](std::size_t solid) { return isLower(solid, device); })
-        .has_value();
+    const Segment far{line.a, geometry::at(line, std::max(0.0, 1 - kRoundBehind_mm / size))};
+    const auto isOver = [&](std::size_t solid) {
+      const IndexedPolygon& outline = index.solids()[solid];
+      return outline.sideOf(line.b, kMountedOn_mm + kTouch_mm) == Side::Inside &&
+             (size <= kRoundBehind_mm || !crosses(far, outline));
+    };
+    const auto isClear = [&](Point from, Point to) {
+      return distance(from, to) <= kTouch_mm || !obstacles.on({from, to}, 0, index, [&](std::size_t solid) {
+        return isLower(solid, device) || isOver(solid);
+      });
+    };
+    if (isClear(line.a, line.b)) return false;
+    const Point before = line.b + kRoundBehind_mm * direction(device.faces);
+    return !index.solids().boxes().any(boxOf(line.b).grown(kRoundBehind_mm), [&](std::size_t solid) {
+      return !isLower(solid, device) &&
+             std::ranges::any_of(index.solids()[solid].corners(), [&](Point corner) {
+               return distance(corner, line.b) <= kRoundBehind_mm && isClear(line.a, corner) &&
+                      isClear(corner, before);
+             });
+    });
   }
 
   std::optional<Obstacles::Obstacle> onTheWay(Segment line, const PlacedDevice& device,

@@ -6662,6 +6662,11 @@
         <source>and %1 more, in the table</source>
         <translation>und %1 weitere, in der Tabelle</translation>
     </message>
+    <message>
+        <source>The file of inspection records is empty</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>Die Datei der Kontrollaufzeichnungen ist leer</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::Document</name>

@@ -6662,6 +6662,11 @@
         <source>and %1 more, in the table</source>
         <translation>y %1 más, en la tabla</translation>
     </message>
+    <message>
+        <source>The file of inspection records is empty</source>
+        <translatorcomment>Not reviewed by a native speaker.</translatorcomment>
+        <translation>El archivo de registros de inspección está vacío</translation>
+    </message>
 </context>
 <context>
     <name>stopwalk::window::Document</name>

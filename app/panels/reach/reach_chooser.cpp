@@ -4,6 +4,8 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "core/layout/names.h"
+
 namespace stopwalk::panels {
 
 using What = audit::ReachTarget::What;
@@ -51,10 +53,11 @@ void ReachChooser::readMachines() {
   {
     const QSignalBlocker quiet(machine_);
     machine_->clear();
-    for (const layout::Machine& m : edited_.layout().machines) {
-      const QString id = QString::fromStdString(m.id);
-      const QString name = m.name.empty() ? id : QString::fromStdString(m.name);
-      machine_->addItem(name, id);
+    const std::vector<layout::Machine>& machines = edited_.layout().machines;
+    const layout::NamesApart names(machines);
+    for (const layout::Machine& m : machines) {
+      const QString name = QString::fromStdString(names.of(m));
+      machine_->addItem(name, QString::fromStdString(m.id));
       machine_->setItemData(machine_->count() - 1, name, Qt::ToolTipRole);
     }
     const int first = machine_->count() > 0 ? 0 : -1;

@@ -25,31 +25,43 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(Suppose)
 };
 
-// "Foot bar of Engine lathe 1"; what hangs on a wall, and a door, by its id as well.
-QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const edits::Thing& thing) {
-  const auto label = [&](const layout::Device& device) {
-    const layout::DeviceKind* kind = kinds.find(device.kind);
+// What people call it: "Foot bar of Engine lathe 1"; what hangs on a wall, and a door, by its id as well.
+class Called {
+ public:
+  Called(const layout::Layout& layout, const layout::DeviceKinds& kinds)
+      : layout_(layout), kinds_(kinds), machines_(layout.machines), phones_(layout.phones) {}
+
+  QString of(const edits::Thing& thing) const {
+    using enum edits::ThingKind;
+    if (thing.kind == MachineDevice) return ofDevice(layout_.machines[thing.index], thing.part);
+    if (thing.kind == Phone) return QString::fromStdString(phones_.of(layout_.phones[thing.index]));
+    const QString id = QString::fromStdString(edits::idOf(layout_, thing));
+    if (thing.kind == WallDevice) return Words::tr("%1 (%2)").arg(label(layout_.devices[thing.index]), id);
+    if (thing.kind == Door) return Words::tr("Door %1").arg(id);
+    return QString::fromStdString(edits::nameOf(layout_, thing));
+  }
+  QString of(const std::string& id) const {
+    const auto thing = edits::findThing(layout_, id);
+    return thing ? of(*thing) : QString::fromStdString(id);
+  }
+
+ private:
+  QString label(const layout::Device& device) const {
+    const layout::DeviceKind* kind = kinds_.find(device.kind);
     return QString::fromStdString(kind ? audit::withCapital(kind->label) : device.kind);
-  };
-  using enum edits::ThingKind;
-  if (thing.kind == MachineDevice) {
-    const layout::Machine& machine = layout.machines[thing.index];
-    const layout::Device& device = machine.devices[thing.part];
+  }
+  QString ofDevice(const layout::Machine& machine, std::size_t part) const {
+    const layout::Device& device = machine.devices[part];
     const QString name =
-        Words::tr("%1 of %2").arg(label(device), QString::fromStdString(layout::nameOf(machine)));
+        Words::tr("%1 of %2").arg(label(device), QString::fromStdString(machines_.of(machine)));
     const bool alone = std::ranges::count(machine.devices, device.kind, &layout::Device::kind) == 1;
     return alone ? name : Words::tr("%1 (%2)").arg(name, QString::fromStdString(device.id));
   }
-  const QString id = QString::fromStdString(edits::idOf(layout, thing));
-  if (thing.kind == WallDevice) return Words::tr("%1 (%2)").arg(label(layout.devices[thing.index]), id);
-  if (thing.kind == Door) return Words::tr("Door %1").arg(id);
-  return QString::fromStdString(edits::nameOf(layout, thing));
-}
 
-QString nameOf(const layout::Layout& layout, const layout::DeviceKinds& kinds, const std::string& id) {
-  const auto thing = edits::findThing(layout, id);
-  return thing ? nameOf(layout, kinds, *thing) : QString::fromStdString(id);
-}
+  const layout::Layout& layout_;
+  const layout::DeviceKinds& kinds_;
+  layout::NamesApart machines_, phones_;
+};
 
 // What people count on: a stop that fails, or a phone. A guarded start stops nothing.
 bool mayFail(const layout::Layout& layout, const layout::DeviceKinds& kinds, const edits::Thing& thing) {
@@ -154,11 +166,12 @@ void SupposePanel::build() {
   is_behind_ = false;
   const layout::Layout& layout = desk_.edited.layout();
   const layout::DeviceKinds& kinds = desk_.catalogue.kinds;
+  const Called called(layout, kinds);
   Lines devices, doors;
   for (const edits::Thing& thing : edits::allThings(layout)) {
     const bool is_door = thing.kind == edits::ThingKind::Door;
     if (!is_door && !mayFail(layout, kinds, thing)) continue;
-    (is_door ? doors : devices).emplace_back(edits::idOf(layout, thing), nameOf(layout, kinds, thing));
+    (is_door ? doors : devices).emplace_back(edits::idOf(layout, thing), called.of(thing));
   }
   if (devices != devices_ || doors != doors_) {
     devices_ = std::move(devices), doors_ = std::move(doors);
@@ -326,12 +339,14 @@ QTreeWidgetItem* SupposePanel::itemOf(const std::string& id) const {
 
 QString sentenceOf(const planning::Suppositions& suppositions, const layout::Layout& layout,
                    const layout::DeviceKinds& kinds, Several several) {
+  if (suppositions.empty()) return {};
+  const Called called(layout, kinds);
   QStringList parts;
   const bool each = several == Several::Named;
   const auto add = [&](const std::vector<std::string>& ids, const QString& one, const QString& many) {
     if (ids.size() > 1 && !each) parts << many.arg(ids.size());
     if (ids.size() == 1 || each)
-      for (const std::string& id : ids) parts << one.arg(nameOf(layout, kinds, id));
+      for (const std::string& id : ids) parts << one.arg(called.of(id));
   };
   add(suppositions.out_of_order, Words::tr("%1 is out of order"), Words::tr("%1 devices are out of order"));
   add(suppositions.shut, Words::tr("%1 is shut"), Words::tr("%1 doors are shut"));

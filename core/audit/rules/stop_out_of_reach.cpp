@@ -25,10 +25,13 @@ std::optional<std::size_t> prevented(const Context& c, std::size_t station,
   return std::nullopt;
 }
 
-// A device on a wall is used from before it.
-bool facesAway(const Context& c, std::size_t station, std::size_t device) {
+// What a device in reach may be prevented by. One on a wall is used from before it.
+std::string obstacleText(const Context& c, std::size_t station, std::size_t device) {
   const floor::PlacedDevice& p = c.placed[device].placed;
-  return !p.machine && floor::Surroundings::isBehind(c.stations[station].at, p);
+  const bool is_behind = floor::Surroundings::isBehind(c.stations[station].at, p);
+  if (is_behind && !p.machine) return "faces the other way";
+  return std::string(is_behind ? "is on the far side of what carries it, or " : "") +
+         "the reach to it crosses a hazard outline, a wall or something that stands between";
 }
 
 // What the nearest stop is and how far; where it is too far to reach, that is what the finding measures. One
@@ -58,10 +61,7 @@ std::string situation(const Context& c, std::size_t station, double reach_m, Fin
 std::string preventedText(const Context& c, std::size_t station, std::size_t device, Finding& f) {
   if (c.stop_ways[station].index != device) f.lines.push_back(reachLine(c, station, device));
   return "; " + c.deviceName(device, c.stations[station].machine) + " is only " +
-         c.length(c.straight_m(station, device)) +
-         (facesAway(c, station, device) ? " away, but faces the other way"
-                                        : " away, but the reach to it crosses a hazard outline, a wall or "
-                                          "something that stands between");
+         c.length(c.straight_m(station, device)) + " away, but " + obstacleText(c, station, device);
 }
 
 Finding about(const Context& c, std::size_t station, const std::vector<std::size_t>& stops, double hand_m,
@@ -102,7 +102,7 @@ const Rule& stopOutOfReach() {
           "The operator must be able to stop the machine without leaving the place of work and without "
           "reaching into a "
           "hazard. At hand is a stop within the reach in a straight line, with no wall and nothing high "
-          "between, and for "
+          "between (its own machine only for who reaches from behind), and for "
           "hand devices no hazard outline on the way. A trigger is at hand for whoever holds it. A station "
           "off the "
           "floor is a drawing fault and is not judged here.",

@@ -1,4 +1,7 @@
 // The exit statuses of docs/command-line.md, for each way to go wrong.
+#include <unistd.h>
+
+#include <algorithm>
 #include <atomic>
 #include <new>
 #include <stdexcept>
@@ -99,6 +102,17 @@ TEST_F(Program, FilesThatCannotBeReadOrWritten) {
   EXPECT_EQ(runProgram({"audit", good, "--profile", path("none.yaml")}).exit, kNoFile);
   EXPECT_EQ(runProgram({"audit", good, "--out", path("no/such/folder.json")}).exit, kNoFile);
   EXPECT_EQ(runProgram({"audit", good, "--out", "/dev/full"}).exit, kNoFile);
+  // A pipe by a name that is a link to it, such as /dev/stdout.
+  int ends[2];
+  ASSERT_EQ(::pipe(ends), 0);
+  const Ran piped =
+      runProgram({"audit", good, "--format", "summary", "--out", "/dev/fd/" + std::to_string(ends[1])});
+  ::close(ends[1]);
+  std::string text(10000, ' ');
+  text.resize(static_cast<std::size_t>(std::max<ssize_t>(0, ::read(ends[0], text.data(), text.size()))));
+  ::close(ends[0]);
+  EXPECT_EQ(piped.exit, kDone) << piped.err;
+  EXPECT_EQ(text, runProgram({"audit", good, "--format", "summary"}).out);
   EXPECT_EQ(names(), std::vector<std::string>{"good.layout.yaml"});
 }
 

@@ -89,8 +89,18 @@ TEST_F(PlainProgram, AloneItSaysWhatIsMissing) {
             ranBy(STOPWALK_PROGRAM, "audit '" + layout + "'").out);
   const Ran ran = ranBy(path("stopwalk"), "poster '" + layout + "' --out '" + path("a.pdf") + "'");
   EXPECT_EQ(ran.exit, static_cast<int>(Exit::NoFile));
-  EXPECT_NE(ran.err.find(path("stopwalk-painter") + " belongs beside"), std::string::npos) << ran.err;
+  EXPECT_NE(ran.err.find("cannot run " + path("stopwalk-painter") + ": No such file"), std::string::npos)
+      << ran.err;
   EXPECT_FALSE(fs::exists(path("a.pdf")));
+}
+
+// Such as by whoever installs it carelessly.
+TEST_F(PlainProgram, ThatIsCalledPainterDoesNotStartItselfForEver) {
+  fs::copy_file(STOPWALK_PROGRAM, path("stopwalk"));
+  fs::copy_file(STOPWALK_PROGRAM, path("stopwalk-painter"));
+  const Ran ran = ranBy(path("stopwalk"), "--version");
+  EXPECT_EQ(ran.exit, static_cast<int>(Exit::NoFile));
+  EXPECT_NE(ran.err.find("it is another program"), std::string::npos) << ran.err;
 }
 
 // As where it is called from a folder of programs.

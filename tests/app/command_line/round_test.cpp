@@ -192,6 +192,16 @@ TEST_F(RoundCommand, NoRecordsToVerifyIsToldAsNoFile) {
   EXPECT_EQ(round({"show"}).exit, kDone);
 }
 
+// It may have held a failure.
+TEST_F(RoundCommand, OfAnEmptyLogTheAuditDoesNotSayThatNothingIsFailed) {
+  write("shop.inspections.jsonl", "");
+  const Ran ran = runProgram({"audit", layout});
+  EXPECT_NE(ran.err.find("0 inspection records taken into account; no device is known to be failed"),
+            std::string::npos)
+      << ran.err;
+  EXPECT_NE(ran.out.find("The file of inspection records is empty"), std::string::npos) << ran.out;
+}
+
 TEST_F(RoundCommand, AuditShowsTheNextStopOfOneThatFailed) {
   const auto audited = [&] { return runProgram({"audit", layout, "--format", "json"}); };
   EXPECT_EQ(audited().err.find("inspection record"), std::string::npos);

@@ -41,6 +41,15 @@ TEST_F(ReachChooserTest, IsWorkedByKeyboard) {
   EXPECT_EQ(chooser.target(), (audit::ReachTarget{What::MachineStop, shop.machines[1].id}));
 }
 
+TEST_F(ReachChooserTest, MachinesOfOneNameAreToldApart) {
+  layout::Layout twice = shop;
+  twice.machines[0].name = twice.machines[1].name = "Drill";
+  edited.reset(twice);
+  EXPECT_EQ(chooser.machineBox()->itemText(0).toStdString(), "Drill (" + twice.machines[0].id + ")");
+  EXPECT_EQ(chooser.machineBox()->itemText(1).toStdString(), "Drill (" + twice.machines[1].id + ")");
+  EXPECT_EQ(chooser.machineBox()->itemText(2).toStdString(), twice.machines[2].name);
+}
+
 TEST_F(ReachChooserTest, TheMachineStaysChosenWhileItIsThere) {
   chooser.whatBox()->setCurrentIndex(4);
   chooser.machineBox()->setCurrentIndex(1);

@@ -75,14 +75,15 @@ TEST(ReachLayer, PaintedAheadLooksTheSame) {
   ReachLayer ahead = now;
   AsSeen seen{{}, Theme::light(), {800, 450}};
   seen.view.fit({{0, 0}, {20000, 12000}}, seen.size, 10);
-  ahead.paintAhead(seen);
   AsSeen panned = seen, larger = seen, finer = seen, dark = seen;
   panned.view.pan({7, 3});
   larger.size = {900, 450};
   finer.device_pixels = 2;
   dark.theme = Theme::darkened();
-  for (const AsSeen& as : {seen, panned, larger, finer, dark}) {
-    EXPECT_EQ(ahead.isPaintedFor(as), as == seen);
+  for (const AsSeen& as : {panned, larger, finer, dark, seen}) {
+    ahead.paintAhead(as);
+    for (const AsSeen& other : {panned, larger, finer, dark, seen})
+      EXPECT_EQ(ahead.isPaintedFor(other), other == as);
     const auto imageOf = [&](const ReachLayer& layer) {
       QImage image(as.size * as.device_pixels, QImage::Format_RGB32);
       image.setDevicePixelRatio(as.device_pixels);

@@ -209,6 +209,21 @@ TEST(Faults, WallThingFarFromEveryRoom) {
   EXPECT_EQ(faulty(l), (Ids{"stop", "phone"}));
 }
 
+// A stop that nobody can be at; where the machine itself is in no room, that is said once.
+TEST(Faults, DeviceOfAMachineFarFromEveryRoom) {
+  Layout l = twoRooms();
+  l.machines = {machine("saw", {500, 3000}, 500, 500)};
+  l.machines[0].devices = {device("stop", "mushroom-button", {-600, 0}, 180)};
+  EXPECT_EQ(faulty(l), Ids{});
+  l.machines[0].devices[0].at.x = -601;
+  EXPECT_EQ(faulty(l), Ids{"saw/stop"});
+  l.machines[0].turn = 180;
+  EXPECT_EQ(faulty(l), Ids{});
+  l.machines[0].turn = 0;
+  l.machines[0].at.x = -500;
+  EXPECT_EQ(faulty(l), Ids{"saw"});
+}
+
 TEST(Faults, StationOffTheFloor) {
   Layout l = twoRooms();
   l.doors = {door("d1", "wood", "metal", {9000, 3500}, 900, Locked::AfterHours)};

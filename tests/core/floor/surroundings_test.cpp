@@ -426,6 +426,21 @@ TEST(AtHand, NotThroughTheMachineFromBehind) {
   EXPECT_FALSE(atHand(l, {4850, 4300}, on_side, kButton, 0).has_value());  // through it
 }
 
+// However thin it is: a corner must be near.
+TEST(AtHand, NotThroughAThinMachineFromBehind) {
+  for (const double deep : {10.0, 60.0, 90.0}) {
+    Layout l = oneRoom();
+    l.machines = {machine("panel", {5000, 4000}, 1500, deep, 2000)};
+    const auto stop = [&](double x) { return device("stop", "mushroom-button", {x, -deep / 2}, 270, 1000); };
+    const double back = 4000 + deep / 2;
+    EXPECT_FALSE(atHand(l, {5000, back + 300}, stop(0), kButton, 0).has_value()) << deep;
+    EXPECT_FALSE(atHand(l, {5000, back + 10}, stop(0), kButton, 0).has_value()) << deep;
+    EXPECT_TRUE(atHand(l, {5000, 3600}, stop(0), kButton, 0).has_value()) << deep;
+    EXPECT_FALSE(atHand(l, {5600, back + 300}, stop(710), kButton, 0).has_value()) << deep;  // the corner hides it
+    EXPECT_TRUE(atHand(l, {6000, back + 50}, stop(710), kButton, 0).has_value()) << deep;    // round the corner
+  }
+}
+
 // A partition or a shut door meets the device's wall right beside the device: whoever stands on the other side
 // is in reach, and reaches nothing.
 TEST(AtHand, NotThroughAPartitionOrShutDoorBesideTheDevice) {

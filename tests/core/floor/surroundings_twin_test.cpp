@@ -121,16 +121,44 @@ bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Se
   return false;
 }
 
-// But for its last 100 mm, through anything not known to be lower than the device.
+bool slowInsideByMore(const Polygon& outline, Point p, double mm) {
+  bool deep = strictlyInside(outline, p);
+  for (std::size_t i = 0; i < outline.size(); ++i)
+    deep = deep && distance(Segment{outline[i], outline[(i + 1) % outline.size()]}, p) > mm;
+  return deep;
+}
+
+// Through anything not known to be lower than the device, and round none of its corners within 100 mm of it; what
+// the device is drawn in is crossed further than in the last 100 mm.
 bool slowThroughFromBehind(const Plan& plan, Segment line, const PlacedDevice& device) {
+  std::vector<const Solid*> there;
   for (const Solid& s : plan.solids) {
-    if (s.height && device.height && *s.height < *device.height) continue;
-    for (int k = 1; k < 5000; ++k) {
-      const Point p = at(line, k / 5000.0);
-      if (distance(p, line.b) > 100 && strictlyInside(s.outline, p)) return true;
+    bool counts = !(s.height && device.height && *s.height < *device.height);
+    if (counts && slowInsideByMore(s.outline, line.b, 1)) {
+      counts = false;
+      for (int k = 1; k < 5000; ++k) {
+        const Point p = at(line, k / 5000.0);
+        counts = counts || (distance(p, line.b) > 100 && strictlyInside(s.outline, p));
+      }
     }
+    if (counts) there.push_back(&s);
   }
-  return false;
+  const auto clear = [&](Point from, Point to) {
+    for (const Segment& w : plan.walls)
+      if (crossProperly({from, to}, w, 0)) return false;
+    for (const Solid* s : there)
+      for (int k = 1; k < 5000; ++k)
+        if (strictlyInside(s->outline, geometry::at(Segment{from, to}, k / 5000.0))) return false;
+    return true;
+  };
+  if (clear(line.a, line.b)) return false;
+  for (const Solid& s : plan.solids)
+    if (!(s.height && device.height && *s.height < *device.height))
+      for (const Point corner : s.outline)
+        if (distance(corner, line.b) <= 100 && clear(line.a, corner) &&
+            clear(corner, line.b + 100 * geometry::direction(device.faces)))
+          return false;
+  return true;
 }
 
 std::vector<const Solid*> solidsInTheWay(const Plan& plan, const PlacedDevice& device) {
