@@ -21,6 +21,8 @@ constexpr double kEquallyNear_mm = 1e-4;
 constexpr double kOnLine_mm = 1e-5;
 // Places this far apart along a bar are asked one by one; between two that step alike, so do all.
 constexpr double kSpacing_mm = 25;
+// A step from half way that ends nearer to half way than this does so.
+constexpr double kBent_mm = 1e-3;
 // So many of them are near the same pieces, or nearly so.
 constexpr int kTogether = 32;
 
@@ -260,6 +262,20 @@ std::vector<Exit> Steps::outOf(Point p, std::span<const Index> near) const {
   return exits;
 }
 
+// Whether from half way between two places that step alike one steps half way between their ends: to the edge
+// of a shadow one does not.
+bool Steps::isStraight(std::span<const Exit> at_a, std::span<const Exit> at_middle,
+                       std::span<const Exit> at_b) {
+  for (std::size_t i = 0; i < at_a.size(); ++i) {
+    if (at_a[i].feature < kShadow) continue;
+    if (i >= at_middle.size() || at_middle[i].piece != at_a[i].piece ||
+        at_middle[i].feature != at_a[i].feature ||
+        distance(at_middle[i].at, 0.5 * (at_a[i].at + at_b[i].at)) > kBent_mm)
+      return false;
+  }
+  return true;
+}
+
 // Between two places: one stretch for each part if both step alike, else halved until it is too short to
 // matter.
 void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b,
@@ -268,7 +284,11 @@ void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std
       std::equal(at_a.begin(), at_a.end(), at_b.begin(), at_b.end(), [](const Exit& x, const Exit& y) {
         return x.part == y.part && x.piece == y.piece && x.feature == y.feature;
       });
-  if (alike || depth == 0) {
+  const bool bends = alike && std::ranges::any_of(at_a, [](const Exit& e) { return e.feature >= kShadow; });
+  const Point middle = geometry::onLattice(0.5 * (a + b));
+  const std::vector<Exit> at_middle =
+      (alike && !bends) || depth == 0 ? std::vector<Exit>() : from(middle, near);
+  if (depth == 0 || (alike && (!bends || isStraight(at_a, at_middle, at_b)))) {
     for (const Exit& e : at_a) {
       const auto other =
           std::find_if(at_b.begin(), at_b.end(), [&](const Exit& x) { return x.part == e.part; });
@@ -300,8 +320,6 @@ void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std
     }
     return;
   }
-  const Point middle = geometry::onLattice(0.5 * (a + b));
-  const std::vector<Exit> at_middle = from(middle, near);
   stepAlike(a, middle, at_a, at_middle, depth - 1, near, landings);
   stepAlike(middle, b, at_middle, at_b, depth - 1, near, landings);
 }

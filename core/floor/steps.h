@@ -70,6 +70,8 @@ class Steps {
   bool sees(Point p, Point q) const;
   bool allowed(Point p, Point q) const;
   Exit exitOf(const Candidate& candidate) const;
+  static bool isStraight(std::span<const Exit> at_a, std::span<const Exit> at_middle,
+                         std::span<const Exit> at_b);
   void stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b, int depth,
                  std::span<const Mesh::Index> near, std::vector<PartLanding>& landings) const;
 

@@ -36,20 +36,20 @@ TEST_F(Suppose, TicksPutDevicesOutOfOrderAndShutDoors) {
 TEST_F(Suppose, ThoseOfOneNameAreToldApart) {
   layout::Layout twice = shop.layout();
   twice.machines.push_back(twice.machines[0]);
-  twice.machines.back().id = "saw-2";
+  twice.machines.back().id = "saw-9";
   ASSERT_FALSE(twice.phones.empty());
   twice.phones.push_back(twice.phones[0]);
   twice.phones.back().id = "phone-other";
   shop.edited.reset(twice);
   bringUp(panel);
-  for (const char* id : {"saw-1/paddle", "saw-2/paddle", "phone-other"})
+  for (const char* id : {"saw-1/paddle", "saw-9/paddle", "phone-other"})
     ASSERT_TRUE(QTest::qWaitFor([&] { return panel.itemOf(id) != nullptr; }, 2000)) << id;
   EXPECT_EQ(panel.itemOf("saw-1/paddle")->text(0).toStdString(), "Paddle of Table saw 1 (saw-1)");
-  EXPECT_EQ(panel.itemOf("saw-2/paddle")->text(0).toStdString(), "Paddle of Table saw 1 (saw-2)");
+  EXPECT_EQ(panel.itemOf("saw-9/paddle")->text(0).toStdString(), "Paddle of Table saw 1 (saw-9)");
   EXPECT_NE(panel.itemOf("phone-other")->text(0), panel.itemOf(twice.phones[0].id)->text(0));
-  tick("saw-2/paddle");
+  tick("saw-9/paddle");
   EXPECT_EQ(sentenceOf(panel.suppositions(), shop.layout(), shop.catalogue.kinds),
-            "Paddle of Table saw 1 (saw-2) is out of order");
+            "Paddle of Table saw 1 (saw-9) is out of order");
 }
 
 TEST_F(Suppose, NamesAreReadWhole) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/floor/walks.h"
+#include "tests/support/draw.h"
 #include "tests/support/rough_plan.h"
 #include "tests/support/slow_walks.h"
 
@@ -159,6 +160,23 @@ TEST_P(WalksProperty, PartsAreSharedJustWhereThereIsAWay) {
   });
 }
 
+// Of a bar all of whose places lie on the floor.
+void expectAsNearAsItsPlaces(const Plan& plan, const Walks& walks, Point from, Point a, Point b, int count) {
+  std::vector<Place> places;
+  for (int i = 0; i <= count; ++i) {
+    const Point p = a + (double(i) / count) * (b - a);
+    if (support::slowClearance(plan, p) <= 0.01) return;
+    places.push_back({{p}, {}});
+  }
+  const Walk bar = walks.between(Place{{from}, {}}, Place{{}, {{a, b}}});
+  const Nearest sampled = walks.nearest(from, places);
+  ASSERT_EQ(bar.found(), sampled.index.has_value()) << a.x << "," << a.y << " " << b.x << "," << b.y;
+  if (!bar.found() || bar.status != sampled.walk.status) return;
+  EXPECT_LE(bar.length_mm, sampled.walk.length_mm + 2e-3) << a.x << "," << a.y << " " << b.x << "," << b.y;
+  EXPECT_GE(bar.length_mm, sampled.walk.length_mm - distance(a, b) / count)
+      << a.x << "," << a.y << " " << b.x << "," << b.y;
+}
+
 TEST_P(WalksProperty, ABarIsAsNearAsTheNearestOfItsPlaces) {
   onPlans(12, 6, [](Numbers& n, const Plan& plan) {
     const Point from = anyPoint(n);
@@ -167,25 +185,27 @@ TEST_P(WalksProperty, ABarIsAsNearAsTheNearestOfItsPlaces) {
     for (int k = 0; k < 3; ++k) {
       const Point a = anyPoint(n),
                   b = a + n.in(300, 1500) * geometry::direction(n.below(2) ? 90 * n.below(4) : n.in(0, 360));
-      constexpr int kPlaces = 150;
-      std::vector<Place> places;
-      bool on_floor = true;
-      for (int i = 0; i <= kPlaces; ++i) {
-        const Point p = a + (double(i) / kPlaces) * (b - a);
-        on_floor = on_floor && support::slowClearance(plan, p) > 0.01;
-        places.push_back({{p}, {}});
-      }
-      if (!on_floor) continue;
-      const Walk bar = walks.between(Place{{from}, {}}, Place{{}, {{a, b}}});
-      const Nearest sampled = walks.nearest(from, places);
-      ASSERT_EQ(bar.found(), sampled.index.has_value()) << a.x << "," << a.y << " " << b.x << "," << b.y;
-      if (!bar.found() || bar.status != sampled.walk.status) continue;
-      EXPECT_LE(bar.length_mm, sampled.walk.length_mm + 1e-3)
-          << a.x << "," << a.y << " " << b.x << "," << b.y;
-      EXPECT_GE(bar.length_mm, sampled.walk.length_mm - distance(a, b) / kPlaces)
-          << a.x << "," << a.y << " " << b.x << "," << b.y;
+      expectAsNearAsItsPlaces(plan, walks, from, a, b, 150);
     }
   });
+}
+
+// Before a bar at the wall stand slender things: from much of it one steps to the edge of what they hide.
+TEST_P(WalksProperty, ABarIsAsNearAsItsPlacesWhereThingsHideTheFloor) {
+  Numbers n(GetParam() + 900);
+  for (int k = 0; k < 40; ++k) {
+    layout::Layout l;
+    l.rooms = {draw::room("r", {{0, 0}, {6000, 0}, {6000, 4000}, {0, 4000}})};
+    for (int i = 0; i < 4; ++i) {
+      l.fixtures.push_back(draw::bench("f" + std::to_string(i), {n.in(2300, 3700), n.in(320, 700)},
+                                       n.in(5, 120), n.in(20, 200)));
+      l.fixtures.back().turn = n.in(0, 180);
+    }
+    const Plan plan = buildPlan(l, Hours::Open);
+    const Walks walks(plan);
+    const Point from{n.in(1000, 5000), n.in(1200, 3500)};
+    expectAsNearAsItsPlaces(plan, walks, from, {2500, 300}, {3500, 300}, 400);
+  }
 }
 
 INSTANTIATE_TEST_SUITE_P(Seeds, WalksProperty, testing::Range(0, 6));
