@@ -21,6 +21,8 @@ constexpr double kEquallyNear_mm = 1e-4;
 constexpr double kOnLine_mm = 1e-5;
 // Places this far apart along a bar are asked one by one; between two that step alike, so do all.
 constexpr double kSpacing_mm = 25;
+// So far apart where something stands near enough to hide or show the end of a step between them.
+constexpr double kSlender_mm = 1;
 // A step from half way that ends nearer to half way than this does so.
 constexpr double kBent_mm = 1e-3;
 // So many of them are near the same pieces, or nearly so.
@@ -276,6 +278,21 @@ bool Steps::isStraight(std::span<const Exit> at_a, std::span<const Exit> at_midd
   return true;
 }
 
+// Whether a corner is so near that it may hide or show another end of a step between two places. Where all
+// steps are within the region, or to its very edge, none is.
+bool Steps::isCrowded(Point a, Point b, std::span<const Exit> at_a, std::span<const Exit> at_b) const {
+  double longest = 0;
+  for (const auto& exits : {at_a, at_b})
+    for (const Exit& e : exits) longest = std::max(longest, e.step);
+  if (longest == 0) return false;
+  bool crowded = false;
+  grid_->cornersNear(a, b, longest, [&](Index, Point w) {
+    crowded = distance(Segment{a, b}, w) < longest;
+    return !crowded;
+  });
+  return crowded;
+}
+
 // Between two places: one stretch for each part if both step alike, else halved until it is too short to
 // matter.
 void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b,
@@ -284,11 +301,12 @@ void Steps::stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std
       std::equal(at_a.begin(), at_a.end(), at_b.begin(), at_b.end(), [](const Exit& x, const Exit& y) {
         return x.part == y.part && x.piece == y.piece && x.feature == y.feature;
       });
+  const bool crowded = alike && distance(a, b) > kSlender_mm && isCrowded(a, b, at_a, at_b);
   const bool bends = alike && std::ranges::any_of(at_a, [](const Exit& e) { return e.feature >= kShadow; });
   const Point middle = geometry::onLattice(0.5 * (a + b));
   const std::vector<Exit> at_middle =
-      (alike && !bends) || depth == 0 ? std::vector<Exit>() : from(middle, near);
-  if (depth == 0 || (alike && (!bends || isStraight(at_a, at_middle, at_b)))) {
+      (alike && !bends && !crowded) || depth == 0 ? std::vector<Exit>() : from(middle, near);
+  if (depth == 0 || (alike && !crowded && (!bends || isStraight(at_a, at_middle, at_b)))) {
     for (const Exit& e : at_a) {
       const auto other =
           std::find_if(at_b.begin(), at_b.end(), [&](const Exit& x) { return x.part == e.part; });

@@ -70,6 +70,7 @@ class Steps {
   bool sees(Point p, Point q) const;
   bool allowed(Point p, Point q) const;
   Exit exitOf(const Candidate& candidate) const;
+  bool isCrowded(Point a, Point b, std::span<const Exit> at_a, std::span<const Exit> at_b) const;
   static bool isStraight(std::span<const Exit> at_a, std::span<const Exit> at_middle,
                          std::span<const Exit> at_b);
   void stepAlike(Point a, Point b, const std::vector<Exit>& at_a, const std::vector<Exit>& at_b, int depth,
