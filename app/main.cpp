@@ -36,7 +36,7 @@ int becomePainter(char** argv) {
                           : is_this ? "it is another program"
                                     : std::generic_category().message(errno);
   std::cerr << "stopwalk: cannot run " << stopwalk::files::printable(painter) << ": " << why
-            << "; it belongs beside stopwalk, which alone can audit, measure, walk and show profiles\n";
+            << "; without it, stopwalk can only audit, measure, walk and show profiles\n";
   return static_cast<int>(Exit::NoFile);
 }
 

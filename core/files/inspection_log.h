@@ -57,7 +57,7 @@ std::string unreadText(const InspectionLog& log);
 // In sentences what of a log is not as it was written, and what follows for those who rely on it; empty:
 // nothing shows.
 std::string faultText(const InspectionLog& log);
-// Of a file that is there: it has no line, not even the beginning of one. The program never leaves one so.
+// Of a file that is there: it has no line, not even the beginning of one.
 bool isEmpty(const InspectionLog& log);
 inline constexpr const char* kEmptyLog =
     "The file of inspection records is empty: if a failure was recorded in it, that is gone.";

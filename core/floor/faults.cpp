@@ -85,7 +85,7 @@ class Placement {
           "Machine " + m.id + " has its origin at " + place(m.at, layout_.unit) + ", in no room.");
     if (const std::size_t solid = solid_of_machine_[i]; solid != kNone) checkOverlap(m, solid);
     for (const layout::Station& s : m.stations) checkStation(m, s);
-    for (std::size_t d = 0; in_room && d < m.devices.size(); ++d)
+    for (std::size_t d = 0; in_room && !m.hand_held && d < m.devices.size(); ++d)
       checkAtRoom(m.id + "/" + m.devices[d].id, "Device ", layout::toPlan(m.at, m.turn, m.devices[d].at));
   }
 

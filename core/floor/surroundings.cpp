@@ -79,30 +79,30 @@ struct Surroundings::Inside {
     return onTheWay(line, device, [&](std::size_t solid) { return isSpared(device, solid); });
   }
 
-  // Whether who reaches for a device from behind reaches through what carries it. A corner near the device is
-  // reached round: that of a machine is no bar to the button on its side. What the device is drawn in is
-  // reached over, if not far.
-  bool throughWhatCarries(Segment line, const PlacedDevice& device) const {
-    const double size = distance(line.a, line.b);
-    const Segment far{line.a, geometry::at(line, std::max(0.0, 1 - kRoundBehind_mm / size))};
-    const auto isOver = [&](std::size_t solid) {
-      const IndexedPolygon& outline = index.solids()[solid];
-      return outline.sideOf(line.b, kMountedOn_mm + kTouch_mm) == Side::Inside &&
-             (size <= kRoundBehind_mm || !crosses(far, outline));
+  // Whether who reaches for a device from behind is barred by what carries it, or by anything else. A corner
+  // near the device is reached round, a little outside: that of a machine is no bar to the button on its
+  // side.
+  bool barredFromBehind(Segment line, const PlacedDevice& device, double reach_mm) const {
+    const auto isClear = [&](Segment way) {
+      return !obstacles.on(way, 0, index, [&](std::size_t solid) { return isLower(solid, device); });
     };
-    const auto isClear = [&](Point from, Point to) {
-      return distance(from, to) <= kTouch_mm || !obstacles.on({from, to}, 0, index, [&](std::size_t solid) {
-        return isLower(solid, device) || isOver(solid);
-      });
+    if (isClear(line)) return false;
+    const auto isRound = [&](Point outside) {
+      const Segment first{line.a, outside}, last{outside, line.b};
+      const bool in_hazard = !device.foot && (throughHazard(first) || throughHazard(last));
+      return distance(first.a, first.b) + distance(last.a, last.b) <= reach_mm + kTouch_mm && !in_hazard &&
+             isClear(first) && isClear(last);
     };
-    if (isClear(line.a, line.b)) return false;
-    const Point before = line.b + kRoundBehind_mm * direction(device.faces);
     return !index.solids().boxes().any(boxOf(line.b).grown(kRoundBehind_mm), [&](std::size_t solid) {
-      return !isLower(solid, device) &&
-             std::ranges::any_of(index.solids()[solid].corners(), [&](Point corner) {
-               return distance(corner, line.b) <= kRoundBehind_mm && isClear(line.a, corner) &&
-                      isClear(corner, before);
-             });
+      const auto& corners = index.solids()[solid].corners();
+      for (std::size_t i = 0; i < corners.size(); ++i) {
+        if (distance(corners[i], line.b) > kRoundBehind_mm) continue;
+        const Point before = corners[(i + corners.size() - 1) % corners.size()],
+                    after = corners[(i + 1) % corners.size()];
+        const Point out = geometry::unit(corners[i] - before) + geometry::unit(corners[i] - after);
+        if (length(out) > kTouch_mm && isRound(corners[i] + kOutsideCorner_mm * geometry::unit(out))) return true;
+      }
+      return false;
     });
   }
 
@@ -269,7 +269,7 @@ std::optional<double> Surroundings::atHand(Point station, const PlacedDevice& de
   const double away = distance(line.a, line.b);
   if (away > reach_mm + kTouch_mm) return std::nullopt;
   const bool on_wall = !device.machine;
-  if (isBehind(station, device) && (on_wall || inside_->throughWhatCarries(line, device)))
+  if (isBehind(station, device) && (on_wall || inside_->barredFromBehind(line, device, reach_mm)))
     return std::nullopt;
   if (inside_->between(line, device)) return std::nullopt;
   if (!device.foot && inside_->throughHazard(line)) return std::nullopt;

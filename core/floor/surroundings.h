@@ -25,8 +25,9 @@ inline constexpr double kFootStanding_mm = 300;  // common practice
 
 inline constexpr double kMountedOn_mm = 1;  // a device this near to a solid may be mounted on it
 inline constexpr double kInWall_mm = 100;   // a device on a wall may be drawn this deep in it
-// So much of its machine is reached round where a device faces away: common practice, as deep as in a wall.
+// Where a device faces away, a corner this near to it is reached round, so far outside: common practice.
 inline constexpr double kRoundBehind_mm = 100;
+inline constexpr double kOutsideCorner_mm = 10;
 
 // A device or phone placed in the plan. One that is on no machine hangs on a wall or post.
 struct PlacedDevice {

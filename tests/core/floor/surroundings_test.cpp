@@ -399,7 +399,10 @@ TEST(AtHand, WallDeviceOnlyFromTheSideItFaces) {
   EXPECT_FALSE(atHand(l, {5000, 4300}, d, kButton).has_value());
   EXPECT_FALSE(atHand(l, {4700, 4000}, d, kButton).has_value());
   l.machines = {machine("saw", {5000, 4000}, 200, 200)};
-  EXPECT_TRUE(atHand(l, {4700, 4000}, device("stop", "b", {0, 0}, 0), kButton, 0).has_value());  // on a machine: any side
+  const auto on_saw = device("stop", "b", {0, 0}, 0, 900);
+  EXPECT_FALSE(atHand(l, {4700, 4000}, on_saw, kButton, 0).has_value());
+  l.machines[0].height = 800;  // on a machine that is known to be lower: any side
+  EXPECT_TRUE(atHand(l, {4700, 4000}, on_saw, kButton, 0).has_value());
 }
 
 // Nobody reaches through a machine to the button on its far side; round a corner of it, and over one that is known
@@ -439,6 +442,25 @@ TEST(AtHand, NotThroughAThinMachineFromBehind) {
     EXPECT_FALSE(atHand(l, {5600, back + 300}, stop(710), kButton, 0).has_value()) << deep;  // the corner hides it
     EXPECT_TRUE(atHand(l, {6000, back + 50}, stop(710), kButton, 0).has_value()) << deep;    // round the corner
   }
+}
+
+// Neither where a fence begins at the corner, or something covers the device, or in a hazard, or further than one
+// reaches.
+TEST(AtHand, RoundACornerOnlyWhereNothingIsInTheWay) {
+  Layout l = oneRoom();
+  l.machines = {machine("saw", {5000, 4000}, 1200, 500)};
+  const auto on_side = device("stop", "mushroom-button", {-600, -200}, 180, 1100);
+  const Point before{4800, 3400};
+  EXPECT_TRUE(atHand(l, before, on_side, kButton, 0).has_value());
+  l.fixtures = {bench("fence", {4400, 3250}, 40, 1000)};  // up to the corner
+  EXPECT_FALSE(atHand(l, before, on_side, kButton, 0).has_value());
+  l.fixtures = {bench("cover", {4390, 3800}, 20, 60)};
+  EXPECT_FALSE(atHand(l, before, on_side, kButton, 0).has_value());
+  l.fixtures = {};
+  l.machines[0].hazard = box(-700, -240, -590, -150);
+  EXPECT_FALSE(atHand(l, before, on_side, kButton, 0).has_value());
+  l.machines[0].hazard = {};
+  EXPECT_FALSE(atHand(l, {4900, 3395}, on_side, kButton, 0).has_value());  // 642 mm away, 669 round the corner
 }
 
 // A partition or a shut door meets the device's wall right beside the device: whoever stands on the other side

@@ -121,43 +121,32 @@ bool slowBetween(const Plan& plan, const std::vector<const Solid*>& standing, Se
   return false;
 }
 
-bool slowInsideByMore(const Polygon& outline, Point p, double mm) {
-  bool deep = strictlyInside(outline, p);
-  for (std::size_t i = 0; i < outline.size(); ++i)
-    deep = deep && distance(Segment{outline[i], outline[(i + 1) % outline.size()]}, p) > mm;
-  return deep;
-}
-
-// Through anything not known to be lower than the device, and round none of its corners within 100 mm of it; what
-// the device is drawn in is crossed further than in the last 100 mm.
-bool slowThroughFromBehind(const Plan& plan, Segment line, const PlacedDevice& device) {
+// By anything not known to be lower than the device, where there is no way 10 mm outside a corner within 100 mm of it.
+bool slowBarredFromBehind(const Plan& plan, const Polygon& hazard, Segment line, const PlacedDevice& device) {
   std::vector<const Solid*> there;
-  for (const Solid& s : plan.solids) {
-    bool counts = !(s.height && device.height && *s.height < *device.height);
-    if (counts && slowInsideByMore(s.outline, line.b, 1)) {
-      counts = false;
-      for (int k = 1; k < 5000; ++k) {
-        const Point p = at(line, k / 5000.0);
-        counts = counts || (distance(p, line.b) > 100 && strictlyInside(s.outline, p));
-      }
-    }
-    if (counts) there.push_back(&s);
-  }
-  const auto clear = [&](Point from, Point to) {
-    for (const Segment& w : plan.walls)
-      if (crossProperly({from, to}, w, 0)) return false;
-    for (const Solid* s : there)
-      for (int k = 1; k < 5000; ++k)
-        if (strictlyInside(s->outline, geometry::at(Segment{from, to}, k / 5000.0))) return false;
-    return true;
-  };
-  if (clear(line.a, line.b)) return false;
   for (const Solid& s : plan.solids)
-    if (!(s.height && device.height && *s.height < *device.height))
-      for (const Point corner : s.outline)
-        if (distance(corner, line.b) <= 100 && clear(line.a, corner) &&
-            clear(corner, line.b + 100 * geometry::direction(device.faces)))
-          return false;
+    if (!(s.height && device.height && *s.height < *device.height)) there.push_back(&s);
+  const auto inside = [](const Polygon& outline, Segment way) {
+    for (int k = 1; k < 5000; ++k)
+      if (strictlyInside(outline, at(way, k / 5000.0))) return true;
+    return false;
+  };
+  const auto clear = [&](Segment way) {
+    for (const Segment& w : plan.walls)
+      if (crossProperly(way, w, 0)) return false;
+    return std::ranges::none_of(there, [&](const Solid* s) { return inside(s->outline, way); });
+  };
+  if (clear(line)) return false;
+  for (const Solid& s : plan.solids)
+    for (std::size_t i = 0; i < s.outline.size(); ++i) {
+      const Point c = s.outline[i], p = s.outline[(i + s.outline.size() - 1) % s.outline.size()],
+                  n = s.outline[(i + 1) % s.outline.size()];
+      if (distance(c, line.b) > 100) continue;
+      const Point w = c + 10 * geometry::unit(geometry::unit(c - p) + geometry::unit(c - n));
+      if (distance(line.a, w) + distance(w, line.b) > (device.foot ? 500 : 650)) continue;
+      if (!device.foot && (inside(hazard, {line.a, w}) || inside(hazard, {w, line.b}))) continue;
+      if (clear({line.a, w}) && clear({w, line.b})) return false;
+    }
   return true;
 }
 
@@ -300,7 +289,7 @@ TEST_P(Twin, AtHand) {
     const Segment line{station, nearestPoint(d.line(), station)};
     bool slow = distance(line.a, line.b) <= (d.foot ? 500 : 650);
     if (dot(station - line.b, geometry::direction(d.faces)) <= 0)
-      slow = slow && d.machine && !slowThroughFromBehind(plan, line, d);
+      slow = slow && d.machine && !slowBarredFromBehind(plan, hazard, line, d);
     slow = slow && !slowBetween(plan, solidsInTheWay(plan, d), line, d);
     if (!d.foot)
       for (int k = 0; k <= 5000; ++k) slow = slow && !strictlyInside(hazard, at(line, k / 5000.0));
