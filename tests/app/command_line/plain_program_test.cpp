@@ -1,4 +1,4 @@
-// The program as it is built, in its two files: what never paints is answered without Qt, and as by the
+// The program as it is built, in its two files: the plain commands are answered without Qt, and all as by the
 // whole.
 #include <gtest/gtest.h>
 #include <sys/wait.h>
